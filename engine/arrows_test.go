@@ -10,17 +10,19 @@ import (
 	"testing"
 )
 
-// mayKnow says which packages of the project each package may import. An arrow that is not here is
-// forbidden: the reason stands beside the packages that must not look up or sideways.
+// mayKnow says which packages of the project each package may import.
+// Any other arrow is forbidden: the reason stands beside the packages
+// that must not look up or sideways.
 var mayKnow = map[string][]string{
-	// Leaves: numbers, words and texts, which anybody may use and which must not change when a rule
-	// or a formula does.
+	// Leaves: numbers, words and texts, for anybody's use. They must
+	// not change when a rule or a formula does.
 	"engine/figure": {
 		"engine/source",
 	}, // the place at which a missing figure is to be written
-	"engine/quantity":              nil,
-	"engine/source":                nil,
-	"engine/files":                 nil, // reads and writes bytes; what a text says is not its business
+	"engine/quantity": nil,
+	"engine/source":   nil,
+	// reads and writes bytes; what a text says is not its business
+	"engine/files":                 nil,
 	"engine/spelling":              nil,
 	"engine/family":                nil, // published ranges; what a dough is belongs to formula
 	"engine/larder/internal/names": nil,
@@ -33,14 +35,27 @@ var mayKnow = map[string][]string{
 		"engine/quantity",
 		"engine/source",
 	}, // prints ingredients; no formula
-	"engine/science/bake":          {"engine/science/heat"}, // bodies, radiation and roots of conduction
-	"engine/science/bakersmath":    nil,                     // science: numbers in, numbers out, checkable against a book
-	"engine/science/ferment":       nil,
-	"engine/science/geometry":      nil,
-	"engine/science/heat":          nil,
-	"engine/science/melt":          {"engine/science/heat"}, // curves by temperature, for its solver
-	"engine/science/microbe":       nil,
-	"engine/science/mould":         nil,
+	// bodies, radiation and roots of conduction
+	"engine/science/bake": {"engine/science/heat"},
+	// curves by temperature, and states
+	"engine/science/collocation": {"engine/science/heat"},
+	// science: numbers in, numbers out, checkable against a book
+	"engine/science/bakersmath": nil,
+	"engine/science/ferment":    nil,
+	"engine/science/geometry":   nil,
+	"engine/science/heat":       nil,
+	// curves by temperature, for its solver
+	"engine/science/melt":    {"engine/science/heat"},
+	"engine/science/microbe": nil,
+	"engine/science/mould":   nil,
+	// chooses among the solvers, and hands them their curves
+	"engine/science/solve": {
+		"engine/science/bake",
+		"engine/science/collocation",
+		"engine/science/ferment",
+		"engine/science/heat",
+		"engine/science/melt",
+	},
 	"engine/science/wateractivity": nil,
 	"rules":                        nil, // data
 	"engine/seed":                  nil, // for tests alone
@@ -48,6 +63,8 @@ var mayKnow = map[string][]string{
 
 	"engine/science/internal/published": nil, // for tests alone
 
+	// corrected lines of a text that does not parse; it knows no words
+	"engine/slips": {"engine/source"},
 	"engine/reading": {
 		"engine/quantity",
 		"engine/source",
@@ -63,11 +80,19 @@ var mayKnow = map[string][]string{
 		"engine/source",
 	}, // what an answer is, never how it was found
 	"engine/said": {
+		"engine/figure",
 		"engine/larder",
 		"engine/quantity",
 		"engine/spelling",
 	}, // words that mean a figure; it reads no file and no formula
+	"engine/formula/values": {
+		"engine/quantity",
+		"engine/reading",
+		"engine/said",
+		"engine/source",
+	}, // values that hang on nothing else in a formula
 	"engine/formula": {
+		"engine/formula/values",
 		"engine/family",
 		"engine/larder",
 		"engine/quantity",
@@ -78,13 +103,26 @@ var mayKnow = map[string][]string{
 		"engine/science/bake",
 		"engine/science/bakersmath",
 		"engine/science/heat",
-	}, // the rows of ways and places name kinds of mixer and of air; of a culture its flour is computed
-	"engine/formula/edit": {"engine/formula", "engine/quantity", "engine/reading", "engine/source"}, // edits of a formula's file
-	"engine/recipe": {
-		"engine/formula",
+	},
+	// edits of a formula's file
+	"engine/formula/edit": {"engine/formula", "engine/quantity", "engine/reading", "engine/source"},
+	"engine/recipe/list": {
 		"engine/larder",
 		"engine/quantity",
+		"engine/said",
+		"engine/spelling",
+	}, // one line of a list of ingredients; it knows no formula
+	"engine/recipe/phrase": {
+		"engine/quantity",
+		"engine/recipe/list",
+		"engine/spelling",
+	}, // what a phrase of a method says in figures; it knows no formula
+	"engine/recipe": {
+		"engine/formula",
+		"engine/quantity",
 		"engine/reading",
+		"engine/recipe/list",
+		"engine/recipe/phrase",
 		"engine/source",
 		"engine/spelling",
 	}, // plain text to a formula file; it judges nothing
@@ -97,6 +135,7 @@ var mayKnow = map[string][]string{
 		"engine/science/geometry",
 		"engine/science/heat",
 		"engine/science/melt",
+		"engine/science/solve",
 	}, // a part's steps in figures; what it is made of is handed in
 	"engine/makeup": {
 		"engine/family",
@@ -182,10 +221,12 @@ var mayKnow = map[string][]string{
 		"engine/reading",
 		"engine/source",
 	},
+	// the second judge: the condition's text and the facts' types,
+	// never the judge's own tree
 	"engine/machine": {
 		"engine/expr",
 		"engine/facts",
-	}, // the second judge: the text of a condition and the types of the facts, never the judge's own tree
+	},
 	"engine/rule": {
 		"engine/expr",
 		"engine/facts",
@@ -202,17 +243,27 @@ var mayKnow = map[string][]string{
 		"engine/spelling",
 		"engine/trial",
 	},
+	// the search; no house and no report: only the judge proves
+	// a change
 	"engine/mend": {
 		"engine/facts",
 		"engine/finding",
 		"engine/formula",
 		"engine/formula/edit",
 		"engine/kitchen",
+		"engine/mend/asked",
 		"engine/mend/levers",
 		"engine/reading",
 		"engine/rule",
 		"engine/source",
-	}, // the search; no house and no report, so that a change is proven by the judge and by nothing else
+	},
+	"engine/mend/asked": {
+		"engine/facts",
+		"engine/finding",
+		"engine/formula",
+		"engine/mend/levers",
+		"engine/rule",
+	}, // names one rule on one subject in every version of a text; it judges nothing
 	"engine/layout":   nil, // lines, columns and markup; no formula
 	"engine/linehash": nil, // a text and a published method
 	"engine/sariflog": nil, // a published format
@@ -365,6 +416,7 @@ var mayKnow = map[string][]string{
 		"engine/quantity",
 		"engine/reading",
 		"engine/rule",
+		"engine/slips",
 		"engine/source",
 		"engine/spelling",
 	}, // the one way from files to answers; the shipped rules are handed in, and it prints nothing
@@ -384,7 +436,8 @@ var mayKnow = map[string][]string{
 		"engine/spelling",
 	}, // flags and exit statuses only
 
-	// What a mend can change, and how. It knows no rule, so that a rule can name a lever.
+	// What a mend can change, and how. It knows no rule, so that a rule
+	// can name a lever.
 	"engine/mend/levers": {
 		"engine/facts",
 		"engine/family",
@@ -416,7 +469,8 @@ func TestArrows(t *testing.T) {
 				return err
 			}
 			if d.IsDir() &&
-				(d.Name() == "testdata" || d.Name() == "tablegen") { // tablegen writes larder/table.go and is not linked
+				// tablegen writes larder/table.go and is not linked
+				(d.Name() == "testdata" || d.Name() == "tablegen") {
 				return filepath.SkipDir
 			}
 			if d.IsDir() || !strings.HasSuffix(path, ".go") || strings.HasSuffix(path, "_test.go") {

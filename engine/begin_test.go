@@ -13,8 +13,9 @@ import (
 	"forebake/engine/kitchen"
 )
 
-// TestBeginChecksClean holds that the starting formula of every family is found clean by the rules,
-// at a kilogram of flour and at other sizes that the bowl takes.
+// TestBeginChecksClean holds that the rules find each family's starting
+// formula clean, at a kilogram of flour and at other sizes that the
+// bowl takes.
 func TestBeginChecksClean(t *testing.T) {
 	for _, name := range engine.Families() {
 		for _, flour := range []string{"1 kg", "500 g", "1.5 kg"} {
@@ -41,11 +42,11 @@ func TestBeginChecksClean(t *testing.T) {
 	}
 }
 
-// rounding is what weights in round figures may take a percentage off.
+// rounding is what round weights may take off a percentage.
 const rounding = 0.3
 
-// TestBeginStandsInItsRange holds that what a starting formula comes to lies inside the published
-// ranges of its family.
+// TestBeginStandsInItsRange holds that a starting formula lies inside
+// its family's published ranges.
 func TestBeginStandsInItsRange(t *testing.T) {
 	for _, name := range engine.Families() {
 		text, err := engine.Begin(name, "")
@@ -85,10 +86,11 @@ func TestBeginStandsInItsRange(t *testing.T) {
 	}
 }
 
-var commented = regexp.MustCompile(`(?m)^( *)# (.* = .*|tin .*|prices = \{|ingredient .*\{|  ".*|  .* = .*|\})$`)
+var commented = regexp.MustCompile(`(?m)^( *)# (.* = .*|tin .*|prices = \{|ingredient .*\{|  ".*|` +
+	`  .* = .*|\})$`)
 
-// TestBeginHouse holds that the starting house file reads, as written and with every figure filled
-// in, and asks for each key of a kitchen.
+// TestBeginHouse holds that the starting house file reads, as written
+// and with every figure filled in, and asks for each key of a kitchen.
 func TestBeginHouse(t *testing.T) {
 	text := engine.BeginHouse()
 	for _, k := range kitchen.Keys {

@@ -10,13 +10,14 @@ import (
 	"forebake/engine/scale"
 )
 
-// Families lists the names of the families of doughs that a formula can begin with.
+// Families lists the families of doughs that a formula can begin with.
 func Families() []string { return family.Names() }
 
 // leastFlourG and mostFlourG bound the flour of a starting formula, g.
 const leastFlourG, mostFlourG = 100, 1_000_000
 
-// Begin writes a starting formula of a family. flour is its flour as a flag gives it; "" for 1 kg.
+// Begin writes a family's starting formula. flour is its flour as a
+// flag gives it; "" for 1 kg.
 func Begin(name, flour string) (string, error) {
 	f, ok := family.Find(name)
 	if !ok {

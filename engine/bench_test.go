@@ -20,14 +20,16 @@ import (
 	"forebake/rules"
 )
 
-// generated makes a formula file of about 3 KB, the same for the same number: a sponge, a dough, a
-// filling, a syrup. Four in five are of a kitchen that knows its trade and writes down what it
-// reads; the fifth is a draft, with amounts and steps all over the place.
+// generated makes a formula file of about 3 KB, the same for the same
+// number: a sponge, a dough, a filling, a syrup. Four in five are of a
+// kitchen that writes down its readings; the fifth is a draft, with
+// amounts and steps all over the place.
 func generated(n int) []byte {
 	r := rand.New(rand.NewPCG(uint64(n), 7))
 	draft := r.IntN(5) == 0
 	g := func(lo, hi int) int { return lo + r.IntN(hi-lo+1) }
-	// span draws from the narrow range of a formula that is settled, or the wide one of a draft.
+	// span draws from the narrow range of a settled formula, or the
+	// wide one of a draft.
 	span := func(lo, hi, wideLo, wideHi int) int {
 		if draft {
 			return g(wideLo, wideHi)
@@ -74,7 +76,10 @@ func generated(n int) []byte {
 	)
 	line(
 		"      \"instant yeast\"    = { amount = \"%s %%\", strain = %q }",
-		map[bool]string{true: fmt.Sprintf("0.%d", g(3, 9)), false: fmt.Sprintf("1.%d", g(5, 9))}[draft],
+		map[bool]string{
+			true:  fmt.Sprintf("0.%d", g(3, 9)),
+			false: fmt.Sprintf("1.%d", g(5, 9)),
+		}[draft],
 		map[bool]string{true: "standard", false: "osmotolerant"}[draft],
 	)
 	line("      \"sugar\"            = \"%d g\"", flour*span(9, 13, 6, 30)/100)
@@ -90,11 +95,15 @@ func generated(n int) []byte {
 		"      \"unsalted butter\"  = { amount = \"%d g\", temp = \"18 C\" }",
 		flour*span(8, 12, 8, 40)/100,
 	)
-	for _, spice := range []string{"ground cardamom", "lemon zest", "vanilla extract", "dry skim milk", "raisins", "candied peel"} {
+	for _, spice := range []string{"ground cardamom", "lemon zest", "vanilla extract",
+		"dry skim milk", "raisins", "candied peel"} {
 		line("      %-18q = \"%d g\"", spice, span(12, 40, 8, 60))
 	}
 	line(
-		"    }\n    # Mixed cold and to the full window; the butter goes in last. The slab is flat so that the middle cools with the rest,\n    # and the sheet is rolled only when a probe says that it is cold right through. Knots are tied loosely, seam down.",
+		"    }\n    # Mixed cold and to the full window; the butter goes in last. The slab is " +
+			"flat so that the middle cools with the rest,\n" +
+			"    # and the sheet is rolled only when a probe says that it is cold right through. " +
+			"Knots are tied loosely, seam down.",
 	)
 	line(
 		"    steps = [\n      { mix   = \"%d min\", by = \"spiral\", to = \"25 C\"%s },",
@@ -102,7 +111,8 @@ func generated(n int) []byte {
 		read("25 C"),
 	)
 	line(
-		"      { rest  = \"%d min\", at = \"room\", as = \"bowl\", covered = true },\n      { fold  = 1 },",
+		"      { rest  = \"%d min\", at = \"room\", as = \"bowl\", covered = true },\n"+
+			"      { fold  = 1 },",
 		span(30, 40, 30, 90),
 	)
 	line(
@@ -112,7 +122,9 @@ func generated(n int) []byte {
 		read("9 C after 60 min"),
 	)
 	line(
-		"      { sheet = \"%d mm\" },\n      { fill  = \"nut filling\" },\n      { roll  = \"coil\", slice = \"40 mm\" },\n      { shape = \"knots\", pieces = 48 },",
+		"      { sheet = \"%d mm\" },\n      { fill  = \"nut filling\" },\n"+
+			"      { roll  = \"coil\", slice = \"40 mm\" },\n"+
+			"      { shape = \"knots\", pieces = 48 },",
 		g(4, 8),
 	)
 	line(
@@ -126,14 +138,17 @@ func generated(n int) []byte {
 		read("94 C core"),
 	)
 	line(
-		"      { cool  = \"20 min\", at = \"room\" },\n      { brush = \"citrus syrup\" },\n      { cool  = \"45 min\", at = \"room\"%s },\n    ]\n  }\n",
+		"      { cool  = \"20 min\", at = \"room\" },\n      { brush = \"citrus syrup\" },\n"+
+			"      { cool  = \"45 min\", at = \"room\"%s },\n    ]\n  }\n",
 		read("26 C"),
 	)
 	line(
-		"  # Toasted first, then ground with the sugar so that the paste stays short; spread when it has cooled to the room.\n  filling \"nut filling\" {\n    ingredients = {",
+		"  # Toasted first, then ground with the sugar so that the paste stays short; spread " +
+			"when it has cooled to the room.\n  filling \"nut filling\" {\n    ingredients = {",
 	)
 	line(
-		"      \"ground hazelnuts\" = \"%d g\"\n      \"brown sugar\"      = \"%d g\"\n      \"unsalted butter\"  = \"%d g\"",
+		"      \"ground hazelnuts\" = \"%d g\"\n      \"brown sugar\"      = \"%d g\"\n"+
+			"      \"unsalted butter\"  = \"%d g\"",
 		g(250, 400),
 		g(180, 260),
 		g(40, 90),
@@ -147,20 +162,25 @@ func generated(n int) []byte {
 		g(12, 20),
 	)
 	line(
-		"    steps = [\n      { cook = \"5 min\", to = \"85 C\", by = \"stirring\" },\n      { cool = \"1 h\", at = \"room\", as = \"tray 15 mm\"%s },\n    ]\n  }\n",
+		"    steps = [\n      { cook = \"5 min\", to = \"85 C\", by = \"stirring\" },\n"+
+			"      { cool = \"1 h\", at = \"room\", as = \"tray 15 mm\"%s },\n    ]\n  }\n",
 		read("22 C"),
 	)
 	line(
-		"  # Brought to the boil and left to cool with the zest in it; brushed on while the knots are warm, so that they shine.\n  syrup \"citrus syrup\" {\n    ph          = 3.2\n    ingredients = {",
+		"  # Brought to the boil and left to cool with the zest in it; brushed on while the " +
+			"knots are warm, so that they shine.\n  syrup \"citrus syrup\" {\n" +
+			"    ph          = 3.2\n    ingredients = {",
 	)
 	line(
-		"      \"sugar\"       = \"%d g\"\n      \"water\"       = \"%d g\"\n      \"lemon juice\" = \"%d g\"\n    }",
+		"      \"sugar\"       = \"%d g\"\n      \"water\"       = \"%d g\"\n"+
+			"      \"lemon juice\" = \"%d g\"\n    }",
 		g(160, 200),
 		g(90, 110),
 		g(12, 30),
 	)
 	line(
-		"    steps = [\n      { cook = \"4 min\", to = \"104 C\" },\n      { cool = \"2 h\", at = \"room\"%s },\n    ]\n  }\n}",
+		"    steps = [\n      { cook = \"4 min\", to = \"104 C\" },\n"+
+			"      { cool = \"2 h\", at = \"room\"%s },\n    ]\n  }\n}",
 		read("30 C"),
 	)
 	return []byte(b.String())
@@ -178,12 +198,14 @@ func collection(n int) (inputs []engine.Input, bytes int64) {
 	return inputs, bytes
 }
 
-// benchFiles is how large a collection the benchmarks of one go through; the whole is some 30 MB.
+// benchFiles is how large the benchmarks' collection is; the whole is
+// some 30 MB.
 var benchFiles = 10_000
 
-// BenchmarkParse is the floor: the bare syntax tree of the collection by the HCL library, on as
-// many workers as BenchmarkCheck. The aim is a check of the same files at no more than 1.3 times
-// this; compare the two in one run, on one processor and on two (-cpu 1,2).
+// BenchmarkParse is the floor: the HCL library's bare syntax trees of
+// the collection, on as many workers as BenchmarkCheck. The aim is a
+// check of the same files in at most 1.3 times this; compare the two in
+// one run, on one processor and on two (-cpu 1,2).
 func BenchmarkParse(b *testing.B) {
 	inputs, bytes := collection(benchFiles)
 	b.SetBytes(bytes)
@@ -194,7 +216,9 @@ func BenchmarkParse(b *testing.B) {
 		for range runtime.GOMAXPROCS(0) {
 			wait.Go(func() {
 				for i := next.Add(1) - 1; i < int64(benchFiles); i = next.Add(1) - 1 {
-					if _, diags := hclsyntax.ParseConfig(inputs[i].Text, inputs[i].Name, hcl.InitialPos); diags.HasErrors() {
+					_, diags := hclsyntax.ParseConfig(inputs[i].Text, inputs[i].Name,
+						hcl.InitialPos)
+					if diags.HasErrors() {
 						b.Error(diags)
 					}
 				}
@@ -219,11 +243,12 @@ func BenchmarkCheck(b *testing.B) {
 	}
 }
 
-// BenchmarkCheckNoRules checks the same files with a pack that holds no rule: reading formulas, and
-// the cautions, which nothing turns off.
+// BenchmarkCheckNoRules checks the same files with a pack of no rule:
+// reading formulas, and the cautions, which nothing turns off.
 func BenchmarkCheckNoRules(b *testing.B) {
 	dir := b.TempDir()
-	for name, text := range map[string]string{"house.hcl": "house \"bare\" {\n  packs = [\"./none.hcl\"]\n}\n", "none.hcl": "about = \"no rules\"\n"} {
+	for name, text := range map[string]string{"house.hcl": "house \"bare\" {\n" +
+		"  packs = [\"./none.hcl\"]\n}\n", "none.hcl": "about = \"no rules\"\n"} {
 		if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o644); err != nil {
 			b.Fatal(err)
 		}
@@ -243,8 +268,9 @@ func BenchmarkCheckNoRules(b *testing.B) {
 	}
 }
 
-// BenchmarkStart is what a process with one file spends before it prints: all packs read and
-// checked, then one formula. Without the formula it is what the rules cost.
+// BenchmarkStart is what a process with one file spends before it
+// prints: all packs read and checked, then one formula. Without the
+// formula it is the cost of the rules.
 func BenchmarkStart(b *testing.B) {
 	for _, c := range []struct {
 		name  string
@@ -266,9 +292,10 @@ func BenchmarkStart(b *testing.B) {
 
 var ruleHead = regexp.MustCompile(`(?m)^rule "`)
 
-// BenchmarkRules shows how a check grows with house rules: the shipped packs as they are, and
-// copies of their rules under other names beside them, 1, 4 and 16 times over. The figures are
-// computed once a formula however many rules read them, so what grows is judging and finding.
+// BenchmarkRules shows how a check grows with house rules: the shipped
+// packs alone, and with 1, 4 and 16 renamed copies of their rules.
+// Figures are computed once a formula however many rules read them, so
+// only judging and finding grow.
 func BenchmarkRules(b *testing.B) {
 	inputs, _ := collection(200)
 	for _, times := range []int{1, 4, 16} {
@@ -282,13 +309,17 @@ func BenchmarkRules(b *testing.B) {
 			}
 			for k := range times {
 				file := fmt.Sprintf("%s-%d.hcl", name, k)
-				if err := os.WriteFile(filepath.Join(dir, file), ruleHead.ReplaceAll(text, fmt.Appendf(nil, `rule "h%d-`, k)), 0o644); err != nil {
+				err := os.WriteFile(filepath.Join(dir, file),
+					ruleHead.ReplaceAll(text, fmt.Appendf(nil, `rule "h%d-`, k)), 0o644)
+				if err != nil {
 					b.Fatal(err)
 				}
 				packs = append(packs, strconv.Quote("./"+file))
 			}
 		}
-		if err := os.WriteFile(filepath.Join(dir, "house.hcl"), []byte("house \"many rules\" {\n  packs = ["+strings.Join(packs, ", ")+"]\n}\n"), 0o644); err != nil {
+		if err := os.WriteFile(filepath.Join(dir, "house.hcl"),
+			[]byte("house \"many rules\" {\n  packs = ["+strings.Join(packs, ", ")+"]\n}\n"),
+			0o644); err != nil {
 			b.Fatal(err)
 		}
 		for i := range inputs {
@@ -311,15 +342,17 @@ func BenchmarkRules(b *testing.B) {
 	}
 }
 
-// grown is a formula of so many doughs, each with so many steps and ingredients, of sizes that do
-// not hang together.
+// grown is a formula of so many doughs, each with so many steps and
+// ingredients, of unrelated sizes.
 func grown(parts, steps, ingredients int) []byte {
 	var b strings.Builder
 	b.WriteString("formula \"grown\" {\n")
 	for p := range parts {
 		fmt.Fprintf(
 			&b,
-			"  dough \"dough %d\" {\n    ingredients = {\n      \"bread flour\" = \"1000 g\"\n      \"whole milk\" = \"450 g\"\n      \"instant yeast\" = \"12 g\"\n      \"salt\" = \"17 g\"\n",
+			"  dough \"dough %d\" {\n    ingredients = {\n      \"bread flour\" = \"1000 g\"\n"+
+				"      \"whole milk\" = \"450 g\"\n      \"instant yeast\" = \"12 g\"\n"+
+				"      \"salt\" = \"17 g\"\n",
 			p,
 		)
 		for i := range ingredients {
@@ -336,15 +369,18 @@ func grown(parts, steps, ingredients int) []byte {
 			)
 		}
 		b.WriteString(
-			"      { shape = \"knots\", pieces = 24 },\n      { proof = \"50 min\", at = \"28 C\", covered = true },\n      { bake = \"16 min\", at = \"190 C\", core = \"93 C\" },\n    ]\n  }\n",
+			"      { shape = \"knots\", pieces = 24 },\n" +
+				"      { proof = \"50 min\", at = \"28 C\", covered = true },\n" +
+				"      { bake = \"16 min\", at = \"190 C\", core = \"93 C\" },\n    ]\n  }\n",
 		)
 	}
 	b.WriteString("}\n")
 	return []byte(b.String())
 }
 
-// BenchmarkGrowth shows how a check grows with the parts of one formula, with the steps and with
-// the ingredients of one part: by the piece the time must not grow.
+// BenchmarkGrowth shows how a check grows with a formula's parts,
+// and with a part's steps and ingredients: the time by the piece
+// must not grow.
 func BenchmarkGrowth(b *testing.B) {
 	dir := b.TempDir()
 	house := "house \"growth\" {\n"
@@ -354,7 +390,8 @@ func BenchmarkGrowth(b *testing.B) {
 			i,
 		)
 	}
-	if err := os.WriteFile(filepath.Join(dir, "house.hcl"), []byte(house+"}\n"), 0o644); err != nil {
+	err := os.WriteFile(filepath.Join(dir, "house.hcl"), []byte(house+"}\n"), 0o644)
+	if err != nil {
 		b.Fatal(err)
 	}
 	e := engine.New()
@@ -380,7 +417,8 @@ func BenchmarkGrowth(b *testing.B) {
 	}
 }
 
-// TestGeneratedSize holds the generator to what the benchmarks say of it.
+// TestGeneratedSize holds the generator to what the benchmarks say
+// of it.
 func TestGeneratedSize(t *testing.T) {
 	for i := range 20 {
 		if n := len(generated(i)); n < 2300 || n > 3500 {

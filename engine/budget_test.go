@@ -9,14 +9,15 @@ import (
 	"forebake/engine"
 )
 
-// heavy is a legal formula of some 20 KB: doughs in a chain, each with many chills to look for
-// mends in.
+// heavy is a legal formula of some 20 KB: a chain of doughs, each with
+// many chills to search for mends.
 func heavy(name string) []byte {
 	var b strings.Builder
 	fmt.Fprintf(&b, "formula %q {\n", name)
 	for d := range 8 {
 		fmt.Fprintf(&b, "  dough \"d%d\" {\n    ingredients = {\n", d)
-		for _, in := range []string{"bread flour = 500", "water = 300", "egg = 100", "instant yeast = 9",
+		for _, in := range []string{"bread flour = 500", "water = 300", "egg = 100",
+			"instant yeast = 9",
 			"sugar = 80", "butter = 100", "salt = 2"} {
 			what, grams, _ := strings.Cut(in, " = ")
 			fmt.Fprintf(&b, "      %q = \"%s g\"\n", what, grams)
@@ -38,9 +39,10 @@ func heavy(name string) []byte {
 	return []byte(b.String())
 }
 
-// Formulas in which every step may be mended are checked within seconds, with a word on what was
-// not looked for, and an easy one beside them has its mend; at any number of workers the same mends
-// are told. Without a budget one of them takes minutes.
+// Formulas in which every step may be mended are checked within
+// seconds, and say what was not searched; an easy one beside them has
+// its mend. Any number of workers gives the same mends. Without a
+// budget one of them takes minutes.
 func TestMendsEndAtTheirBudget(t *testing.T) {
 	if testing.Short() {
 		t.Skip("takes seconds")
@@ -49,8 +51,8 @@ func TestMendsEndAtTheirBudget(t *testing.T) {
 	inputs = append(
 		inputs,
 		engine.Input{Name: "easy.hcl", Dir: ".", Text: []byte("formula \"easy\" {\n" +
-			"  dough \"d\" {\n    ingredients = {\n      \"bread flour\" = \"500 g\"\n      \"water\" = \"300 g\"\n" +
-			"      \"instant yeast\" = \"5 g\"\n    }\n  }\n}\n")},
+			"  dough \"d\" {\n    ingredients = {\n      \"bread flour\" = \"500 g\"\n" +
+			"      \"water\" = \"300 g\"\n      \"instant yeast\" = \"5 g\"\n    }\n  }\n}\n")},
 	)
 	for i := range 11 {
 		inputs = append(
@@ -72,7 +74,10 @@ func TestMendsEndAtTheirBudget(t *testing.T) {
 			mends += len(f.Mends)
 		}
 		about := func(n string) bool { return strings.Contains(n, "ended at its budget") }
-		if notices := slices.DeleteFunc(slices.Clone(res.Notices), func(n string) bool { return !about(n) }); len(notices) != len(inputs)-1 {
+		notices := slices.DeleteFunc(slices.Clone(res.Notices), func(n string) bool {
+			return !about(n)
+		})
+		if len(notices) != len(inputs)-1 {
 			t.Errorf(
 				"%d workers: %d notices of a budget for %d heavy files",
 				workers,

@@ -14,7 +14,7 @@ import (
 	"forebake/engine/source"
 )
 
-// comparedFacts are the figures of a dough that a comparison shows beside its ingredients.
+// comparedFacts are a dough's figures in a comparison.
 var comparedFacts = []string{"mass_g", "flour_g", "hydration_pct", "sugar_pct", "fat_pct",
 	"egg_pct", "salt_pct", "yeast_pct", "prefermented_flour_pct", "solids_pct"}
 
@@ -25,7 +25,8 @@ type Comparison struct {
 	OnlyA, OnlyB []string // formulas without a match in the other file
 }
 
-// Gains reports whether B gains a finding at or above the failing level of its house.
+// Gains reports whether B gains a finding at or above the failing level
+// of its house.
 func (c *Comparison) Gains() bool {
 	for _, one := range c.List {
 		for _, f := range one.Gained {
@@ -37,8 +38,9 @@ func (c *Comparison) Gains() bool {
 	return false
 }
 
-// Compare sets the formulas of two files side by side: those of one name, or the only two where
-// each file holds one. Nothing is compared where there are problems.
+// Compare sets two files' formulas side by side: those of one name,
+// or the only two where each file holds one. With problems nothing
+// is compared.
 func (e *Engine) Compare(a, b Input) *Comparison {
 	out := &Comparison{Result: e.do([]Input{a, b}, run.Options{Keep: true})}
 	if len(out.Problems) > 0 {
@@ -99,8 +101,8 @@ func compared(a, b *formula.Formula, fa, fb *run.File) finding.Comparison {
 	return out
 }
 
-// partnersOf gives each part of a its partner in b: the part of its kind and name, else the first
-// of its kind that is left.
+// partnersOf gives each part of a its partner in b: the part of its
+// kind and name, else the first of its kind that is left.
 func partnersOf(a, b *formula.Formula) map[*formula.Part]*formula.Part {
 	partners := map[*formula.Part]*formula.Part{}
 	taken := map[*formula.Part]bool{}
@@ -119,8 +121,8 @@ func partnersOf(a, b *formula.Formula) map[*formula.Part]*formula.Part {
 	return partners
 }
 
-// turnover gives the findings of b that a has not, and those of a that b has not. renamed gives,
-// for a part of b, its partner of another name in a.
+// turnover gives the findings only b has, and those only a has. renamed
+// gives, for a part of b, its partner of another name in a.
 func turnover(a, b []*finding.Finding, renamed map[string]string) (
 	gained, lost []*finding.Finding) {
 	key := func(f *finding.Finding, subject string) string {
@@ -166,7 +168,8 @@ func findingsOf(file *run.File, f *formula.Formula) []*finding.Finding {
 	return out
 }
 
-// comparedPart sets a part of A beside its partner in B; one of them may be nil.
+// comparedPart sets a part of A beside its partner in B; one may
+// be nil.
 func comparedPart(p, q *formula.Part, sa, sb *facts.Sheet) finding.ComparedPart {
 	out := finding.ComparedPart{Of: "weight"}
 	for _, part := range []*formula.Part{p, q} {
@@ -191,7 +194,7 @@ func comparedPart(p, q *formula.Part, sa, sb *facts.Sheet) finding.ComparedPart 
 	return out
 }
 
-// comparedIngredients gives the ingredients of both parts, those of A first.
+// comparedIngredients gives the ingredients of both parts, A's first.
 func comparedIngredients(p, q *formula.Part, of string) (rows []finding.ComparedRow) {
 	seen := map[string]bool{}
 	if p != nil {
@@ -216,7 +219,8 @@ func comparedIngredients(p, q *formula.Part, of string) (rows []finding.Compared
 	return rows
 }
 
-// share writes the amount of an ingredient in percent of the flour, or of the weight, of its part.
+// share writes an ingredient's amount in percent of its part's flour,
+// or weight.
 func share(in *formula.Ingredient, of string) string {
 	whole := in.Part.MassG
 	if of == "flour" {
@@ -269,7 +273,8 @@ func comparedFigures(
 	return rows
 }
 
-// sameIn finds the last ingredient of a part that is the same as another one; nil for none.
+// sameIn finds a part's last ingredient that is the same as another;
+// nil for none.
 func sameIn(p *formula.Part, in *formula.Ingredient) (found *formula.Ingredient) {
 	if p == nil {
 		return nil
@@ -282,14 +287,15 @@ func sameIn(p *formula.Part, in *formula.Ingredient) (found *formula.Ingredient)
 	return found
 }
 
-// same reports whether two ingredients are of one name or one larder item.
+// same reports whether two ingredients are of one name or one
+// larder item.
 func same(a, b *formula.Ingredient) bool {
 	return strings.EqualFold(a.Name, b.Name) || a.Item != nil && a.Item == b.Item ||
 		a.Item != nil && b.Item != nil && a.Item.Name == b.Item.Name
 }
 
-// settingRows gives a row for every option of an ingredient that its two sides say differently; one
-// of them is nil where the ingredient stands on the other side alone.
+// settingRows gives a row for every option of an ingredient on which
+// its two sides differ; a side without the ingredient is nil.
 func settingRows(a, b *formula.Ingredient) []finding.ComparedRow {
 	var rows []finding.ComparedRow
 	for _, o := range formula.IngredientOptions {
@@ -314,7 +320,7 @@ func settingOf(in *formula.Ingredient, o *formula.IngredientOption) string {
 	return source.Safe(o.Setting(in))
 }
 
-// stepLines writes the steps of a part one a line, with all that they say.
+// stepLines writes a part's steps one a line, with all that they say.
 func stepLines(p *formula.Part) string {
 	if p == nil {
 		return ""

@@ -7,8 +7,8 @@ import (
 	"forebake/engine/run"
 )
 
-// Cost works out what the formulas of some files cost, and what their labels list. name picks one
-// formula; "" means all.
+// Cost computes what some files' formulas cost, and what their labels
+// list. name picks one formula; "" means all.
 func (e *Engine) Cost(in Input, name string) ([]finding.Costing, *Result) {
 	res := e.do([]Input{in}, run.Options{Keep: true})
 	if len(res.Problems) > 0 {

@@ -1,7 +1,9 @@
-// Package engine is the library's front door. The command line and an editor's protocol call it.
+// Package engine is the library's front door. The command line and an
+// editor's protocol call it.
 //
-// Every answer about a formula comes from one run (package run): the verbs here add to it what they
-// alone do. It prints nothing, and writes nothing but mended files and packs, when asked to.
+// Every answer about a formula comes from one run (package run); each
+// verb here adds its own to it. It prints nothing, and writes only
+// mended files and packs, when asked to.
 package engine
 
 import (
@@ -23,33 +25,38 @@ import (
 	"forebake/rules"
 )
 
-// Version is the version of the program; a pack may ask for at least one.
+// Version is the version of the program; a pack may ask for at
+// least one.
 const Version = "0.1.0"
 
-// Engine answers about formulas. It keeps the houses and packs that it has loaded, and serves one
-// call at a time.
+// Engine answers about formulas. It caches the houses and packs it has
+// loaded, and serves one call at a time.
 type Engine struct {
-	// Workers is how many files are read at once; 0 means as many as there are processors.
+	// Workers is how many files are read at once; 0 means as many as
+	// there are processors.
 	Workers int
 
-	// Today is the day that waivers are held against. Left zero, the clock is read once a run.
+	// Today is the day that waivers are judged by; zero means the
+	// clock's, read once a run.
 	Today time.Time
 
 	// Timed asks Check for the time that each rule takes.
 	Timed bool
 
-	// Backlog is a list of findings that do not count in Check; nil for none.
+	// Backlog is a list of findings that do not count in Check; nil
+	// for none.
 	Backlog *backlog.List
 
-	// Progress is told how many files Mend has searched, of how many, after each; nil for none.
-	// Calls do not overlap.
+	// Progress is told, after each file of Mend, how many were searched
+	// of how many; nil for none. Calls do not overlap.
 	Progress func(done, of int)
 
-	// Ended is asked throughout Suggest, which stops once it reports true; nil for never.
+	// Ended is asked throughout Suggest, which stops once it reports
+	// true; nil for never.
 	Ended func() bool
 
-	// Texts is where the texts of files come from: the disk, unless it is set before the first
-	// call.
+	// Texts is where files' texts come from: the disk, unless set
+	// before the first call.
 	Texts files.Texts
 
 	houses *run.Houses
@@ -71,7 +78,8 @@ func New() *Engine {
 // Inputs turns the paths of a command into inputs.
 func Inputs(paths []string) []Input { return run.Inputs(paths) }
 
-// ShippedPacks lists the packs in the program, in order of name. The cautions are no pack.
+// ShippedPacks lists the packs in the program, in order of name. The
+// cautions are no pack.
 func ShippedPacks() []string { return run.PackNames(rules.Files) }
 
 // do runs over the inputs.
@@ -83,7 +91,7 @@ func (e *Engine) do(inputs []Input, o run.Options) *Result {
 	return res
 }
 
-// ready hands the source of texts on to the houses.
+// ready hands the source of texts to the houses.
 func (e *Engine) ready() *run.Houses {
 	if e.houses.Texts == nil {
 		e.houses.Texts = e.Texts
@@ -91,13 +99,14 @@ func (e *Engine) ready() *run.Houses {
 	return e.houses
 }
 
-// Check judges every formula of the inputs. The answers are the same bytes at any number of
-// workers.
+// Check judges every formula of the inputs. The answers are the same
+// bytes for any number of workers.
 func (e *Engine) Check(inputs []Input) *Result {
 	return e.do(inputs, run.Options{Timed: e.Timed, Backlog: e.Backlog})
 }
 
-// Opened lists the paths of the files that this engine has read, backlogs apart.
+// Opened lists the paths of the files that this engine has read,
+// backlogs apart.
 func (e *Engine) Opened() []string { return e.ready().Opened() }
 
 // IsBacklog reports whether a file is a backlog, readable or not.
@@ -106,17 +115,18 @@ func IsBacklog(path string) bool {
 	return err == nil && backlog.Is(source.New(path, text))
 }
 
-// ReadBacklog reads a list of findings that stood when the rules were taken on, for Backlog.
+// ReadBacklog reads a list of findings for Backlog: those that stood
+// when the rules were taken on.
 func (e *Engine) ReadBacklog(path string) (*backlog.List, source.Problems) {
 	return run.ReadBacklog(path, e.Texts)
 }
 
-// NearestPath says which formula file or folder is nearest to a path that does not exist, else what
-// to do otherwise.
+// NearestPath names the formula file or folder nearest to a path that
+// does not exist, else what to do otherwise.
 func NearestPath(path, otherwise string) string { return run.NearestPath(path, otherwise) }
 
-// HouseAt finds the house file that a path names: a house file itself, or the nearest one upward
-// from a folder, "" where there is none.
+// HouseAt finds the house file of a path: a house file itself, or the
+// nearest one upward from a folder, "" for none.
 func HouseAt(path string) (string, error) {
 	info, err := os.Stat(path)
 	switch {
@@ -129,8 +139,8 @@ func HouseAt(path string) (string, error) {
 	return filepath.Clean(path), nil
 }
 
-// Load gives the house that a path names, as HouseAt finds it, with its packs. Loading it again
-// costs nothing.
+// Load gives a path's house, as HouseAt finds it, with its packs.
+// Loading it again costs nothing.
 func (e *Engine) Load(path string) (*Loaded, source.Problems) {
 	file, err := HouseAt(path)
 	if err != nil {
@@ -139,11 +149,11 @@ func (e *Engine) Load(path string) (*Loaded, source.Problems) {
 	return e.ready().LoadFile(file)
 }
 
-// TrialReport is how the trials of some packs came out.
+// TrialReport is the result of some packs' trials.
 type TrialReport = rule.TrialReport
 
-// Trials runs the trials of the packs of the house that a path names, or of those of its packs that
-// are named.
+// Trials runs the trials of a path's house, of all packs or of
+// those named.
 func (e *Engine) Trials(path string, names []string) (rule.TrialReport, source.Problems) {
 	file, err := HouseAt(path)
 	if err != nil {
@@ -176,8 +186,8 @@ func (e *Engine) Trials(path string, names []string) (rule.TrialReport, source.P
 	return rule.RunTrials(packs), nil
 }
 
-// Card gives the card of a rule in a house, by its name or an old one, in any letter case. The
-// error says what else the name may stand for.
+// Card gives the card of a rule in a house, by its name or a former
+// one, in any letter case. The error suggests names.
 func Card(l *Loaded, name string) (finding.Card, error) {
 	lower := strings.ToLower(name)
 	if says, own := rule.OwnFinding(lower); own {
@@ -195,9 +205,10 @@ func Card(l *Loaded, name string) (finding.Card, error) {
 	return l.Rules.Card(r), nil
 }
 
-// OfCommit turns the changed files of a commit into inputs: formula files are kept. As soon as a
-// house file, a rule file or a backlog is among them, all formulas below this folder are checked,
-// since such a change can turn the answer on each. Files that are not HCL are left out.
+// OfCommit turns a commit's changed files into inputs: formula files
+// are kept. A house file, a rule file or a backlog among them checks
+// all formulas below this folder, since it can change each answer.
+// Files that are not HCL are left out.
 func (e *Engine) OfCommit(changed []string) []Input {
 	held := files.Held{Texts: map[string][]byte{}, Below: e.Texts}
 	e.Texts = held

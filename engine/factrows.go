@@ -16,9 +16,10 @@ import (
 	"forebake/engine/source"
 )
 
-// Facts computes the figures of the formulas of some files: those named, or all of the formula and
-// its parts; with all, those of steps, ingredients and the kitchen too. There are no figures where
-// the result has problems.
+// Facts computes the figures of some files' formulas: those
+// named, or all of the formula and its parts; with all, those of
+// steps, ingredients and the kitchen too. A result with problems
+// has no figures.
 func (e *Engine) Facts(inputs []Input, names []string, all bool) ([]finding.FactRow, *Result) {
 	res := e.do(inputs, run.Options{Keep: true})
 	wanted := map[string]bool{}
@@ -77,7 +78,8 @@ func (c *chosen) add(f *formula.Formula, s *facts.Sheet, x facts.Subject) {
 			continue
 		}
 		row := rule.Figure(fact.Name, fact, s.Value(fact, x))
-		if fact.Unit == "C" && !strings.Contains(fact.Name, "friction") && run.ReadsFahrenheit(f, c.house) {
+		if fact.Unit == "C" && !strings.Contains(fact.Name, "friction") &&
+			run.ReadsFahrenheit(f, c.house) {
 			row.Shown = quantity.WithFahrenheit(row.Shown)
 			row.Error = quantity.WithFahrenheit(row.Error)
 		}
@@ -88,7 +90,8 @@ func (c *chosen) add(f *formula.Formula, s *facts.Sheet, x facts.Subject) {
 	}
 }
 
-// unknownFact says that no house of a run knows a figure of that name; "" where one does.
+// unknownFact says that no house of a run knows a figure; "" where
+// one does.
 func unknownFact(res *Result, name string) string {
 	var known []string
 	for i := range res.Files {
@@ -107,8 +110,8 @@ func unknownFact(res *Result, name string) string {
 	return reading.UnknownText("fact", name, "the catalogue", known)
 }
 
-// History follows the parts of every formula of some files through their steps. There are no rows
-// where the result has problems.
+// History follows the parts of some files' formulas through their
+// steps. A result with problems has no rows.
 func (e *Engine) History(inputs []Input) ([]finding.HistoryRow, *Result) {
 	res := e.do(inputs, run.Options{Keep: true})
 	if len(res.Problems) > 0 {
@@ -150,7 +153,7 @@ func HistoryRow(line *facts.Line) finding.HistoryRow {
 	}
 }
 
-// historyNote says where the figures of a step come from, or what is missing for them.
+// historyNote says where a step's figures come from, or what they lack.
 func historyNote(line *facts.Line) string {
 	switch {
 	case line.Measured && line.Step.Reading.Rise.Set:

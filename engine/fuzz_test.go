@@ -11,12 +11,13 @@ import (
 	"forebake/engine/report"
 )
 
-// Longest text that FuzzCheck looks at: hostile length has tests of its own.
+// Longest text for FuzzCheck: hostile length has its own tests.
 const fuzzBytes = 4 << 10
 
-// FuzzCheck checks any bytes as a formula file, from reading to print. Either there are problems,
-// each with a text and at a place of the file that splits no character, or the formulas are judged;
-// either way a second engine says the same bytes.
+// FuzzCheck checks any bytes as a formula file, from reading to print.
+// Either there are problems, each with a text and a place that splits
+// no character, or the formulas are judged; a second engine says the
+// same bytes.
 func FuzzCheck(f *testing.F) {
 	for _, pattern := range []string{"../formulas/*.hcl", "../testdata/broken/*.hcl"} {
 		paths, err := filepath.Glob(pattern)
@@ -47,7 +48,8 @@ func FuzzCheck(f *testing.F) {
 				if at := p.Place; p.Text == "" || at.File == nil || at.Start < 0 ||
 					at.Start > at.End ||
 					at.End > len(text) ||
-					utf8.Valid(text) && (at.Start < len(text) && !utf8.RuneStart(text[at.Start]) || at.End < len(text) && !utf8.RuneStart(text[at.End])) {
+					utf8.Valid(text) && (at.Start < len(text) && !utf8.RuneStart(text[at.Start]) ||
+						at.End < len(text) && !utf8.RuneStart(text[at.End])) {
 					t.Fatalf("%q stands at %d to %d of %d", p.Text, at.Start, at.End, len(text))
 				}
 				said[i].WriteString(p.String() + "\n")

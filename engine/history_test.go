@@ -22,8 +22,8 @@ import (
 	"forebake/engine/source"
 )
 
-// A night's work on one page: the clock goes past midnight, each part has its own table, and what
-// was read or guessed says so.
+// A night's work on one page: the clock passes midnight, each part has
+// its own table, and readings and guesses are marked.
 const overnight = `formula "Night buns" {
   start = "18:00"
   preferment "sponge" {
@@ -70,7 +70,8 @@ func TestHistoryOnTheClock(t *testing.T) {
 	for _, want := range []string{
 		"Night buns\n",
 		" 18:00 mix 3 min", " 18:03 rest 4 h",
-		" 22:03 mix 12 min", " 22:15 rest 2 h", " 00:15 +1d chill 14 h", " 14:15 +1d divide 75 g 20 min", " 14:35 +1d fill f", " 14:35 +1d proof 2 h",
+		" 22:03 mix 12 min", " 22:15 rest 2 h", " 00:15 +1d chill 14 h",
+		" 14:15 +1d divide 75 g 20 min", " 14:35 +1d fill f", " 14:35 +1d proof 2 h",
 		" 16:35 +1d bake 16 min", " 16:51 +1d cool 1 day",
 		" 13:30 +1d cook 5 min", " 13:35 +1d cool 1 h",
 		"measured", "taken as left in its bowl", `anything up to the boil: write to = "... C"`,
@@ -100,8 +101,8 @@ func TestHistoryOnTheClock(t *testing.T) {
 	}
 }
 
-// What cannot be is an error at its place, a finding, or a figure that is missing; it is never a
-// figure that is no number.
+// The impossible is an error at its place, a finding, or a missing
+// figure; never a figure that is no number.
 func TestHistoriesThatCannotBe(t *testing.T) {
 	const dough = `formula "t" {
   dough "d" {
@@ -115,17 +116,29 @@ func TestHistoriesThatCannotBe(t *testing.T) {
 		refused            string // in the located error; "" where the file is read
 		finding            string // a rule that is not clear
 	}{
-		{"baked before it is mixed", "20 C", `{ bake = "20 min", at = "200 C" }, { mix = "9 min" }`, "mix stands after the bake", ""},
-		{"a filling that is never made", "20 C", `{ mix = "9 min" }, { fill = "nuts" }, { bake = "20 min", at = "200 C" }`, `"nuts"`, ""},
-		{"an oven at 20 C", "20 C", `{ mix = "9 min" }, { bake = "20 min", at = "20 C", core = "92 C" }`, "bakes nothing", ""},
-		{"a proof of 400 h", "20 C", `{ mix = "9 min", to = "25 C" }, { shape = "loaf" }, { proof = "400 h", at = "28 C" }, { bake = "30 min", at = "190 C", core = "92 C" }`, "", "proof-long"},
-		{"a proof of 400 days", "20 C", `{ mix = "9 min", to = "25 C" }, { proof = "400 day", at = "28 C" }`, "60 days", ""},
-		{"surroundings as warm as the dough", "20 C", `{ mix = "9 min", measured = "22 C" }, { rest = "1 h", at = "22 C" }`, "", ""},
-		{"a sheet of nothing", "20 C", `{ mix = "9 min" }, { sheet = "0.001 mm" }, { fill = "?" }, { roll = "coil", slice = "0.001 mm" }`, "", ""},
-		{"a slab of nothing", "20 C", `{ mix = "9 min" }, { chill = "1 h", as = "slab 0.0001 mm" }`, "", ""},
+		{"baked before it is mixed", "20 C", `{ bake = "20 min", at = "200 C" }, { mix = "9 min" }`,
+			"mix stands after the bake", ""},
+		{"a filling that is never made", "20 C",
+			`{ mix = "9 min" }, { fill = "nuts" }, { bake = "20 min", at = "200 C" }`,
+			`"nuts"`, ""},
+		{"an oven at 20 C", "20 C", `{ mix = "9 min" }, { bake = "20 min", at = "20 C", ` +
+			`core = "92 C" }`, "bakes nothing", ""},
+		{"a proof of 400 h", "20 C", `{ mix = "9 min", to = "25 C" }, { shape = "loaf" }, ` +
+			`{ proof = "400 h", at = "28 C" }, { bake = "30 min", at = "190 C", core = "92 C" }`,
+			"", "proof-long"},
+		{"a proof of 400 days", "20 C", `{ mix = "9 min", to = "25 C" }, ` +
+			`{ proof = "400 day", at = "28 C" }`, "60 days", ""},
+		{"surroundings as warm as the dough", "20 C",
+			`{ mix = "9 min", measured = "22 C" }, { rest = "1 h", at = "22 C" }`, "", ""},
+		{"a sheet of nothing", "20 C", `{ mix = "9 min" }, { sheet = "0.001 mm" }, ` +
+			`{ fill = "?" }, { roll = "coil", slice = "0.001 mm" }`, "", ""},
+		{"a slab of nothing", "20 C", `{ mix = "9 min" }, { chill = "1 h", ` +
+			`as = "slab 0.0001 mm" }`, "", ""},
 		{"water at absolute zero", "-273.15 C", `{ mix = "9 min", to = "25 C" }`, "", ""},
 		{"colder than that", "-300 C", `{ mix = "9 min", to = "25 C" }`, "absolute zero", ""},
-		{"a dough of steam", "20 C", `{ mix = "9 min", measured = "130 C" }, { proof = "1 h", at = "140 C" }, { bake = "20 min", at = "200 C", core = "92 C" }`, "", ""},
+		{"a dough of steam", "20 C", `{ mix = "9 min", measured = "130 C" }, ` +
+			`{ proof = "1 h", at = "140 C" }, { bake = "20 min", at = "200 C", core = "92 C" }`, "",
+			""},
 	} {
 		t.Run(test.name, func(t *testing.T) {
 			in := engine.Input{
@@ -169,7 +182,8 @@ func TestHistoriesThatCannotBe(t *testing.T) {
 	}
 }
 
-// sixStages is a dough as a baker writes it, with six stages that change its temperature.
+// sixStages is a dough as a baker writes it, with six stages that
+// change its temperature.
 const sixStages = `formula "Six stages" {
   family = "sweet dough"
   makes  = "24 pieces"
@@ -202,14 +216,17 @@ const sixStages = `formula "Six stages" {
 }
 `
 
-// BenchmarkHistory follows a dough through six stages, and prints what that is of the bare parse of
-// the formula's text. Three runs are made of every stage; a brick has three directions and a slab
-// one, and a tub of dough in the cold is followed by the solver with heat of its own.
+// BenchmarkHistory follows a dough through six stages, and prints the
+// ratio to the bare parse of the formula's text. Every stage has three
+// runs; a brick has three directions and a slab one, and a tub of dough
+// in the cold is followed by the solver with its own heat.
 func BenchmarkHistory(b *testing.B) {
 	for _, bench := range []struct{ name, text string }{
 		{"slabs and pieces", fmt.Sprintf(sixStages, "pieces 80 g")},
-		{"bricks", strings.Replace(fmt.Sprintf(sixStages, "brick 60x90x30 mm"), "slab 40 mm", "brick 300x400x40 mm", 1)},
-		{"a tub in the cold", strings.Replace(fmt.Sprintf(sixStages, "pieces 80 g"), "slab 40 mm", "bowl", 1)},
+		{"bricks", strings.Replace(fmt.Sprintf(sixStages, "brick 60x90x30 mm"), "slab 40 mm",
+			"brick 300x400x40 mm", 1)},
+		{"a tub in the cold", strings.Replace(fmt.Sprintf(sixStages, "pieces 80 g"), "slab 40 mm",
+			"bowl", 1)},
 	} {
 		b.Run(bench.name, func(b *testing.B) {
 			list, problems := readFormulas(source.New("f.hcl", []byte(bench.text)), house.Default())
@@ -224,7 +241,8 @@ func BenchmarkHistory(b *testing.B) {
 			const parses = 200
 			begun := time.Now()
 			for range parses {
-				if _, diags := hclsyntax.ParseConfig([]byte(bench.text), "f.hcl", hcl.InitialPos); diags.HasErrors() {
+				_, diags := hclsyntax.ParseConfig([]byte(bench.text), "f.hcl", hcl.InitialPos)
+				if diags.HasErrors() {
 					b.Fatal(diags)
 				}
 			}
@@ -239,7 +257,7 @@ func BenchmarkHistory(b *testing.B) {
 	}
 }
 
-// setupOf is the benchmark's dough as package facts hands it in, with figures of its kind.
+// setupOf is the benchmark's dough as package facts hands it in.
 func setupOf(f *formula.Formula) history.Setup {
 	return history.Setup{
 		Part:    f.Parts[0],
@@ -259,8 +277,8 @@ func setupOf(f *formula.Formula) history.Setup {
 	}
 }
 
-// BenchmarkHistoryFacts is all that the rules may ask of one dough's history, with the searches for
-// times and thicknesses.
+// BenchmarkHistoryFacts is all that rules may ask of one dough's
+// history, with the searches for times and thicknesses.
 func BenchmarkHistoryFacts(b *testing.B) {
 	list, problems := readFormulas(
 		source.New("f.hcl", fmt.Appendf(nil, sixStages, "pieces 80 g")),

@@ -16,8 +16,8 @@ import (
 	"forebake/engine/source"
 )
 
-// vast is a formula about as large as one file can hold: so many parts, each with so many
-// ingredients of an open amount.
+// vast is a formula about as large as a file can hold: many parts, each
+// with many ingredients of an open amount.
 func vast(parts, ingredients int, amount string) []byte {
 	names := larder.New().Names()
 	var b strings.Builder
@@ -28,15 +28,16 @@ func vast(parts, ingredients int, amount string) []byte {
 			fmt.Fprintf(&b, "%q=%q\n", names[i%len(names)], amount)
 		}
 		b.WriteString(
-			"}\nsteps=[{mix=\"3 min\",to=\"24 C\"},{rest=\"6 h\",at=\"room\"},{proof=\"1 h\",at=\"28 C\"}]\n}\n",
+			"}\nsteps=[{mix=\"3 min\",to=\"24 C\"},{rest=\"6 h\",at=\"room\"},{proof=\"1 " +
+				"h\",at=\"28 C\"}]\n}\n",
 		)
 	}
 	b.WriteString("}\n")
 	return []byte(b.String())
 }
 
-// worst is a pack of rules, each with a condition as long as one may be, that reads as many figures
-// as it can.
+// worst is a pack of rules, each with the longest condition that reads
+// the most figures.
 func worst(rules int, on, join string) string {
 	var clauses []string
 	nodes := 0
@@ -61,7 +62,8 @@ func worst(rules int, on, join string) string {
 	for i := range rules {
 		fmt.Fprintf(
 			&b,
-			"rule \"r%d\" {\n  on = %q\n  level = \"stop\"\n  when = %q\n  say = \"s\"\n  why = \"w\"\n  source = \"s\"\n}\n",
+			"rule \"r%d\" {\n  on = %q\n  level = \"stop\"\n  when = %q\n  say = \"s\"\n"+
+				"  why = \"w\"\n  source = \"s\"\n}\n",
 			i,
 			on,
 			when,
@@ -70,8 +72,8 @@ func worst(rules int, on, join string) string {
 	return b.String()
 }
 
-// never is a pack of rules whose conditions are as long as one may be and come to nothing on every
-// subject.
+// never is a pack of rules with the longest conditions, which
+// never hold.
 func never(rules int) string {
 	when := "ingredient.amount_g < -1"
 	for nodes := 7; nodes+12 < expr.MaxNodes; nodes += 12 {
@@ -81,7 +83,8 @@ func never(rules int) string {
 	for i := range rules {
 		fmt.Fprintf(
 			&b,
-			"rule \"n%d\" {\n  on = \"ingredient\"\n  level = \"stop\"\n  when = %q\n  say = \"s\"\n  why = \"w\"\n  source = \"s\"\n}\n",
+			"rule \"n%d\" {\n  on = \"ingredient\"\n  level = \"stop\"\n  when = %q\n"+
+				"  say = \"s\"\n  why = \"w\"\n  source = \"s\"\n}\n",
 			i,
 			when,
 		)
@@ -89,13 +92,15 @@ func never(rules int) string {
 	return b.String()
 }
 
-// always is one rule that finds something in every ingredient, with messages as long as they may
-// be.
+// always is one rule that finds something in every ingredient, with the
+// longest messages.
 func always() string {
 	say := strings.Repeat("{part.name} {formula.allergens} ", 16)
 	long := strings.Repeat("x", rule.MaxTextBytes)
 	return fmt.Sprintf(
-		"rule \"a\" {\n  on = \"ingredient\"\n  level = \"stop\"\n  when = \"ingredient.amount_g > -1 or ingredient.amount_g <= -1\"\n  say = %q\n  why = %q\n  source = %q\n}\n",
+		"rule \"a\" {\n  on = \"ingredient\"\n  level = \"stop\"\n"+
+			"  when = \"ingredient.amount_g > -1 or ingredient.amount_g <= -1\"\n  say = %q\n"+
+			"  why = %q\n  source = %q\n}\n",
 		say+long[:rule.MaxTextBytes-len(say)],
 		long,
 		long,
@@ -106,7 +111,10 @@ func always() string {
 func hostile(t testing.TB, pack string, text []byte) func() *engine.Result {
 	t.Helper()
 	dir := t.TempDir()
-	for name, text := range map[string]string{"worst.hcl": pack, "house.hcl": "house \"h\" {\n  packs = [\"./worst.hcl\"]\n}\n"} {
+	for name, text := range map[string]string{
+		"worst.hcl": pack,
+		"house.hcl": "house \"h\" {\n  packs = [\"./worst.hcl\"]\n}\n",
+	} {
 		if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o666); err != nil {
 			t.Fatal(err)
 		}
@@ -118,7 +126,7 @@ func hostile(t testing.TB, pack string, text []byte) func() *engine.Result {
 	}
 }
 
-// vastest gives a formula that fills a file, with as many ingredients as its parts may have.
+// vastest gives a formula that fills a file, with the most ingredients.
 func vastest(amount string) []byte {
 	n := formula.MaxIngredients
 	for len(vast(formula.MaxParts, n, amount)) > source.MaxFileBytes {
@@ -127,9 +135,9 @@ func vastest(amount string) []byte {
 	return vast(formula.MaxParts, n, amount)
 }
 
-// BenchmarkHostile is what the worst packs cost on the largest formulas: the bounds that stand in
-// DEVELOPERS.md. No run may take much longer than a second a rule, nor more memory than some
-// hundred megabytes.
+// BenchmarkHostile is what the worst packs cost on the largest
+// formulas: the bounds in DEVELOPERS.md. No run may take much more than
+// a second a rule, nor more than some hundred megabytes.
 func BenchmarkHostile(b *testing.B) {
 	for _, test := range []struct {
 		name, pack, amount string
@@ -156,8 +164,8 @@ func BenchmarkHostile(b *testing.B) {
 	}
 }
 
-// A file with as many findings as there may be is checked; with one more it is refused, at its
-// formula, and is not taken for clear.
+// A file with the most findings is checked; with one more it is
+// refused, at its formula, and not taken for clear.
 func TestMaxFindings(t *testing.T) {
 	const inPart = 200
 	parts := rule.MaxFindings / inPart
@@ -185,9 +193,9 @@ func TestMaxFindings(t *testing.T) {
 	}
 }
 
-// TestPartsWithinParts checks a formula in which each part takes in all earlier ones: there are
-// 2^62 ways through it, so what looks into parts must look into each once. It ends at once or not
-// at all.
+// TestPartsWithinParts checks a formula in which each part takes in all
+// earlier ones: there are 2^62 paths through it, so each part must be
+// visited once. It ends at once or not at all.
 func TestPartsWithinParts(t *testing.T) {
 	for _, milk := range []string{"100 g", "?"} {
 		var b strings.Builder
@@ -195,7 +203,8 @@ func TestPartsWithinParts(t *testing.T) {
 		for k := range formula.MaxParts - 1 {
 			fmt.Fprintf(
 				&b,
-				"  filling \"p%d\" {\n    ingredients = {\n      \"whole milk\" = %q\n      \"egg\" = \"10 g\"\n      \"walnuts\" = \"1 g\"\n",
+				"  filling \"p%d\" {\n    ingredients = {\n      \"whole milk\" = %q\n"+
+					"      \"egg\" = \"10 g\"\n      \"walnuts\" = \"1 g\"\n",
 				k,
 				milk,
 			)
@@ -206,7 +215,9 @@ func TestPartsWithinParts(t *testing.T) {
 		}
 		fmt.Fprintf(
 			&b,
-			"  dough \"d\" {\n    ingredients = {\n      \"bread flour\" = \"500 g\"\n      \"water\" = \"300 g\"\n      \"the p%d\" = \"1 g\"\n    }\n    steps = [{ mix = \"5 min\", to = \"24 C\" }]\n  }\n}\n",
+			"  dough \"d\" {\n    ingredients = {\n      \"bread flour\" = \"500 g\"\n"+
+				"      \"water\" = \"300 g\"\n      \"the p%d\" = \"1 g\"\n    }\n"+
+				"    steps = [{ mix = \"5 min\", to = \"24 C\" }]\n  }\n}\n",
 			formula.MaxParts-2,
 		)
 		in := engine.Input{Name: "deep.hcl", Text: []byte(b.String()), Dir: "."}

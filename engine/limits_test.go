@@ -28,27 +28,40 @@ import (
 
 // limits are all bounds of the program, by package and name.
 var limits = map[string]int{
-	"source.MaxFileBytes": source.MaxFileBytes, "source.MaxLimitBytes": source.MaxLimitBytes, "source.MaxBrackets": source.MaxBrackets, "source.MaxSigns": source.MaxSigns,
-	"source.MaxDepth": source.MaxDepth, "source.MaxSignRun": source.MaxSignRun, "source.MaxChoices": source.MaxChoices, "source.MaxSplats": source.MaxSplats,
-	"source.MaxTemplateSigns": source.MaxTemplateSigns, "source.MaxDirectives": source.MaxDirectives, "source.MaxHeredocLines": source.MaxHeredocLines, "source.MaxProblems": source.MaxProblems,
+	"source.MaxFileBytes": source.MaxFileBytes, "source.MaxLimitBytes": source.MaxLimitBytes,
+	"source.MaxBrackets": source.MaxBrackets, "source.MaxSigns": source.MaxSigns,
+	"source.MaxDepth": source.MaxDepth, "source.MaxSignRun": source.MaxSignRun,
+	"source.MaxChoices": source.MaxChoices, "source.MaxSplats": source.MaxSplats,
+	"source.MaxTemplateSigns": source.MaxTemplateSigns,
+	"source.MaxDirectives":    source.MaxDirectives,
+	"source.MaxHeredocLines":  source.MaxHeredocLines, "source.MaxProblems": source.MaxProblems,
 	"recipe.MaxBytes":      recipe.MaxBytes,
-	"reading.MaxNameBytes": reading.MaxNameBytes, "formula.MaxParts": formula.MaxParts, "formula.MaxIngredients": formula.MaxIngredients, "formula.MaxSteps": formula.MaxSteps, "formula.MaxMinutes": formula.MaxMinutes,
-	"house.MaxLimit": house.MaxLimit, "run.MaxJoined": run.MaxJoined, "batch.MaxBytes": batch.MaxBytes, "backlog.MaxEntries": backlog.MaxEntries, "backlog.MaxBytes": backlog.MaxBytes,
-	"rule.MaxRules": rule.MaxRules, "rule.MaxLimits": rule.MaxLimits, "rule.MaxPackBytes": rule.MaxPackBytes, "rule.MaxTextBytes": rule.MaxTextBytes, "rule.MaxFigures": rule.MaxFigures,
-	"expr.MaxBytes": expr.MaxBytes, "expr.MaxDepth": expr.MaxDepth, "expr.MaxNodes": expr.MaxNodes, "expr.MaxListItems": expr.MaxListItems,
+	"reading.MaxNameBytes": reading.MaxNameBytes, "formula.MaxParts": formula.MaxParts,
+	"formula.MaxIngredients": formula.MaxIngredients, "formula.MaxSteps": formula.MaxSteps,
+	"formula.MaxMinutes": formula.MaxMinutes,
+	"house.MaxLimit":     house.MaxLimit, "run.MaxJoined": run.MaxJoined,
+	"batch.MaxBytes": batch.MaxBytes, "backlog.MaxEntries": backlog.MaxEntries,
+	"backlog.MaxBytes": backlog.MaxBytes,
+	"rule.MaxRules":    rule.MaxRules, "rule.MaxLimits": rule.MaxLimits,
+	"rule.MaxPackBytes": rule.MaxPackBytes, "rule.MaxTextBytes": rule.MaxTextBytes,
+	"rule.MaxFigures": rule.MaxFigures,
+	"expr.MaxBytes":   expr.MaxBytes, "expr.MaxDepth": expr.MaxDepth,
+	"expr.MaxNodes": expr.MaxNodes, "expr.MaxListItems": expr.MaxListItems,
 	"expr.MaxDeclared": expr.MaxDeclared, "expr.MaxMeansBytes": expr.MaxMeansBytes,
-	"rule.MaxFindings": rule.MaxFindings, "trial.MaxCases": trial.MaxCases, "rule.MaxWeighing": rule.MaxWeighing,
+	"rule.MaxFindings": rule.MaxFindings, "trial.MaxCases": trial.MaxCases,
+	"rule.MaxWeighing": rule.MaxWeighing,
 }
 
-// The table of limits in DEVELOPERS.md names every constant Max... of the program with its value,
-// and none that is not there.
+// The table of limits in DEVELOPERS.md names exactly the program's
+// constants Max... with their values.
 func TestLimitsAreDocumented(t *testing.T) {
 	text, err := os.ReadFile("../DEVELOPERS.md")
 	if err != nil {
 		t.Fatal(err)
 	}
 	told := map[string]string{}
-	for _, row := range regexp.MustCompile("(?m)^\\| `(\\w+\\.Max\\w+)` \\| ([\\d,]+) \\|").FindAllStringSubmatch(string(text), -1) {
+	for _, row := range regexp.MustCompile("(?m)^\\| `(\\w+\\.Max\\w+)` \\| ([\\d,]+) \\|").
+		FindAllStringSubmatch(string(text), -1) {
 		told[row[1]] = strings.ReplaceAll(row[2], ",", "")
 	}
 	for name, value := range limits {
@@ -106,7 +119,8 @@ func TestMaxJoined(t *testing.T) {
 			if err := os.MkdirAll(filepath.Join(dir, fmt.Sprint(i)), 0o777); err != nil {
 				t.Fatal(err)
 			}
-			if err := os.WriteFile(filepath.Join(dir, fmt.Sprint(i), "house.hcl"), []byte(text), 0o666); err != nil {
+			err := os.WriteFile(filepath.Join(dir, fmt.Sprint(i), "house.hcl"), []byte(text), 0o666)
+			if err != nil {
 				t.Fatal(err)
 			}
 		}

@@ -39,11 +39,11 @@ type Logged struct {
 	rewrite files.Rewrite
 }
 
-// Write appends what was said, under the lock of the folder. A log that has changed meanwhile is
-// left as it is, with an error.
+// Write appends what was said, under the folder's lock. A log that has
+// changed meanwhile stays, with an error.
 func (l *Logged) Write() error { return files.WriteAll([]files.Rewrite{l.rewrite}) }
 
-// Log works out what is added to the log beside a formula file. It writes nothing.
+// Log computes the addition to a formula file's log. It writes nothing.
 func (e *Engine) Log(in Input, b Bench) (*Logged, *Result, error) {
 	res := e.do([]Input{in}, run.Options{Keep: true})
 	if len(res.Problems) > 0 {
@@ -67,8 +67,8 @@ func (e *Engine) Log(in Input, b Bench) (*Logged, *Result, error) {
 		begun = &batch.Batch{Formula: f.Name, Date: b.Date, Size: b.Size}
 		begun.Room.Text = b.Room
 	case b.Size != "" || b.Room != "":
-		return nil, res, fmt.Errorf("--size and --room are said as a batch begins, and batch %d has; "+
-			"add --new to begin another", newest.Number)
+		return nil, res, fmt.Errorf("--size and --room are said as a batch begins, and batch %d "+
+			"has; add --new to begin another", newest.Number)
 	}
 	entry, err := b.entry(f)
 	if err != nil {
@@ -89,8 +89,8 @@ func (e *Engine) Log(in Input, b Bench) (*Logged, *Result, error) {
 func (b *Bench) entry(f *formula.Formula) (*batch.Entry, error) {
 	if b.Read == "" && b.Note == "" && len(b.Marks) == 0 {
 		if b.Step > 0 {
-			return nil, fmt.Errorf("--step %d: say what was read or noted there: --read \"11 C after "+
-				"6 h\", --note \"soft\"", b.Step)
+			return nil, fmt.Errorf("--step %d: say what was read or noted there: --read \"11 C "+
+				"after 6 h\", --note \"soft\"", b.Step)
 		}
 		return nil, nil
 	}
@@ -143,8 +143,8 @@ func says(b *batch.Batch, e *batch.Entry) string {
 	return strings.Join(out, "; ")
 }
 
-// Batches gives the batches of the formulas of a file side by side: those of the numbers that are
-// asked for, else the newest two of each formula.
+// Batches sets the batches of a file's formulas side by side: those of
+// the given numbers, else each formula's newest two.
 func (e *Engine) Batches(in Input, numbers []int) ([]finding.Batches, *Result, error) {
 	res := e.do([]Input{in}, run.Options{Keep: true})
 	if len(res.Problems) > 0 {
@@ -152,7 +152,8 @@ func (e *Engine) Batches(in Input, numbers []int) ([]finding.Batches, *Result, e
 	}
 	file := &res.Files[0]
 	if file.Log == nil {
-		return nil, res, fmt.Errorf("%s has no log; forebake log %s --new begins one", in.Name, in.Name)
+		return nil, res, fmt.Errorf("%s has no log; forebake log %s --new begins one",
+			in.Name, in.Name)
 	}
 	for _, n := range numbers {
 		if n < 1 || n > len(file.Log.Batches) {
@@ -190,7 +191,8 @@ func batchesOf(f *formula.Formula, list []*batch.Batch) finding.Batches {
 		return &(*rows)[len(*rows)-1]
 	}
 	for i, b := range list {
-		out.Heads = append(out.Heads, finding.BatchHead{Number: b.Number, Date: b.Date, Size: b.Size,
+		out.Heads = append(out.Heads, finding.BatchHead{Number: b.Number, Date: b.Date,
+			Size: b.Size,
 			Room: b.Room.Text})
 		for _, e := range b.Entries {
 			said := e.Read
@@ -204,7 +206,8 @@ func batchesOf(f *formula.Formula, list []*batch.Batch) finding.Batches {
 				addTo(&rowOf(&out.Notes, "note").Cells[i], said)
 			}
 			for _, m := range e.Marks {
-				addTo(&rowOf(&out.Marks, m.Name).Cells[i], fmt.Sprintf("%d of %d", m.Value, batch.BestMark))
+				addTo(&rowOf(&out.Marks, m.Name).Cells[i],
+					fmt.Sprintf("%d of %d", m.Value, batch.BestMark))
 			}
 		}
 	}
@@ -226,7 +229,7 @@ func addTo(cell *string, said string) {
 	}
 }
 
-// stepRow finds the row of the step that an entry speaks of, or makes it.
+// stepRow finds or makes the row of an entry's step.
 func stepRow(rows *[]finding.BatchStep, f *formula.Formula, e *batch.Entry, n int,
 ) *finding.BatchStep {
 	for i := range *rows {
@@ -251,6 +254,6 @@ func ReadMark(text string) (batch.Mark, error) {
 			return batch.Mark{Name: name, Value: v}, nil
 		}
 	}
-	return batch.Mark{}, fmt.Errorf("%q is no mark; write a whole number from 1 to %d, or one with its "+
-		"name: crumb=4", source.Safe(text), batch.BestMark)
+	return batch.Mark{}, fmt.Errorf("%q is no mark; write a whole number from 1 to %d, or one "+
+		"with its name: crumb=4", source.Safe(text), batch.BestMark)
 }

@@ -19,7 +19,7 @@ import (
 	"forebake/engine/source"
 )
 
-// MendResult is what mending some files found.
+// MendResult is the result of mending some files.
 type MendResult struct {
 	Mendings []finding.Mending // one a formula, in order of file and line
 	Left     []*finding.Finding
@@ -30,7 +30,7 @@ type MendResult struct {
 	rewrites      []files.Rewrite
 }
 
-// Run is the run over the texts as they were read, or as they are mended.
+// Run is the run over the texts as read, or as mended.
 func (r *MendResult) Run(mended bool) *Result {
 	if mended {
 		return r.after
@@ -38,7 +38,8 @@ func (r *MendResult) Run(mended bool) *Result {
 	return r.before
 }
 
-// Failed reports whether a finding that is left stands at or above the failing level of its house.
+// Failed reports whether a finding that is left is at or above its
+// house's failing level.
 func (r *MendResult) Failed() bool {
 	for _, f := range r.Left {
 		if r.before.Fails(f, nil) {
@@ -48,8 +49,9 @@ func (r *MendResult) Failed() bool {
 	return false
 }
 
-// Mend looks for the changes that clear the findings of every formula of the inputs, and proves
-// them by a second run over the mended texts. It writes nothing.
+// Mend looks for changes that clear the findings of the inputs'
+// formulas, and proves them by a second run over the mended texts. It
+// writes nothing.
 func (e *Engine) Mend(inputs []Input, taste bool) *MendResult {
 	res := &MendResult{before: e.do(inputs, run.Options{Keep: true})}
 	read := res.before.Files
@@ -90,8 +92,8 @@ func (e *Engine) Mend(inputs []Input, taste bool) *MendResult {
 	return res
 }
 
-// held gives the inputs of a run again, each with its text as mended. Those without a text are left
-// as they are.
+// held gives a run's inputs again, each with its mended text. Those
+// without a text stay as they are.
 func held(files []run.File, mended []mendedFile) []Input {
 	inputs := make([]Input, len(files))
 	for i := range files {
@@ -118,7 +120,7 @@ func (e *Engine) newMender(l *Loaded) *mend.Mender {
 		Waived:  func(rule, formula string) bool { return l.Rules.Waives(rule, formula, today) }}
 }
 
-// mendedFile is what mending one file found.
+// mendedFile is the result of mending one file.
 type mendedFile struct {
 	text     []byte // nil where nothing changes
 	mendings []finding.Mending
@@ -126,7 +128,7 @@ type mendedFile struct {
 	problems source.Problems
 }
 
-// mendFile mends the formulas of one file one after the other.
+// mendFile mends a file's formulas one after the other.
 func (e *Engine) mendFile(f *run.File, taste bool) (out mendedFile) {
 	m := e.newMender(f.House)
 	m.Taste, m.Budget, m.Believe = taste, mendBudget, f.Believe
@@ -150,8 +152,9 @@ func (e *Engine) mendFile(f *run.File, taste bool) (out mendedFile) {
 	return out
 }
 
-// unproven gives the problems of a mended file that the run over its new text does not bear out:
-// what the search says is left must be all that the run finds.
+// unproven gives the problems of a mended file that the run over its
+// new text contradicts: what the search says is left must be all that
+// the run finds.
 func unproven(m *mendedFile, after *run.File) source.Problems {
 	if problems := after.Problems(); len(problems) > 0 {
 		return problems
@@ -168,15 +171,16 @@ func unproven(m *mendedFile, after *run.File) source.Problems {
 		}
 		if left[name(f)]--; left[name(f)] < 0 {
 			return source.Problems{{Text: fmt.Sprintf("%s: line %d of the mended text has %s, "+
-				"which the search did not see; nothing is changed", after.Input.Name, f.Place.Line(), f.Rule)}}
+				"which the search did not see; nothing is changed", after.Input.Name,
+				f.Place.Line(), f.Rule)}}
 		}
 	}
 	return nil
 }
 
-// Patch gives the changes of the files as a unified diff, with paths as they were named: git apply
-// takes it in the folder of the run. Paths out of that folder, which git refuses, begin at the root
-// of the repository.
+// Patch gives the files' changes as a unified diff, with paths as
+// named: git apply takes it in the run's folder. Paths out of that
+// folder, which git refuses, begin at the root of the repository.
 func (r *MendResult) Patch() []byte {
 	var out []byte
 	address := files.InRepository()
@@ -192,7 +196,8 @@ func (r *MendResult) Patch() []byte {
 	return out
 }
 
-// Write writes the mended files, all or none, and notes it in the mendings.
+// Write writes the mended files, all or none, and notes it in
+// the mendings.
 func (r *MendResult) Write() error {
 	if err := files.WriteAll(r.rewrites); err != nil {
 		return err
@@ -203,8 +208,8 @@ func (r *MendResult) Write() error {
 	return nil
 }
 
-// Budgets of the search, in answers and entries read (mend.Mender.Budget). A check of a demo draft
-// asks for some 300.
+// Budgets of the search, in answers and entries read
+// (mend.Mender.Budget). A check of a demo draft needs some 300.
 const (
 	mendBudget  = 400_000 // of mend, for one formula
 	checkBudget = 54_000  // of the mends of a check, for all formulas
@@ -212,8 +217,9 @@ const (
 	leastForOne = 2_000   // with less, a search finds too little to be told
 )
 
-// Suggest gives the flagged findings of a check their mends, each by itself, as far as the budget
-// goes, or until Ended. Notices say where it ended, and which command tells the rest.
+// Suggest gives a check's flagged findings their mends, each by itself,
+// until the budget or Ended ends it. Notices say where it ended, and
+// which command tells the rest.
 func (e *Engine) Suggest(res *Result) {
 	var files []*run.File
 	formulas := 0
@@ -243,7 +249,7 @@ func (e *Engine) Suggest(res *Result) {
 	}
 }
 
-// flaggedFormulas counts the formulas of a file that have a flagged finding.
+// flaggedFormulas counts a file's formulas with a flagged finding.
 func flaggedFormulas(f *run.File) int {
 	names := map[string]bool{}
 	for _, one := range f.Findings {
@@ -254,8 +260,8 @@ func flaggedFormulas(f *run.File) int {
 	return len(names)
 }
 
-// suggestIn gives the flagged findings of one file their mends. The notices name the formulas whose
-// search ended at its budget.
+// suggestIn gives one file's flagged findings their mends. The notices
+// name the formulas whose search ended at its budget.
 func (e *Engine) suggestIn(file *run.File, budget int) (notices []string) {
 	for n, c := range file.Formulas {
 		m := e.newMender(file.House)

@@ -13,13 +13,15 @@ import (
 
 func saltless(name string) string {
 	return fmt.Sprintf(
-		"formula %q {\n  dough \"d\" {\n    ingredients = {\n      \"bread flour\" = \"1000 g\"\n      \"water\" = \"600 g\"\n      \"instant yeast\" = \"10 g\"\n      \"salt\" = \"5 g\"\n    }\n  }\n}\n",
+		"formula %q {\n  dough \"d\" {\n    ingredients = {\n      \"bread flour\" = \"1000 g\"\n"+
+			"      \"water\" = \"600 g\"\n      \"instant yeast\" = \"10 g\"\n"+
+			"      \"salt\" = \"5 g\"\n    }\n  }\n}\n",
 		name,
 	)
 }
 
-// The findings of a few formulas carry their mends; those of many do not, and a notice says what
-// tells them.
+// The findings of a few formulas carry their mends; those of many do
+// not, and a notice says how to get them.
 func TestSuggest(t *testing.T) {
 	for _, n := range []int{2, 13, 61} {
 		var text string
@@ -57,8 +59,8 @@ func changedFiles(res *engine.MendResult) int {
 	return len(files)
 }
 
-// All formulas of a file are mended in one writing, in any number of workers the same; a file that
-// changed meanwhile is refused.
+// All formulas of a file are mended in one writing, the same for any
+// number of workers; a file that changed meanwhile is refused.
 func TestMendFiles(t *testing.T) {
 	want := ""
 	for _, workers := range []int{1, 3} {

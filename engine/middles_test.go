@@ -10,18 +10,22 @@ import (
 	"testing"
 )
 
-// Reasons why code may take the middle of an interval. Everything else that is a range is followed
-// as one: a middle that stands for it would let an answer turn that a point inside turns.
+// Reasons why code may take the middle of an interval. Any other range
+// is followed as one: a middle in its place would hide an answer that a
+// point inside turns.
 const (
-	// The middle run of three is by design that of the middle of every figure: a "middle" rule and
-	// the best single figure of a model come from it. The cold and the warm run hold the ends.
+	// The middle run of three takes the middle of every figure: a
+	// "middle" rule and a model's best single figure come from it. The
+	// cold and the warm run hold the ends.
 	middleRun = "the middle run"
-	// A range or "?" is settled before this is reached: the sheet reckons the figure once for each
-	// end (formula.Spans, kitchen.Spans), and the figure spans what comes out.
+	// A range or "?" is settled before: the sheet computes the figure
+	// once for each end (formula.Spans, kitchen.Spans), and the figure
+	// spans the results.
 	settled = "settled: each end is reckoned on a sheet of its own"
 	begins  = "where a search or a trial begins; what it finds is proven by a check"
 	printed = "printed"
-	// An order, a place in a list or a name has one answer; the file tells beside it that it may turn.
+	// An order, a place in a list or a name has one answer; the file
+	// says that it may turn.
 	oneOrder = "one order has to be chosen, and where the ends turn it the answer says so"
 	drawn    = "a curve is drawn through the middle run, with a band for the ends"
 	pinch    = "a weight that is open by a pinch moves no temperature"
@@ -38,7 +42,6 @@ var middles = map[string]struct {
 	"engine/cost/label.go":           {2, oneOrder},
 	"engine/expr/derive.go":          {1, middleRun},
 	"engine/facts/sheet.go":          {1, begins},
-	"engine/facts/stepfacts.go":      {1, settled},
 	"engine/formula/families.go":     {3, offered},
 	"engine/formula/starter.go":      {1, middleRun},
 	"engine/history/bake.go":         {7, settled},
@@ -51,7 +54,7 @@ var middles = map[string]struct {
 	"engine/makeup/activity.go":      {1, middleRun},
 	"engine/makeup/thermal.go":       {7, middleRun + "; " + settled + "; " + pinch},
 	"engine/mend/levers/addition.go": {2, begins},
-	"engine/mend/levers/amount.go":   {1, begins},
+	"engine/mend/levers/amount.go":   {4, begins},
 	"engine/mend/levers/classes.go":  {5, begins},
 	"engine/mend/levers/restated.go": {6, begins},
 	"engine/mixing/answer.go":        {6, middleRun},
@@ -73,7 +76,7 @@ var middles = map[string]struct {
 	"engine/sheet/curve.go":          {5, drawn},
 }
 
-// No code takes the middle of a range but for a reason that stands above.
+// No code takes the middle of a range without a reason above.
 func TestMiddlesHaveReasons(t *testing.T) {
 	got := map[string]int{}
 	err := filepath.WalkDir("..", func(path string, d fs.DirEntry, err error) error {
@@ -100,7 +103,8 @@ func TestMiddlesHaveReasons(t *testing.T) {
 	}
 	for file, n := range got {
 		if m := middles[file]; m.times != n {
-			t.Errorf("%s takes a middle %d times, and %d have a reason (%s)", file, n, m.times, m.why)
+			t.Errorf("%s takes a middle %d times, and %d have a reason (%s)", file, n,
+				m.times, m.why)
 		}
 	}
 	for file, m := range middles {

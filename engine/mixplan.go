@@ -7,15 +7,16 @@ import (
 	"forebake/engine/source"
 )
 
-// KitchenNow is what a baker reads in the kitchen before a mix; KitchenReadings are what can be
-// read.
+// KitchenNow is what a baker reads in the kitchen before a mix.
 type KitchenNow = mixing.Now
 
-// KitchenReadings are all readings that Mix takes, in the order of their flags.
+// KitchenReadings are all readings that Mix takes, in the order of
+// their flags.
 var KitchenReadings = mixing.Readings
 
-// Mix answers how the liquid of each mix of a file's formulas is prepared, from what stands in the
-// kitchen now. name picks one formula; "" means all.
+// Mix answers how the liquid of each mix of a file's formulas is
+// prepared, from the kitchen's readings now. name picks one formula; ""
+// means all.
 func (e *Engine) Mix(in Input, name string, now KitchenNow) ([]finding.Mix, *Result) {
 	res := e.do([]Input{in}, run.Options{Keep: true})
 	if len(res.Problems) > 0 {
@@ -32,8 +33,9 @@ func (e *Engine) Mix(in Input, name string, now KitchenNow) ([]finding.Mix, *Res
 	case name != "" && named(file.Models, name) == nil:
 		_, res.Problems = theFormula(file, name)
 	case len(out) == 0:
-		res.Problems = source.Problems{{Place: file.Models[0].Place, Text: "no dough here is mixed: " +
-			"write { mix = \"10 min\", by = \"spiral\", to = \"26 C\" } in its steps"}}
+		res.Problems = source.Problems{{Place: file.Models[0].Place,
+			Text: "no dough here is mixed: " +
+				"write { mix = \"10 min\", by = \"spiral\", to = \"26 C\" } in its steps"}}
 	}
 	return out, res
 }

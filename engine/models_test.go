@@ -15,8 +15,9 @@ import (
 	"forebake/engine/science/wateractivity"
 )
 
-// TestModelsStateTheirRange walks past both ends of every range that a model states: inside it
-// answers, outside it gives the reason. Each names its error and its source.
+// TestModelsStateTheirRange passes both ends of every range that a
+// model states: inside it answers, outside it gives the reason. Each
+// names its error and its source.
 func TestModelsStateTheirRange(t *testing.T) {
 	models := append([]*figure.Model{
 		&bakersmath.DoughModel, &bakersmath.WaterModel, &bakersmath.RiseModel,
@@ -24,7 +25,8 @@ func TestModelsStateTheirRange(t *testing.T) {
 		&mould.Model, &wateractivity.Model, &bake.Model,
 	}, append(heat.Models, melt.Models...)...)
 	for _, m := range models {
-		// A ratio has no unit. The rise is none where yeast does not work, and so has no end.
+		// A ratio has no unit. The rise is zero where yeast does not
+		// work, and so has no end.
 		if m.Name == "" || m.Error == "" || m.Source == "" ||
 			len(m.Limits) == 0 && m != &ferment.RiseModel {
 			t.Errorf("%q lacks an error, a source or a range: %+v", m.Name, *m)
@@ -36,8 +38,10 @@ func TestModelsStateTheirRange(t *testing.T) {
 					t.Errorf("%s refuses %g: %s", m.Name, x, why)
 				}
 			}
-			for _, x := range []float64{l.Low - beyond, l.High + beyond, math.Inf(1), math.Inf(-1), math.NaN()} {
-				if why := l.Refuses(x); !strings.Contains(why, l.Quantity) || !strings.Contains(why, l.Why) {
+			for _, x := range []float64{l.Low - beyond, l.High + beyond, math.Inf(1), math.Inf(-1),
+				math.NaN()} {
+				why := l.Refuses(x)
+				if !strings.Contains(why, l.Quantity) || !strings.Contains(why, l.Why) {
 					t.Errorf("%s at %g: %q", m.Name, x, why)
 				}
 			}

@@ -13,8 +13,8 @@ import (
 	"forebake/engine/formula"
 )
 
-// rowsOf says in which file the rows of a closed list stand. A name of the list stands in quotes
-// there and nowhere else: all other code asks the rows.
+// rowsOf says in which file a closed list's rows are. A name of the
+// list is in quotes only there: all other code asks the rows.
 var rowsOf = []struct {
 	file  string
 	names []string
@@ -55,12 +55,14 @@ func TestNamesStandInTheirRows(t *testing.T) {
 			case *ast.BinaryExpr:
 				if x.Op == token.EQL || x.Op == token.NEQ {
 					if isVerbName(x.X) || isVerbName(x.Y) {
-						t.Errorf("%s: a verb is compared by its name; ask its row", set.Position(x.Pos()))
+						t.Errorf("%s: a verb is compared by its name; ask its row",
+							set.Position(x.Pos()))
 					}
 				}
 			case *ast.SwitchStmt:
 				if isVerbName(x.Tag) {
-					t.Errorf("%s: a verb is told apart by its name; ask its row", set.Position(x.Pos()))
+					t.Errorf("%s: a verb is told apart by its name; ask its row",
+						set.Position(x.Pos()))
 				}
 			}
 			return true
@@ -87,7 +89,8 @@ func checkWord(t *testing.T, path string, line int, literal string) {
 	}
 }
 
-// isVerbName reports whether an expression is the name of a step's verb: s.Verb.Name.
+// isVerbName reports whether an expression is the name of a step's
+// verb: s.Verb.Name.
 func isVerbName(e ast.Expr) bool {
 	name, ok := e.(*ast.SelectorExpr)
 	if !ok || name.Sel.Name != "Name" {
@@ -97,7 +100,8 @@ func isVerbName(e ast.Expr) bool {
 	return ok && verb.Sel.Name == "Verb"
 }
 
-// eachFile visits every Go file of the program, tests and generators left out.
+// eachFile visits every Go file of the program except tests
+// and generators.
 func eachFile(t *testing.T, visit func(path string, set *token.FileSet, file *ast.File)) {
 	t.Helper()
 	files := 0

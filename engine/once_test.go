@@ -35,20 +35,25 @@ func (c *counting) Read(path string, kind files.Kind) ([]byte, error) {
 // benchLog is a log of the formula "b".
 const benchLog = "batch \"1\" {\n  formula = \"b\"\n  date = \"2026-11-25\"\n}\n"
 
-// kitchens writes a folder with two houses, one of which includes the other, packs of their own, a
-// backlog and formulas, and goes there.
+// kitchens writes a folder with two houses, one including the other,
+// their own packs, a backlog and formulas, and goes there.
 func kitchens(t *testing.T) {
 	t.Helper()
 	t.Chdir(t.TempDir())
 	rule := func(name string) string {
-		return "rule \"" + name + "\" {\n  on = \"dough\"\n  level = \"risk\"\n  when = \"dough.salt_pct < 1\"\n  say = \"s\"\n  why = \"w\"\n  source = \"common practice\"\n}\n"
+		return "rule \"" + name + "\" {\n  on = \"dough\"\n  level = \"risk\"\n" +
+			"  when = \"dough.salt_pct < 1\"\n  say = \"s\"\n  why = \"w\"\n" +
+			"  source = \"common practice\"\n}\n"
 	}
 	for name, text := range map[string]string{
 		"house.hcl":         "house \"h\" {\n  packs = [\"balance\", \"./house-rules\"]\n}\n",
 		"house-rules/a.hcl": rule("rule-a"), "house-rules/b.hcl": rule("rule-b"),
-		"school/house.hcl": "house \"s\" {\n  like = \"../house.hcl\"\n  packs = [\"../house-rules\"]\n}\n",
-		"school/c.hcl":     saltless("c"), "a.hcl": saltless("a"), "b.hcl": saltless("b") + saltless("b2"),
-		"broken.hcl": "formula {\n", "b.log.hcl": benchLog, "notes.txt": "", ".hidden.hcl": "", "backlog.hcl": "backlog \"2026-01-01\" {\n}\n",
+		"school/house.hcl": "house \"s\" {\n  like = \"../house.hcl\"\n" +
+			"  packs = [\"../house-rules\"]\n}\n",
+		"school/c.hcl": saltless("c"), "a.hcl": saltless("a"),
+		"b.hcl":      saltless("b") + saltless("b2"),
+		"broken.hcl": "formula {\n", "b.log.hcl": benchLog, "notes.txt": "", ".hidden.hcl": "",
+		"backlog.hcl": "backlog \"2026-01-01\" {\n}\n",
 	} {
 		if err := os.MkdirAll(filepath.Dir(filepath.FromSlash(name)), 0o777); err != nil {
 			t.Fatal(err)
@@ -59,34 +64,49 @@ func kitchens(t *testing.T) {
 	}
 }
 
-// Every verb opens each file once, whatever the number of workers: the formulas of a folder, the
-// house files, one of which two folders share, and the packs that both houses name. Files that do
-// not matter are not opened.
+// Every verb opens each file once, whatever the number of workers: a
+// folder's formulas, the house files, one of which two folders share,
+// and the packs that both houses name. Other files are not opened.
 func TestEachFileIsOpenedOnce(t *testing.T) {
 	kitchens(t)
 	houses := []string{"house.hcl", "house-rules/a.hcl", "house-rules/b.hcl"}
 	all := append(
-		[]string{"a.hcl", "b.hcl", "b.log.hcl", "school/c.hcl", "school/house.hcl", "broken.hcl", "backlog.hcl"},
+		[]string{"a.hcl", "b.hcl", "b.log.hcl", "school/c.hcl", "school/house.hcl", "broken.hcl",
+			"backlog.hcl"},
 		houses...)
 	sound := []string{"a.hcl", "b.hcl", "school"}
-	soundFiles := append([]string{"a.hcl", "b.hcl", "b.log.hcl", "school/c.hcl", "school/house.hcl"}, houses...)
+	soundFiles := append([]string{"a.hcl", "b.hcl", "b.log.hcl", "school/c.hcl",
+		"school/house.hcl"}, houses...)
 	for _, c := range []struct {
 		name string
 		do   func(e *engine.Engine)
 		want []string
 	}{
 		{"check a folder", func(e *engine.Engine) { e.Check(engine.Inputs([]string{"."})) }, all},
-		{"check a folder twice named", func(e *engine.Engine) { e.Check(engine.Inputs([]string{".", "a.hcl", "./school"})) }, all},
-		{"check with mends", func(e *engine.Engine) { e.Suggest(e.Check(engine.Inputs(sound))) }, soundFiles},
-		{"check with the times", func(e *engine.Engine) { e.Timed = true; e.Check(engine.Inputs(sound)) }, soundFiles},
+		{"check a folder twice named", func(e *engine.Engine) {
+			e.Check(engine.Inputs([]string{".", "a.hcl", "./school"}))
+		}, all},
+		{"check with mends", func(e *engine.Engine) {
+			e.Suggest(e.Check(engine.Inputs(sound)))
+		}, soundFiles},
+		{"check with the times", func(e *engine.Engine) {
+			e.Timed = true
+			e.Check(engine.Inputs(sound))
+		}, soundFiles},
 		{"check with a backlog", func(e *engine.Engine) {
 			e.Backlog, _ = e.ReadBacklog("backlog.hcl")
 			e.Check(engine.Inputs(sound))
 		}, append([]string{"backlog.hcl"}, soundFiles...)},
-		{"check a commit", func(e *engine.Engine) { e.Check(e.OfCommit([]string{"a.hcl", "broken.hcl", "notes.txt"})) }, append([]string{"a.hcl", "broken.hcl"}, houses...)},
-		{"check a commit of a house", func(e *engine.Engine) { e.Check(e.OfCommit([]string{"a.hcl", "./school/house.hcl", "b.hcl"})) }, all},
+		{"check a commit", func(e *engine.Engine) {
+			e.Check(e.OfCommit([]string{"a.hcl", "broken.hcl", "notes.txt"}))
+		}, append([]string{"a.hcl", "broken.hcl"}, houses...)},
+		{"check a commit of a house", func(e *engine.Engine) {
+			e.Check(e.OfCommit([]string{"a.hcl", "./school/house.hcl", "b.hcl"}))
+		}, all},
 		{"compare", func(e *engine.Engine) {
-			if c := e.Compare(engine.Inputs([]string{"a.hcl"})[0], engine.Inputs([]string{"school/c.hcl"})[0]); len(c.List) != 1 {
+			c := e.Compare(engine.Inputs([]string{"a.hcl"})[0],
+				engine.Inputs([]string{"school/c.hcl"})[0])
+			if len(c.List) != 1 {
 				t.Error(c.Problems)
 			}
 		}, append([]string{"a.hcl", "school/c.hcl", "school/house.hcl"}, houses...)},
@@ -96,16 +116,26 @@ func TestEachFileIsOpenedOnce(t *testing.T) {
 			}
 		}, soundFiles},
 		{"facts", func(e *engine.Engine) { e.Facts(engine.Inputs(sound), nil, true) }, soundFiles},
-		{"plan", func(e *engine.Engine) { e.Plan(engine.Inputs(sound), engine.PlanAsk{Ready: "07:00"}) }, soundFiles},
-		{"sheets", func(e *engine.Engine) { e.Sheets(engine.Inputs(sound), engine.PlanAsk{}) }, soundFiles},
+		{"plan", func(e *engine.Engine) {
+			e.Plan(engine.Inputs(sound), engine.PlanAsk{Ready: "07:00"})
+		}, soundFiles},
+		{"sheets", func(e *engine.Engine) {
+			e.Sheets(engine.Inputs(sound), engine.PlanAsk{})
+		}, soundFiles},
 		{"log", func(e *engine.Engine) {
-			if _, _, err := e.Log(engine.Inputs([]string{"b.hcl"})[0], engine.Bench{Formula: "b", Note: "soft", Date: "2026-11-25"}); err != nil {
+			_, _, err := e.Log(engine.Inputs([]string{"b.hcl"})[0],
+				engine.Bench{Formula: "b", Note: "soft", Date: "2026-11-25"})
+			if err != nil {
 				t.Error(err)
 			}
 		}, append([]string{"b.hcl", "b.log.hcl"}, houses...)},
 		{"history", func(e *engine.Engine) { e.History(engine.Inputs(sound)) }, soundFiles},
-		{"why", func(e *engine.Engine) { e.Load("school/house.hcl") }, append([]string{"school/house.hcl"}, houses...)},
-		{"trial", func(e *engine.Engine) { e.Trials("school/house.hcl", nil) }, append([]string{"school/house.hcl"}, houses...)},
+		{"why", func(e *engine.Engine) {
+			e.Load("school/house.hcl")
+		}, append([]string{"school/house.hcl"}, houses...)},
+		{"trial", func(e *engine.Engine) {
+			e.Trials("school/house.hcl", nil)
+		}, append([]string{"school/house.hcl"}, houses...)},
 	} {
 		for _, workers := range []int{1, 4} {
 			texts := &counting{Texts: files.Disk{}, opened: map[string]int{}}
@@ -135,8 +165,8 @@ func TestEachFileIsOpenedOnce(t *testing.T) {
 	}
 }
 
-// An editor's unsaved texts take the place of those on the disk: of a formula, of a house and of a
-// rule file.
+// An editor's unsaved texts replace those on disk: of a formula, of a
+// house and of a rule file.
 func TestUnsavedTexts(t *testing.T) {
 	kitchens(t)
 	check := func(texts files.Texts) string {
@@ -173,8 +203,9 @@ func TestUnsavedTexts(t *testing.T) {
 	}
 }
 
-// Files are opened in one place, and rules are judged in one place and in the search of mend: so no
-// verb can read a file without its limit, or answer without waivers.
+// Files are opened in one place, and rules judged in one place and in
+// the search of mend: no verb can read a file without its limit, or
+// answer without waivers.
 func TestOneOpeningAndOneJudge(t *testing.T) {
 	only := map[string][]string{
 		"os.Open": {

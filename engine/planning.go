@@ -15,12 +15,12 @@ import (
 	"forebake/engine/source"
 )
 
-// PlanAsk is what a plan is held to: clocks such as "07:00". With neither Ready nor Start the start
-// that the one formula gives holds.
+// PlanAsk is what a plan must meet: clocks such as "07:00". Without
+// Ready and Start the one formula's own start holds.
 type PlanAsk struct{ Ready, Start, Night string }
 
-// Plan plans every formula of some files so that all are ready at one time. There is no plan where
-// the result has problems.
+// Plan plans every formula of some files so that all are ready at one
+// time. A result with problems has no plan.
 func (e *Engine) Plan(inputs []Input, ask PlanAsk) (*finding.Plan, *Result, error) {
 	night := plan.UsualNight
 	if ask.Night != "" {
@@ -75,7 +75,7 @@ func (a PlanAsk) clocks() (ready, start *plan.Clock, err error) {
 	return ready, start, err
 }
 
-// planning is one plan on its way.
+// planning is one plan in progress.
 type planning struct {
 	engine   *Engine
 	res      *Result
@@ -87,7 +87,7 @@ type planning struct {
 	schedule *plan.Schedule
 }
 
-// hold gives the clock that the plan is held to.
+// hold gives the clock that anchors the plan.
 func (p *planning) hold(ready, start *plan.Clock) (plan.Anchor, error) {
 	switch {
 	case ready == nil && start == nil:
@@ -144,7 +144,8 @@ func (p *planning) plan() *finding.Plan {
 // at is the clock of a time of the schedule.
 func (p *planning) at(s int) plan.Clock { return p.anchor.Zero(p.schedule) + plan.Clock(s) }
 
-// dated writes a time of the schedule; with the day where it is not that of the anchor.
+// dated writes a time of the schedule, with the day where it is not
+// the anchor's.
 func (p *planning) dated(s int) string { return p.anchor.Dated(p.at(s)) }
 
 // span writes a span of clocks.
@@ -184,7 +185,7 @@ func (p *planning) sum(group int) finding.PlannedFormula {
 	return out
 }
 
-// days gives every step in order of the clock, day by day.
+// days gives every step by clock, day by day.
 func (p *planning) days() (out []finding.PlanDay) {
 	for _, s := range p.schedule.Tasks() {
 		name := p.anchor.DayName(p.at(s.Begin.Lo).Day())
@@ -255,7 +256,8 @@ func (p *planning) hands() (out []string) {
 	return out
 }
 
-// nightOf tells of a formula that wants somebody by night, and looks for the chill that avoids it.
+// nightOf tells of a formula that needs somebody by night, and looks
+// for the chill that avoids it.
 func (p *planning) nightOf(group int) *finding.PlanNight {
 	at, found := p.job.NightOf(p.schedule, group, p.anchor.Zero(p.schedule), p.night)
 	if !found {
@@ -314,13 +316,13 @@ func (p *planning) nightOf(group int) *finding.PlanNight {
 	return out
 }
 
-// hurts reports whether a finding keeps a chill from being offered: a stop, or a risk of food
-// safety.
+// hurts reports whether a finding keeps a chill from being offered: a
+// stop, or a food-safety risk.
 func hurts(f *finding.Finding) bool {
 	return f.At(finding.Stop) || f.Safety && f.At(finding.Risk)
 }
 
-// offer says where the chill goes, and when somebody is wanted with it.
+// offer says where the chill goes, and when somebody must be there.
 func (p *planning) offer(c plan.Chill) string {
 	k := c.Step.Index
 	if !c.Longer {
@@ -332,7 +334,8 @@ func (p *planning) offer(c plan.Chill) string {
 		p.dated(c.Plan.Begin[c.Chain]), p.at(from.Hi), p.dated(to.Lo))
 }
 
-// withChill writes the chill into the text and checks it: what is found that was not before.
+// withChill writes the chill into the text and checks it for
+// new findings.
 func (p *planning) withChill(group int, c plan.Chill) ([]*finding.Finding, bool) {
 	return p.checked(group, func(ch *edit.Changer) (source.Edit, error) {
 		if c.Longer {
@@ -342,8 +345,8 @@ func (p *planning) withChill(group int, c plan.Chill) ([]*finding.Finding, bool)
 	})
 }
 
-// checked makes an edit in the text of a formula and checks it. It gives the findings that were
-// not there before; ok is false where the text cannot be changed or read.
+// checked edits a formula's text and checks it. It gives the new
+// findings; ok is false where the text cannot be changed or read.
 func (p *planning) checked(group int, change func(*edit.Changer) (source.Edit, error)) (
 	gained []*finding.Finding, ok bool) {
 	file, f := p.files[group], p.formulas[group]
@@ -373,7 +376,8 @@ func (p *planning) checked(group int, change func(*edit.Changer) (source.Edit, e
 	return gained, true
 }
 
-// foundAnew says what a change brings: the rules that flag it, then those that can no longer tell.
+// foundAnew says what a change brings: rules that flag it, then those
+// that can no longer tell.
 func foundAnew(gained []*finding.Finding) string {
 	var flagged, unsure []string
 	for _, f := range gained {
@@ -386,12 +390,13 @@ func foundAnew(gained []*finding.Finding) string {
 	}
 	var out []string
 	if len(flagged) > 0 {
-		out = append(out, "A check finds with it, new: "+strings.Join(flagged, ", ")+"; forebake mend "+
+		out = append(out, "A check finds with it, new: "+strings.Join(flagged, ", ")+
+			"; forebake mend "+
 			"looks for less yeast or a cooler way.")
 	}
 	if len(unsure) > 0 {
-		out = append(out, "With it "+strings.Join(unsure, ", ")+" cannot be told any more; forebake "+
-			"check says what would settle that.")
+		out = append(out, "With it "+strings.Join(unsure, ", ")+" cannot be told any more; "+
+			"forebake check says what would settle that.")
 	}
 	if len(out) == 0 {
 		return "A check finds nothing new with it."
@@ -399,12 +404,13 @@ func foundAnew(gained []*finding.Finding) string {
 	return strings.Join(out, " ")
 }
 
-// keptOvernight is how long a part that is made a day before is kept in the cold.
+// keptOvernight is how long a part that is made a day before is kept in
+// the cold.
 const keptOvernight = "20 h"
 
-// early lists what can be made a day before: what the plan itself puts there, and each filling,
-// topping, syrup or wash that a check finds nothing new in when it is kept cold overnight. One that
-// is taken in hot is not among them.
+// early lists what can be made a day before: what the plan puts there,
+// and each filling, topping, syrup or wash without a new finding when
+// kept cold overnight. One that is taken in hot is left out.
 func (p *planning) early(group int) (out []string) {
 	for i, part := range p.job.Parts {
 		if p.job.Chains[i].Group != group || len(part.Steps) == 0 || part.FlourG.Hi > 0 ||
@@ -421,11 +427,12 @@ func (p *planning) early(group int) (out []string) {
 				formula.Chill.Name, keptOvernight))
 		})
 		worse := slices.ContainsFunc(gained, func(f *finding.Finding) bool {
-			return f.Answer == finding.Unsure || f.Answer == finding.Flagged && f.Level != finding.Note
+			return f.Answer == finding.Unsure || f.Answer == finding.Flagged &&
+				f.Level != finding.Note
 		})
 		if ok && !worse {
-			out = append(out, fmt.Sprintf("%s, of %s: behind its %s, covered in the fridge for up to "+
-				"%s", partLabel(part), p.formulas[group].Name, last.Verb.Name, keptOvernight))
+			out = append(out, fmt.Sprintf("%s, of %s: behind its %s, covered in the fridge for "+
+				"up to %s", partLabel(part), p.formulas[group].Name, last.Verb.Name, keptOvernight))
 		}
 	}
 	return out

@@ -14,9 +14,10 @@ import (
 	"forebake/engine/larder"
 )
 
-// The tests of this file hold the program against the outside world: published formulas and worked
-// examples, entered as formula files in testdata/published and read the way a baker's own are. The
-// expected figures stand in the CSV files beside them, with their sources.
+// These tests hold the program against the outside world: published
+// formulas and worked examples, entered as formula files in
+// testdata/published and read like a baker's own. The expected figures
+// are in the CSV files beside them, with their sources.
 
 const publishedDir = "../testdata/published"
 
@@ -75,7 +76,7 @@ func publishedFigures(t *testing.T, file string) *figures {
 	return &figures{t, file, rows}
 }
 
-// of finds one fact. An empty formula takes the first one of the file.
+// of finds one fact. An empty formula takes the file's first.
 func (f *figures) of(formula, subject, name string) finding.FactRow {
 	f.t.Helper()
 	for _, r := range f.rows {
@@ -122,8 +123,9 @@ func off(t *testing.T, what string, got, want, tolerance float64) {
 	}
 }
 
-// publishedRows are the ingredients of the published formulas by file, in percent on flour, typed
-// apart from the formula files so that a slip in one shows against the other.
+// publishedRows are the published formulas' ingredients by file, in
+// percent on flour, typed apart from the formula files so that a slip
+// in one shows against the other.
 func publishedRows(t *testing.T) map[string]map[string]float64 {
 	t.Helper()
 	out := map[string]map[string]float64{}
@@ -144,10 +146,11 @@ func publishedRows(t *testing.T) map[string]map[string]float64 {
 	return out
 }
 
-// publishedWater is the water in a gram of each kind of row, rounded as the expected true
-// hydrations have it (food-composition values, memory; egg powder as dry milk), and the name of the
-// same thing in the larder. Kinds that hold none either way are not here, nor is fruit, which lies
-// in a dough as pieces, nor the butter rolled in.
+// publishedWater is the water in a gram of each kind of row, rounded as
+// in the expected true hydrations (food-composition values, memory; egg
+// powder as dry milk), and its name in the larder. Kinds without water
+// are not here, nor is fruit, which lies in a dough as pieces, nor the
+// butter rolled in.
 var publishedWater = map[string]struct {
 	fraction float64
 	larder   string
@@ -186,11 +189,13 @@ func handHydration(t *testing.T, pct map[string]float64) float64 {
 	return sum
 }
 
-// handMolality is the same sum as the fact's, written again on published percentages:
+// handMolality is the same sum as the fact's, written again on
+// published percentages:
 //
 //	n = 2 S/0.3423 + M/0.1802 + Lac/0.3423 + 2 NaCl/0.05844 + 0.015 F/0.1802     m = n / (W - 0.12 F)
 //
-// with honey and malt 80 % glucose and fructose, milk 4.8 % lactose, and dry milk 52 %.
+// with honey and malt 80 % glucose and fructose, milk 4.8 % lactose,
+// and dry milk 52 %.
 func handMolality(t *testing.T, pct map[string]float64) float64 {
 	t.Helper()
 	const disaccharide, monosaccharide, salt, flour = 0.3423, 0.1802, 0.05844, 100.0
@@ -212,7 +217,8 @@ func handFactor(m float64, osmotolerant bool) float64 {
 	return standard * (0.85 + 1.15*x/(1+x))
 }
 
-// handError is the error factor of a pace; the strain of the published formulas is not written.
+// handError is the error factor of a pace; the published formulas name
+// no strain.
 func handError(m float64, osmotolerant bool) float64 {
 	switch {
 	case osmotolerant:
@@ -223,10 +229,11 @@ func handError(m float64, osmotolerant bool) float64 {
 	return 1.5
 }
 
-// TestPublishedFormulas holds the facts of 14 published formulas to expected.csv: to the expected
-// figure (read, or computed from the published rows by rounded factors: its basis) within the
-// tolerance that the row explains, and to the figure by the larder's make-ups as it is printed
-// there.
+// TestPublishedFormulas holds the facts of 14 published formulas to
+// expected.csv: to the expected figure (read, or computed from the
+// published rows by rounded factors: its basis) within the
+// tolerance that the row explains, and to the printed figure by the
+// larder's make-ups.
 func TestPublishedFormulas(t *testing.T) {
 	seen := map[string]map[string]bool{}
 	files := map[string]*figures{}
@@ -241,7 +248,8 @@ func TestPublishedFormulas(t *testing.T) {
 		got, what := f.exact(f.dough(quantity)), file+" "+quantity
 		off(t, what, got, r.number(t, "expected"), r.number(t, "tolerance"))
 		_, decimals, _ := strings.Cut(r["by_larder"], ".")
-		if half := 0.51 * math.Pow10(-len(decimals)); !(math.Abs(got-r.number(t, "by_larder")) <= half) {
+		half := 0.51 * math.Pow10(-len(decimals))
+		if !(math.Abs(got-r.number(t, "by_larder")) <= half) {
 			t.Errorf(
 				"%s: %.6f, and expected.csv says that it comes to %s",
 				what,
@@ -262,9 +270,10 @@ func TestPublishedFormulas(t *testing.T) {
 	}
 }
 
-// TestExpectedHydrationIsExplained leaves nothing of the difference between the expected true
-// hydrations and the facts to a tolerance: the rows give the expected figure by its own rounded
-// factors, and the fact by the larder's make-ups.
+// TestExpectedHydrationIsExplained leaves no difference between the
+// expected true hydrations and the facts to a tolerance: the rows give
+// the expected figure by its own rounded factors, and the fact by the
+// larder's make-ups.
 func TestExpectedHydrationIsExplained(t *testing.T) {
 	expected := map[string]float64{}
 	for _, r := range records(t, publishedDir, "expected.csv") {
@@ -274,8 +283,8 @@ func TestExpectedHydrationIsExplained(t *testing.T) {
 	}
 	for file, pct := range publishedRows(t) {
 		hand := handHydration(t, pct)
-		// A printed tenth; malt of 0.1 left out of the panettone, and 0.1 nobody explains in the
-		// middle-class brioche.
+		// A printed tenth; malt of 0.1 left out of the panettone, and
+		// an unexplained 0.1 in the middle-class brioche.
 		off(t, file+" by the rounded factors", hand, expected[file], 0.1)
 		explained := 0.0
 		for kind, p := range pct {
@@ -300,8 +309,8 @@ func TestExpectedHydrationIsExplained(t *testing.T) {
 	}
 }
 
-// TestMolalityByHand holds the molality and the osmotic factor of the published formulas to the
-// same sums made by hand.
+// TestMolalityByHand holds the published formulas' molality and osmotic
+// factor to the same sums by hand.
 func TestMolalityByHand(t *testing.T) {
 	for file, pct := range publishedRows(t) {
 		f := publishedFigures(t, file+".hcl")
@@ -328,8 +337,8 @@ func TestMolalityByHand(t *testing.T) {
 	}
 }
 
-// TestOsmoticListExpected holds the expected list of molalities and relative paces by sugar
-// (computed from typical make-ups).
+// TestOsmoticListExpected holds the expected list of molalities and
+// relative paces by sugar (computed from typical make-ups).
 func TestOsmoticListExpected(t *testing.T) {
 	f := publishedFigures(t, "osmotic.hcl")
 	fact := func(formula, dough, name string) finding.FactRow {
@@ -362,7 +371,10 @@ func TestOsmoticListExpected(t *testing.T) {
 			hand,
 			0.005*hand,
 		) // the larder's water, sugar and salt are 99.8 to 99.9 % pure
-		for formula, column := range map[string]string{"Standard": "standard_relative", "Osmotolerant": "osmotolerant_relative"} {
+		for formula, column := range map[string]string{
+			"Standard":     "standard_relative",
+			"Osmotolerant": "osmotolerant_relative",
+		} {
 			got := fact(formula, dough, "osmotic_factor").Value
 			off(
 				t,
@@ -380,7 +392,8 @@ func TestOsmoticListExpected(t *testing.T) {
 					0.01,
 				)
 			}
-			// pace_pct is the same ratio, against lean dough at 1.6 osmol/kg.
+			// pace_pct is the same ratio, against lean dough at
+			// 1.6 osmol/kg.
 			off(
 				t,
 				dough+" pace_pct, "+formula,
@@ -392,11 +405,14 @@ func TestOsmoticListExpected(t *testing.T) {
 	}
 }
 
-// TestDoublingsOfPublishedCards holds ferment_e to what the cards that its unit was set by come to
-// (computed): two bulk rises, each to double. The tolerance
-// is a fifth of what their own heat would add.
+// TestDoublingsOfPublishedCards holds ferment_e to the cards that its
+// unit was set by (computed): two bulk rises, each to double. The
+// tolerance is a fifth of what their own heat would add.
 func TestDoublingsOfPublishedCards(t *testing.T) {
-	for file, want := range map[string]float64{"afrs-d055-roll-dough.hcl": 1.54, "challah.hcl": 1.21} {
+	for file, want := range map[string]float64{
+		"afrs-d055-roll-dough.hcl": 1.54,
+		"challah.hcl":              1.21,
+	} {
 		f := publishedFigures(t, file)
 		e := f.dough("ferment_e")
 		off(t, file+" ferment_e", e.Value, want, 0.03)
@@ -411,8 +427,8 @@ func TestDoublingsOfPublishedCards(t *testing.T) {
 	}
 }
 
-// TestPublishedWorkedExamples reaches what the formula path can reach of the table of worked
-// examples, and every row that it cannot is named with its reason.
+// TestPublishedWorkedExamples reaches the worked examples that the
+// formula path can reach, and names every other row with its reason.
 func TestPublishedWorkedExamples(t *testing.T) {
 	said := map[string]bool{}
 	files := map[string]*figures{}
@@ -449,7 +465,8 @@ func TestPublishedWorkedExamples(t *testing.T) {
 			)
 			off(t, what, 100*f.exact(mass)/f.exact(flour), want, tolerance)
 		case "finished_g": // a range of losses: the published weight lies within
-			if got := f.of(r["formula"], r["subject"], r["fact"]); !(got.Low <= want && want <= got.High) {
+			got := f.of(r["formula"], r["subject"], r["fact"])
+			if !(got.Low <= want && want <= got.High) {
 				t.Errorf("%s: %g to %g, published %g", what, got.Low, got.High, want)
 			}
 		default:
@@ -463,15 +480,16 @@ func TestPublishedWorkedExamples(t *testing.T) {
 	}
 }
 
-// A book prints 184.4 % where its own lines add up to 189.4: the program must not agree with it.
+// A book prints 184.4 % where its own lines add up to 189.4: the
+// program must not agree.
 func TestPublishedTotalThatIsWrong(t *testing.T) {
 	f := publishedFigures(t, "white-bread-variation-3.hcl")
 	total := 100 * f.dough("mass_g").Value / f.dough("flour_g").Value
 	off(t, "what the print lacks", total-184.4, 5, 0.001)
 }
 
-// TestPublishedWaterActivity compares the middle, or the high end less its working error, as the
-// row says.
+// TestPublishedWaterActivity compares the middle, or the high end less
+// its working error, as the row says.
 func TestPublishedWaterActivity(t *testing.T) {
 	f := publishedFigures(t, "water-activity.hcl")
 	const workingError = 0.02
@@ -507,7 +525,8 @@ func TestPublishedWaterActivity(t *testing.T) {
 	}
 }
 
-// TestTradeFacts holds what bakers say and nobody publishes: common practice, no source.
+// TestTradeFacts holds what bakers say and no source publishes: common
+// practice, no source.
 func TestTradeFacts(t *testing.T) {
 	f := publishedFigures(t, "trade.hcl")
 	off(
@@ -522,10 +541,13 @@ func TestTradeFacts(t *testing.T) {
 		t.Errorf("a tablespoon of cocoa weighs %.2f g, common practice 5 to 6", g)
 	}
 
-	// The sweet dough family's typical dose is 2.3 % instant. Its typical make-up needs just that;
-	// at 20 % sugar it is not enough with standard yeast, and enough with osmotolerant.
+	// The sweet dough family's typical dose is 2.3 % instant. Its
+	// typical make-up needs just that; at 20 % sugar it is too little
+	// with standard yeast, and enough with osmotolerant.
 	const typical = 2.3
-	need := func(dough string) finding.FactRow { return f.of("", "dough \""+dough+"\"", "yeast_needed_pct") }
+	need := func(dough string) finding.FactRow {
+		return f.of("", "dough \""+dough+"\"", "yeast_needed_pct")
+	}
 	off(
 		t,
 		"yeast needed by the usual dough",
@@ -544,8 +566,8 @@ func TestTradeFacts(t *testing.T) {
 	}
 }
 
-// TestPublishedUnits holds amounts and temperatures in ounces, cups and Fahrenheit to the exact
-// values.
+// TestPublishedUnits holds amounts and temperatures in ounces, cups and
+// Fahrenheit to the exact values.
 func TestPublishedUnits(t *testing.T) {
 	f := publishedFigures(t, "units.hcl")
 	for _, r := range records(t, publishedDir, "units.csv") {

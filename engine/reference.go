@@ -16,7 +16,7 @@ import (
 	"forebake/engine/run"
 )
 
-// Rulebook gives the packs in force in a house with the cards of their rules.
+// Rulebook gives the packs in force in a house with their rules' cards.
 func Rulebook(l *Loaded) finding.Rulebook {
 	book := finding.Rulebook{Unchecked: l.Unchecked}
 	for _, p := range l.Rules.Packs {
@@ -41,8 +41,8 @@ func Rulebook(l *Loaded) finding.Rulebook {
 	return book
 }
 
-// FactNames gives the name of every fact that a house knows once, with its meaning, in order of
-// declaration.
+// FactNames gives every fact name of a house once, with its meaning, in
+// declaration order.
 func FactNames(l *Loaded) (names, means []string) {
 	seen := map[string]bool{}
 	for on := range facts.OnNames {
@@ -56,8 +56,8 @@ func FactNames(l *Loaded) (names, means []string) {
 	return names, means
 }
 
-// Catalogue gives every fact, step verb, unit and house key that a house knows, from their
-// declarations in the program and in its rule files.
+// Catalogue gives every fact, step verb, unit and house key that a
+// house knows, from the declarations in the program and its rule files.
 func Catalogue(l *Loaded) finding.Catalogue {
 	var c finding.Catalogue
 	for on, subject := range facts.OnNames {
@@ -67,7 +67,8 @@ func Catalogue(l *Loaded) finding.Catalogue {
 				only = strings.TrimPrefix(only+", "+k.String(), ", ")
 			}
 			c.Facts = append(c.Facts, finding.CatalogueFact{Subject: subject, Name: f.Name,
-				Type: facts.TypeNames[f.Type], Unit: f.Unit, Means: f.Means, Source: f.Source, Error: f.Error,
+				Type: facts.TypeNames[f.Type], Unit: f.Unit, Means: f.Means, Source: f.Source,
+				Error: f.Error,
 				Steps: only})
 		}
 	}
@@ -98,7 +99,8 @@ func Catalogue(l *Loaded) finding.Catalogue {
 	return c
 }
 
-// HouseKeys lists the keys of a house file, those of its kitchen block below that.
+// HouseKeys lists the keys of a house file, those of its kitchen
+// block below.
 func HouseKeys() (out []finding.CatalogueKey) {
 	for _, k := range house.Keys {
 		out = append(out,
@@ -113,7 +115,8 @@ func HouseKeys() (out []finding.CatalogueKey) {
 	return out
 }
 
-// trusts lists the trusts of the changes that a kind of lever makes: none for what the baker wants.
+// trusts lists the trusts of a lever kind's changes: none for what the
+// baker wants.
 func trusts(k levers.Kind) []string {
 	t := k.Traits()
 	if t.Role == levers.Wish {
@@ -134,8 +137,8 @@ func trusts(k levers.Kind) []string {
 		func(trust string) bool { return !found[trust] })
 }
 
-// stepsText lists verbs: by the word of a group where they are that group, and not at all where
-// they are all there are.
+// stepsText lists verbs: by their group's word where they are one, and
+// not at all where they are all.
 func stepsText(verbs []string) string {
 	if len(verbs) == len(formula.Verbs) {
 		return ""

@@ -29,7 +29,8 @@ type ScaleResult struct {
 // Run is the run over the scaled text.
 func (r *ScaleResult) Run() *Result { return r.after }
 
-// Failed reports whether an answer that the size brings stands at or above the failing level.
+// Failed reports whether an answer that the size brings is at or above
+// the failing level.
 func (r *ScaleResult) Failed() bool {
 	for _, f := range r.Scaling.New {
 		if r.before.Fails(f, nil) {
@@ -39,7 +40,7 @@ func (r *ScaleResult) Failed() bool {
 	return false
 }
 
-// Write writes the scaled text in the place of the one that was read.
+// Write replaces the text that was read by the scaled one.
 func (r *ScaleResult) Write() error {
 	f := &r.before.Files[0]
 	r.Scaling.Wrote = true
@@ -47,8 +48,8 @@ func (r *ScaleResult) Write() error {
 		{Path: f.Input.Path, Before: f.Text.Text, After: r.Text}})
 }
 
-// Scale brings one formula of a file to another size, and checks it there. name picks it where the
-// file holds several. It writes nothing.
+// Scale brings one formula of a file to another size, and checks it
+// there. name picks it where the file holds several. It writes nothing.
 func (e *Engine) Scale(in Input, name string, want Size) *ScaleResult {
 	out := &ScaleResult{before: e.do([]Input{in}, run.Options{Keep: true})}
 	if out.Problems = out.before.Problems; len(out.Problems) > 0 {
@@ -88,7 +89,7 @@ func (e *Engine) Scale(in Input, name string, want Size) *ScaleResult {
 	return out
 }
 
-// scaling puts together what is told of a scaled formula.
+// scaling composes the report of a scaled formula.
 func (r *ScaleResult) scaling(file *run.File, was, is *formula.Formula, scaled *scale.Scaled,
 	exact []float64) finding.Scaling {
 	after := &r.after.Files[0]
@@ -110,7 +111,7 @@ func (r *ScaleResult) scaling(file *run.File, was, is *formula.Formula, scaled *
 	return out
 }
 
-// sizeText says what a formula makes, with the weight of the flour.
+// sizeText says what a formula makes, with its flour's weight.
 func sizeText(f *formula.Formula) string {
 	text := "the batch"
 	if at := f.Makes.Place; at.File != nil {
@@ -137,7 +138,8 @@ func flourText(f *formula.Formula) string {
 	return quantity.FormatInterval(sum, "g")
 }
 
-// theFormula finds the formula that is meant: the one of that name, or the only one of its file.
+// theFormula finds the formula of that name, or the only one of
+// its file.
 func theFormula(file *run.File, name string) (*formula.Formula, source.Problems) {
 	if name == "" && len(file.Models) == 1 {
 		return file.Models[0], nil
@@ -157,7 +159,7 @@ func theFormula(file *run.File, name string) (*formula.Formula, source.Problems)
 		"them with --formula: %s", says, joined(names))}}
 }
 
-// joined lists some names; of many the first ones.
+// joined lists names; of many the first ones.
 func joined(names []string) string {
 	const most = 6
 	text := ""
@@ -173,7 +175,7 @@ func joined(names []string) string {
 	return text
 }
 
-// problemsOf gives the problems that an error holds, else one with its text.
+// problemsOf gives an error's problems, else one with its text.
 func problemsOf(err error, file *run.File) source.Problems {
 	var problems source.Problems
 	if errors.As(err, &problems) {

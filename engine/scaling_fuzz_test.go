@@ -13,8 +13,9 @@ import (
 	"forebake/engine/source"
 )
 
-// FuzzScale scales any bytes as a formula file. Either there are problems, each with a text, or the
-// scaled text reads, has the same lines, and differs in amounts, counts, readings and notes alone.
+// FuzzScale scales any bytes as a formula file. Either there are
+// problems, each with a text, or the scaled text reads, has the same
+// lines, and differs only in amounts, counts, readings and notes.
 func FuzzScale(f *testing.F) {
 	paths, err := filepath.Glob("../formulas/*.hcl")
 	if err != nil || len(paths) == 0 {
@@ -60,8 +61,8 @@ func FuzzScale(f *testing.F) {
 	})
 }
 
-// scales reports whether a value of a formula, by its name in formula.Values, may change with its
-// size.
+// scales reports whether a formula's value, by its name in
+// formula.Values, may change with its size.
 func scales(name string) bool {
 	for _, end := range []string{"makes", "makes in all", " reserve", " pieces", " count", " note",
 		" measured", " measure"} {

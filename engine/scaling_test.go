@@ -74,7 +74,8 @@ func TestScalePublished(t *testing.T) {
 			at := strings.IndexAny(one, "0123456789")
 			fmt.Fprintf(&list, "      %q = %q\n", strings.TrimSpace(one[:at]), one[at:])
 		}
-		text := fmt.Sprintf("formula \"f\" {\n  dough \"d\" {\n    ingredients = {\n%s    }\n  }\n}\n",
+		text := fmt.Sprintf(
+			"formula \"f\" {\n  dough \"d\" {\n    ingredients = {\n%s    }\n  }\n}\n",
 			list.String())
 		var want engine.Size
 		for _, ask := range strings.Split(row[2], "; ") {
@@ -116,8 +117,8 @@ func TestScalePublished(t *testing.T) {
 	}
 }
 
-// TestScaleRoundTrip holds that a formula scaled to 400 pieces and back has the percentages that it
-// had, to the step of the kitchen's scale.
+// TestScaleRoundTrip holds that a formula scaled to 400 pieces and back
+// keeps its percentages, to the step of the kitchen's scale.
 func TestScaleRoundTrip(t *testing.T) {
 	e := engine.New()
 	rapid.Check(t, func(t *rapid.T) {
@@ -168,13 +169,15 @@ func TestScaleRoundTrip(t *testing.T) {
 				t.Fatalf("%s: %v %%, then %v %%\n%s", in.Name, share, again, back)
 			}
 		}
-		if !bytes.Contains(large, []byte("# a comment")) || !bytes.Contains(back, []byte("# strong")) {
+		if !bytes.Contains(large, []byte("# a comment")) ||
+			!bytes.Contains(back, []byte("# strong")) {
 			t.Fatalf("a comment is lost\n%s", back)
 		}
 	})
 }
 
-// TestScaleKeepsBytes holds that amounts on the scale's step come back as the same bytes.
+// TestScaleKeepsBytes holds that amounts on the scale's step come back
+// as the same bytes.
 func TestScaleKeepsBytes(t *testing.T) {
 	text, err := os.ReadFile("../formulas/plain-milk-loaf.hcl")
 	if err != nil {
@@ -207,7 +210,8 @@ func scaleFile(t *testing.T, text []byte, want engine.Size) []byte {
 	return res.Text
 }
 
-// readFormulaIn reads the first formula of a text in the demo house's words.
+// readFormulaIn reads the first formula of a text in the demo
+// house's words.
 func readFormulaIn(t *testing.T, text []byte) *formula.Formula {
 	t.Helper()
 	l, problems := engine.New().Load("../formulas")
@@ -227,8 +231,9 @@ func readFormulaIn(t *testing.T, text []byte) *formula.Formula {
 	return f
 }
 
-// TestScaleKeepsReadingsAsNotes holds that a reading of the whole batch is kept in words, beside a
-// note that stands there, and that one of a piece stays a reading.
+// TestScaleKeepsReadingsAsNotes holds that a reading of the whole batch
+// is kept in words, beside a note there, and that one of a piece stays
+// a reading.
 func TestScaleKeepsReadingsAsNotes(t *testing.T) {
 	text := `formula "f" {
   makes = "10 pieces"
@@ -252,7 +257,8 @@ func TestScaleKeepsReadingsAsNotes(t *testing.T) {
 	got := string(scaleText(engine.New(), t, []byte(text), engine.Size{Pieces: 20}))
 	for _, want := range []string{
 		`{ mix = "9 min", note = "slack; 25 C measured at 10 pieces" }`,
-		`{ note = "slow; 2 x after 60 min measured at 10 pieces", rest = "1 h", at = "room", covered = true }`,
+		`{ note = "slow; 2 x after 60 min measured at 10 pieces", rest = "1 h", at = "room", ` +
+			`covered = true }`,
 		`as = "slab 30 mm", measured = "5 C after 6 h" }`,
 		`note = "6 C measured at 10 pieces"   # in its tub`,
 		`at = "27 C", measured = "1.9 x after 1 h" }`,

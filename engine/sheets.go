@@ -9,9 +9,9 @@ import (
 	"forebake/engine/sheet"
 )
 
-// Sheets makes the sheet of each file of some inputs, in their order. The clock of a formula is
-// that of its plan: held to the clocks that are asked for, else to the start that it gives, else
-// counted from nought. There are none where the result has problems.
+// Sheets makes the sheet of each file of some inputs, in order. A
+// formula's clock is its plan's: by the clocks asked for, else by its
+// own start, else counted from zero. A result with problems has none.
 func (e *Engine) Sheets(inputs []Input, ask PlanAsk) ([]sheet.Page, *Result, error) {
 	ready, start, err := ask.clocks()
 	if err != nil {
@@ -40,7 +40,7 @@ func (e *Engine) Sheets(inputs []Input, ask PlanAsk) ([]sheet.Page, *Result, err
 	return pages, res, nil
 }
 
-// alone gives what a run says of one of its files.
+// alone gives a run's part about one of its files.
 func alone(res *Result, f *run.File) *finding.Run {
 	one := res.Run
 	one.Formulas, one.Loosened, one.Unchecked = f.Formulas, f.House.Rules.Loosened, f.House.Unchecked

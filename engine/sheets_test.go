@@ -58,7 +58,9 @@ func find(n *html.Node, want func(*html.Node) bool) (out []*html.Node) {
 }
 
 func element(name, class string) func(*html.Node) bool {
-	return func(n *html.Node) bool { return n.Data == name && (class == "" || attr(n, "class") == class) }
+	return func(n *html.Node) bool {
+		return n.Data == name && (class == "" || attr(n, "class") == class)
+	}
 }
 
 func attr(n *html.Node, key string) string {
@@ -89,8 +91,10 @@ func number(t *testing.T, text string) float64 {
 	return x
 }
 
-// axis reads a scale off the ticks of a picture: value = from + px * slope.
-func axis(t *testing.T, ticks []*html.Node, at string, value func(string) float64) func(float64) float64 {
+// axis reads a scale off the ticks of a picture: value = from +
+// px * slope.
+func axis(t *testing.T, ticks []*html.Node, at string,
+	value func(string) float64) func(float64) float64 {
 	t.Helper()
 	if len(ticks) < 2 {
 		t.Fatalf("%d ticks", len(ticks))
@@ -115,9 +119,9 @@ func hours(t *testing.T, text string) float64 {
 
 var firstNumber = regexp.MustCompile(`-?\d+(\.\d+)?`)
 
-// The dots of each picture, read back off its own ticks, are the figures of facts --history: each
-// known step of a part has its dot, at its clock and its core. The table beside the picture says the
-// same in the same words.
+// Each picture's dots, read back off its own ticks, are the figures of
+// facts --history: each known step of a part has its dot, at its clock
+// and its core. The table beside the picture has the same words.
 func TestPicturesAreTheHistory(t *testing.T) {
 	paths, err := filepath.Glob("../formulas/*.hcl")
 	if err != nil {
@@ -146,7 +150,8 @@ func TestPicturesAreTheHistory(t *testing.T) {
 				continue
 			}
 			kind, name, _ := strings.Cut(textOf(heads[0]), ": ")
-			checked += comparePicture(t, path+" "+name, figures[0], byPart[fmt.Sprintf("%s %q", kind, name)])
+			checked += comparePicture(t, path+" "+name, figures[0],
+				byPart[fmt.Sprintf("%s %q", kind, name)])
 		}
 	}
 	if checked < 40 {
@@ -154,14 +159,19 @@ func TestPicturesAreTheHistory(t *testing.T) {
 	}
 }
 
-func comparePicture(t *testing.T, name string, figure *html.Node, history []finding.HistoryRow) int {
+func comparePicture(t *testing.T, name string, figure *html.Node,
+	history []finding.HistoryRow) int {
 	t.Helper()
 	svg := find(figure, element("svg", ""))[0]
 	if !strings.HasPrefix(textOf(find(svg, element("title", ""))[0]), "Temperature") {
 		return 0
 	}
-	toHours := axis(t, find(svg, element("text", "x")), "x", func(s string) float64 { return hours(t, s) })
-	toC := axis(t, find(svg, element("text", "y")), "y", func(s string) float64 { return number(t, s) })
+	toHours := axis(t, find(svg, element("text", "x")), "x", func(s string) float64 {
+		return hours(t, s)
+	})
+	toC := axis(t, find(svg, element("text", "y")), "y", func(s string) float64 {
+		return number(t, s)
+	})
 	lines := find(svg, element("polyline", "line"))
 	if len(lines) != 1 {
 		t.Fatalf("%s: %d core lines", name, len(lines))
@@ -173,7 +183,8 @@ func comparePicture(t *testing.T, name string, figure *html.Node, history []find
 	}
 	cells := find(find(figure, element("tbody", ""))[0], element("tr", ""))
 	if len(cells) != len(history) {
-		t.Fatalf("%s: %d rows beside the picture, %d in the history", name, len(cells), len(history))
+		t.Fatalf("%s: %d rows beside the picture, %d in the history", name, len(cells),
+			len(history))
 	}
 	for i, tr := range cells {
 		td := find(tr, element("td", ""))
@@ -193,20 +204,23 @@ func comparePicture(t *testing.T, name string, figure *html.Node, history []find
 			t.Errorf("%s: no point of the line at %.2f h and %v C: %v", name, at, core, points)
 		}
 	}
-	// Relative to the part's first step the clocks are those of the history.
+	// Relative to the part's first step the clocks are the history's.
 	for i := 1; i < len(cells); i++ {
 		begins := history[i].Clock - history[0].Clock
 		ends := hours(t, textOf(find(cells[i-1], element("td", "nowrap"))[0])) -
-			hours(t, textOf(find(cells[0], element("td", "nowrap"))[0])) + history[1].Clock - history[0].Clock
+			hours(t, textOf(find(cells[0], element("td", "nowrap"))[0])) +
+			history[1].Clock - history[0].Clock
 		if math.Abs(begins-ends) > 0.02 {
-			t.Errorf("%s: step %d ends %.3f h after the first began; the next begins at %.3f h", name,
+			t.Errorf("%s: step %d ends %.3f h after the first began; the next begins at %.3f h",
+				name,
 				i, ends, begins)
 		}
 	}
 	return len(cells)
 }
 
-// What a name holds stays text: no element, no attribute and no script comes of it.
+// What a name holds stays text: it makes no element, attribute
+// or script.
 func TestNamesStayTextOnASheet(t *testing.T) {
 	names := []string{`<script>alert(1)</script> "q" & 'p' 🥐`, `</h3><img src=x onerror=alert(2)>`,
 		`"><svg onload=alert(3)>`, `--> ]]> </style> {{.Version}} ${x}`}
@@ -214,8 +228,10 @@ func TestNamesStayTextOnASheet(t *testing.T) {
 		return `"` + strings.NewReplacer(`"`, `\"`, `${`, `$${`).Replace(s) + `"`
 	}
 	text := "formula " + quote(names[0]) + " {\n dough " + quote(names[1]) + ` {
-  ingredients = { "bread flour" = { amount = "1 kg", note = ` + quote(names[2]) + ` }, "water" = "600 g" }
-  steps = [ { mix = "10 min", to = "25 C", note = ` + quote(names[3]) + ` }, { rest = "1 h", at = "26 C", as = "bowl" },
+  ingredients = { "bread flour" = { amount = "1 kg", note = ` + quote(names[2]) +
+		` }, "water" = "600 g" }
+  steps = [ { mix = "10 min", to = "25 C", note = ` + quote(names[3]) +
+		` }, { rest = "1 h", at = "26 C", as = "bowl" },
     { shape = ` + quote(names[2]) + ` }, { bake = "30 min", at = "200 C", core = "94 C" } ]
  }
 }
@@ -232,10 +248,14 @@ func TestNamesStayTextOnASheet(t *testing.T) {
 		}
 	}
 	known := map[string]bool{}
-	for _, n := range find(sheetsOf(t, "../formulas/first-draft.hcl")[0], func(*html.Node) bool { return true }) {
+	for _, n := range find(sheetsOf(t, "../formulas/first-draft.hcl")[0], func(*html.Node) bool {
+		return true
+	}) {
 		known[n.Data] = true
 	}
-	for _, of := range find(sheetsOf(t, "../formulas/cinnamon-buns.hcl")[0], func(*html.Node) bool { return true }) {
+	for _, of := range find(sheetsOf(t, "../formulas/cinnamon-buns.hcl")[0], func(*html.Node) bool {
+		return true
+	}) {
 		known[of.Data] = true
 	}
 	for _, n := range find(root, func(*html.Node) bool { return true }) {
@@ -243,7 +263,8 @@ func TestNamesStayTextOnASheet(t *testing.T) {
 			t.Errorf("an element <%s> comes of a name", n.Data)
 		}
 		for _, a := range n.Attr {
-			if strings.HasPrefix(a.Key, "on") || strings.Contains(a.Val, "alert") && a.Key != "aria-label" {
+			if strings.HasPrefix(a.Key, "on") || strings.Contains(a.Val, "alert") &&
+				a.Key != "aria-label" {
 				t.Errorf("an attribute %s=%q comes of a name", a.Key, a.Val)
 			}
 		}
@@ -253,19 +274,22 @@ func TestNamesStayTextOnASheet(t *testing.T) {
 	}
 }
 
-// The cautions stand before all else, in the words of every report, and each stands whole with its
-// source. Every step has its four boxes, every picture its name and its words.
+// The cautions come first, in the words of every report, each whole
+// with its source. Every step has its four boxes, every picture its
+// name and its words.
 func TestSheetIsWhole(t *testing.T) {
 	e := engine.New()
 	res := e.Check(engine.Inputs([]string{"../formulas/cinnamon-buns.hcl"}))
 	root := sheetsOf(t, "../formulas/cinnamon-buns.hcl")[0]
 	body := find(root, element("body", ""))[0]
-	if first := find(body, func(*html.Node) bool { return true })[0]; attr(first, "class") != "cautions" {
+	first := find(body, func(*html.Node) bool { return true })[0]
+	if attr(first, "class") != "cautions" {
 		t.Errorf("<%s class=%q> stands first", first.Data, attr(first, "class"))
 	}
 	whole := textOf(find(root, element("section", "whole"))[0])
 	for _, c := range res.Cautions {
-		if !strings.Contains(whole, strings.Join(strings.Fields(c.Text), " ")) || !strings.Contains(whole, c.Source) {
+		if !strings.Contains(whole, strings.Join(strings.Fields(c.Text), " ")) ||
+			!strings.Contains(whole, c.Source) {
 			t.Errorf("%q does not stand whole", c.Text)
 		}
 	}
@@ -280,7 +304,9 @@ func TestSheetIsWhole(t *testing.T) {
 	}
 	for _, svg := range find(root, element("svg", "")) {
 		for _, id := range strings.Fields(attr(svg, "aria-labelledby")) {
-			if n := find(svg, func(n *html.Node) bool { return attr(n, "id") == id }); len(n) != 1 || textOf(n[0]) == "" {
+			if n := find(svg, func(n *html.Node) bool {
+				return attr(n, "id") == id
+			}); len(n) != 1 || textOf(n[0]) == "" {
 				t.Errorf("a picture lacks %s", id)
 			}
 		}
@@ -294,9 +320,10 @@ func TestSheetIsWhole(t *testing.T) {
 	}
 }
 
-// Each format is told by its own first bytes and by no other's.
+// Each format is recognised by its own first bytes and by no other's.
 func TestSheetFormats(t *testing.T) {
-	pages, res, err := engine.New().Sheets(engine.Inputs([]string{"../formulas/first-draft.hcl"}), engine.PlanAsk{Ready: "07:00"})
+	pages, res, err := engine.New().Sheets(engine.Inputs([]string{"../formulas/first-draft.hcl"}),
+		engine.PlanAsk{Ready: "07:00"})
 	if err != nil || len(res.Problems) > 0 {
 		t.Fatal(err, res.Problems)
 	}
@@ -310,7 +337,8 @@ func TestSheetFormats(t *testing.T) {
 				t.Errorf("a sheet in %s is one in %s: %v", f.Name, other.Name, is)
 			}
 		}
-		wants := []string{"Cautions and allergens", "Raw dough", "bread flour", "Open findings", "raw-flour-eaten"}
+		wants := []string{"Cautions and allergens", "Raw dough", "bread flour", "Open findings",
+			"raw-flour-eaten"}
 		if f.Name == "json" { // which has keys, not headings
 			wants[0], wants[3] = `"prelude": {`, `"open": [`
 		}
@@ -324,7 +352,8 @@ func TestSheetFormats(t *testing.T) {
 
 var noNumber = regexp.MustCompile(`NaN|[+-]Inf\b`)
 
-// Every published formula has its sheet, and a plan or the reason why there is none.
+// Every published formula has its sheet, and a plan or the reason
+// for none.
 func TestSheetsAndPlansOfPublishedFormulas(t *testing.T) {
 	paths, err := filepath.Glob("../testdata/published/formulas/*.hcl")
 	if err != nil || len(paths) < 20 {

@@ -15,14 +15,15 @@ import (
 type Typed struct {
 	Repair *tolerant.Repaired
 	House  *Loaded // nil where the house cannot be used
-	// Result is the run over the repaired text; nil where nothing could be judged.
+	// Result is the run over the repaired text; nil where nothing could
+	// be judged.
 	Result *Result
 	// HouseProblems keep the house from being used.
 	HouseProblems source.Problems
 }
 
-// Typed judges a formula file as far as it is typed. A broken line is opened or left out, and told;
-// see package tolerant.
+// Typed judges a formula file as far as it is typed. A broken line is
+// opened or left out, and told; see package tolerant.
 func (e *Engine) Typed(path string, text []byte) *Typed {
 	t := &Typed{}
 	dir := filepath.Dir(path)
@@ -52,12 +53,13 @@ func (e *Engine) Typed(path string, text []byte) *Typed {
 	return t
 }
 
-// TypedHouse gives the problems of a house file, with those of its packs.
+// TypedHouse gives the problems of a house file, with those of
+// its packs.
 func (e *Engine) TypedHouse(path string) (*Loaded, source.Problems) {
 	return e.ready().LoadFile(path)
 }
 
-// TypedRules reads the pack of a rule file and, with trials, runs them.
+// TypedRules reads a rule file's pack and, with trials, runs them.
 func (e *Engine) TypedRules(path string, trials bool) (
 	*rule.Pack, *Loaded, rule.TrialReport, source.Problems,
 ) {
@@ -72,7 +74,8 @@ func (e *Engine) TypedRules(path string, trials bool) (
 	return pack, l, report, unknownRules(pack)
 }
 
-// unknownRules gives a problem for each trial of a rule that its pack does not hold.
+// unknownRules gives a problem for each trial of a rule that its
+// pack lacks.
 func unknownRules(pack *rule.Pack) (problems source.Problems) {
 	var names []string
 	for _, r := range pack.Rules {
@@ -87,6 +90,6 @@ func unknownRules(pack *rule.Pack) (problems source.Problems) {
 	return problems
 }
 
-// Stamp changes when a house or rule file that was read has changed on the disk. held are the
-// paths of texts that are not read from there.
+// Stamp changes when a house or rule file that was read changes on
+// disk. held are the paths of texts from elsewhere.
 func (e *Engine) Stamp(held map[string][]byte) string { return e.ready().Stamp(held) }

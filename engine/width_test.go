@@ -12,15 +12,17 @@ import (
 	"forebake/engine/finding"
 )
 
-// benchReadings are what the demo formulas hold that was read at the bench or by the meter.
+// benchReadings are the demo formulas' readings at the bench or
+// by meter.
 var benchReadings = regexp.MustCompile(`(?m), measured = "[^"]*"|^ *ph = [0-9.]+`)
 
-// mostWithinError bounds the answers that only a model's error leaves open. No interval may be
-// narrowed for it without data.
+// mostWithinError bounds the answers that only a model's error leaves
+// open. No interval may be narrowed for it without data.
 const mostWithinError = 6
 
-// TestWidthOfModels counts the unsure answers of the demo formulas, without what was read, that wait
-// for nothing but a narrower model. With -v it prints each.
+// TestWidthOfModels counts the demo formulas' unsure answers,
+// without readings, that wait only for a narrower model. With -v it
+// prints each.
 func TestWidthOfModels(t *testing.T) {
 	paths, err := filepath.Glob("../formulas/*.hcl")
 	if err != nil {

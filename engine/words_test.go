@@ -15,24 +15,27 @@ import (
 // mostWords and mostSentences bound a message: it is read at the bench.
 const mostWords, mostSentences = 30, 2
 
-// fahrenheit is the figure in F beside one in C: the same figure, and no word more to read.
+// fahrenheit is the figure in F beside one in C: the same figure, no
+// word more.
 var fahrenheit = regexp.MustCompile(` \([0-9][^()]* F\)`)
 
-// sentenceEnd is the end of a sentence before another: a small letter or a figure goes on with it,
-// as in S. aureus.
+// sentenceEnd is a sentence's end before another: a small letter or a
+// figure continues it, as in S. aureus.
 var sentenceEnd = regexp.MustCompile(`[.?!] +\p{Lu}`)
 
-// notSaid are words that no message holds: a figure that is unknown is left out, and one that a
-// baker cannot see is told as one that a baker can.
+// notSaid are words that no message holds: an unknown figure is left
+// out, and one that a baker cannot see is told as one that a baker can.
 var notSaid = regexp.MustCompile(
-	`unknown|some (temperature|time|days|weight|share|amount)|%-hours|NaN|Inf|\bby over\b|[\[\]|{}]`)
+	`unknown|some (temperature|time|days|weight|share|amount)|%-hours|NaN|Inf|\bby ` +
+		`over\b|[\[\]|{}]`)
 
-// unitFault is a unit that stands twice, and a share without one.
+// unitFault is a doubled unit, or a share without one.
 var unitFault = regexp.MustCompile(
-	`[0-9] (?:(?:min|h|C|g|mm|%|days) ){2}|[0-9] (?:min|h|C|g|mm|%|days) (?:min|h|C|g|mm|%|days)[.,;:]|` +
-		`[0-9]+\.[0-9]+ of `)
+	`[0-9] (?:(?:min|h|C|g|mm|%|days) ){2}|[0-9] (?:min|h|C|g|mm|%|days) (?:min|h|C|g|mm|%|` +
+		`days)[.,;:]|[0-9]+\.[0-9]+ of `)
 
-// faultOf tells what is wrong with the words of a message; "" for nothing.
+// faultOf tells what is wrong with the words of a message; ""
+// for nothing.
 func faultOf(text string) string {
 	switch words := len(strings.Fields(fahrenheit.ReplaceAllString(text, ""))); {
 	case words > mostWords:
@@ -75,8 +78,9 @@ func TestFaultOf(t *testing.T) {
 	}
 }
 
-// TestMessagesAreShort reads every message as the trials and all formulas of the project fill it
-// in: at most two sentences and 30 words, and no figure that is unknown.
+// TestMessagesAreShort reads every message as the trials and all
+// formulas of the project fill it in: at most two sentences and 30
+// words, and no unknown figure.
 func TestMessagesAreShort(t *testing.T) {
 	said := map[string]string{} // a message, and its rule
 	report, problems := engine.New().Trials(".", nil)
@@ -102,7 +106,11 @@ func TestMessagesAreShort(t *testing.T) {
 		}
 		for _, path := range paths {
 			if filepath.Base(path) != "house.hcl" {
-				inputs = append(inputs, engine.Input{Name: path, Path: path, Dir: filepath.Dir(path)})
+				inputs = append(inputs, engine.Input{
+					Name: path,
+					Path: path,
+					Dir:  filepath.Dir(path),
+				})
 			}
 		}
 	}
@@ -112,7 +120,8 @@ func TestMessagesAreShort(t *testing.T) {
 	}
 	for _, f := range result.Findings {
 		if f.Answer != finding.Unsure && f.Answer != finding.Assumed {
-			text, _, _ := strings.Cut(f.Text, " The same of ") // the others of a rule that tells once
+			// the others of a rule that tells once
+			text, _, _ := strings.Cut(f.Text, " The same of ")
 			said[text] = f.Rule
 		}
 	}

@@ -11,8 +11,9 @@ import (
 	"forebake/rules"
 )
 
-// WritePacks writes the shipped packs into a folder, one file each, to be edited there. Where one
-// of the files exists, nothing is written. The cautions are no pack and are not written.
+// WritePacks writes the shipped packs into a folder, one file each, to
+// be edited there. If one of the files exists, nothing is written. The
+// cautions are no pack and are not written.
 func WritePacks(dir string) (paths []string, err error) {
 	if err := os.MkdirAll(dir, 0o777); err != nil {
 		return nil, err
@@ -39,7 +40,8 @@ func WritePacks(dir string) (paths []string, err error) {
 	return paths, nil
 }
 
-// PackNames gives the paths of packs as a house file in this folder would name them.
+// PackNames gives packs' paths as a house file in this folder would
+// name them.
 func PackNames(paths []string) []string {
 	names := make([]string, len(paths))
 	for i, p := range paths {

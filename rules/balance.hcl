@@ -698,8 +698,8 @@ rule "fat-low" {
   on     = "dough"
   level  = "risk"
   limits = { margin_pct = 3, butter_margin = 0.17 }
-  note   = "dough.fat_pct >= dough.family_fat_min_pct - 2 * max(limit.margin_pct, dough.family_fat_margin_pct, limit.butter_margin * dough.family_fat_min_pct)"
-  when   = "dough.family != 'any enriched dough' && dough.fat_pct < dough.family_fat_min_pct - max(limit.margin_pct, dough.family_fat_margin_pct, limit.butter_margin * dough.family_fat_min_pct)"
+  note   = "dough.fat_pct + (dough.family_roll_in_min_pct > 0 ? 0 : dough.roll_in_pct) >= dough.family_fat_min_pct - 2 * max(limit.margin_pct, dough.family_fat_margin_pct, limit.butter_margin * dough.family_fat_min_pct)"
+  when   = "dough.family != 'any enriched dough' && dough.fat_pct + (dough.family_roll_in_min_pct > 0 ? 0 : dough.roll_in_pct) < dough.family_fat_min_pct - max(limit.margin_pct, dough.family_fat_margin_pct, limit.butter_margin * dough.family_fat_min_pct)"
   say    = "Fat is {dough.fat_pct} of the flour, and {dough.family} starts at {dough.family_fat_min_pct}. Look for butter left out, or a point that slipped."
   why    = "Fat makes the crumb soft and keeps it so. Without it the piece is dry by the evening."
   source = "range of the published formulas of the family and textbook memory (Gisslen; Suas; Pyler & Gorton), rounded: a judgement, not a survey; books give butter as weighed, of which 17 % is no fat: a brioche of 50 % butter is one of 41 % fat"
@@ -713,6 +713,19 @@ trial "butter of a rich brioche, about the least" {
   formula "t" {
     family = "brioche rich"
     dough "d" { ingredients = { "bread flour" = "1000 g", "unsalted butter" = "$case" } }
+  }
+}
+
+trial "butter of a brioche that is rolled in, not mixed in" {
+  rule  = "fat-low"
+  cases = { "40 g" = "risk", "450 g" = "clear" }
+  formula "t" {
+    family = "brioche rich"
+    filling "block" { ingredients = { "unsalted butter" = "$case" } }
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "unsalted butter" = "150 g" }
+      steps       = [{ mix = "8 min" }, { fill = "block" }, { fold = 1 }, { bake = "40 min", at = "180 C" }]
+    }
   }
 }
 

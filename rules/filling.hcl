@@ -15,8 +15,8 @@ rule "spread-too-warm" {
   why    = "A warm filling melts the dough's butter and wakes its yeast from inside: the layers slide, and the piece proofs round a hollow."
   source = "butter and chocolate fillings are spread at 18 to 24 C: common practice, no source; butter is soft at 26 C (sourdough school's note, read)"
 
-  adjust "cool.time" { within = [5, 240] }
   adjust "cool.as" { within = [10, 60] }
+  adjust "cool.time" { within = [5, 120] }
 }
 
 trial "filling beaten to" {
@@ -653,6 +653,47 @@ trial "warmth of the roll-in butter" {
   formula "t" {
     family = "danish"
     filling "block" { ingredients = { "unsalted butter" = { amount = "500 g", temp = "$case" } } }
+  }
+}
+
+rule "cream-warm" {
+  on     = "ingredient"
+  level  = "risk"
+  limits = { cream_c = 10, margin_c = 3, hot_c = 40 }
+  note   = "ingredient.temp_c <= limit.cream_c + 2 * limit.margin_c"
+  when   = "part.kind in ['filling', 'topping'] && part.is_mixed && !part.is_cooked && ingredient.class == 'dairy' && !ingredient.is_solid && ingredient.fat_in_pct > 25 && 2 * ingredient.amount_g > part.mass_g && known(ingredient.temp_c) && ingredient.temp_c > limit.cream_c + limit.margin_c && ingredient.temp_c < limit.hot_c"
+  say    = "The cream is whipped from {ingredient.temp_c}; it whips at 4 to {limit.cream_c}. Chill it, and the bowl, overnight."
+  why    = "Cream stands up by fat that is half set. Warm, the drops run together: it stays thin, or turns to butter."
+  source = "under 10 C: textbooks of dairy science (memory); common practice 4 to 8 C"
+}
+
+trial "cream from the fridge, and from the bench" {
+  rule  = "cream-warm"
+  cases = {
+    "4 C"    = "clear"
+    "12.9 C" = "clear"
+    "13.1 C" = "note"
+    "15.9 C" = "note"
+    "16.1 C" = "risk"
+    "39.9 C" = "risk"
+    "40.1 C" = "clear" # poured hot, for a ganache
+  }
+  formula "t" {
+    filling "cream" {
+      ingredients = { "heavy cream" = { amount = "500 g", temp = "$case" }, "icing sugar" = "40 g" }
+      steps       = [{ mix = "5 min" }]
+    }
+  }
+}
+
+trial "cream that is too thin to whip" {
+  rule   = "cream-warm"
+  expect = "clear"
+  formula "t" {
+    filling "cream" {
+      ingredients = { "light cream" = { amount = "500 g", temp = "20 C" }, "icing sugar" = "40 g" }
+      steps       = [{ mix = "5 min" }]
+    }
   }
 }
 

@@ -399,7 +399,6 @@ rule "pieces-uneven" {
   why    = "A left-over lump is thrown away, or goes in as one piece that bakes unlike the others."
   source = "mixing and scaling loss up to 5 %: an ingredient maker's baking compendium 13.5 (read); a quarter of a piece as the limit is a judgement"
 
-  adjust "step.measure" {}
   adjust "makes" {}
 }
 
@@ -526,8 +525,6 @@ rule "divide-slipped" {
   say    = "The dough divides into {divide.pieces}, and {formula.pieces} are wanted. Did a point slip in the weight of a piece?"
   why    = "A braid takes up to eight ropes a piece; beyond that the figures do not belong together."
   source = "common practice, no source"
-
-  adjust "step.measure" {}
 }
 
 trial "four pieces of a weight" {
@@ -569,9 +566,29 @@ rule "turns-without-cold" {
   on     = "fold"
   level  = "risk"
   when   = "part.is_laminated && part.is_baked && fold.turns_warm > 2"
-  say    = "This is fold {fold.turns_warm} since the dough was last cold; two are the most. Chill it half an hour first, or the butter warms and smears."
+  say    = "{fold.turns_warm} since the dough was last cold; two are the most. Chill it half an hour first; a three-fold is one fold, and a lock-in is none."
   why    = "Each turn warms the butter and tires the gluten: past 16 to 18 C the layers run together."
   source = "published croissant and Danish doughs rest cold after one or two turns (read)"
+}
+
+trial "the lock-in is no turn" {
+  rule  = "turns-without-cold"
+  cases = { "lock-in" = "clear", "letter turn" = "flagged" }
+  formula "t" {
+    family = "croissant"
+    filling "butter" { ingredients = { "unsalted butter" = "500 g" } }
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "540 g", "salt" = "20 g", "instant yeast" = "12 g" }
+      steps = [
+        { mix = "7 min", to = "22 C" },
+        { chill = "12 h", as = "slab 20 mm" },
+        { fill = "butter" },
+        { fold = 1, note = "$case" },
+        { fold = 2 },
+        { bake = "18 min", at = "190 C" },
+      ]
+    }
+  }
 }
 
 trial "two folds, then the cold" {

@@ -8,7 +8,8 @@ import (
 	"forebake/.ci/outside"
 )
 
-// Every fault of the list can be planted: one change, and the file is still one that can be read.
+// Every fault of the list can be planted: one change, and the file is
+// still one that can be read.
 func TestFaultsCanBePlanted(t *testing.T) {
 	all, err := faults()
 	if err != nil {

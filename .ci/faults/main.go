@@ -1,16 +1,19 @@
-// Faults plants one fault at a time into sound formulas and asks the program: does a new finding
-// speak of it?
+// Faults plants one fault at a time into sound formulas and asks the
+// program: does a new finding speak of it?
 //
 //	go build -o /tmp/forebake ./cmd/forebake
 //	go run ./.ci/faults /tmp/forebake
 //
-// The faults stand in faults.csv. A fault counts as found when a finding of its level or a higher
-// one is there that the sound formula does not have, about the part or the step at fault or about
-// the whole formula, and it holds one of the fault's words; or when the program refuses the file. A
-// reading that stands in a changed step goes: it was read of another plan. It goes from the sound
-// formula as well, so that what is new comes from the fault alone.
+// The faults stand in faults.csv. A fault counts as found when a
+// finding of its level or a higher one is there that the sound formula
+// does not have, about the part or the step at fault or about the whole
+// formula, and it holds one of the fault's words; or when the program
+// refuses the file. A reading that stands in a changed step goes: it
+// was read of another plan. It goes from the sound formula as well, so
+// that what is new comes from the fault alone.
 //
-// The program ends with status 1 where less than -least percent are found.
+// The program ends with status 1 where less than -least percent
+// are found.
 package main
 
 import (
@@ -319,10 +322,12 @@ func find(root *outside.Block, part, target string) (found, error) {
 	return found{}, fmt.Errorf("no %s in part %q", target, part)
 }
 
-// question tells one finding from another: steps of one verb in a part share rule and subject.
+// question tells one finding from another: steps of one verb in a part
+// share rule and subject.
 type question struct{ formula, rule, subject string }
 
-// news gives the findings that the sound formula does not have, or has at a lower level.
+// news gives the findings that the sound formula does not have, or has
+// at a lower level.
 func news(sound, faulty []outside.Finding) []outside.Finding {
 	had := map[question][]int{}
 	for _, f := range sound {
@@ -337,7 +342,10 @@ func news(sound, faulty []outside.Finding) []outside.Finding {
 			continue
 		}
 		k := question{f.Formula, f.Rule, f.Subject}
-		if i := slices.IndexFunc(had[k], func(level int) bool { return level >= outside.Severity(f.Level) }); i >= 0 {
+		i := slices.IndexFunc(had[k], func(level int) bool {
+			return level >= outside.Severity(f.Level)
+		})
+		if i >= 0 {
 			had[k] = slices.Delete(had[k], i, i+1)
 			continue
 		}
@@ -346,14 +354,15 @@ func news(sound, faulty []outside.Finding) []outside.Finding {
 	return out
 }
 
-// speaks reports whether a finding is about the fault: its part or its step, a part that the step
-// at fault takes in, or the whole formula.
+// speaks reports whether a finding is about the fault: its part or its
+// step, a part that the step at fault takes in, or the whole formula.
 func (f fault) speaks(g outside.Finding, takes []string) bool {
 	if outside.Severity(g.Level) < outside.Severity(f.level) || g.Safety && !f.safety {
 		return false
 	}
-	// What is wrong with a filling or a preferment may be told where it is taken in, and what is
-	// wrong with taking it in may be told of the part that is taken.
+	// What is wrong with a filling or a preferment may be told where it
+	// is taken in, and what is wrong with taking it in may be told of
+	// the part that is taken.
 	named := func(part string) bool { return strings.Contains(g.Subject, strconv.Quote(part)) }
 	if f.dough && g.Subject != "formula" && !named(f.part) && !slices.ContainsFunc(takes, named) {
 		return false
@@ -372,7 +381,8 @@ func measure(w io.Writer, program *outside.Program, project string, verbose bool
 	}
 	defer os.RemoveAll(work)
 
-	// One folder with the kitchens, so that each formula is judged by its own house.
+	// One folder with the kitchens, so that each formula is judged by
+	// its own house.
 	for _, top := range []string{"formulas", "testdata/published", "testdata/scenarios"} {
 		err := filepath.WalkDir(
 			filepath.Join(project, top),

@@ -1,10 +1,12 @@
-// Hostile runs a built program over a table of hostile inputs, each under the limits of GNU timeout
-// and ulimit, and prints the time and the memory that each took.
+// Hostile runs a built program over a table of hostile inputs, each
+// under the limits of GNU timeout and ulimit, and prints the time and
+// the memory that each took.
 //
 //	go run ./.ci/hostile PROGRAM
 //
-// It knows the format of the files and nothing of the program. It ends with 1 where a row takes
-// more than its limits, does not end by itself, or prints a goroutine's stack.
+// It knows the format of the files and nothing of the program. It ends
+// with 1 where a row takes more than its limits, does not end by
+// itself, or prints a goroutine's stack.
 package main
 
 import (
@@ -19,8 +21,8 @@ import (
 	"time"
 )
 
-// Limits of a row. The aim is met by the processor's time, which other programs on the machine do
-// not change.
+// Limits of a row. The aim is met by the processor's time, which other
+// programs on the machine do not change.
 const (
 	mostSeconds = 2.0
 	mostMB      = 300
@@ -28,7 +30,8 @@ const (
 	address     = "4000000" // KB of address space: most is reserved and never used
 )
 
-// row is one hostile input: what it makes in an empty folder, and the arguments of the program.
+// row is one hostile input: what it makes in an empty folder, and the
+// arguments of the program.
 type row struct {
 	name string
 	make func() error
@@ -62,7 +65,8 @@ func main() {
 	}
 }
 
-// try runs the program over one row, and reports whether it kept within the limits.
+// try runs the program over one row, and reports whether it kept within
+// the limits.
 func try(program string, r row) (bool, error) {
 	dir, err := os.MkdirTemp("", "hostile")
 	if err != nil {
@@ -77,7 +81,8 @@ func try(program string, r row) (bool, error) {
 	}
 	line := fmt.Sprintf("ulimit -v %s; exec timeout %s \"$0\" \"$@\"", address, wait)
 	cmd := exec.Command("bash", append([]string{"-c", line, program}, r.args...)...)
-	// Into a file: the memory of this program would count as that of the one it starts.
+	// Into a file: the memory of this program would count as that of
+	// the one it starts.
 	out, err := os.Create(filepath.Join(os.TempDir(), fmt.Sprint("hostile-said-", os.Getpid())))
 	if err != nil {
 		return false, err
@@ -157,7 +162,8 @@ const loaf = `formula "Loaf %d" {
 }
 `
 
-// heavy is a legal formula of some 20 KB with more to mend than can be looked for.
+// heavy is a legal formula of some 20 KB with more to mend than can be
+// looked for.
 func heavy(name string) string {
 	var b strings.Builder
 	fmt.Fprintf(&b, "formula %q {\n", name)
@@ -165,7 +171,8 @@ func heavy(name string) string {
 		fmt.Fprintf(
 			&b,
 			"dough \"d%d\" {\ningredients = { \"bread flour\" = \"500 g\", \"water\" = \"300 g\", "+
-				"\"egg\" = \"100 g\", \"instant yeast\" = \"9 g\", \"sugar\" = \"80 g\", \"salt\" = \"2 g\"",
+				"\"egg\" = \"100 g\", \"instant yeast\" = \"9 g\", \"sugar\" = \"80 g\", "+
+				"\"salt\" = \"2 g\"",
 			d,
 		)
 		if d > 0 {
@@ -271,7 +278,8 @@ func rows() []row {
 		),
 		file(
 			"18,000 steps without a verb",
-			"formula \"x\" {\n dough \"d\" {\n ingredients = { \"water\" = \"1 g\" }\n steps = [\n"+repeated(
+			"formula \"x\" {\n dough \"d\" {\n ingredients = { \"water\" = \"1 g\" }\n"+
+				" steps = [\n"+repeated(
 				18000,
 				"  {mixx=\"1\"},\n",
 			)+"]\n}\n}\n",
@@ -341,7 +349,8 @@ func rows() []row {
 		{
 			"12 heavy files of ranges",
 			many(12, func(i int) string {
-				return strings.ReplaceAll(heavy(fmt.Sprint("heavy ", i)), `at = "fridge"`, `at = "2 to 5 C"`)
+				return strings.ReplaceAll(heavy(fmt.Sprint("heavy ", i)), `at = "fridge"`,
+					`at = "2 to 5 C"`)
 			}),
 			[]string{"check", "."},
 			0,
@@ -392,4 +401,5 @@ func rows() []row {
 	)
 }
 
-const rule = "rule \"r%d\" {\n on = \"dough\"\n level = \"stop\"\n when = \"part.mass_g > 1\"\n say = \"s\"\n why = \"w\"\n source = \"s\"\n}\n"
+const rule = "rule \"r%d\" {\n on = \"dough\"\n level = \"stop\"\n when = \"part.mass_g > 1\"\n" +
+	" say = \"s\"\n why = \"w\"\n source = \"s\"\n}\n"

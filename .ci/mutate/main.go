@@ -1,14 +1,17 @@
-// Mutate moves each fitted constant by a fifth, up and down, and reports the changes that no test
-// notices of its package, or of the one that its line names. It works on a copy of the project and
-// takes minutes: it is no part of go test.
+// Mutate moves each fitted constant by a fifth, up and down, and
+// reports the changes that no test notices of its package, or of the
+// one that its line names. It works on a copy of the project and takes
+// minutes: it is no part of go test.
 //
 //	go run ./.ci/mutate                            every line of .ci/mutations.txt
 //	go run ./.ci/mutate -only science/heat         the lines that hold this text
 //	go run ./.ci/mutate -sample 5                  five lines, spread over the list
 //
-// A line of the list is a file and a constant: "engine/science/heat/oven.go crumbK". A constant
-// inside a table is named by its way in: "ovenConvection.DeckOven", "coefficients.Room.1". A third
-// word is the package whose tests hold it, where that is another one.
+// A line of the list is a file and a constant:
+// "engine/science/heat/oven.go crumbK". A constant inside a table is
+// named by its way in: "ovenConvection.DeckOven",
+// "coefficients.Room.1". A third word is the package whose tests hold
+// it, where that is another one.
 package main
 
 import (
@@ -45,7 +48,8 @@ func main() {
 	}
 }
 
-// run tries every constant of the list and counts the mutants that live.
+// run tries every constant of the list and counts the mutants
+// that live.
 func run(list, only string, sample int, out io.Writer) (survivors int, err error) {
 	lines, err := read(list, only, sample)
 	if err != nil {
@@ -96,7 +100,8 @@ func run(list, only string, sample int, out io.Writer) (survivors int, err error
 			case passed:
 				survivors++
 				fmt.Fprintf(out, "LIVES   %s %s * %s\n", l.file, l.name, factor)
-			case strings.Contains(said, "[build failed]") || strings.Contains(said, "[setup failed]"):
+			case strings.Contains(said, "[build failed]") ||
+				strings.Contains(said, "[setup failed]"):
 				return survivors, fmt.Errorf(
 					"%s %s * %s does not compile:\n%s",
 					l.file,
@@ -210,7 +215,8 @@ func find(file string, text []byte, name string) (from, to int, err error) {
 	return set.Position(value.Pos()).Offset, set.Position(value.End()).Offset, nil
 }
 
-// within goes one step into a table: by field or key, or by number from 0.
+// within goes one step into a table: by field or key, or by number
+// from 0.
 func within(value ast.Expr, key string) (ast.Expr, error) {
 	table, ok := value.(*ast.CompositeLit)
 	if !ok {
@@ -241,8 +247,8 @@ func keyOf(pair *ast.KeyValueExpr, keyed bool) (string, bool) {
 	return "", false
 }
 
-// tests runs a package's tests so many times; passed reports whether they hold. A test that fails
-// now and then would kill every mutant.
+// tests runs a package's tests so many times; passed reports whether
+// they hold. A test that fails now and then would kill every mutant.
 func tests(dir, pkg string, times int) (said string, passed bool) {
 	c := exec.Command("go", "test", "-count="+strconv.Itoa(times), "-failfast", pkg)
 	c.Dir = dir

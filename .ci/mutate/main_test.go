@@ -2,7 +2,8 @@ package main
 
 import "testing"
 
-// A constant that has moved would end a run of the whole list at its line, after all before it.
+// A constant that has moved would end a run of the whole list at its
+// line, after all before it.
 func TestListNamesConstants(t *testing.T) {
 	const list = "../mutations.txt"
 	lines, err := read(list, "", 0)

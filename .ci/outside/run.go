@@ -29,13 +29,16 @@ type Finding struct {
 	Safety  bool   `json:"food_safety"`
 }
 
-// Flagged reports whether the program found the fault. A waived finding was found as well.
+// Flagged reports whether the program found the fault. A waived finding
+// was found as well.
 func (f *Finding) Flagged() bool { return f.Answer == "flagged" || f.Answer == "waived" }
 
-// Definite reports whether the finding holds over the whole range of what is known.
+// Definite reports whether the finding holds over the whole range of
+// what is known.
 func (f *Finding) Definite() bool { return f.Flagged() && !f.Doubt }
 
-// Severity orders the levels: 3 for stop, 2 for risk, 1 for note, 0 for another word.
+// Severity orders the levels: 3 for stop, 2 for risk, 1 for note, 0 for
+// another word.
 func Severity(level string) int {
 	switch level {
 	case "stop":
@@ -86,9 +89,10 @@ type report struct {
 
 var complaint = regexp.MustCompile(`(?m)^([^\s:]+\.hcl):\d+`)
 
-// Check judges files, given by name below dir, in one run. Where the run crashes, or where the
-// number of formulas judged does not agree with the answers, the files are run in two halves.
-// formulas says how many formulas each file holds.
+// Check judges files, given by name below dir, in one run. Where the
+// run crashes, or where the number of formulas judged does not agree
+// with the answers, the files are run in two halves. formulas says how
+// many formulas each file holds.
 func (p *Program) Check(dir string, files []string, formulas map[string]int) map[string]*Answer {
 	out := map[string]*Answer{}
 	if len(files) == 0 {
@@ -112,7 +116,8 @@ func (p *Program) Check(dir string, files []string, formulas map[string]int) map
 		crashed = fmt.Sprintf("ended with %v", err)
 	case err != nil && !errors.As(err, &exit):
 		crashed = err.Error()
-	case strings.Contains(stderr.String(), "goroutine ") && strings.Contains(stderr.String(), "panic"):
+	case strings.Contains(stderr.String(), "goroutine ") &&
+		strings.Contains(stderr.String(), "panic"):
 		crashed = "panic"
 	case stdout.Len() > 0 && json.Unmarshal(stdout.Bytes(), &report) != nil:
 		crashed = "printed JSON that cannot be read"
@@ -171,8 +176,9 @@ func (p *Program) Check(dir string, files []string, formulas map[string]int) map
 	return out
 }
 
-// about gives the answers that a complaint about a file is for: those of the file itself, or of all
-// that stand beside and below a house file.
+// about gives the answers that a complaint about a file is for:
+// those of the file itself, or of all that stand beside and below a
+// house file.
 func about(name string, out map[string]*Answer) []*Answer {
 	if a := out[name]; a != nil {
 		return []*Answer{a}
@@ -190,8 +196,9 @@ func about(name string, out map[string]*Answer) []*Answer {
 	return all
 }
 
-// takeAssumed takes in what a report says was assumed: of a formula for its file, of a kitchen for
-// all files that its house stands beside or above.
+// takeAssumed takes in what a report says was assumed: of a formula
+// for its file, of a kitchen for all files that its house stands
+// beside or above.
 func (r *report) takeAssumed(out map[string]*Answer) {
 	for _, a := range r.Assumed {
 		for _, answer := range about(filepath.ToSlash(filepath.Clean(a.File)), out) {

@@ -1,6 +1,7 @@
-// Package outside measures the built program from the outside. It knows the format of formula and
-// house files, and the JSON of a check; it imports nothing of the engine, so that a fault of the
-// engine cannot hide in it.
+// Package outside measures the built program from the outside. It knows
+// the format of formula and house files, and the JSON of a check; it
+// imports nothing of the engine, so that a fault of the engine cannot
+// hide in it.
 package outside
 
 import (
@@ -19,7 +20,8 @@ const (
 	Object             // { ... }
 )
 
-// Value is one value of a file. Start and End are byte offsets, quotes and brackets included.
+// Value is one value of a file. Start and End are byte offsets, quotes
+// and brackets included.
 type Value struct {
 	Kind       Kind
 	Start, End int
@@ -35,7 +37,8 @@ type Pair struct {
 	Value      *Value
 }
 
-// Block is a block with all that stands in it. The whole file is a block without a type.
+// Block is a block with all that stands in it. The whole file is a
+// block without a type.
 type Block struct {
 	Type       string
 	Label      string
@@ -252,9 +255,9 @@ func Replace(text string, start, end int, with string) string {
 	return text[:start] + with + text[end:]
 }
 
-// Remove takes a stretch out together with the comma behind it, or else the one before it. Lines
-// keep their numbers: no line break is removed that stands outside of the stretch, and those
-// inside of it are kept.
+// Remove takes a stretch out together with the comma behind it, or else
+// the one before it. Lines keep their numbers: no line break is removed
+// that stands outside of the stretch, and those inside of it are kept.
 func Remove(text string, start, end int) string {
 	after := end
 	for after < len(text) && (text[after] == ' ' || text[after] == '\t') {

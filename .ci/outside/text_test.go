@@ -10,7 +10,9 @@ import (
 func formulas(t *testing.T) []string {
 	t.Helper()
 	var out []string
-	for _, pattern := range []string{"formulas/*.hcl", "formulas/school/*.hcl", "testdata/published/*.hcl", "testdata/published/formulas/*.hcl", "testdata/scenarios/*.hcl"} {
+	for _, pattern := range []string{"formulas/*.hcl", "formulas/school/*.hcl",
+		"testdata/published/*.hcl", "testdata/published/formulas/*.hcl",
+		"testdata/scenarios/*.hcl"} {
 		paths, err := filepath.Glob(filepath.Join("../..", pattern))
 		if err != nil || len(paths) == 0 {
 			t.Fatal(pattern, err)
@@ -20,8 +22,8 @@ func formulas(t *testing.T) []string {
 	return out
 }
 
-// Every setting of every file stands where Parse says that it stands, and can be taken out without
-// moving a line.
+// Every setting of every file stands where Parse says that it stands,
+// and can be taken out without moving a line.
 func TestPlaces(t *testing.T) {
 	settings := 0
 	for _, path := range formulas(t) {
@@ -90,9 +92,11 @@ func TestPlaces(t *testing.T) {
 
 func TestRemove(t *testing.T) {
 	for _, c := range []struct{ text, what, want string }{
-		{`{ mix = "1 min", to = "20 C", by = "hand" }`, `to = "20 C"`, `{ mix = "1 min", by = "hand" }`},
+		{`{ mix = "1 min", to = "20 C", by = "hand" }`, `to = "20 C"`,
+			`{ mix = "1 min", by = "hand" }`},
 		{`{ mix = "1 min", to = "20 C" }`, `to = "20 C"`, `{ mix = "1 min" }`},
-		{"{\n  \"a\" = 1\n  \"b\" = { x = 2,\n y = 3 }\n}", "\"b\" = { x = 2,\n y = 3 }", "{\n  \"a\" = 1\n  \n\n}"},
+		{"{\n  \"a\" = 1\n  \"b\" = { x = 2,\n y = 3 }\n}", "\"b\" = { x = 2,\n y = 3 }",
+			"{\n  \"a\" = 1\n  \n\n}"},
 	} {
 		at := strings.Index(c.text, c.what)
 		if got := Remove(c.text, at, at+len(c.what)); got != c.want {

@@ -9,8 +9,8 @@ import (
 	"testing"
 )
 
-// A collection of three hundred formulas is taken on with a backlog and fails no check; one new
-// fault does; mending an old one shortens the list.
+// A collection of three hundred formulas with a backlog fails no check;
+// one new fault does; mending an old one shortens the list.
 func TestBacklogOfACollection(t *testing.T) {
 	dir := t.TempDir()
 	t.Chdir(dir)
@@ -23,15 +23,20 @@ func TestBacklogOfACollection(t *testing.T) {
 	check := func(want int, args ...string) string {
 		t.Helper()
 		var out, errs bytes.Buffer
-		if status := run(append([]string{"check", "--fail-at", "note"}, args...), strings.NewReader(""), &out, &errs); status != want {
+		status := run(append([]string{"check", "--fail-at", "note"}, args...),
+			strings.NewReader(""), &out, &errs)
+		if status != want {
 			t.Fatalf("%q ends with %d, not %d: %s", args, status, want, errs.String()+out.String())
 		}
 		return errs.String()
 	}
 	formula := func(i int, salt string) string {
 		return fmt.Sprintf(
-			"formula \"Old %d\" {\n  makes = \"2 loaves\"\n  dough \"dough\" {\n    ingredients = { \"bread flour\" = \"1000 g\", \"water\" = \"600 g\", \"sugar\" = \"700 g\", \"instant yeast\" = \"12 g\"%s }\n"+
-				"    steps       = [{ mix = \"10 min\" }, { bake = \"20 min\", at = \"200 C\" }]\n  }\n}\n",
+			"formula \"Old %d\" {\n  makes = \"2 loaves\"\n  dough \"dough\" {\n"+
+				"    ingredients = { \"bread flour\" = \"1000 g\", \"water\" = \"600 g\", "+
+				"\"sugar\" = \"700 g\", \"instant yeast\" = \"12 g\"%s }\n"+
+				"    steps       = [{ mix = \"10 min\" }, "+
+				"{ bake = \"20 min\", at = \"200 C\" }]\n  }\n}\n",
 			i,
 			salt,
 		)
@@ -70,7 +75,7 @@ func TestBacklogOfACollection(t *testing.T) {
 	}
 }
 
-// A list too long to be read again is not written, and the old one stays.
+// A list too long to be read again is not written; the old one stays.
 func TestBacklogTooLong(t *testing.T) {
 	const old = "backlog \"2026-01-01\" {\n}\n"
 	dir := folder(
@@ -78,7 +83,8 @@ func TestBacklogTooLong(t *testing.T) {
 		map[string]string{
 			"backlog.hcl": old,
 			"house.hcl":   "house \"h\" {\n  packs = [\"./all.hcl\"]\n}\n",
-			"all.hcl":     "rule \"all\" {\n  on = \"part\"\n  level = \"note\"\n  when = \"part.mass_g >= 0\"\n  say = \"s\"\n  why = \"w\"\n  source = \"s\"\n}\n",
+			"all.hcl": "rule \"all\" {\n  on = \"part\"\n  level = \"note\"\n" +
+				"  when = \"part.mass_g >= 0\"\n  say = \"s\"\n  why = \"w\"\n  source = \"s\"\n}\n",
 		},
 	)
 	for i := range 110 {
@@ -93,12 +99,16 @@ func TestBacklogTooLong(t *testing.T) {
 				strings.Repeat("d", 200),
 			)
 		}
-		if err := os.WriteFile(filepath.Join(dir, fmt.Sprintf("f%d.hcl", i)), []byte(b.String()), 0o666); err != nil {
+		err := os.WriteFile(filepath.Join(dir, fmt.Sprintf("f%d.hcl", i)),
+			[]byte(b.String()), 0o666)
+		if err != nil {
 			t.Fatal(err)
 		}
 	}
 	var out, errs bytes.Buffer
-	if status := run([]string{"check", "--write-backlog", "backlog.hcl", "."}, strings.NewReader(""), &out, &errs); status != exitUnused ||
+	status := run([]string{"check", "--write-backlog", "backlog.hcl", "."}, strings.NewReader(""),
+		&out, &errs)
+	if status != exitUnused ||
 		!strings.Contains(errs.String(), "one for each folder") {
 		t.Errorf("status %d: %s", status, errs.String())
 	}

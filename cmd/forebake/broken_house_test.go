@@ -8,9 +8,10 @@ import (
 	"testing"
 )
 
-// TestBrokenHousesAndPacks checks a sound formula under every house of testdata/broken/houses and
-// every pack of testdata/broken/rules. Beside NAME.hcl stands NAME.txt with exactly what is printed
-// on standard error; -update writes it.
+// TestBrokenHousesAndPacks checks a sound formula under every house of
+// testdata/broken/houses and every pack of testdata/broken/rules.
+// NAME.txt beside NAME.hcl holds exactly what goes to standard error;
+// -update writes it.
 func TestBrokenHousesAndPacks(t *testing.T) {
 	top, err := filepath.Abs(brokenDir)
 	if err != nil {
@@ -39,7 +40,8 @@ func TestBrokenHousesAndPacks(t *testing.T) {
 				}
 				folder(t, files)
 				var out, errs bytes.Buffer
-				if status := run([]string{"check", "a.hcl"}, strings.NewReader(""), &out, &errs); status != exitUnused ||
+				status := run([]string{"check", "a.hcl"}, strings.NewReader(""), &out, &errs)
+				if status != exitUnused ||
 					out.Len() > 0 {
 					t.Errorf("ends with %d, and prints %.200s", status, out.String())
 				}

@@ -13,8 +13,8 @@ import (
 	"testing"
 )
 
-// made are broken inputs that are too large for the project, or that an editor or a version control
-// system would mend.
+// made are broken inputs too large for the project, or that an editor
+// or a version control system would mend.
 func made() map[string][]byte {
 	const head = "formula \"Milk buns\" {\n  makes = "
 	return map[string][]byte{
@@ -39,9 +39,10 @@ func made() map[string][]byte {
 
 const brokenDir = "../../testdata/broken"
 
-// TestBrokenFiles checks every file of testdata/broken, and those of made. Next to NAME.hcl stands
-// NAME.txt with exactly what the program prints on standard error; -update writes it. All of it
-// must end with status 2 and leave standard output empty, however the file is saved.
+// TestBrokenFiles checks every file of testdata/broken, and those of
+// made. NAME.txt next to NAME.hcl holds exactly what goes to standard
+// error; -update writes it. Each must end with status 2 and leave
+// standard output empty, however the file is saved.
 func TestBrokenFiles(t *testing.T) {
 	inputs := made()
 	paths, err := filepath.Glob(filepath.Join(brokenDir, "*.hcl"))
@@ -104,8 +105,8 @@ func TestBrokenFiles(t *testing.T) {
 	}
 }
 
-// complaints gives what a check of the text prints on standard error, and holds what is true of
-// every broken file.
+// complaints gives what a check prints on standard error, and holds
+// what is true of every broken file.
 func complaints(t *testing.T, name string, text []byte) string {
 	t.Helper()
 	dir := t.TempDir()
@@ -141,12 +142,12 @@ func complaints(t *testing.T, name string, text []byte) string {
 	return errs.String()
 }
 
-// complaint is the beginning of a complaint with a place; what is ready to paste is indented below
-// it.
+// complaint is the beginning of a complaint with a place; what is ready
+// to paste is indented below it.
 var complaint = regexp.MustCompile(`^([^ :]+\.hcl):(\d+):(\d+): `)
 
-// sorted holds that complaints stand in order of line and column, and that every line is one or is
-// to be pasted.
+// sorted holds that complaints are in order of line and column, and
+// that every line is one or is to be pasted.
 func sorted(t *testing.T, name, text string) {
 	t.Helper()
 	lastLine, lastColumn := 0, 0
@@ -171,8 +172,8 @@ func sorted(t *testing.T, name, text string) {
 	}
 }
 
-// withTabs gives the text indented by a tab for every two blanks, and by line how many blanks there
-// were.
+// withTabs indents a text by a tab for every two blanks, and gives the
+// number of blanks by line.
 func withTabs(text string) (string, []int) {
 	lines := strings.Split(text, "\n")
 	shifts := make([]int, len(lines)+1)
@@ -185,8 +186,8 @@ func withTabs(text string) (string, []int) {
 	return strings.Join(lines, "\n"), shifts
 }
 
-// shifted gives the complaints about a file whose blanks became tabs: each two blanks are now eight
-// columns.
+// shifted gives the complaints about a file whose blanks became tabs:
+// each two blanks are now eight columns.
 func shifted(name, text string, shifts []int) string {
 	lines := strings.Split(text, "\n")
 	for i, line := range lines {
@@ -206,7 +207,7 @@ func shifted(name, text string, shifts []int) string {
 	return strings.Join(lines, "\n")
 }
 
-// golden holds what was printed to a file, or writes the file when the goldens are renewed.
+// golden compares what was printed with a file, or renews the file.
 func golden(t *testing.T, path, got string) {
 	t.Helper()
 	if *update {

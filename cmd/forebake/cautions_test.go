@@ -16,7 +16,7 @@ import (
 	"forebake/engine/report"
 )
 
-// A kitchen's worth of things that can hurt somebody: raw flour and egg, a custard, nuts, hot oil.
+// A kitchen's dangers: raw flour and egg, a custard, nuts, hot oil.
 const cautious = `formula "Custard doughnuts" {
   dough "doughnut dough" {
     ingredients = {
@@ -62,9 +62,9 @@ rule "dairy-warm" {
 }
 `
 
-// The cautions are the same bytes in every format, whatever a house file says and whatever flags
-// are given: packs left out, levels, loosened limits, codes of law, a waiver of every rule there
-// is.
+// The cautions are the same bytes in every format, whatever house file
+// and flags say: packs left out, levels, loosened limits, codes of law,
+// a waiver of every rule.
 func TestNothingRemovesACaution(t *testing.T) {
 	e := engine.New()
 	l, problems := e.Load(t.TempDir())
@@ -96,7 +96,8 @@ func TestNothingRemovesACaution(t *testing.T) {
 		),
 		"all lowered":      "packs = [" + all + "]\n" + everySet.String(),
 		"waived and lower": "packs = [" + all + "]\n" + everySet.String() + everyWaiver.String(),
-		"loosened":         "packs = [" + all + "]\n  set \"dairy-warm\" {\n    limits  = { cold_c = 30 }\n    because = \"we know\"\n  }\n",
+		"loosened": "packs = [" + all + "]\n  set \"dairy-warm\" {\n" +
+			"    limits  = { cold_c = 30 }\n    because = \"we know\"\n  }\n",
 	}
 	flags := [][]string{
 		nil,
@@ -112,7 +113,9 @@ func TestNothingRemovesACaution(t *testing.T) {
 		t.Helper()
 		t.Chdir(dir)
 		var out, errs bytes.Buffer
-		if status := run(append([]string{"check", "--as", format}, flags...), strings.NewReader(""), &out, &errs); status == exitUnused {
+		status := run(append([]string{"check", "--as", format}, flags...), strings.NewReader(""),
+			&out, &errs)
+		if status == exitUnused {
 			t.Fatalf("%s %s: %s", format, flags, errs.String())
 		}
 		return out.String()
@@ -155,8 +158,11 @@ func TestNothingRemovesACaution(t *testing.T) {
 		t.Fatalf("only %d cautions to lose", n)
 	}
 	for format, marks := range map[string][]string{ // each kind of the formulas in its own words
-		"text":  {"! Raw dough: ", "! Raw egg: ", "! Allergens: egg, gluten, milk, nuts, wheat", "! Hot fat: ", "! Warm hours: ", "! Filling: ", "! Core: ", "! Local code: "},
-		"lines": {"Raw dough, line 4: ", "Raw egg, line 6: ", "Allergens: egg, gluten, milk, nuts, wheat", "Hot fat, 180 C, line 17: ", "Warm hours, line 6: ", "Filling, line 21: ", "Core: ", "Local code: "},
+		"text": {"! Raw dough: ", "! Raw egg: ", "! Allergens: egg, gluten, milk, nuts, wheat",
+			"! Hot fat: ", "! Warm hours: ", "! Filling: ", "! Core: ", "! Local code: "},
+		"lines": {"Raw dough, line 4: ", "Raw egg, line 6: ",
+			"Allergens: egg, gluten, milk, nuts, wheat", "Hot fat, 180 C, line 17: ",
+			"Warm hours, line 6: ", "Filling, line 21: ", "Core: ", "Local code: "},
 	} {
 		for _, mark := range marks {
 			if !strings.Contains(want[format].(string), mark) {
@@ -177,7 +183,8 @@ func TestNothingRemovesACaution(t *testing.T) {
 				if i == 0 {
 					first = printed
 				} else if slices.Contains(f, "--all") { // tells more of what is unsure
-					if got := cautionsOf(t, format, printed); !reflect.DeepEqual(got, want[format]) {
+					got := cautionsOf(t, format, printed)
+					if !reflect.DeepEqual(got, want[format]) {
 						t.Errorf("%s, %s: with %s the cautions are\n%v", name, format, f, got)
 					}
 				} else if printed != first {
@@ -197,12 +204,13 @@ func TestNothingRemovesACaution(t *testing.T) {
 	}
 }
 
-// wholeCautions is what the verb of cautions prints in a folder.
+// wholeCautions is what the verb cautions prints in a folder.
 func wholeCautions(t *testing.T, dir string) string {
 	t.Helper()
 	t.Chdir(dir)
 	var out, errs bytes.Buffer
-	if status := run([]string{"cautions"}, strings.NewReader(""), &out, &errs); status != exitClear {
+	status := run([]string{"cautions"}, strings.NewReader(""), &out, &errs)
+	if status != exitClear {
 		t.Fatal(errs.String())
 	}
 	text := whoseLimits.ReplaceAllString(out.String(), "$1")
@@ -212,14 +220,15 @@ func wholeCautions(t *testing.T, dir string) string {
 	return text
 }
 
-// whoseLimits is what the last caution says of the code that the house names: the one thing in a
-// caution that a house has a say in.
+// whoseLimits is what the last caution says of the house's code: the
+// only thing in a caution that a house can change.
 var whoseLimits = regexp.MustCompile(
 	`(?s)The\s+limits\s+used\s+here\s+are\s.*?(Source:|\n[^ ]|",?\n)`,
 )
 
-// cautionsOf takes the cautions out of what was printed, and holds that they stand first. A format
-// whose layout it does not know is read as words: everything up to the last caution.
+// cautionsOf takes the cautions out of what was printed, and holds that
+// they come first. A format of unknown layout is read as words:
+// everything up to the last caution.
 func cautionsOf(t *testing.T, format, printed string) any {
 	t.Helper()
 	printed = whoseLimits.ReplaceAllString(printed, "$1")
@@ -237,9 +246,10 @@ func cautionsOf(t *testing.T, format, printed string) any {
 // lastCaution ends the cautions of the formulas of these tests.
 const lastCaution = "differ from place to place"
 
-// cautionReaders take the cautions out of the formats whose layout the tests know.
+// cautionReaders take the cautions out of formats of known layout.
 var cautionReaders = map[string]func(t *testing.T, printed string) any{
-	"json": jsonCautions, "sarif": sarifCautions, "markdown": markdownCautions, "lines": lineCautions, "text": textCautions,
+	"json": jsonCautions, "sarif": sarifCautions, "markdown": markdownCautions,
+	"lines": lineCautions, "text": textCautions,
 }
 
 func jsonCautions(t *testing.T, printed string) any {
@@ -333,7 +343,8 @@ func textCautions(t *testing.T, printed string) any {
 	return list
 }
 
-// Each shipped caution has a short line that fits 80 columns with the number of a line in it.
+// Each shipped caution has a short line that fits 80 columns with a
+// line number in it.
 func TestShortCautionsFit(t *testing.T) {
 	text, err := os.ReadFile("../../rules/cautions.hcl")
 	if err != nil {

@@ -146,7 +146,8 @@ func (f *checkFlags) check(cmd *cobra.Command, args []string) error {
 	return nil
 }
 
-// inputs gives the files to check. Of a commit without a formula, a rule or a house there are none.
+// inputs gives the files to check: none for a commit without a formula,
+// a rule or a house.
 func (f *checkFlags) inputs(cmd *cobra.Command, e *engine.Engine, args []string) (
 	[]engine.Input, error) {
 	if f.commit {
@@ -155,8 +156,8 @@ func (f *checkFlags) inputs(cmd *cobra.Command, e *engine.Engine, args []string)
 	return readInputs(cmd, args, f.name)
 }
 
-// saveBacklog writes what a run found as a backlog and says what the file holds. Writing one is no
-// check: it fails for no finding.
+// saveBacklog writes a run's findings as a backlog and says what the
+// file holds. It fails for no finding.
 func (f *checkFlags) saveBacklog(cmd *cobra.Command, res *engine.Result, today string) error {
 	text, entries, skipped, err := res.NewBacklog(today)
 	if err != nil {
@@ -174,12 +175,14 @@ func (f *checkFlags) saveBacklog(cmd *cobra.Command, res *engine.Result, today s
 	return err
 }
 
-// failAtNothing is the word with which no finding fails a run: the report is the same.
+// failAtNothing is the word with which no finding fails a run: the
+// report stays the same.
 const failAtNothing = "nothing"
 
 var failLevels = append(slices.Clone(finding.LevelNames), failAtNothing)
 
-// readLevel reads the level of --fail-at; nil where none is given, and for failAtNothing.
+// readLevel reads the level of --fail-at; nil for none, and
+// for failAtNothing.
 func readLevel(name string) (*finding.Level, error) {
 	if name == "" || name == failAtNothing {
 		return nil, nil
@@ -192,8 +195,8 @@ func readLevel(name string) (*finding.Level, error) {
 	return &level, nil
 }
 
-// whyFlag is the flag with which why, typed in this folder, finds the house of a run over these
-// house files: "" where it is this folder's own.
+// whyFlag is the flag with which why, run in this folder, finds the
+// house of a run over these house files: "" for this folder's own.
 func whyFlag(files []string) string {
 	own, err := engine.HouseAt(".")
 	switch {
@@ -205,8 +208,8 @@ func whyFlag(files []string) string {
 	return " --house FILE"
 }
 
-// today is the day that waivers are held against: the clock's, or that of FOREBAKE_TODAY, so that a
-// run can be repeated.
+// today is the day that waivers are judged by: the clock's, or
+// FOREBAKE_TODAY's, so that a run can be repeated.
 func today() (time.Time, error) {
 	text := os.Getenv("FOREBAKE_TODAY")
 	if text == "" {
@@ -245,8 +248,8 @@ func readInputs(cmd *cobra.Command, args []string, name string) ([]engine.Input,
 	return append(inputs, engine.Inputs(paths)...), nil
 }
 
-// looks is how a page looks on an output: its colours, its width. The value of --color has been
-// checked before.
+// looks gives a page's colours and width on an output. The value of
+// --color was checked before.
 func looks(cmd *cobra.Command, out io.Writer) report.Options {
 	colour, _ := wantsColour(cmd.Flag("color").Value.String(), out)
 	return report.Options{Colour: colour, Width: width(out)}
@@ -273,9 +276,9 @@ const (
 
 var colours = []string{autoColour, alwaysColour, neverColour}
 
-// wantsColour decides on colour: on a terminal, unless the user says otherwise by --color. Of the
-// variables that programs share NO_COLOR goes first, then FORCE_COLOR and CLICOLOR_FORCE, then
-// CLICOLOR=0.
+// wantsColour decides on colour: on a terminal, unless --color says
+// otherwise. Of the shared variables NO_COLOR goes first, then
+// FORCE_COLOR and CLICOLOR_FORCE, then CLICOLOR=0.
 func wantsColour(word string, out io.Writer) (bool, error) {
 	switch word {
 	case alwaysColour:
@@ -295,7 +298,8 @@ func wantsColour(word string, out io.Writer) (bool, error) {
 	return false, oneOf("--color is", word, colours)
 }
 
-// isTerminal reports whether an output is a terminal that takes control characters.
+// isTerminal reports whether an output is a terminal that takes
+// control characters.
 func isTerminal(out io.Writer) bool {
 	f, ok := out.(*os.File)
 	if !ok || os.Getenv("TERM") == "dumb" {

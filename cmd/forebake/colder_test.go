@@ -7,7 +7,8 @@ import (
 	"testing"
 )
 
-// cooledCustard is a custard that is cooked and cooled in one or two waits, the last of them probed.
+// cooledCustard is a custard, cooked and cooled in one or two waits,
+// the last one probed.
 const cooledCustard = `formula "t" {
   filling "custard" {
     ph          = 6.5
@@ -17,8 +18,9 @@ const cooledCustard = `formula "t" {
 }
 `
 
-// TestColderReadingIsNeverWorse moves the reading of a cooling colder, degree by degree, down to what
-// lies around it. A reading only sharpens: no food-safety answer may become worse by it.
+// TestColderReadingIsNeverWorse moves the reading of a cooling colder,
+// degree by degree, down to its surroundings. A reading only sharpens:
+// no food-safety answer may become worse.
 func TestColderReadingIsNeverWorse(t *testing.T) {
 	dir := t.TempDir()
 	type course struct{ name, step string }
@@ -47,11 +49,14 @@ func TestColderReadingIsNeverWorse(t *testing.T) {
 			around[name] = 4
 		}
 	}
-	file := func(name string, reading float64) string { return fmt.Sprintf("%s-%g.hcl", name, reading) }
+	file := func(name string, reading float64) string {
+		return fmt.Sprintf("%s-%g.hcl", name, reading)
+	}
 	for _, c := range courses {
 		for _, reading := range readings {
 			text := fmt.Sprintf(cooledCustard, fmt.Sprintf(c.step, reading))
-			if err := os.WriteFile(filepath.Join(dir, file(c.name, reading)), []byte(text), 0o666); err != nil {
+			err := os.WriteFile(filepath.Join(dir, file(c.name, reading)), []byte(text), 0o666)
+			if err != nil {
 				t.Fatal(err)
 			}
 		}

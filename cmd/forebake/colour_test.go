@@ -6,8 +6,8 @@ import (
 	"testing"
 )
 
-// The scripts never have a terminal on standard output, so the terminal's side of the choice is
-// held here.
+// Scripts never have a terminal on standard output, so the terminal's
+// side of the choice is tested here.
 func TestColourOnATerminal(t *testing.T) {
 	terminal, err := os.OpenFile("/dev/ptmx", os.O_RDWR, 0)
 	if err != nil {

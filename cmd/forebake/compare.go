@@ -42,7 +42,8 @@ Exit status: 0 B gains nothing at the failing level, 1 it does,
 				return nil
 			}
 			if len(batches) > 0 {
-				return errors.New("--batches are of one file: forebake compare buns.hcl --batches 1,2")
+				return errors.New("--batches are of one file: forebake compare buns.hcl " +
+					"--batches 1,2")
 			}
 			if len(args) != 2 {
 				return errors.New("compare takes two formula files: forebake compare " +
@@ -106,7 +107,8 @@ func compareBatches(cmd *cobra.Command, path string, batches []int, as string) e
 	}
 	if _, err := os.Stat(in.LogPath()); err != nil {
 		return fmt.Errorf("compare takes two formula files: forebake compare HEAD~1:knots.hcl "+
-			"knots.hcl; or one with a log, and %s has none: forebake log %s --new begins one", in.Name,
+			"knots.hcl; or one with a log, and %s has none: forebake log %s --new begins one",
+			in.Name,
 			in.Name)
 	}
 	e := engine.New()
@@ -116,7 +118,8 @@ func compareBatches(cmd *cobra.Command, path string, batches []int, as string) e
 	return printBatches(cmd, e, in, batches, as)
 }
 
-// comparable finds one side: a file, else a path of a git revision, as REVISION:path.
+// comparable finds one side: a file, else a path of a git revision,
+// as REVISION:path.
 func comparable(arg string) (engine.Input, error) {
 	if info, err := os.Stat(arg); err == nil {
 		if info.IsDir() {
@@ -152,8 +155,8 @@ func comparable(arg string) (engine.Input, error) {
 	return engine.Input{Name: arg, Text: text, Dir: dir}, nil
 }
 
-// fromHere writes a folder as a path from this one, as the other side of a comparison writes it: so
-// that both find one house, which is then read once.
+// fromHere writes a folder as a path from this one, like the other side
+// of a comparison: so both find one house, which is read once.
 func fromHere(dir string) string {
 	here, err := os.Getwd()
 	if err == nil {
@@ -171,13 +174,13 @@ func fromHere(dir string) string {
 // maxPathBytes is more than any system's longest path.
 const maxPathBytes = 64 << 10
 
-// tooLong is the error for a command that prints more than it may.
+// tooLong is the error for a command that prints too much.
 type tooLong struct{ most int }
 
 func (e *tooLong) Error() string { return fmt.Sprintf("it prints more than %d bytes", e.most) }
 
-// git runs git and gives its output, or its own complaint. A git that prints more than so many
-// bytes is ended.
+// git runs git and gives its output, or its own complaint. A git that
+// prints more than most bytes is ended.
 func git(most int, args ...string) ([]byte, error) {
 	cmd := exec.Command("git", args...)
 	var complaint bytes.Buffer
@@ -211,7 +214,8 @@ func git(most int, args ...string) ([]byte, error) {
 	return said, nil
 }
 
-// completeSides completes formula files, and revisions of git with the files in them.
+// completeSides completes formula files, and git revisions with
+// their files.
 func completeSides(_ *cobra.Command, _ []string, word string) (
 	[]cobra.Completion, cobra.ShellCompDirective) {
 	revision, path, inside := strings.Cut(word, ":")
@@ -232,7 +236,8 @@ func completeSides(_ *cobra.Command, _ []string, word string) (
 	return list, cobra.ShellCompDirectiveNoSpace | cobra.ShellCompDirectiveNoFileComp
 }
 
-// filesHere lists the formula files and folders on the disk that begin with a word.
+// filesHere lists the formula files and folders on disk that begin with
+// a word.
 func filesHere(word string) (out []cobra.Completion) {
 	dir, _ := filepath.Split(word)
 	entries, _ := os.ReadDir(filepath.Clean(dir))
@@ -242,8 +247,9 @@ func filesHere(word string) (out []cobra.Completion) {
 	return out
 }
 
-// filesIn lists the formula files and folders of a revision that begin with a path. One that begins
-// with ./ is counted from here, any other from the top of the repository.
+// filesIn lists a revision's formula files and folders that begin with
+// a path. One beginning with ./ is relative to this folder, any other
+// to the top of the repository.
 func filesIn(revision, path string) (out []cobra.Completion) {
 	dir := path[:strings.LastIndexByte(path, '/')+1]
 	said, err := git(1<<20, "ls-tree", "-z", "--end-of-options", revision+":"+dir)
@@ -260,7 +266,8 @@ func filesIn(revision, path string) (out []cobra.Completion) {
 	return out
 }
 
-// appendFile adds a formula file or a folder that begins with a word and is not hidden.
+// appendFile adds a formula file or folder that begins with a word and
+// is not hidden.
 func appendFile(list []cobra.Completion, name, word string, folder bool) []cobra.Completion {
 	switch base := name[strings.LastIndexAny(name, "/:")+1:]; {
 	case !strings.HasPrefix(name, word) || strings.HasPrefix(base, "."):

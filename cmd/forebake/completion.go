@@ -62,8 +62,9 @@ key completes verbs, files, rule names (why), pack names (trial), figures
 	return cmd
 }
 
-// The library's script calls a function of the package bash-completion where that package is
-// missing. This one does its work: it joins the words that bash splits at = and :.
+// The library's script calls a function of the package bash-completion.
+// This one replaces it where it is missing: it joins the words that
+// bash splits at = and :.
 const (
 	wordsOfPackage = `_get_comp_words_by_ref "$@" cur prev words cword`
 	bashWords      = `__forebake_words()
@@ -95,7 +96,8 @@ const (
 type completes = func(cmd *cobra.Command, args []string, word string) ([]cobra.Completion,
 	cobra.ShellCompDirective)
 
-// beginning keeps the words that begin with the typed word, each with a line about it.
+// beginning keeps the words that begin with the typed one, each with a
+// line about it.
 func beginning(word string, names, about []string) []cobra.Completion {
 	var out []cobra.Completion
 	for i, name := range names {
@@ -118,14 +120,15 @@ func completeWords(names []string) completes {
 	}
 }
 
-// completeFormulas completes the names of files that end in .hcl, and folders.
+// completeFormulas completes the names of files that end in .hcl,
+// and folders.
 func completeFormulas(_ *cobra.Command, _ []string, _ string) (
 	[]cobra.Completion, cobra.ShellCompDirective) {
 	return []cobra.Completion{"hcl"}, cobra.ShellCompDirectiveFilterFileExt
 }
 
-// completeRules completes the rules in force in the house. A house that cannot be read completes
-// nothing: the verb itself says what is wrong with it.
+// completeRules completes the rules in force in the house; none where
+// the house cannot be read, since the verb itself says what is wrong.
 func completeRules(cmd *cobra.Command, args []string, word string) (
 	[]cobra.Completion, cobra.ShellCompDirective) {
 	l, problems := engine.New().Load(housePath(cmd))
@@ -141,7 +144,7 @@ func completeRules(cmd *cobra.Command, args []string, word string) (
 	return beginning(word, l.Rules.Names(), about), cobra.ShellCompDirectiveNoFileComp
 }
 
-// completePacks completes the packs in force in the house that are not named yet.
+// completePacks completes the packs in force that are not named yet.
 func completePacks(cmd *cobra.Command, args []string, word string) (
 	[]cobra.Completion, cobra.ShellCompDirective) {
 	l, problems := engine.New().Load(housePath(cmd))
@@ -158,7 +161,7 @@ func completePacks(cmd *cobra.Command, args []string, word string) (
 	return beginning(word, names, about), cobra.ShellCompDirectiveNoFileComp
 }
 
-// completeFacts completes a formula file first, and the names of figures after it.
+// completeFacts completes a formula file first, then names of figures.
 func completeFacts(cmd *cobra.Command, args []string, word string) (
 	[]cobra.Completion, cobra.ShellCompDirective) {
 	if len(args) == 0 {
@@ -187,15 +190,16 @@ func given(args []string, name string) bool {
 	return false
 }
 
-// wordFlag declares a flag whose value is one of a list of words, completed from the list.
+// wordFlag declares a flag whose value is one of a list of words,
+// completed from the list.
 func wordFlag(cmd *cobra.Command, value *string, name, otherwise, usage string, words []string) {
 	cmd.Flags().StringVar(value, name, otherwise, usage+": "+strings.Join(words, ", "))
 	completeFlag(cmd, name, completeWords(words))
 }
 
-// formFlag declares --as of a verb with its forms, the first of which is meant where none is named.
-// says begins the message about another: "mends are printed as". The value is checked before the
-// verb runs.
+// formFlag declares a verb's --as with its forms, the first by default.
+// says begins the message about another: "mends are printed as". The
+// value is checked before the verb runs.
 func formFlag(cmd *cobra.Command, says string, forms ...string) *string {
 	as := new(string)
 	wordFlag(cmd, as, "as", forms[0], "output `format`", forms)
@@ -203,7 +207,8 @@ func formFlag(cmd *cobra.Command, says string, forms ...string) *string {
 	return as
 }
 
-// oneOf gives the error for a value that is not in the list; says begins it: "--color is".
+// oneOf gives the error for a value that is not listed; says begins it:
+// "--color is".
 func oneOf(says, value string, words []string) error {
 	if slices.Contains(words, value) {
 		return nil
@@ -213,13 +218,13 @@ func oneOf(says, value string, words []string) error {
 		strings.Join(words[:last], ", "), words[last], value, nearest(value, words))
 }
 
-// noFormat gives the error for a format that is not in the list.
+// noFormat gives the error for a format that is not listed.
 func noFormat(name string, names []string) error {
 	return fmt.Errorf("--as: no format %q%s; the formats are %s", name, nearest(name, names),
 		strings.Join(names, ", "))
 }
 
-// nearest names the word of a list that is nearest to another; "" where none is near.
+// nearest names the word of a list nearest to another; "" for none.
 func nearest(word string, words []string) string {
 	if list := spelling.Nearest(word, words, 1); len(list) > 0 {
 		return "; nearest is " + list[0]
@@ -227,8 +232,8 @@ func nearest(word string, words []string) string {
 	return ""
 }
 
-// completeFlag registers the completion of a flag. A flag that the verb does not have is an error in
-// the program.
+// completeFlag registers a flag's completion. A flag that the verb
+// lacks is an error in the program.
 func completeFlag(cmd *cobra.Command, name string, by completes) {
 	if err := cmd.RegisterFlagCompletionFunc(name, by); err != nil {
 		panic(err)

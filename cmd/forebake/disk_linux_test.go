@@ -27,8 +27,8 @@ func contents(t *testing.T, dir string) string {
 	return b.String()
 }
 
-// Every verb that writes, on a disk that is full and in a folder that may only be read: it says so,
-// ends with status 2, and every file stands as before.
+// Every verb that writes, on a full disk and in a read-only folder: it
+// says so, ends with status 2, and every file stays as before.
 func TestVerbsOnAFullDisk(t *testing.T) {
 	disk := t.TempDir()
 	if err := syscall.Mount("tmpfs", disk, "tmpfs", 0, "size=256k"); err != nil {
@@ -45,7 +45,12 @@ func TestVerbsOnAFullDisk(t *testing.T) {
 		return text + "\n"
 	}
 	t.Chdir(disk)
-	for name, text := range map[string]string{"a.hcl": section("second-draft.hcl"), "house.hcl": section("house.hcl"), "out.json": "", "list.txt": ""} {
+	for name, text := range map[string]string{
+		"a.hcl":     section("second-draft.hcl"),
+		"house.hcl": section("house.hcl"),
+		"out.json":  "",
+		"list.txt":  "",
+	} {
 		if err := os.WriteFile(name, []byte(text), 0o644); err != nil {
 			t.Fatal(err)
 		}
@@ -53,8 +58,11 @@ func TestVerbsOnAFullDisk(t *testing.T) {
 	try := func(how, says string) {
 		before := contents(t, ".")
 		for _, args := range [][]string{
-			{"mend", "--write", "a.hcl"}, {"scale", "--pieces", "40", "--write", "a.hcl"}, {"check", "--write-backlog", "list.txt", "a.hcl"}, {"check", "--write-backlog", "new.txt", "a.hcl"},
-			{"check", "--as", "json:out.json", "a.hcl"}, {"check", "--as", "sarif:new.sarif", "a.hcl"}, {"packs", "--write", "."},
+			{"mend", "--write", "a.hcl"}, {"scale", "--pieces", "40", "--write", "a.hcl"},
+			{"check", "--write-backlog", "list.txt", "a.hcl"},
+			{"check", "--write-backlog", "new.txt", "a.hcl"},
+			{"check", "--as", "json:out.json", "a.hcl"},
+			{"check", "--as", "sarif:new.sarif", "a.hcl"}, {"packs", "--write", "."},
 		} {
 			var out, errs bytes.Buffer
 			if status := run(args, strings.NewReader(""), &out, &errs); status != exitUnused ||

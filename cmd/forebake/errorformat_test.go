@@ -11,9 +11,9 @@ import (
 	"testing"
 )
 
-// Vim, as it comes, jumps by the lines of a check: file, line, column and text are read by its own
-// default errorformat. What it read is held to the JSON of the same run, which counts lines and
-// columns the same way.
+// Vim jumps by the lines of a check: its default errorformat reads
+// file, line, column and text. What it read must match the JSON of the
+// run, which counts lines and columns alike.
 func TestVimReadsTheLines(t *testing.T) {
 	vim, err := exec.LookPath("vim")
 	if err != nil {
@@ -23,7 +23,8 @@ func TestVimReadsTheLines(t *testing.T) {
 		!strings.Contains(string(version), "+quickfix") ||
 		!strings.Contains(string(version), "+eval") {
 		t.Skip(
-			"this vim is built without +quickfix or +eval: on Debian apt-get install vim; .ci/run does",
+			"this vim is built without +quickfix or +eval: on Debian apt-get install vim; " +
+				".ci/run does",
 		)
 	}
 	dir := folder(
@@ -75,7 +76,9 @@ func TestVimReadsTheLines(t *testing.T) {
 		"-c",
 		"cgetfile lines.txt",
 		"-c",
-		`call writefile([json_encode(map(getqflist(), {_, q -> {'file': q.bufnr > 0 ? bufname(q.bufnr) : '', 'line': q.lnum, 'column': q.col, 'text': q.text, 'valid': q.valid}}))], 'read.json')`,
+		`call writefile([json_encode(map(getqflist(), {_, q -> {'file': q.bufnr > 0 ? `+
+			`bufname(q.bufnr) : '', 'line': q.lnum, 'column': q.col, 'text': q.text, 'valid': `+
+			`q.valid}}))], 'read.json')`,
 		"-c",
 		"qa!",
 	)
@@ -99,7 +102,8 @@ func TestVimReadsTheLines(t *testing.T) {
 	cautions := 0
 	for _, r := range read {
 		switch {
-		case strings.HasPrefix(r.Text, "forebake: ") && r.Valid == 0: // the totals, which are at no place
+		// the totals, which are at no place
+		case strings.HasPrefix(r.Text, "forebake: ") && r.Valid == 0:
 		case r.Valid != 1:
 			t.Errorf("vim cannot jump by %+v", r)
 		case strings.HasPrefix(strings.TrimSpace(r.Text), "caution: "):

@@ -9,8 +9,8 @@ import (
 
 var exampleLine = regexp.MustCompile(`(?m)^  (forebake|source|nvim) `)
 
-// TestEveryVerbHasExamples holds that the help of each verb shows two ways to use it, and is written
-// within 80 columns: a line that is folded leaves a word or two on the next.
+// TestEveryVerbHasExamples holds that each verb's help shows two uses
+// within 80 columns: a folded line leaves a word or two on the next.
 func TestEveryVerbHasExamples(t *testing.T) {
 	t.Setenv("COLUMNS", "200")
 	var out, errs bytes.Buffer

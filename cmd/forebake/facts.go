@@ -76,7 +76,8 @@ there is, with the figures that the rule files of this folder's house declare.`,
 			return page.FactsText(out, &res.Run, rows, all || len(args) > 1, o)
 		},
 	}
-	wordFlag(cmd, &as, "as", asText, "output `format`, markdown with --list, csv without", factsForms)
+	wordFlag(cmd, &as, "as", asText, "output `format`, markdown with --list, csv without",
+		factsForms)
 	cmd.Flags().BoolVar(&list, "list", false,
 		"every figure, step, option, way, place, lever, unit and house key there is, instead")
 	cmd.Flags().BoolVar(&all, "all", false,

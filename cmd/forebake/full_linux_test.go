@@ -7,8 +7,8 @@ import (
 	"testing"
 )
 
-// Where the report of mend --write cannot be printed, the command ends with 2, as its help says,
-// and changes nothing.
+// Where mend --write cannot print its report, it ends with 2, as its
+// help says, and changes nothing.
 func TestMendWritesNothingUnprinted(t *testing.T) {
 	text, err := os.ReadFile("../../formulas/second-draft.hcl")
 	if err != nil {

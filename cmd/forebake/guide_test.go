@@ -12,7 +12,8 @@ import (
 	"testing"
 )
 
-// guideBlock is the first block of the guide in a language that holds a text.
+// guideBlock is the guide's first block in a language that holds
+// a text.
 func guideBlock(t *testing.T, language, with string) string {
 	t.Helper()
 	text, err := os.ReadFile(guideFile)
@@ -29,20 +30,24 @@ func guideBlock(t *testing.T, language, with string) string {
 	return ""
 }
 
-// linesOfAllKinds checks a kitchen that has lines of every word, and gives them with their words.
+// linesOfAllKinds checks a kitchen that has lines of every word, and
+// gives them.
 func linesOfAllKinds(t *testing.T) (dir, printed string, words []string) {
 	t.Helper()
 	unsalted := strings.Replace(soundBuns, `"18 g"`, `"50 g"`, 1)
 	dir = folder(t, map[string]string{
-		"house.hcl": "house \"h\" {\n  packs = [\"draft\", \"balance\", \"hygiene\", \"./own.hcl\"]\n" +
-			"  set \"core-unsafe\" {\n    level  = \"risk\"\n    because = \"tried\"\n  }\n" +
-			"  waive \"salt-high\" {\n    because = \"sold as savoury\"\n    formula = \"Old*\"\n  }\n}\n",
+		"house.hcl": "house \"h\" {\n  packs = [\"draft\", \"balance\", \"hygiene\", " +
+			"\"./own.hcl\"]\n  set \"core-unsafe\" {\n    level  = \"risk\"\n" +
+			"    because = \"tried\"\n  }\n  waive \"salt-high\" {\n" +
+			"    because = \"sold as savoury\"\n    formula = \"Old*\"\n  }\n}\n",
 		"salty.hcl": unsalted,
 		"old.hcl":   strings.Replace(unsalted, "Milk buns", "Old buns", 1),
 		"open.hcl":  strings.Replace(soundBuns, `"80 g"`, `"?"`, 1),
-		"cold.hcl":  strings.Replace(soundBuns, `"20 min", at = "200 C", core = "93 C"`, `"2 min", at = "120 C"`, 1),
+		"cold.hcl": strings.Replace(soundBuns, `"20 min", at = "200 C", core = "93 C"`,
+			`"2 min", at = "120 C"`, 1),
 		"own.hcl": "about = \"own\"\n\nrule \"salted\" {\n  on = \"dough\"\n  level = \"note\"\n" +
-			"  when = \"dough.salt_pct > 0\"\n  say = \"It is salted.\"\n  why = \"So.\"\n  source = \"common practice\"\n}\n",
+			"  when = \"dough.salt_pct > 0\"\n  say = \"It is salted.\"\n  why = \"So.\"\n" +
+			"  source = \"common practice\"\n}\n",
 		"other/house.hcl": "house \"other\" {\n  packs = [\"draft\"]\n}\n",
 		"other/buns.hcl":  soundBuns,
 		"broken.hcl":      "formula \"x\" {\n  dough \"d\" {\n",
@@ -58,7 +63,8 @@ func linesOfAllKinds(t *testing.T) (dir, printed string, words []string) {
 		}
 		words = append(words, m[1])
 	}
-	for _, want := range []string{"caution", "risk", "note", "unsure", "unread", "unchecked", "loosened", "waived"} {
+	for _, want := range []string{"caution", "risk", "note", "unsure", "unread", "unchecked",
+		"loosened", "waived"} {
 		if !slices.Contains(words, want) {
 			t.Errorf("no line says %s:\n%s", want, printed)
 		}
@@ -66,8 +72,8 @@ func linesOfAllKinds(t *testing.T) (dir, printed string, words []string) {
 	return dir, printed, words
 }
 
-// TestGuideMatchers holds the problem matchers of the guide: each line at a place is taken by one of
-// them, with the severity of its level.
+// TestGuideMatchers holds the guide's problem matchers: one of them
+// takes each line at a place, with its level's severity.
 func TestGuideMatchers(t *testing.T) {
 	var matchers []struct {
 		Severity string
@@ -81,14 +87,17 @@ func TestGuideMatchers(t *testing.T) {
 	}
 	_, printed, words := linesOfAllKinds(t)
 	severities := map[string]string{"stop": "error", "unread": "error", "risk": "warning",
-		"unchecked": "warning", "loosened": "warning", "waived stop": "warning", "waived risk": "warning",
-		"note": "info", "unsure": "info", "caution": "info", "waived": "info", "waived note": "info"}
+		"unchecked": "warning", "loosened": "warning", "waived stop": "warning",
+		"waived risk": "warning",
+		"note":        "info", "unsure": "info", "caution": "info", "waived": "info",
+		"waived note": "info"}
 	for i, l := range strings.Split(strings.TrimSpace(printed), "\n") {
 		var got []string
 		for _, m := range matchers {
 			if found := regexp.MustCompile(m.Pattern.Regexp).FindStringSubmatch(l); found != nil {
 				got = append(got, m.Severity)
-				if !strings.HasSuffix(found[m.Pattern.File], ".hcl") || found[m.Pattern.Line] == "" ||
+				if !strings.HasSuffix(found[m.Pattern.File], ".hcl") ||
+					found[m.Pattern.Line] == "" ||
 					!strings.HasPrefix(found[m.Pattern.Message], words[i]+": ") {
 					t.Errorf("%q gives %q", l, found)
 				}
@@ -104,7 +113,8 @@ func TestGuideMatchers(t *testing.T) {
 	}
 }
 
-// TestGuideErrorformat holds the errorformat of the guide by Vim itself: it gives the level.
+// TestGuideErrorformat holds the guide's errorformat by Vim itself: it
+// gives the level.
 func TestGuideErrorformat(t *testing.T) {
 	vim, err := exec.LookPath("vim")
 	if err != nil {
@@ -117,7 +127,8 @@ func TestGuideErrorformat(t *testing.T) {
 	}
 	cmd := exec.Command(vim, "-N", "-u", "NONE", "-i", "NONE", "-n", "-es",
 		"-c", format, "-c", "cgetfile lines.txt",
-		"-c", `call writefile([json_encode(map(getqflist(), {_, q -> {'line': q.lnum, 'level': q.type, 'valid': q.valid}}))], 'read.json')`,
+		"-c", `call writefile([json_encode(map(getqflist(), {_, q -> {'line': q.lnum, 'level': `+
+			`q.type, 'valid': q.valid}}))], 'read.json')`,
 		"-c", "qa!")
 	if out, err := cmd.CombinedOutput(); err != nil {
 		t.Skipf("this vim is built without what the test needs: %v\n%s", err, out)

@@ -9,7 +9,7 @@ import (
 	"testing"
 )
 
-// A sound formula, and the fault that a new cook puts into it.
+// A sound formula, and the fault that a new cook introduces.
 const (
 	soundBuns = `formula "Milk buns" {
   dough "bun dough" {
@@ -32,12 +32,14 @@ const (
   }
 }
 `
-	hookHouse = "house \"Test kitchen\" {\n  packs   = [\"draft\", \"balance\"]\n  fail_at = \"risk\"\n}\n"
+	hookHouse = "house \"Test kitchen\" {\n  packs   = [\"draft\", \"balance\"]\n" +
+		"  fail_at = \"risk\"\n}\n"
 )
 
-// The hook in the real program pre-commit: it builds forebake from a copy of this project, offline,
-// and runs in another repository. A new cook changes a formula in a branch; the commit is stopped
-// with one finding, its reason and its mend.
+// The real program pre-commit runs the hook: it builds forebake from a
+// copy of this project, offline, in another repository. A new cook
+// changes a formula in a branch; the commit is stopped with one
+// finding, its reason and its mend.
 func TestHookStopsACommit(t *testing.T) {
 	for _, name := range []string{"pre-commit", "git"} {
 		if _, err := exec.LookPath(name); err != nil {
@@ -72,7 +74,8 @@ func TestHookStopsACommit(t *testing.T) {
 		"GOTOOLCHAIN=local",
 		"NO_COLOR=1",
 	)
-	for i := len(env) - 1; i >= 0; i-- { // a test that runs inside a hook must not reach the repository around it
+	// a test inside a hook must not reach the repository around it
+	for i := len(env) - 1; i >= 0; i-- {
 		if strings.HasPrefix(env[i], "GIT_DIR=") || strings.HasPrefix(env[i], "GIT_INDEX_FILE=") ||
 			strings.HasPrefix(env[i], "GIT_WORK_TREE=") {
 			env = append(env[:i], env[i+1:]...)
@@ -89,9 +92,10 @@ func TestHookStopsACommit(t *testing.T) {
 		return string(out)
 	}
 
-	// The project as it stands here, committed nowhere but in a copy.
+	// The project as it is here, committed only in a copy.
 	project := filepath.Join(home, "project")
-	for _, part := range []string{"cmd", "engine", "rules", "go.mod", "go.sum", ".pre-commit-hooks.yaml"} {
+	for _, part := range []string{"cmd", "engine", "rules", "go.mod", "go.sum",
+		".pre-commit-hooks.yaml"} {
 		copyTree(t, filepath.Join(top, part), filepath.Join(project, part))
 	}
 	in(project, true, "git", "init", "-q")
@@ -123,24 +127,29 @@ func TestHookStopsACommit(t *testing.T) {
 	in(kitchen, true, "git", "init", "-q", "-b", "main")
 	in(kitchen, true, "git", "add", "-A")
 	in(kitchen, true, "git", "commit", "-q", "-m", "formulas as they are")
-	// --install-hooks builds at once: built within the first commit instead, pre-commit 3.0 hands the commit's own GIT_INDEX_FILE to
-	// go install, which then cannot read the state of its repository.
+	// --install-hooks builds at once: inside the first commit,
+	// pre-commit 3.0 hands the commit's own GIT_INDEX_FILE to go
+	// install, which then cannot read its repository's state.
 	in(kitchen, true, "pre-commit", "install", "--install-hooks")
 
 	// A sound change passes, though another formula has a fault.
 	in(kitchen, true, "git", "checkout", "-q", "-b", "sweeter")
 	write("buns.hcl", strings.Replace(soundBuns, `"80 g"`, `"90 g"`, 1))
-	if out := in(kitchen, true, "git", "commit", "-am", "sweeter"); !strings.Contains(out, "Passed") {
+	if out := in(kitchen, true, "git", "commit", "-am", "sweeter"); !strings.Contains(out,
+		"Passed") {
 		t.Errorf("the hook did not run:\n%s", out)
 	}
 
 	// The new cook's does not.
 	write("buns.hcl", strings.Replace(soundBuns, `"18 g"`, `"6 g"`, 1))
 	out := in(kitchen, false, "git", "commit", "-am", "less salt")
-	if n := len(regexp.MustCompile(`(?m)^  (stop|risk|note) +\S+:\d+`).FindAllString(out, -1)); n != 1 {
+	n := len(regexp.MustCompile(`(?m)^  (stop|risk|note) +\S+:\d+`).FindAllString(out, -1))
+	if n != 1 {
 		t.Errorf("%d findings, not one:\n%s", n, out)
 	}
-	for _, part := range []string{"Failed", "Cautions", "risk  buns.hcl:2, dough \"bun dough\"", "Salt is 0.6 % of the flour", "Why: ", "Mend: salt in dough \"bun dough\": 6 g to ", "Rule: salt-low"} {
+	for _, part := range []string{"Failed", "Cautions", "risk  buns.hcl:2, dough \"bun dough\"",
+		"Salt is 0.6 % of the flour", "Why: ", "Mend: salt in dough \"bun dough\": 6 g to ",
+		"Rule: salt-low"} {
 		if !strings.Contains(out, part) {
 			t.Errorf("no %q in:\n%s", part, out)
 		}
@@ -149,21 +158,24 @@ func TestHookStopsACommit(t *testing.T) {
 		t.Errorf("it was committed all the same:\n%s", log)
 	}
 
-	// A change of the house has the whole repository looked at.
+	// After a change of the house the whole repository is checked.
 	in(kitchen, true, "git", "checkout", "-q", "buns.hcl")
 	write("house.hcl", strings.Replace(hookHouse, "Test kitchen", "Our kitchen", 1))
-	if out := in(kitchen, false, "git", "commit", "-am", "another name"); !strings.Contains(out, "Old buns") || !strings.Contains(out, "salt-high") {
+	if out := in(kitchen, false, "git", "commit", "-am", "another name"); !strings.Contains(out,
+		"Old buns") || !strings.Contains(out, "salt-high") {
 		t.Errorf("the fault that stands already is not told of:\n%s", out)
 	}
 
 	// The guide's other way: a built program on the path.
 	in(project, true, "go", "build", "-o", filepath.Join(home, "bin", "forebake"), "./cmd/forebake")
-	env = append(env, "PATH="+filepath.Join(home, "bin")+string(os.PathListSeparator)+os.Getenv("PATH"))
+	env = append(env, "PATH="+filepath.Join(home, "bin")+string(os.PathListSeparator)+
+		os.Getenv("PATH"))
 	in(kitchen, true, "git", "checkout", "-q", "house.hcl")
 	write(".pre-commit-config.yaml", guideBlock(t, "yaml", "repo: local"))
 	in(kitchen, true, "git", "commit", "-q", "--no-verify", "-am", "the built program")
 	write("buns.hcl", strings.Replace(soundBuns, `"18 g"`, `"6 g"`, 1))
-	if out := in(kitchen, false, "git", "commit", "-am", "less salt"); !strings.Contains(out, "Rule: salt-low") {
+	if out := in(kitchen, false, "git", "commit", "-am", "less salt"); !strings.Contains(out,
+		"Rule: salt-low") {
 		t.Errorf("the built program does not stop the commit:\n%s", out)
 	}
 }

@@ -34,8 +34,8 @@ as compare FILE does.`,
 		ValidArgsFunction: completeFormulas,
 		Args: func(_ *cobra.Command, args []string) error {
 			if len(args) != 1 {
-				return errors.New("log takes one formula file: forebake log buns.hcl --step 3 --read " +
-					"\"11 C after 6 h\"")
+				return errors.New("log takes one formula file: forebake log buns.hcl --step 3 " +
+					"--read \"11 C after 6 h\"")
 			}
 			return nil
 		},
@@ -71,20 +71,23 @@ as compare FILE does.`,
 	flags.StringVar(&b.Size, "size", "", "`size` of the batch that begins: \"36 pieces\"")
 	flags.StringVar(&b.Room, "room", "", "`temperature` of the room as it begins: 23C")
 	flags.IntVar(&b.Step, "step", 0, "`number` of the step, as on the sheet")
-	flags.StringVar(&b.Read, "read", "", "what was read: \"11 C after 6 h\", \"2 x\", \"94 C core\"")
+	flags.StringVar(&b.Read, "read", "", "what was read: \"11 C after 6 h\", \"2 x\", "+
+		"\"94 C core\"")
 	flags.StringVar(&b.Note, "note", "", "words of your own")
-	flags.StringArrayVar(&marks, "mark", nil, "a `mark` from 1 to 5: 4, or crumb=4; may be repeated")
+	flags.StringArrayVar(&marks, "mark", nil,
+		"a `mark` from 1 to 5: 4, or crumb=4; may be repeated")
 	flags.StringVar(&b.Date, "date", "", "`day` of it, if not today: 2026-11-26")
 	return cmd
 }
 
-// logInput gives the formula file that a log stands beside: a file of its own, and no folder.
+// logInput gives the formula file that a log stands beside: a file of
+// its own, and no folder.
 func logInput(path string) (engine.Input, error) {
 	info, err := os.Stat(path)
 	switch {
 	case path == "-":
-		return engine.Input{}, errors.New("a log stands beside a file, and standard input has none; " +
-			"name the file")
+		return engine.Input{}, errors.New("a log stands beside a file, and standard input has " +
+			"none; name the file")
 	case err != nil:
 		return engine.Input{}, fmt.Errorf("%s: no such file; name a formula file", path)
 	case info.IsDir():

@@ -10,10 +10,11 @@ import (
 	"testing"
 )
 
-// Several processes that log at once lose nothing: each entry that was said to be added is in the
-// log, and the others said that it was not.
+// Several processes that log at once lose nothing: each entry reported
+// as added is in the log, and the others were refused.
 func TestSeveralLogAtOnce(t *testing.T) {
-	folder(t, map[string]string{"buns.hcl": "formula \"Buns\" {\n  dough \"d\" {\n    ingredients = { \"bread flour\" = \"1 kg\" }\n    steps = [{ mix = \"10 min\" }]\n  }\n}\n"})
+	folder(t, map[string]string{"buns.hcl": "formula \"Buns\" {\n  dough \"d\" {\n" +
+		"    ingredients = { \"bread flour\" = \"1 kg\" }\n    steps = [{ mix = \"10 min\" }]\n  }\n}\n"})
 	program, err := os.Executable()
 	if err != nil {
 		t.Fatal(err)

@@ -1,4 +1,5 @@
-// Forebake checks enriched-dough formulas on paper, before the test bake.
+// Forebake checks enriched-dough formulas on paper, before the
+// test bake.
 package main
 
 import (
@@ -35,14 +36,17 @@ func main() {
 	os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr))
 }
 
-// firstCollection is how large the heap grows before garbage is collected first, laterOnes
-// before it is again where what is live leaves room for that. leastGrowth is the least that it
-// grows between two collections, %.
+// firstCollection is the heap's growth before the first garbage
+// collection, laterOnes before each later one where the live heap
+// leaves room, bytes. leastGrowth is the least growth between two
+// collections, %.
 const firstCollection, laterOnes, leastGrowth = 208 << 20, 128 << 20, 40
 
-// tuneMemory delays garbage collection: a run is short, and most of its memory is syntax trees that
-// are dropped at once (measured: half the time of the default). A run with a large heap grows by a
-// part of what is live, so that it does not collect all the time. The user's own settings win.
+// tuneMemory delays garbage collection: a run is short, and most of
+// its memory is syntax trees that are dropped at once (measured: half
+// the time of the default). A large heap grows by a share of what is
+// live, so that it does not collect all the time. The user's own
+// settings win.
 func tuneMemory() {
 	if os.Getenv("GOGC") != "" || os.Getenv("GOMEMLIMIT") != "" {
 		return
@@ -52,9 +56,10 @@ func tuneMemory() {
 	afterCollection()
 }
 
-// afterCollection sets, after each collection, where the next one begins.
+// afterCollection sets, after each collection, where the next begins.
 func afterCollection() {
-	// This is collected by the next collection, and so shows that it has taken place.
+	// The next collection collects this, which shows that it
+	// took place.
 	runtime.AddCleanup(new([64]byte), func(struct{}) {
 		live := []metrics.Sample{{Name: "/gc/heap/live:bytes"}}
 		metrics.Read(live)
@@ -95,7 +100,8 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 		if cmd == root {
 			cmd.SetOut(out)
 		}
-		// An error of writing shows in the exit of the next write; help has no other.
+		// A write error shows in the exit of the next write; help has
+		// no other.
 		_, _ = io.WriteString(out, layout.Fold(text.String(), widthOf(out).Columns()))
 	})
 	root.SetHelpCommand(helpCommand())
@@ -141,8 +147,8 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 	return exitUnused
 }
 
-// complain prints problems, one a line, each with its lines to paste. It gives the status for input
-// that cannot be used.
+// complain prints problems, one a line, each with its lines to paste.
+// It gives the status for unusable input.
 func complain(cmd *cobra.Command, problems source.Problems) error {
 	for _, p := range problems {
 		fmt.Fprintln(cmd.ErrOrStderr(), p)

@@ -30,7 +30,7 @@ man -l - reads it, and a folder of man pages keeps it.`,
 					return err
 				}
 			}
-			// A page says the same on every day that the program is built on.
+			// A page is the same on whatever day the program is built.
 			day := time.Date(2026, 11, 1, 0, 0, 0, 0, time.UTC)
 			return doc.GenMan(of, &doc.GenManHeader{Title: strings.ToUpper(of.Name()), Section: "1",
 				Date: &day, Source: "forebake " + engine.Version}, cmd.OutOrStdout())
@@ -47,7 +47,7 @@ func verbNamed(root *cobra.Command, words []string) (*cobra.Command, error) {
 	return found, nil
 }
 
-// helpCommand is the library's, but that a verb that does not exist is an error.
+// helpCommand is the library's, but an unknown verb is an error.
 func helpCommand() *cobra.Command {
 	return &cobra.Command{
 		Use:   "help [VERB]",
@@ -65,7 +65,7 @@ func helpCommand() *cobra.Command {
 	}
 }
 
-// unknownVerb says that there is no such verb, and which is nearest.
+// unknownVerb says that there is no such verb, and names the nearest.
 func unknownVerb(cmd *cobra.Command, word string) string {
 	var names []string
 	for _, c := range cmd.Commands() {
@@ -77,11 +77,12 @@ func unknownVerb(cmd *cobra.Command, word string) string {
 	if list := spelling.Nearest(word, names, 1); len(list) > 0 {
 		near = fmt.Sprintf("nearest is %s; ", list[0])
 	}
-	return fmt.Sprintf("no command %q; %sthe commands are %s", word, near, strings.Join(names, ", "))
+	return fmt.Sprintf("no command %q; %sthe commands are %s", word, near,
+		strings.Join(names, ", "))
 }
 
-// nearestFlag names the flag nearest to an unknown one, or says where all are told. It is "" for
-// another error.
+// nearestFlag names the flag nearest to an unknown one, or says where
+// to find all. It is "" for another error.
 func nearestFlag(cmd *cobra.Command, text string) string {
 	word, is := strings.CutPrefix(text, "unknown flag: --")
 	if !is {

@@ -13,7 +13,8 @@ import (
 	"forebake/engine/page"
 )
 
-// fewFiles are searched before a person asks whether anything happens.
+// fewFiles are searched before a person wonders whether
+// anything happens.
 const fewFiles = 4
 
 // asPatch prints mends as a patch.
@@ -77,8 +78,8 @@ Exit status: 0 nothing at the failing level is left, 1 something is,
 	return cmd
 }
 
-// giveMended prints the mends, and writes them where that was asked for. Where they cannot be
-// printed, nothing is written.
+// giveMended prints the mends, and writes them if asked to. Nothing is
+// written that cannot be printed.
 func giveMended(cmd *cobra.Command, res *engine.MendResult, as string, write bool) error {
 	out := cmd.OutOrStdout()
 	if len(res.Problems) > 0 {
@@ -116,7 +117,8 @@ func giveMended(cmd *cobra.Command, res *engine.MendResult, as string, write boo
 	return status(res)
 }
 
-// printProgress prints how many files were searched, in one line that goes away.
+// printProgress prints how many files were searched, in a line
+// that disappears.
 func printProgress(cmd *cobra.Command, done, of int) {
 	end := ""
 	if done == of {
@@ -127,12 +129,13 @@ func printProgress(cmd *cobra.Command, done, of int) {
 
 // writeFiles writes what a verb changes.
 func writeFiles(res interface{ Write() error }) error {
-	// Writing takes a few milliseconds, and leaves no temporary file when it is not ended.
+	// Writing takes milliseconds, and finished it leaves no
+	// temporary file.
 	signal.Ignore(os.Interrupt, syscall.SIGTERM)
 	return res.Write()
 }
 
-// status is the exit status of what a change of the formulas leaves or brings.
+// status is the exit status for what a change leaves or brings.
 func status(res interface{ Failed() bool }) error {
 	if res.Failed() {
 		return exit(exitFound)

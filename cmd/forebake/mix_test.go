@@ -20,8 +20,9 @@ type mixAnswer struct {
 	FactorC *struct{ Low, Mid, High float64 } `json:"liquid_by_factor_c"`
 }
 
-// TestMixPublished holds the program's mix to the published examples of the trade's factor method,
-// rows W01 to W07 of dough-worked-examples.csv, and its own answer to the balance of heat.
+// TestMixPublished holds the program's mix to the factor method's
+// published examples, rows W01 to W07 of dough-worked-examples.csv, and
+// its own answer to the heat balance.
 func TestMixPublished(t *testing.T) {
 	raw, err := os.ReadFile("../../testdata/tables/dough-worked-examples.csv")
 	if err != nil {
@@ -40,8 +41,9 @@ func TestMixPublished(t *testing.T) {
 			published[row[0]] = row[4] + row[5]
 		}
 	}
-	// The inputs of the rows: the dough wanted, flour, room and preferment, and the friction as it
-	// stands in the sum: a rise of a third of it, or a quarter with a preferment.
+	// The rows' inputs: the dough wanted, flour, room and preferment,
+	// and the friction as it enters the sum: a rise of a third of it,
+	// or a quarter with a preferment.
 	for _, c := range []struct {
 		id, aim, flour, room, preferment string
 		friction                         float64 // K, in the sum
@@ -102,7 +104,8 @@ func TestMixPublished(t *testing.T) {
 		if c.preferment != "" {
 			continue
 		}
-		// What the answer brings the dough to, by the heat that each takes up.
+		// The temperature that the answer gives the dough, by the heat
+		// of each.
 		flour, water := 1.0*1.76, 0.6*4.18
 		ends := (flour*celsius(t, c.flour)+water*last.LiquidC.Mid)/(flour+water) + rise
 		if math.Abs(ends-celsius(t, c.aim)) > 0.05 {

@@ -13,7 +13,8 @@ import (
 	"forebake/engine/trial"
 )
 
-// declared is a block of a file with one value a key, so that any of them can be replaced.
+// declared is a block with one value a key, so that any can
+// be replaced.
 type declared struct {
 	kind, label string // label "" for a block without one
 	attrs       [][2]string
@@ -57,7 +58,8 @@ func (b *declared) String() string {
 	return w.String()
 }
 
-// each calls f for the block and every block in it, with the whole after the block is replaced.
+// each calls f for the block and every block in it, with the whole
+// after the block is replaced.
 func (b *declared) each(f func(one *declared, with func(*declared) *declared)) {
 	var walk func(one *declared, with func(*declared) *declared)
 	walk = func(one *declared, with func(*declared) *declared) {
@@ -75,7 +77,7 @@ func (b *declared) each(f func(one *declared, with func(*declared) *declared)) {
 	walk(b, func(changed *declared) *declared { return changed })
 }
 
-// keysDeclared lists the keys that a block may have, from the tables that its reader uses.
+// keysDeclared lists a block's possible keys, from its reader's tables.
 func keysDeclared(kind string) []string {
 	var keys []string
 	switch kind {
@@ -106,9 +108,10 @@ func keysDeclared(kind string) []string {
 	return keys
 }
 
-// TestEveryNameIsPrintable puts a hostile text in the place of each name and each value that a
-// formula, a house and a rule file can hold, one at a time, by the declarations that their readers
-// use. Accepted or refused, no verb prints it raw.
+// TestEveryNameIsPrintable puts a hostile text in place of each name
+// and value that a formula, a house and a rule file can hold, one at a
+// time, by the readers' declarations. Accepted or refused, no verb
+// prints it raw.
 func TestEveryNameIsPrintable(t *testing.T) {
 	if testing.Short() {
 		t.Skip("it runs the program some thousand times")
@@ -131,9 +134,11 @@ func TestEveryNameIsPrintable(t *testing.T) {
 				label: `"bun dough"`,
 				attrs: attr(
 					"ingredients",
-					`{ "bread flour" = "?", "water" = "300 g", "egg" = "50 g", "mill flour" = "9 g" }`,
+					`{ "bread flour" = "?", "water" = "300 g", "egg" = "50 g", `+
+						`"mill flour" = "9 g" }`,
 					"steps",
-					`[{ mix = "5 min" }, { rest = "1 h", at = "room" }, { fill = "cream" }, { bake = "20 min", at = "200 C", tin = "loaf" }]`,
+					`[{ mix = "5 min" }, { rest = "1 h", at = "room" }, { fill = "cream" }, `+
+						`{ bake = "20 min", at = "200 C", tin = "loaf" }]`,
 				),
 			},
 			{
@@ -239,8 +244,10 @@ func TestEveryNameIsPrintable(t *testing.T) {
 	}
 	write("b.hcl", strings.Replace(buns.String(), "300 g", "400 g", 1))
 	verbs := strings.Split(
-		"check a.hcl|check --as lines a.hcl|check --as json a.hcl|check --as sarif a.hcl|check --as markdown a.hcl|"+
-			"mend a.hcl|facts --all a.hcl|facts --history a.hcl|facts --as json a.hcl|compare a.hcl b.hcl|why own-two|packs|packs --as markdown|trial|__complete why |__complete trial ",
+		"check a.hcl|check --as lines a.hcl|check --as json a.hcl|check --as sarif a.hcl|check "+
+			"--as markdown a.hcl|mend a.hcl|facts --all a.hcl|facts --history a.hcl|facts --as "+
+			"json a.hcl|compare a.hcl b.hcl|why own-two|packs|packs --as "+
+			"markdown|trial|__complete why |__complete trial ",
 		"|",
 	)
 	tried, judged := 0, 0

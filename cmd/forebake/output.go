@@ -66,8 +66,9 @@ func readOutput(as string) (output, error) {
 	return output{format, file}, nil
 }
 
-// write prints a run to the screen and the files that were asked for. Where no file could be read,
-// only a format that is a document is printed to the screen: standard error says the same.
+// write prints a run to the screen and to the files asked for. Where no
+// file could be read, the screen gets only a format that is a document:
+// standard error says the same.
 func write(cmd *cobra.Command, outputs []output, run *finding.Run, o report.Options) error {
 	nothing := len(run.Formulas) == 0 && len(run.Problems) > 0
 	for _, out := range outputs {
@@ -92,8 +93,8 @@ func write(cmd *cobra.Command, outputs []output, run *finding.Run, o report.Opti
 	return nil
 }
 
-// writeOutput writes a report to its file, whole or not at all. A pipe or a device cannot be put in
-// place by a rename and is written to as it is.
+// writeOutput writes a report to its file, whole or not at all. A pipe
+// or a device cannot be renamed into place and is written directly.
 func writeOutput(path string, text []byte) error {
 	if info, err := os.Stat(path); err == nil && !info.Mode().IsRegular() && !info.IsDir() {
 		return os.WriteFile(path, text, 0o666)
@@ -101,11 +102,11 @@ func writeOutput(path string, text []byte) error {
 	return files.WriteFile(path, text)
 }
 
-// narrowest and widest are the columns that a text is wrapped to at least and at most.
+// narrowest and widest bound the columns that a text is wrapped to.
 const narrowest, widest = 40, 120
 
-// width gives the columns of the terminal that a text goes to, else those that COLUMNS names; 0
-// where there is neither.
+// width gives the columns of a text's terminal, else those of COLUMNS,
+// else 0.
 func width(out io.Writer) int {
 	columns := 0
 	if f, ok := out.(*os.File); ok && term.IsTerminal(int(f.Fd())) {
@@ -162,7 +163,7 @@ func pathsOf(inputs []engine.Input) []string {
 	return out
 }
 
-// check gives an error for a target that is one of the files read, a file of
+// check gives an error for a target that is among the files read, of
 // another kind, or another target.
 func (ts targets) check(read []string) error {
 	for i, t := range ts {

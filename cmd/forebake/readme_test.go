@@ -20,17 +20,18 @@ const (
 	guideFile  = "../../formulas/GUIDE.md"
 )
 
-// The sessions printed in README.md are real: every "$ forebake ..." line in a console block is run
-// here from the top of the project, and it must print what stands below it. A line "[...]" stands
-// for any lines; a last line "exit status N" for the status of a run that does not end with 0.
+// The sessions in README.md are real: every "$ forebake ..." line in a
+// console block runs here from the top of the project, and must print
+// what is below it. A line "[...]" stands for any lines; a last line
+// "exit status N" for a status other than 0.
 //
-// -update fills in numbers: a line that the program prints with other numbers is replaced. So a new
-// rule or trial changes the counts in README.md without an edit by hand.
+// -update fills in numbers: a line printed with other numbers is
+// replaced. So a new rule or trial needs no edit of README.md by hand.
 func TestReadmeSessions(t *testing.T) { holdSessions(t, readmeFile, 2) }
 
 func TestGuideSessions(t *testing.T) { holdSessions(t, guideFile, 5) }
 
-// TestReadmeShort holds that the first page is read to its end.
+// TestReadmeShort holds that the first page can be read to its end.
 func TestReadmeShort(t *testing.T) {
 	text, err := os.ReadFile(readmeFile)
 	if err != nil {
@@ -41,8 +42,8 @@ func TestReadmeShort(t *testing.T) {
 	}
 }
 
-// TestReadmeFiles holds that the formula of the first page is found sound, and that its rule is in
-// force in a house that names it.
+// TestReadmeFiles holds that the first page's formula is sound, and
+// that its rule is in force in a house that names it.
 func TestReadmeFiles(t *testing.T) {
 	text, err := os.ReadFile(readmeFile)
 	if err != nil {
@@ -67,7 +68,8 @@ func TestReadmeFiles(t *testing.T) {
 		": 0 stop, 0 risk, 0 note, 0 unsure, 0 waived\n") {
 		t.Errorf("the formula: %s", got)
 	}
-	if got := answered(t, "why", "sweet-and-lean"); !strings.Contains(got, "Two batches came back.") {
+	got := answered(t, "why", "sweet-and-lean")
+	if !strings.Contains(got, "Two batches came back.") {
 		t.Errorf("the rule: %s", got)
 	}
 }
@@ -104,7 +106,8 @@ func holdSessions(t *testing.T, page string, least int) {
 			}
 			if at, ok := matches(got, want); !ok {
 				t.Errorf(
-					"%s, block %d, %q: not what the program prints (-update fills in numbers); first difference at %q\nprogram:\n%s",
+					"%s, block %d, %q: not what the program prints (-update fills in numbers); "+
+						"first difference at %q\nprogram:\n%s",
 					page,
 					i+1,
 					command,
@@ -125,8 +128,9 @@ func holdSessions(t *testing.T, page string, least int) {
 	}
 }
 
-// The first two commands of README.md are for a fresh copy: the program runs from the source,
-// reports faults and ends with 0, and the tests are all that follow. The tests themselves run here.
+// README.md's first two commands are for a fresh copy: the program runs
+// from source, reports faults and ends with 0; then come the tests,
+// which run here.
 func TestReadmeFirstCommands(t *testing.T) {
 	readme, err := os.ReadFile(readmeFile)
 	if err != nil {
@@ -154,14 +158,16 @@ func TestReadmeFirstCommands(t *testing.T) {
 		errs.Len() > 0 {
 		t.Errorf("%q ends with %d: %s", commands[0], status, errs.String())
 	}
-	for _, part := range []string{"Cautions (whole, ", "\n  stop  formulas/", "Could hurt someone:"} {
+	for _, part := range []string{"Cautions (whole, ", "\n  stop  formulas/",
+		"Could hurt someone:"} {
 		if !strings.Contains(out.String(), part) {
 			t.Errorf("%q prints no %q", commands[0], part)
 		}
 	}
 }
 
-// printedBy runs a line of arguments and gives what it prints, with its status where that is not 0.
+// printedBy runs a line of arguments and gives its print, with a status
+// other than 0.
 func printedBy(line string) string {
 	var out bytes.Buffer
 	if status := run(strings.Fields(line), strings.NewReader(""), &out, &out); status != 0 {
@@ -172,8 +178,9 @@ func printedBy(line string) string {
 
 var digits = regexp.MustCompile(`\d+(?:\.\d+)?`)
 
-// fillIn gives the wanted lines with the numbers that are printed: each line that is not printed as
-// it stands is replaced by the one printed line that differs from it in numbers only.
+// fillIn gives the wanted lines with the printed numbers: each line not
+// printed as it is takes the one printed line that differs from it only
+// in numbers.
 func fillIn(got, want string) string {
 	printed := strings.Split(got, "\n")
 	masked := map[string][]string{}
@@ -195,8 +202,10 @@ func fillIn(got, want string) string {
 
 func TestFillIn(t *testing.T) {
 	got := "12 trials of 3 rules with 4 limits: 0 failed.\n  risk line 9\n  risk line 12\nthe same\n"
-	want := "11 trials of 2 rules with 4 limits: 0 failed.\n[...]\n  risk line 8\nthe same\nnot printed 5\n"
-	filled := "12 trials of 3 rules with 4 limits: 0 failed.\n[...]\n  risk line 8\nthe same\nnot printed 5\n"
+	want := "11 trials of 2 rules with 4 limits: 0 failed.\n[...]\n  risk line 8\nthe same\n" +
+		"not printed 5\n"
+	filled := "12 trials of 3 rules with 4 limits: 0 failed.\n[...]\n  risk line 8\nthe same\n" +
+		"not printed 5\n"
 	if out := fillIn(got, want); out != filled {
 		t.Errorf(
 			"%q, not %q: a line that two printed ones are like is left for a person",
@@ -206,9 +215,8 @@ func TestFillIn(t *testing.T) {
 	}
 }
 
-// matches compares output with the lines wanted; "[...]" skips to the next line that follows it.
-// It returns the first line that differs.
-// The rule file in the guide is read, and its own trials pass and try all of it.
+// TestReadmeRuleFile reads the guide's rule file; its own trials pass
+// and try all of it.
 func TestReadmeRuleFile(t *testing.T) {
 	readme, err := os.ReadFile(guideFile)
 	if err != nil {
@@ -227,13 +235,15 @@ func TestReadmeRuleFile(t *testing.T) {
 			"mine.hcl":  text,
 		},
 	)
-	if got := answered(t, "trial", "./mine.hcl"); !strings.HasSuffix(got, ": 0 failed; untouched: 0 rules, 0 limits.\n") || strings.Count(got, "\n") > 1 {
+	got := answered(t, "trial", "./mine.hcl")
+	if !strings.HasSuffix(got, ": 0 failed; untouched: 0 rules, 0 limits.\n") ||
+		strings.Count(got, "\n") > 1 {
 		t.Errorf("its trials: %s", got)
 	}
 }
 
-// matches compares output with what is wanted, line by line; "[...]" skips to the next line that
-// follows it.
+// matches compares output with the lines wanted; "[...]" skips to the
+// next line that follows. It returns the first line that differs.
 func matches(got, want string) (string, bool) {
 	g, w := strings.Split(
 		strings.TrimSpace(got),
@@ -264,8 +274,9 @@ func matches(got, want string) (string, bool) {
 	return "", true
 }
 
-// TestReadmeSamples runs the sample formula, house and rule file of the guide together. The house
-// must leave no food safety out, and the rule's trials must pass and try each of its limits.
+// TestReadmeSamples runs the guide's sample formula, house and rule
+// file together. The house must leave no food safety out, and the
+// rule's trials must pass and try each limit.
 func TestReadmeSamples(t *testing.T) {
 	readme, err := os.ReadFile(guideFile)
 	if err != nil {

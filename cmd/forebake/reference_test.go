@@ -10,12 +10,14 @@ import (
 	"forebake/engine/mend/levers"
 )
 
-// The reference page is what the program prints of itself, and stands beside the formulas, where a
-// baker looks; testdata is for tests. It is held both ways: the page equals the print, and the
-// print names every declaration and nothing else.
+// The reference page is what the program prints of itself. It stands
+// beside the formulas, where a baker looks; testdata is for tests. The
+// page equals the print, and the print names every declaration and
+// nothing else.
 const referencePage = "../../formulas/REFERENCE.md"
 
-const referenceHead = "<!-- Written by the program: go test ./cmd/forebake -run Reference -update. Do not edit. -->\n\n"
+const referenceHead = "<!-- Written by the program: go test ./cmd/forebake -run Reference " +
+	"-update. Do not edit. -->\n\n"
 
 func printedReference(t *testing.T) string {
 	t.Helper()
@@ -53,7 +55,8 @@ func TestReferencePage(t *testing.T) {
 	}
 	if string(old) != want {
 		t.Error(
-			"formulas/REFERENCE.md is not what the program prints; go test ./cmd/forebake -run Reference -update writes it anew",
+			"formulas/REFERENCE.md is not what the program prints; go test ./cmd/forebake -run " +
+				"Reference -update writes it anew",
 		)
 	}
 }
@@ -118,7 +121,11 @@ func TestReferenceIsWhole(t *testing.T) {
 	}
 	for _, w := range c.Words {
 		add(
-			map[string]string{"way": "Ways of a step (by)", "place": "Places of a step (at)", "group": "Groups of steps (on, in a rule)"}[w.List],
+			map[string]string{
+				"way":   "Ways of a step (by)",
+				"place": "Places of a step (at)",
+				"group": "Groups of steps (on, in a rule)",
+			}[w.List],
 			w.Name,
 		)
 	}
@@ -171,7 +178,8 @@ func TestReferenceIsWhole(t *testing.T) {
 	}
 }
 
-// Every key that the page gives to a block of the house is one that its reader takes, and every other is refused with exactly those.
+// Every key of a house block on the page is one that its reader takes,
+// and any other is refused with exactly those.
 func TestReferenceKeysAreRead(t *testing.T) {
 	blocks := map[string]string{
 		"house":      "",

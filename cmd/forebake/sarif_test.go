@@ -61,7 +61,8 @@ type (
 	}
 )
 
-// sarifSchema is read once, by its place at the top of the project: tests go to other folders.
+// sarifSchema is read once, by its place in the project: tests
+// change folders.
 var sarifSchema = sync.OnceValue(func() *jsonschema.Schema {
 	_, here, _, _ := runtime.Caller(0)
 	f, err := os.Open(
@@ -83,7 +84,8 @@ var sarifSchema = sync.OnceValue(func() *jsonschema.Schema {
 	return c.MustCompile("sarif.json")
 })
 
-// readSARIF holds a log to the published schema, and to what the schema cannot say.
+// readSARIF holds a log to the published schema, and to what the schema
+// cannot say.
 func readSARIF(t *testing.T, text string) sarifRun {
 	t.Helper()
 	doc, err := jsonschema.UnmarshalJSON(strings.NewReader(text))
@@ -146,7 +148,8 @@ func readSARIF(t *testing.T, text string) sarifRun {
 		}
 		if (one.Kind != "fail") != (one.Level == "none") ||
 			one.Properties.Answer != "waived" &&
-				(one.Kind == "open") != slices.Contains([]string{"unsure", "assumed"}, one.Properties.Answer) {
+				(one.Kind == "open") != slices.Contains([]string{"unsure", "assumed"},
+					one.Properties.Answer) {
 			t.Errorf(
 				"result %d is %s: kind %s, level %s",
 				i,
@@ -177,7 +180,7 @@ func readSARIF(t *testing.T, text string) sarifRun {
 	return r
 }
 
-// folder writes files into a folder of their own and goes there.
+// folder writes files into a new folder and goes there.
 func folder(t *testing.T, files map[string]string) string {
 	t.Helper()
 	dir := t.TempDir()
@@ -197,7 +200,7 @@ func folder(t *testing.T, files map[string]string) string {
 	return dir
 }
 
-// answered runs the program and gives what it printed; the input must be usable.
+// answered runs the program on usable input and gives its print.
 func answered(t *testing.T, args ...string) string {
 	t.Helper()
 	var out, errs bytes.Buffer
@@ -215,8 +218,8 @@ func TestSARIFOfTheDemoFormulas(t *testing.T) {
 	}
 }
 
-// A house that sets aside, loosens and leaves out, on formulas with odd names: all of it is in the
-// log.
+// The log holds all that a house sets aside, loosens and leaves out, on
+// formulas with odd names.
 func TestSARIFOfAHouse(t *testing.T) {
 	folder(t, map[string]string{
 		"odd: näme/a b#%.hcl": strings.Replace(
@@ -253,27 +256,30 @@ func TestSARIFOfAHouse(t *testing.T) {
 			t.Errorf("a link or a placeholder in %q", one.Message.Text)
 		}
 	}
-	for _, id := range []string{"food-safety/unchecked", "food-safety/loosened", "food-safety/set-aside", "dairy-warm", "waiver-idle"} {
+	for _, id := range []string{"food-safety/unchecked", "food-safety/loosened",
+		"food-safety/set-aside", "dairy-warm", "waiver-idle"} {
 		if seen[id] == 0 {
 			t.Errorf("no result of %s in %v", id, seen)
 		}
 	}
 }
 
-// Nothing found and nothing to caution of is a log too; one of a formula that was never baked has
-// no findings at all.
+// Nothing found and nothing to caution of is a log too; one of a
+// formula that was never baked has no findings.
 func TestSARIFOfNothing(t *testing.T) {
 	folder(
 		t,
 		map[string]string{
-			"f.hcl":     "formula \"Syrup\" {\n  syrup \"s\" {\n    ingredients = { \"sugar\" = \"100 g\", \"water\" = \"100 g\" }\n  }\n}\n",
+			"f.hcl": "formula \"Syrup\" {\n  syrup \"s\" {\n" +
+				"    ingredients = { \"sugar\" = \"100 g\", \"water\" = \"100 g\" }\n  }\n}\n",
 			"house.hcl": "house \"h\" { packs = [\"yeast\"] }\n",
 		},
 	)
 	readSARIF(t, answered(t, "check", "--as", "sarif", "f.hcl"))
 }
 
-// A file that cannot be used is in no result, so the log itself says that the run is not whole.
+// An unusable file has no result, so the log itself says that the run
+// is not whole.
 func TestSARIFOfABrokenFile(t *testing.T) {
 	folder(
 		t,
@@ -294,8 +300,8 @@ func TestSARIFOfABrokenFile(t *testing.T) {
 	}
 }
 
-// Columns are UTF-16 code units: one for an accented letter, one for a combining mark, two for an
-// emoji. The finding is on the milk.
+// Columns are UTF-16 code units: one for an accented letter, one for a
+// combining mark, two for an emoji. The finding is on the milk.
 func TestSARIFColumns(t *testing.T) {
 	line := "  dough \"x\" {\n    ingredients = { /* \u00e9 e\u0301 \U0001F950 */ \"bread flour\" = \"1 kg\", \"instant yeast\" = \"10 g\", \"salt\" = \"5 g\", \"whole milk\" = { amount = \"600 g\", temp = \"9 C\" } }\n  }\n"
 	dir := folder(
@@ -330,8 +336,8 @@ func TestSARIFColumns(t *testing.T) {
 		got.StartColumn != units+1 && got.StartColumn != units {
 		t.Errorf("the region is %+v; the name begins after %d UTF-16 units", got, units)
 	}
-	// The same line in bare letters puts the finding one unit further left for the emoji alone:
-	// letter for letter all else is one unit.
+	// In bare letters the finding is one unit further left, for the
+	// emoji alone: letter for letter all else is one unit.
 	bare := strings.NewReplacer("\u00e9", "e", "\u0301", "x", "\U0001F950", "y").
 		Replace("formula \"f\" {\n" + line + "}\n")
 	if err := os.WriteFile(filepath.Join(dir, "f.hcl"), []byte(bare), 0o666); err != nil {
@@ -346,7 +352,8 @@ func TestSARIFColumns(t *testing.T) {
 	}
 }
 
-// Fingerprints stay when lines move, the file is renamed, or another formula comes before it.
+// Fingerprints stay when lines move, the file is renamed, or another
+// formula is inserted before.
 func TestSARIFFingerprintsSurvive(t *testing.T) {
 	prints := func(file string) map[string]bool {
 		out := map[string]bool{}
@@ -383,8 +390,9 @@ func TestSARIFFingerprintsSurvive(t *testing.T) {
 	}
 }
 
-// Text, SARIF and Markdown of one run give the same totals, and the results of the log add up to
-// them. All are the same bytes for any number of workers and any order of the files.
+// A run's text, SARIF and Markdown give the same totals, to which the
+// log's results add up. All are the same bytes for any number of
+// workers and any order of files.
 func TestOutputsAgree(t *testing.T) {
 	files := map[string]string{
 		"house.hcl": "house \"h\" {\n  waive \"salt-low\" { because = \"tasted\" }\n}\n",
@@ -448,7 +456,8 @@ func TestOutputsAgree(t *testing.T) {
 	}
 }
 
-// Several outputs of one run; a report that cannot be written whole leaves the old file as it was.
+// Several outputs of one run; a report that cannot be written whole
+// leaves the old file.
 func TestOutputFiles(t *testing.T) {
 	dir := folder(t, map[string]string{"a.hcl": cautious})
 	text := answered(

@@ -82,8 +82,9 @@ Exit status: 0 nothing new at the failing level, 1 the size brings something,
 	return cmd
 }
 
-// giveScaled prints the report of a scaled formula, then writes the formula into its file or to
-// standard output. Where the report cannot be printed, nothing is written.
+// giveScaled prints a scaled formula's report, then writes the formula
+// to its file or standard output. Nothing is written if the report
+// cannot be printed.
 func giveScaled(cmd *cobra.Command, in engine.Input, res *engine.ScaleResult, to io.Writer,
 	as string, write bool) error {
 	if len(res.Problems) > 0 {
@@ -112,13 +113,15 @@ func giveScaled(cmd *cobra.Command, in engine.Input, res *engine.ScaleResult, to
 			return err
 		}
 		_ = page.Rewritten(to, in.Name) // the file is written all the same
-	} else if _, err := cmd.OutOrStdout().Write(forOutput(cmd.OutOrStdout(), res.Text)); err != nil {
+	} else if _, err := cmd.OutOrStdout().
+		Write(forOutput(cmd.OutOrStdout(), res.Text)); err != nil {
 		return err
 	}
 	return status(res)
 }
 
-// forOutput is a text for a file or a pipe as it is; for a terminal, without what a terminal obeys.
+// forOutput is a text as it is for a file or a pipe; for a terminal,
+// without what a terminal obeys.
 func forOutput(out io.Writer, text []byte) []byte {
 	if !isTerminal(out) {
 		return text
@@ -130,7 +133,8 @@ func forOutput(out io.Writer, text []byte) []byte {
 	return []byte(strings.Join(lines, "\n"))
 }
 
-// read reads the size that the flags ask for: one of them, and a loss beside it.
+// read reads the size from the flags: one of them, with or without
+// a loss.
 func (s *sizeFlags) read(cmd *cobra.Command) (want engine.Size, err error) {
 	given := 0
 	for _, flag := range []string{"pieces", "tins", "flour", "total"} {

@@ -18,8 +18,8 @@ import (
 
 const scenarioDir = "../../testdata/scenarios"
 
-// scenario is one row of scenarios.csv: a whole formula and what a food-safety check must say of
-// it.
+// scenario is one row of scenarios.csv: a whole formula and what a
+// food-safety check must say.
 type scenario struct {
 	File    string
 	Unsafe  bool
@@ -45,7 +45,8 @@ func scenarios(t *testing.T) []scenario {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if want := []string{"file", "verdict", "class", "level", "about", "law", "basis", "why"}; !slices.Equal(rows[0], want) {
+	want := []string{"file", "verdict", "class", "level", "about", "law", "basis", "why"}
+	if !slices.Equal(rows[0], want) {
 		t.Fatalf("columns %v, not %v", rows[0], want)
 	}
 	var out []scenario
@@ -70,8 +71,9 @@ func scenarios(t *testing.T) []scenario {
 	return out
 }
 
-// TestScenarioList holds scenarios.csv and the files beside it together: every formula has its row,
-// every row names its law, and each side is large enough to mean something.
+// TestScenarioList holds scenarios.csv and its files together: every
+// formula has a row, every row names its law, and each side is large
+// enough to mean something.
 func TestScenarioList(t *testing.T) {
 	listed := map[string]bool{}
 	unsafe, safe := 0, 0
@@ -124,10 +126,11 @@ func TestScenarioList(t *testing.T) {
 	}
 }
 
-// TestScenarios runs every scenario through the whole program. An unsafe one must get a food-safety
-// finding of its level or a higher one that speaks of the part or the step at fault; rules are
-// asked for by what they say and not by their names. A safe one must get nothing above its level,
-// and never a stop.
+// TestScenarios runs every scenario through the whole program. An
+// unsafe one must get a food-safety finding of its level or higher
+// about the part or step at fault; rules are matched by their words,
+// not their names. A safe one must get nothing above its level, and
+// never a stop.
 func TestScenarios(t *testing.T) {
 	var out, errs bytes.Buffer
 	run([]string{"check", "--as", "json", scenarioDir}, strings.NewReader(""), &out, &errs)
@@ -198,8 +201,8 @@ func TestScenarios(t *testing.T) {
 	t.Logf("unsafe caught %d of %d, safe without stop %d of %d", caught, unsafe, passed, safe)
 }
 
-// worst is the highest level of a food-safety finding in each file of a folder, those of some rules
-// left out.
+// worst is the highest level of a food-safety finding in each file of a
+// folder, except some rules'.
 func worst(t *testing.T, dir, but string) map[string]string {
 	t.Helper()
 	var out, errs bytes.Buffer
@@ -214,7 +217,8 @@ func worst(t *testing.T, dir, but string) map[string]string {
 		t.Fatalf("%v: %s", err, errs.String())
 	}
 	levels := map[string]string{}
-	for _, line := range strings.Split(errs.String(), "\n") { // a file that is refused clears nothing
+	// a refused file clears nothing
+	for _, line := range strings.Split(errs.String(), "\n") {
 		if name, _, ok := strings.Cut(line, ".hcl:"); ok {
 			if rel, err := filepath.Rel(dir, name+".hcl"); err == nil {
 				levels[rel] = "stop"
@@ -236,8 +240,8 @@ func worst(t *testing.T, dir, but string) map[string]string {
 	return levels
 }
 
-// worsenings are ways to make a formula less safe by one figure of one line: the pattern's second
-// group is the figure, and by makes it worse.
+// worsenings make a formula less safe by one figure of one line: the
+// pattern's second group is the figure, and by makes it worse.
 var worsenings = []struct {
 	name string
 	line *regexp.Regexp
@@ -263,11 +267,12 @@ var worsenings = []struct {
 		func(x float64) float64 { return x / 2 }},
 }
 
-// aboutCores begins the names of the rules about the middle of a bake.
+// aboutCores begins the names of rules on the middle of a bake.
 const aboutCores = "core-"
 
-// TestWorseNeverClears makes every scenario worse by random figures: warmer, longer, deeper, a
-// lower core. No food-safety answer may become milder by it.
+// TestWorseNeverClears makes every scenario worse by random figures:
+// warmer, longer, deeper, a lower core. No food-safety answer may
+// become milder.
 func TestWorseNeverClears(t *testing.T) {
 	before := worst(t, scenarioDir, "")
 	grown := worst(t, scenarioDir, aboutCores) // a warmer dough grows more, and is sooner baked

@@ -10,14 +10,15 @@ import (
 	"github.com/santhosh-tekuri/jsonschema/v6"
 )
 
-// TestJSONFitsItsSchema holds real output of every verb with JSON to the schema files, by a
-// validator of its own.
+// TestJSONFitsItsSchema holds real output of every verb with JSON to
+// its schema file, by a separate validator.
 func TestJSONFitsItsSchema(t *testing.T) {
 	compiler := jsonschema.NewCompiler()
 	dir := t.TempDir()
 	buns, recipe := filepath.Join(dir, "buns.hcl"), filepath.Join(dir, "recipe.txt")
-	for path, text := range map[string]string{buns: soundBuns, recipe: "Buns\n\n500 g bread flour\n" +
-		"300 g water\na little salt\n\nMix for 8 minutes. Bake for 20 minutes at 200 C.\n"} {
+	for path, text := range map[string]string{buns: soundBuns,
+		recipe: "Buns\n\n500 g bread flour\n" +
+			"300 g water\na little salt\n\nMix for 8 minutes. Bake for 20 minutes at 200 C.\n"} {
 		if err := os.WriteFile(path, []byte(text), 0o666); err != nil {
 			t.Fatal(err)
 		}
@@ -35,7 +36,8 @@ func TestJSONFitsItsSchema(t *testing.T) {
 		{"larder", "larder butter --as json"},
 		{"larder", "larder --as json"},
 		{"mend", "mend --as json ../../formulas/first-draft.hcl"},
-		{"compare", "compare --as json ../../formulas/first-draft.hcl ../../formulas/second-draft.hcl"},
+		{"compare", "compare --as json ../../formulas/first-draft.hcl " +
+			"../../formulas/second-draft.hcl"},
 		{"log", "log --as json " + buns + " --step 2 --read 1.9x"},
 		{"batches", "compare --as json " + buns},
 		{"batches", "log --as json " + buns},

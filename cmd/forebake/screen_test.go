@@ -10,8 +10,8 @@ import (
 // screen is the lines of a terminal window as it opens.
 const screen = 24
 
-// TestFactsFitAScreen holds that the main figures of every part of the demo formulas fit on a
-// screen.
+// TestFactsFitAScreen holds that the main figures of each demo part fit
+// on a screen.
 func TestFactsFitAScreen(t *testing.T) {
 	files, err := filepath.Glob("../../formulas/*.hcl")
 	if err != nil {

@@ -33,8 +33,8 @@ func TestMain(m *testing.M) {
 	testscript.Main(m, map[string]func(){"forebake": main})
 }
 
-// TestScripts runs the sessions of testdata/script. Each begins in a folder of its own, which
-// nothing outside reaches.
+// TestScripts runs the sessions of testdata/script, each in a folder of
+// its own that nothing outside reaches.
 func TestScripts(t *testing.T) {
 	testscript.Run(t, testscript.Params{
 		Dir:                 "../../testdata/script",
@@ -61,9 +61,9 @@ func TestScripts(t *testing.T) {
 	})
 }
 
-// shippedCounts are how many rules, trials and so on the program is shipped with, by the name under
-// which scripts speak of them: '1 formula, '$RULES' rules'. RULES_balance are the rules of one
-// pack.
+// shippedCounts are the numbers of shipped rules, trials and so on, by
+// their names in scripts: '1 formula, '$RULES' rules'. RULES_balance
+// are the rules of one pack.
 var shippedCounts = func() func(t *testing.T) map[string]int {
 	count := sync.OnceValues(func() (map[string]int, error) {
 		e := engine.New()
@@ -94,7 +94,8 @@ var shippedCounts = func() func(t *testing.T) map[string]int {
 	}
 }()
 
-// noHouseAbove refuses a test folder below somebody's house file, which would change every answer.
+// noHouseAbove refuses a test folder below a house file, which would
+// change every answer.
 func noHouseAbove(dir string) error {
 	for dir = filepath.Dir(dir); ; dir = filepath.Dir(dir) {
 		path := filepath.Join(dir, house.FileName)
@@ -110,8 +111,8 @@ func noHouseAbove(dir string) error {
 	}
 }
 
-// statusCommand runs forebake and holds its exit status: status 2 check nowhere.hcl. Like exec it
-// leaves stdout and stderr for the lines that follow.
+// statusCommand runs forebake and holds its exit status: status 2 check
+// nowhere.hcl. Like exec it leaves stdout and stderr for later lines.
 func statusCommand(ts *testscript.TestScript, neg bool, args []string) {
 	if neg || len(args) < 2 {
 		ts.Fatalf("usage: status N verb [argument ...]")
@@ -142,23 +143,27 @@ func statusCommand(ts *testscript.TestScript, neg bool, args []string) {
 	}
 }
 
-// whenCommand writes house-rules/mine.hcl with one rule on doughs and the condition given: when
-// 'dough.salt_pct < 1'. The condition begins at column 13 of line 5.
+// whenCommand writes house-rules/mine.hcl with one rule on doughs and
+// the given condition: when 'dough.salt_pct < 1'. The condition begins
+// at column 13 of line 5.
 func whenCommand(ts *testscript.TestScript, neg bool, args []string) {
 	if neg || len(args) != 1 {
 		ts.Fatalf("usage: when CONDITION")
 	}
-	text := "rule \"mine\" {\n  on     = \"dough\"\n  level  = \"risk\"\n  limits = { salt_pct = 1.4 }\n  when   = " + strconv.Quote(
+	text := "rule \"mine\" {\n  on     = \"dough\"\n  level  = \"risk\"\n" +
+		"  limits = { salt_pct = 1.4 }\n  when   = " + strconv.Quote(
 		args[0],
 	) +
-		"\n  say    = \"Salt is {dough.salt_pct}.\"\n  why    = \"It tastes flat.\"\n  source = \"common practice\"\n}\n"
+		"\n  say    = \"Salt is {dough.salt_pct}.\"\n  why    = \"It tastes flat.\"\n" +
+		"  source = \"common practice\"\n}\n"
 	path := ts.MkAbs("house-rules/mine.hcl")
 	ts.Check(os.MkdirAll(filepath.Dir(path), 0o777))
 	ts.Check(os.WriteFile(path, []byte(text), 0o666))
 }
 
-// houseCommand writes house.hcl with what is given from line 2 on, a semicolon ending a line:
-// house 'tin "loaf" {; inside = "300 x 100 x 100 mm"; }'.
+// houseCommand writes house.hcl with the given text from line 2 on, a
+// semicolon ending a line: house 'tin "loaf" {; inside = "300 x 100 x
+// 100 mm"; }'.
 func houseCommand(ts *testscript.TestScript, neg bool, args []string) {
 	if neg || len(args) != 1 {
 		ts.Fatalf("usage: house SETTINGS")
@@ -172,8 +177,8 @@ func houseCommand(ts *testscript.TestScript, neg bool, args []string) {
 	)
 }
 
-// beforeCommand holds the order of texts in a file, wherever its lines are broken: before stdout
-// Cautions 'Milk buns'.
+// beforeCommand holds the order of texts in a file, wherever its lines
+// break: before stdout Cautions 'Milk buns'.
 func beforeCommand(ts *testscript.TestScript, neg bool, args []string) {
 	if neg || len(args) < 3 {
 		ts.Fatalf("usage: before FILE text text [text ...]")
@@ -190,8 +195,9 @@ func beforeCommand(ts *testscript.TestScript, neg bool, args []string) {
 	}
 }
 
-// cleanCommand holds that nothing in the files could move a cursor, hide, or reorder what is read.
-// With "coloured" before them it lets the codes of colours pass.
+// cleanCommand holds that nothing in the files could move a cursor,
+// hide, or reorder what is read. "coloured" before them allows
+// colour codes.
 func cleanCommand(ts *testscript.TestScript, neg bool, args []string) {
 	if neg || len(args) == 0 {
 		ts.Fatalf("usage: clean [coloured] FILE ...")
@@ -212,14 +218,15 @@ func cleanCommand(ts *testscript.TestScript, neg bool, args []string) {
 
 var colourCode = regexp.MustCompile("\x1b\\[[0-9;]*m")
 
-// unclean finds the first character that does not belong in what a program prints: a control
-// character other than the line feed, a format character, a line or paragraph separator, or a byte
-// that is not UTF-8.
+// unclean finds the first character that a program must not print: a
+// control character other than the line feed, a format character, a
+// line or paragraph separator, or a byte that is not UTF-8.
 func unclean(text string) string {
 	for i, r := range text {
 		_, size := utf8.DecodeRuneInString(text[i:])
 		if r != '\n' &&
-			(unicode.In(r, unicode.Cc, unicode.Cf, unicode.Zl, unicode.Zp) || r == utf8.RuneError && size == 1) {
+			(unicode.In(r, unicode.Cc, unicode.Cf, unicode.Zl, unicode.Zp) ||
+				r == utf8.RuneError && size == 1) {
 			return fmt.Sprintf("%U stands raw after %q", r, text[max(0, i-40):i])
 		}
 	}
@@ -228,15 +235,18 @@ func unclean(text string) string {
 
 var (
 	gnuLine = regexp.MustCompile(
-		`^[^:\s][^:]*:[1-9]\d*:[1-9]\d*: (?:(caution): .*\S|unchecked: .*\S|unread: .*\S|(?:stop|risk|note|unsure|waived|waived stop|waived risk|waived note|loosened): .*\S \[[a-z0-9]+(?:-[a-z0-9]+)*\](?: \(because .*\S, \S+:\d+\))?)$`,
+		`^[^:\s][^:]*:[1-9]\d*:[1-9]\d*: (?:(caution): .*\S|unchecked: .*\S|unread: .*\S|(?:stop|` +
+			`risk|note|unsure|waived|waived stop|waived risk|waived note|` +
+			`loosened): .*\S \[[a-z0-9]+(?:-[a-z0-9]+)*\](?: \(because .*\S, \S+:\d+\))?)$`,
 	)
 	totalsLine = regexp.MustCompile(
-		`^(?:forebake: )?(\d+) formulas?, (\d+) rules?: (\d+) stop, (\d+) risk, (\d+) note, (\d+) unsure, (\d+) waived(?:, \d+ in the backlog)?(?:, \d+ not read)?\.?$`,
+		`^(?:forebake: )?(\d+) formulas?, (\d+) rules?: (\d+) stop, (\d+) risk, (\d+) note, ` +
+			`(\d+) unsure, (\d+) waived(?:, \d+ in the backlog)?(?:, \d+ not read)?\.?$`,
 	)
 )
 
-// gnuCommand holds that every line is in the form that editors jump by, and that the last one gives
-// the totals.
+// gnuCommand holds that every line has the form that editors jump by,
+// and that the last gives the totals.
 func gnuCommand(ts *testscript.TestScript, neg bool, args []string) {
 	if neg || len(args) != 1 {
 		ts.Fatalf("usage: gnu FILE")
@@ -259,8 +269,8 @@ func gnuCommand(ts *testscript.TestScript, neg bool, args []string) {
 	}
 }
 
-// totalsCommand holds that the text, the lines and the JSON of one run give the same numbers, and
-// that the findings of the lines and of the JSON add up to them.
+// totalsCommand holds that a run's text, lines and JSON give the same
+// numbers, to which the findings of lines and JSON add up.
 func totalsCommand(ts *testscript.TestScript, neg bool, args []string) {
 	if neg || len(args) != 3 {
 		ts.Fatalf("usage: totals TEXT LINES JSON")
@@ -316,8 +326,8 @@ func totalsCommand(ts *testscript.TestScript, neg bool, args []string) {
 	}
 }
 
-// schemaCommand holds the JSON of check or facts to its schema: every key there, no other, each of
-// its type.
+// schemaCommand holds the JSON of check or facts to its schema: every
+// key there, no other, each of its type.
 func schemaCommand(ts *testscript.TestScript, neg bool, args []string) {
 	if neg || len(args) != 2 || schemas[args[0]] == nil {
 		ts.Fatalf("usage: schema check|facts FILE")
@@ -339,7 +349,8 @@ func schemaCommand(ts *testscript.TestScript, neg bool, args []string) {
 	}
 }
 
-// outOfOrder holds that findings stand by file, line, column, level, rule, subject and text.
+// outOfOrder holds that findings stand by file, line, column, level,
+// rule, subject and text.
 func outOfOrder(text []byte) (faults []string) {
 	var run struct {
 		Findings []struct {
@@ -386,7 +397,8 @@ func outOfOrder(text []byte) (faults []string) {
 	return faults
 }
 
-// A schema checks a value of decoded JSON and says what is wrong with it, by its path.
+// A schema checks a decoded JSON value and says what is wrong with it,
+// by its path.
 type schema interface {
 	check(path string, v any) []string
 }
@@ -519,8 +531,10 @@ var schemas = map[string]object{
 		"version":  filled,
 		"cautions": list{object{"text": filled, "source": filled, "formula": filled}},
 		"findings": list{object{
-			"rule": filled, "pack": filled, "level": words{"stop", "risk", "note"}, "answer": words{"flagged", "unsure", "waived", "assumed"},
-			"formula": isText, "subject": filled, "file": filled, "line": whole, "column": whole, "text": filled, "why": filled, "source": filled,
+			"rule": filled, "pack": filled, "level": words{"stop", "risk", "note"},
+			"answer":  words{"flagged", "unsure", "waived", "assumed"},
+			"formula": isText, "subject": filled, "file": filled, "line": whole, "column": whole,
+			"text": filled, "why": filled, "source": filled,
 			"facts": list{
 				object{
 					"name":  filled,
@@ -533,7 +547,8 @@ var schemas = map[string]object{
 			"needs": list{filled},
 			"mends": list{object{"text": filled, "trust": words{"exact", "searched", "taste"},
 				"edits": list{object{"start": whole, "end": whole, "old": isText, "new": isText}}}},
-			"doubt": yesOrNo, "food_safety": yesOrNo, "waived": orNull{object{"because": filled, "until": textOrNull, "by": filled}},
+			"doubt": yesOrNo, "food_safety": yesOrNo,
+			"waived": orNull{object{"because": filled, "until": textOrNull, "by": filled}},
 		}},
 		"unread": list{object{"file": isText, "line": whole, "column": whole, "text": filled}},
 		"assumed": list{object{"file": isText, "formula": isText, "line": whole,
@@ -567,7 +582,8 @@ var schemas = map[string]object{
 		"format":   whole,
 		"cautions": list{object{"text": filled, "source": filled, "formula": filled}},
 		"facts": list{object{
-			"formula": isText, "subject": filled, "name": filled, "value": anyFigure, "low": numberOrNull, "high": numberOrNull, "unit": isText,
+			"formula": isText, "subject": filled, "name": filled, "value": anyFigure,
+			"low": numberOrNull, "high": numberOrNull, "unit": isText,
 			"kind": words{"arithmetic", "model", "measured", "given"}, "source": filled,
 		}},
 	},
@@ -579,8 +595,9 @@ func init() { // what a house changes stands in every output
 	schemas["facts"]["set_aside"] = check["findings"]
 }
 
-// framesCommand writes messages of the Language Server Protocol, one a line of a file, as they go over
-// standard input: frames messages.txt session.
+// framesCommand writes messages of the Language Server Protocol,
+// one a line of a file, as sent over standard input: frames
+// messages.txt session.
 func framesCommand(ts *testscript.TestScript, _ bool, args []string) {
 	if len(args) != 2 {
 		ts.Fatalf("frames takes two files")

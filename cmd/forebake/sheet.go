@@ -35,7 +35,8 @@ hold the clock as in plan.`,
 		ValidArgsFunction: completeFormulas,
 		Args: func(_ *cobra.Command, args []string) error {
 			if len(args) == 0 {
-				return errors.New("sheet needs a formula file: forebake sheet buns.hcl -o buns.html")
+				return errors.New(
+					"sheet needs a formula file: forebake sheet buns.hcl -o buns.html")
 			}
 			return nil
 		},
@@ -67,7 +68,8 @@ func sheetFormat(name string) (sheet.Format, error) {
 	return format, noFormat(name, sheet.FormatNames())
 }
 
-// printSheets makes the sheets, and prints the only one or writes each to its file.
+// printSheets makes the sheets, and prints a single one or writes each
+// to its file.
 func printSheets(cmd *cobra.Command, inputs []engine.Input, format sheet.Format,
 	ask engine.PlanAsk, out string) error {
 	if out != "" {
@@ -124,8 +126,8 @@ func printSheets(cmd *cobra.Command, inputs []engine.Input, format sheet.Format,
 	return nil
 }
 
-// sheetPaths gives the file of each sheet: the one that is named, or in the folder that is named
-// one by the name of each formula file.
+// sheetPaths gives each sheet's file: the one named, or in the folder
+// named one by each formula file's name.
 func sheetPaths(pages []sheet.Page, format sheet.Format, out string) ([]string, error) {
 	info, err := os.Stat(out)
 	folder := err == nil && info.IsDir()

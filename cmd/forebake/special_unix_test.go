@@ -11,9 +11,10 @@ import (
 	"time"
 )
 
-// A pipe, a device without an end, a file of holes and a folder, where a formula, a
-// house, a pack or a backlog is read: every verb refuses it at once and says which it is. The clock
-// of the test shows a verb that waits for a writer.
+// A pipe, an endless device, a file of holes and a folder in place of
+// a formula, a house, a pack or a backlog: every verb refuses it at
+// once and says which it is. The test's clock shows a verb that waits
+// for a writer.
 func TestNoVerbReadsSpecialFiles(t *testing.T) {
 	kinds := map[string]struct {
 		make func(path string) error
@@ -86,8 +87,11 @@ func TestNoVerbReadsSpecialFiles(t *testing.T) {
 				}
 				for _, args := range list {
 					if kind == "folder" &&
-						(file != "f.hcl" && file != "backlog.hcl" || args[1] == "." || args[0] == "facts") {
-						continue // a folder is a pack, or has a house of its own; below it are no formulas
+						(file != "f.hcl" && file != "backlog.hcl" || args[1] == "." ||
+							args[0] == "facts") {
+						// a folder is a pack, or has a house of its own; it
+						// holds no formulas
+						continue
 					}
 					type end struct {
 						status int

@@ -11,8 +11,8 @@ import (
 	"testing"
 )
 
-// noFormulas are the files of testdata/published that hold worked examples and units, and nothing
-// to bake.
+// noFormulas are files of testdata/published with worked examples and
+// units, and nothing to bake.
 var noFormulas = []string{
 	"osmotic.hcl",
 	"trade.hcl",
@@ -43,8 +43,8 @@ func publishedFormulas(t *testing.T) []string {
 
 var basisNamed = regexp.MustCompile(`\((read|quoted|memory)\)`)
 
-// TestPublishedNamed holds that each published formula says at its top where it was published, and
-// how that is known.
+// TestPublishedNamed holds that each published formula says at its top
+// where it was published, and how that is known.
 func TestPublishedNamed(t *testing.T) {
 	for _, path := range publishedFormulas(t) {
 		text, err := os.ReadFile(path)
@@ -58,9 +58,10 @@ func TestPublishedNamed(t *testing.T) {
 	}
 }
 
-// TestPublishedTrust counts what the program says of formulas that bake well: no stop, half a risk
-// and three findings a formula at the most. Open answers are counted apart: many of these recipes
-// leave temperatures to the baker.
+// TestPublishedTrust counts the findings on formulas that bake well:
+// no stop, at most half a risk and three findings a formula. Open
+// answers are counted apart: many of these recipes leave temperatures
+// to the baker.
 func TestPublishedTrust(t *testing.T) {
 	paths := publishedFormulas(t)
 	var out, errs bytes.Buffer
@@ -96,7 +97,8 @@ func TestPublishedTrust(t *testing.T) {
 	n := float64(max(1, report.Totals.Formulas))
 	risks, all := float64(count["risk"])/n, float64(count["stop"]+count["risk"]+count["note"])/n
 	t.Logf(
-		"%d formulas: %d stops, %.1f risks, %.1f notes a formula, %.1f findings in all; %.1f open answers",
+		"%d formulas: %d stops, %.1f risks, %.1f notes a formula, %.1f findings in all; %.1f "+
+			"open answers",
 		report.Totals.Formulas,
 		count["stop"],
 		risks,

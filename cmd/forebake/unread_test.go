@@ -10,9 +10,10 @@ import (
 	"forebake/engine/report"
 )
 
-// A file that could not be read stands in every saved report, beside others and alone; a report
-// that stood there before does not stay. A report on the screen says so too, but for a format that
-// is read beside standard error, where nothing else was read.
+// An unreadable file is in every saved report, beside others and
+// alone; an older report does not stay. A report on the screen says so
+// too, except in a format read beside standard error where nothing
+// else was read.
 func TestUnreadStandsInEveryReport(t *testing.T) {
 	for _, c := range []struct {
 		name  string
@@ -20,18 +21,27 @@ func TestUnreadStandsInEveryReport(t *testing.T) {
 		alone bool
 		says  []string
 	}{
-		{"beside a sound file", []string{"a.hcl", "broken.hcl"}, false, []string{"broken.hcl", "has no unit", "1 not read"}},
-		{"alone", []string{"broken.hcl"}, true, []string{"broken.hcl", "has no unit", "1 not read"}},
-		{"not there", []string{"a.hcl", "nowhere.hcl"}, false, []string{"nowhere.hcl: no such file or folder", "1 not read"}},
-		{"in a broken house", []string{"school/b.hcl", "school/c.hcl"}, true, []string{"school/house.hcl", "2 not read"}},
-		{"a folder without formulas", []string{"empty", "a.hcl"}, false, []string{"no formulas in this folder", "1 not read"}},
-		{"a folder of rules", []string{"rules", "a.hcl"}, false, []string{"rules: no formulas in this folder", "1 not read"}},
+		{"beside a sound file", []string{"a.hcl", "broken.hcl"}, false,
+			[]string{"broken.hcl", "has no unit", "1 not read"}},
+		{"alone", []string{"broken.hcl"}, true,
+			[]string{"broken.hcl", "has no unit", "1 not read"}},
+		{"not there", []string{"a.hcl", "nowhere.hcl"}, false,
+			[]string{"nowhere.hcl: no such file or folder", "1 not read"}},
+		{"in a broken house", []string{"school/b.hcl", "school/c.hcl"}, true,
+			[]string{"school/house.hcl", "2 not read"}},
+		{"a folder without formulas", []string{"empty", "a.hcl"}, false,
+			[]string{"no formulas in this folder", "1 not read"}},
+		{"a folder of rules", []string{"rules", "a.hcl"}, false,
+			[]string{"rules: no formulas in this folder", "1 not read"}},
 	} {
 		for _, f := range report.Formats {
 			t.Run(c.name+"/"+f.Name, func(t *testing.T) {
 				folder(t, map[string]string{
-					"a.hcl": cautious, "broken.hcl": "formula \"b\" {\n  dough \"d\" { ingredients = { \"bread flour\" = 12 } }\n}\n",
-					"school/house.hcl": "house \"h\" {\n  kitchem {}\n}\n", "school/b.hcl": cautious, "school/c.hcl": cautious, "empty/notes.txt": "", "rules/c.hcl": ownSafety,
+					"a.hcl": cautious, "broken.hcl": "formula \"b\" {\n  dough \"d\" { " +
+						"ingredients = { \"bread flour\" = 12 } }\n}\n",
+					"school/house.hcl": "house \"h\" {\n  kitchem {}\n}\n",
+					"school/b.hcl":     cautious, "school/c.hcl": cautious, "empty/notes.txt": "",
+					"rules/c.hcl": ownSafety,
 				})
 				var out, errs bytes.Buffer
 				run(
@@ -62,7 +72,10 @@ func TestUnreadStandsInEveryReport(t *testing.T) {
 					}
 					screen = string(saved)
 				}
-				for where, printed := range map[string]string{"saved": string(saved), "on the screen": screen} {
+				for where, printed := range map[string]string{
+					"saved":         string(saved),
+					"on the screen": screen,
+				} {
 					words := strings.Join(
 						strings.Fields(strings.NewReplacer(`\_`, "_").Replace(printed)),
 						" ",

@@ -11,8 +11,8 @@ import (
 	"forebake/engine"
 )
 
-// versionText is the text of --version: the version that packs ask for, and the build, as the Go
-// tool has recorded it in the binary.
+// versionText is the text of --version: the version that packs ask for,
+// and the build as the Go tool recorded it in the binary.
 func versionText() string {
 	info, ok := debug.ReadBuildInfo()
 	if !ok {
@@ -22,8 +22,9 @@ func versionText() string {
 		runtime.Version(), runtime.GOOS, runtime.GOARCH)
 }
 
-// builtFrom names the commit of a build, shortened, its day, and changes that were not committed. A
-// build outside a repository, or with -buildvcs=false, names none.
+// builtFrom names a build's commit, shortened, its day, and
+// uncommitted changes. A build outside a repository, or with
+// -buildvcs=false, has none.
 func builtFrom(settings []debug.BuildSetting) string {
 	of := map[string]string{}
 	for _, s := range settings {
@@ -43,7 +44,8 @@ func builtFrom(settings []debug.BuildSetting) string {
 	return text
 }
 
-// sayVersion makes --version print versionText, which is made only then.
+// sayVersion makes --version print versionText, which is made
+// only then.
 func sayVersion(root *cobra.Command) {
 	root.Version = engine.Version
 	cobra.AddTemplateFunc("versionText", versionText)

@@ -19,8 +19,10 @@ func TestBuiltFrom(t *testing.T) {
 		{[]debug.BuildSetting{day}, ""},
 		{[]debug.BuildSetting{commit}, ", commit 0123456789ab"},
 		{[]debug.BuildSetting{{Key: "vcs.revision", Value: "77"}}, ", commit 77"},
-		{[]debug.BuildSetting{commit, day, {Key: "vcs.modified", Value: "false"}}, ", commit 0123456789ab of 2026-11-25"},
-		{[]debug.BuildSetting{commit, day, {Key: "vcs.modified", Value: "true"}}, ", commit 0123456789ab of 2026-11-25 and changes not committed"},
+		{[]debug.BuildSetting{commit, day, {Key: "vcs.modified", Value: "false"}},
+			", commit 0123456789ab of 2026-11-25"},
+		{[]debug.BuildSetting{commit, day, {Key: "vcs.modified", Value: "true"}},
+			", commit 0123456789ab of 2026-11-25 and changes not committed"},
 	} {
 		if got := builtFrom(c.settings); got != c.want {
 			t.Errorf("%v: %q, want %q", c.settings, got, c.want)

@@ -21,8 +21,8 @@ import (
 	"forebake/rules"
 )
 
-// flaggedTrials gives the trials of a shipped pack that are expected to flag, the first of each
-// rule: the kitchen and the tins, and the formula, as they are tried.
+// flaggedTrials gives a shipped pack's trials that expect a flag, the
+// first of each rule: the kitchen and the tins, and the formula.
 func flaggedTrials(t *testing.T, name string) map[string][2]string {
 	t.Helper()
 	var drafts []*rule.Draft
@@ -71,15 +71,16 @@ func flaggedTrials(t *testing.T, name string) map[string][2]string {
 	return out
 }
 
-// flags reports whether a trial expects its rule to flag, at whatever level.
+// flags reports whether a trial expects its rule to flag, at
+// whatever level.
 func flags(expect string) bool {
 	_, isLevel := finding.LevelNamed(expect)
 	return expect == "flagged" || isLevel
 }
 
-// Waiving any rule of food safety leaves its finding to be seen in every output, whole, before all
-// else but the cautions, with who set it aside and why. Each rule is tried on the first of its
-// trials that flags.
+// A waived food-safety finding stays visible in every output, whole,
+// before all but the cautions, with who set it aside and why. Each rule
+// is tried on its first trial that flags.
 func TestWaivedFoodSafetyStaysVisible(t *testing.T) {
 	pack, err := fs.ReadFile(rules.Files, "hygiene.hcl")
 	if err != nil {
@@ -99,7 +100,8 @@ func TestWaivedFoodSafetyStaysVisible(t *testing.T) {
 			}
 			dir := t.TempDir()
 			house := fmt.Sprintf(
-				"house \"h\" {\n%s  packs = [\"hygiene\"]\n  waive %q {\n    because = \"we keep our own records\"\n  }\n}\n",
+				"house \"h\" {\n%s  packs = [\"hygiene\"]\n  waive %q {\n"+
+					"    because = \"we keep our own records\"\n  }\n}\n",
 				trial[0],
 				id,
 			)
@@ -112,7 +114,9 @@ func TestWaivedFoodSafetyStaysVisible(t *testing.T) {
 			printed := map[string]string{}
 			for _, format := range report.FormatNames() {
 				var out, errs bytes.Buffer
-				if status := run([]string{"check", "--as", format, "--color", "never", "f.hcl"}, strings.NewReader(""), &out, &errs); status == exitUnused {
+				status := run([]string{"check", "--as", format, "--color", "never", "f.hcl"},
+					strings.NewReader(""), &out, &errs)
+				if status == exitUnused {
 					t.Fatalf("%s: %s", format, errs.String())
 				}
 				printed[format] = out.String()
@@ -130,7 +134,8 @@ func TestWaivedFoodSafetyStaysVisible(t *testing.T) {
 	}
 }
 
-// asideInOrder holds where the waived finding stands in the formats that are read from the top.
+// asideInOrder holds the place of the waived finding in formats that
+// are read from the top.
 func asideInOrder(t *testing.T, rule string, printed map[string]string) {
 	t.Helper()
 	inOrder := func(text string, parts ...string) {
@@ -166,7 +171,9 @@ func asideInOrder(t *testing.T, rule string, printed map[string]string) {
 		"## t",
 		"waived.",
 	)
-	if ok, _ := regexp.MatchString(`(?m)^f\.hcl:\d+:\d+: waived (stop|risk|note): .* \[`+rule+`\] \(because we keep our own records, house\.hcl:\d+\)$`, printed["lines"]); !ok {
+	ok, _ := regexp.MatchString(`(?m)^f\.hcl:\d+:\d+: waived (stop|risk|note): .* \[`+rule+
+		`\] \(because we keep our own records, house\.hcl:\d+\)$`, printed["lines"])
+	if !ok {
 		t.Errorf("not among the lines:\n%s", printed["lines"])
 	}
 }
@@ -188,7 +195,8 @@ func asideInJSON(t *testing.T, rule, printed string) {
 	seen := false
 	for _, f := range got.Findings {
 		seen = seen ||
-			f.Rule == rule && f.Answer == "waived" && f.Safety && f.Waived != nil && f.Waived.Because == "we keep our own records" &&
+			f.Rule == rule && f.Answer == "waived" && f.Safety && f.Waived != nil &&
+				f.Waived.Because == "we keep our own records" &&
 				strings.HasPrefix(f.Waived.By, "house.hcl:")
 	}
 	if !seen || got.Totals.Waived == 0 || len(got.Cautions) == 0 {
@@ -196,8 +204,8 @@ func asideInJSON(t *testing.T, rule, printed string) {
 	}
 }
 
-// asideInSARIF holds that the finding stands twice: suppressed with its reason, and in the open,
-// since sites hide what is suppressed.
+// asideInSARIF holds that the finding appears twice: suppressed with
+// its reason, and open, since sites hide what is suppressed.
 func asideInSARIF(t *testing.T, rule, printed string) {
 	t.Helper()
 	hidden, open := false, false
@@ -212,7 +220,8 @@ func asideInSARIF(t *testing.T, rule, printed string) {
 					)
 		case r.RuleID == "food-safety/set-aside":
 			open = open ||
-				r.Level == "warning" && len(r.Suppressions) == 0 && strings.Contains(r.Message.Text, rule+": ") &&
+				r.Level == "warning" && len(r.Suppressions) == 0 &&
+					strings.Contains(r.Message.Text, rule+": ") &&
 					strings.Contains(r.Message.Text, "because we keep our own records")
 		}
 	}

@@ -8,11 +8,12 @@ import (
 	"unicode/utf8"
 )
 
-// quoted is a line of a formula file that mend or compare prints as it stands.
+// quoted is a line of a formula file that mend or compare
+// prints unchanged.
 var quoted = regexp.MustCompile(`^ +(\d+ [-+]|[AB] +\d+ ) `)
 
-// TestWidth holds that every verb keeps to the columns of the terminal on the demo formulas: a wider
-// line is one word, or a line of a file.
+// TestWidth holds that every verb keeps to the terminal's columns on
+// the demo formulas: a wider line is one word, or a line of a file.
 func TestWidth(t *testing.T) {
 	t.Chdir("../..")
 	t.Setenv("NO_COLOR", "1")
@@ -20,11 +21,14 @@ func TestWidth(t *testing.T) {
 		t.Setenv("COLUMNS", strconv.Itoa(columns))
 		for _, line := range []string{
 			"check formulas", "check --all formulas", "check formulas/first-draft.hcl",
-			"check --as text formulas/school", "cautions formulas", "mend formulas", "mend --taste formulas/first-draft.hcl",
+			"check --as text formulas/school", "cautions formulas", "mend formulas",
+			"mend --taste formulas/first-draft.hcl",
 			"facts formulas", "facts --all formulas/almond-danish.hcl", "facts --list",
 			"facts --history formulas", "why salt-high", "why live-dough-note", "packs",
-			"compare formulas/first-draft.hcl formulas/second-draft.hcl", "trial", "trial hygiene yeast",
-			"--help", "check --help", "mend --help", "facts --help", "trial --help", "compare --help",
+			"compare formulas/first-draft.hcl formulas/second-draft.hcl", "trial",
+			"trial hygiene yeast",
+			"--help", "check --help", "mend --help", "facts --help", "trial --help",
+			"compare --help",
 		} {
 			printed := printedBy(line)
 			if len(printed) < 40 {

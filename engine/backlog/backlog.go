@@ -1,10 +1,12 @@
-// Package backlog is the list of findings that stood when a team took on the rules. Findings on the
-// list do not count, so that an old collection can be checked without failing every run.
+// Package backlog lists the findings that stood when a team took on the
+// rules. Listed findings do not count, so an old collection can be
+// checked without failing every run.
 //
-// Package run takes the findings on a list out of its result, and makes new lists. A list names a
-// finding by its formula, rule and subject, never by its line, so that edits do not invalidate it.
-// Of findings that are equal in all three, it covers as many as it says. It never covers food
-// safety, nor findings that the house waives. Nothing here reads or writes files.
+// Package run takes listed findings out of its result, and makes new
+// lists. A list names a finding by formula, rule and subject, never by
+// line, so edits do not invalidate it. Of findings equal in all three
+// it covers as many as it says. It never covers food safety, nor
+// findings that the house waives. Nothing here reads or writes files.
 package backlog
 
 import (
@@ -20,7 +22,8 @@ import (
 	"forebake/engine/source"
 )
 
-// Entry is one line of a list: so many findings of a rule on a subject of a formula.
+// Entry is one line of a list: a rule's findings on one subject of a
+// formula, counted.
 type Entry struct {
 	Formula, Rule, Subject string
 	Times                  int
@@ -38,8 +41,9 @@ type List struct {
 	Entries []Entry
 }
 
-// Limits of a list, far above any real one. Each line has a bracket, so source.MaxBrackets is
-// reached first; Fits checks before a list is written that it can be read again.
+// Limits of a list, far above any real one. Each line has a bracket, so
+// source.MaxBrackets is reached first; Fits checks that a list can be
+// read again before it is written.
 const (
 	MaxEntries = 20_000
 	MaxBytes   = source.MaxLimitBytes
@@ -121,10 +125,10 @@ func (r *reader) formula(b *hclsyntax.Block) {
 	}
 }
 
-// entryKeys are what a line may hold.
+// entryKeys are the keys of a line.
 var entryKeys = []string{"rule", "on", "times"}
 
-// entry reads one line, and reports whether it can be used.
+// entry reads one line, and reports whether it is usable.
 func (r *reader) entry(item hclsyntax.Expression, e *Entry) bool {
 	before := len(r.Problems)
 	pairs, _ := r.Pairs(item, "a line of a backlog", nil)
@@ -159,8 +163,8 @@ func covers(f *finding.Finding) bool {
 
 func keyOf(f *finding.Finding) key { return key{f.Formula, f.Rule, f.Subject} }
 
-// Of makes the list of the findings of a run, and counts the findings of food safety that it leaves
-// out.
+// Of lists the findings of a run, and counts the food-safety findings
+// that it leaves out.
 func Of(findings []*finding.Finding, made string) (l *List, safety int) {
 	counts := map[key]int{}
 	for _, f := range findings {
@@ -193,9 +197,10 @@ func (l *List) sort() {
 	})
 }
 
-// Cover splits the findings of a run into those that count and those that the list covers. cleared
-// are the entries that were not found again in a formula that the run checked. A finding that
-// stands, covered or not, clears no entry.
+// Cover splits a run's findings into those that count and those that
+// the list covers. cleared are the entries without a finding in a
+// formula that the run checked. A finding clears no entry, covered
+// or not.
 func (l *List) Cover(findings []*finding.Finding, checked []string) (
 	left, covered []*finding.Finding, cleared []Entry) {
 	room := make(map[key]int, len(l.Entries))
@@ -240,7 +245,8 @@ func (l *List) Less(cleared []Entry) *List {
 	return out
 }
 
-// Is reports whether a file is a backlog, readable or not: its blocks show it.
+// Is reports whether a file is a backlog, readable or not: its blocks
+// show it.
 func Is(f *source.File) bool {
 	f.Limit = MaxBytes
 	blocks, sure := source.Blocks(f)
@@ -248,7 +254,8 @@ func Is(f *source.File) bool {
 	return sure && len(blocks) > 0 && !slices.ContainsFunc(blocks, other)
 }
 
-// Fits gives an error, with what to do, for the text of a list that could not be read again.
+// Fits gives an error, with what to do, for a list that could not be
+// read again.
 func Fits(text []byte) error {
 	if _, problems := Read(source.New("the list", text)); len(problems) > 0 {
 		return fmt.Errorf("the list would be too long to be read again (%s); write one for each "+
@@ -276,7 +283,8 @@ func (l *List) Text() []byte {
 		if e.Times > 1 {
 			times = fmt.Sprintf(", times = %d", e.Times)
 		}
-		fmt.Fprintf(&b, "      { rule = %s, on = %s%s },\n", reading.Quoted(e.Rule), reading.Quoted(e.Subject),
+		fmt.Fprintf(&b, "      { rule = %s, on = %s%s },\n", reading.Quoted(e.Rule),
+			reading.Quoted(e.Subject),
 			times)
 	}
 	if len(l.Entries) > 0 {

@@ -46,8 +46,8 @@ func TestCover(t *testing.T) {
 	if len(left) != 1 || left[0] != safe || len(covered) != 4 || len(cleared) != 0 {
 		t.Errorf("left %d, covered %d, cleared %d", len(left), len(covered), len(cleared))
 	}
-	// One more of a kind is new, one less is cleared, and a formula that was not checked says
-	// nothing.
+	// One more of a kind is new, one less is cleared; a formula that
+	// was not checked says nothing.
 	left, covered, cleared = l.Cover(
 		[]*finding.Finding{old[0], f("Buns", "salt-low", "dough \"d\""), old[1]},
 		[]string{"Buns"},
@@ -159,7 +159,7 @@ func FuzzRead(f *testing.F) {
 	})
 }
 
-// A list is written up to the length that can be read again, and refused over it.
+// A list is written up to the length that can be read again.
 func TestFits(t *testing.T) {
 	list := func(lines int, word string) []byte {
 		var findings []*finding.Finding

@@ -1,10 +1,11 @@
-// Package batch is the log of what happened at the bench: batches of a formula, with what was read
-// and noted at its steps and the marks of the tasting.
+// Package batch is the log of the bench: a formula's batches, with what
+// was read and noted at its steps and the marks of the tasting.
 //
-// The log of buns.hcl is buns.log.hcl beside it. It only grows: an entry is added at its end, and a
-// text that does not begin with all that was there is never written. Batches and entries are
-// numbered, so that one that was taken out or moved is found. Package run hands the readings of the
-// newest batch to the formula. Nothing here reads or writes files.
+// The log of buns.hcl is buns.log.hcl beside it. It only grows: entries
+// are added at its end, and each new text begins with the old one.
+// Batches and entries are numbered, so one that was removed or moved is
+// found. Package run gives the formula the newest batch's readings.
+// Nothing here reads or writes files.
 package batch
 
 import (
@@ -26,7 +27,7 @@ import (
 // MaxBytes bounds a log: some two thousand entries.
 const MaxBytes = source.MaxFileBytes
 
-// Log is the batches of a formula file, the oldest first.
+// Log is the batches of a formula file, oldest first.
 type Log struct{ Batches []*Batch }
 
 // Batch is one batch of a formula.
@@ -46,7 +47,8 @@ type Entry struct {
 	Place  source.Place
 	Date   string
 
-	// Of a step: its number in the formula, its part and what it was, to find it again.
+	// The step's number in the formula, its part and what it was, to
+	// find it again.
 	Step      int // 0 for the whole batch
 	Part, Did string
 
@@ -68,7 +70,7 @@ const BestMark = 5
 // PathOf is the path of the log of a formula file.
 func PathOf(path string) string { return strings.TrimSuffix(path, ".hcl") + ".log.hcl" }
 
-// Newest is the newest batch of a formula; nil where there is none.
+// Newest is a formula's newest batch; nil for none.
 func (l *Log) Newest(name string) *Batch {
 	for i := len(l.Batches) - 1; i >= 0; i-- {
 		if l.Batches[i].Formula == name {
@@ -88,8 +90,9 @@ func (l *Log) Of(name string) (out []*Batch) {
 	return out
 }
 
-// StepOf finds the step that an entry speaks of: that of its number, else the only one of its part
-// that is as the entry says; nil where the formula has changed since.
+// StepOf finds an entry's step: the one with its number, else the
+// only one of its part that matches; nil where the formula has
+// changed since.
 func (e *Entry) StepOf(f *formula.Formula) *formula.Step {
 	var found *formula.Step
 	several := false
@@ -114,8 +117,9 @@ func (e *Entry) StepOf(f *formula.Formula) *formula.Step {
 	return found
 }
 
-// Believe gives the steps of a formula the readings of its newest batch, unless they have their own.
-// used counts them; lost are entries whose step is not there any more.
+// Believe gives a formula's steps the readings of its newest batch,
+// unless they have their own. used counts them; lost are entries whose
+// step is gone.
 func (l *Log) Believe(f *formula.Formula) (used int, lost []*Entry) {
 	b := l.Newest(f.Name)
 	if b == nil {
@@ -146,8 +150,8 @@ func Read(f *source.File) (*Log, source.Problems) {
 	l := &Log{}
 	if n := len(f.Text); n > 0 && f.Text[n-1] != '\n' {
 		return l, source.Problems{{Place: source.Place{File: f, Start: n, End: n},
-			Text: "the log is cut short: its last line has no end; put back what is missing, or take " +
-				"the last block out"}}
+			Text: "the log is cut short: its last line has no end; put back what is missing, or " +
+				"take the last block out"}}
 	}
 	body, problems := source.Parse(f)
 	if len(problems) > 0 {
@@ -174,12 +178,13 @@ type reader struct {
 	log *Log
 }
 
-// text reads a text that an attribute must hold; "" where it is not there.
+// text reads a text attribute; "" where it is missing.
 func (r *reader) text(b *hclsyntax.Block, key string, must bool) string {
 	a := b.Body.Attributes[key]
 	if a == nil {
 		if must {
-			r.Fault(r.Place(b.TypeRange), "this %s has no %s; put back what the log said", b.Type, key)
+			r.Fault(r.Place(b.TypeRange), "this %s has no %s; put back what the log said",
+				b.Type, key)
 		}
 		return ""
 	}
@@ -274,9 +279,10 @@ func (r *reader) marks(x hclsyntax.Expression, e *Entry) {
 const heading = "# What happened at the bench. forebake log adds to the end, and changes nothing " +
 	"that stands here.\n"
 
-// Add gives the text of a log with a batch and an entry at its end, each nil for none. The entry is
-// of that batch, else of the newest one of its formula. The new text begins with all of the old one
-// and reads without a problem.
+// Add gives the text of a log with a batch and an entry at its end,
+// each nil for none. The entry is of that batch, else of its
+// formula's newest one. The new text begins with the old one and
+// reads without a problem.
 func (l *Log) Add(name string, old []byte, of string, b *Batch, e *Entry) ([]byte, error) {
 	var out bytes.Buffer
 	out.Write(old)
@@ -321,12 +327,13 @@ func (l *Log) Add(name string, old []byte, of string, b *Batch, e *Entry) ([]byt
 			strings.TrimSuffix(name, ".log.hcl")+"-old.log.hcl")
 	}
 	if _, problems := Read(source.New(name, text)); len(problems) > 0 {
-		return nil, fmt.Errorf("--%s", problems[0].Text) // it begins with the key, which is the flag
+		// it begins with the key, which is the flag
+		return nil, fmt.Errorf("--%s", problems[0].Text)
 	}
 	return text, nil
 }
 
-// put writes a text, and nothing where there is none.
+// put writes a text, if there is one.
 func put(out *bytes.Buffer, key, text string) {
 	if text != "" {
 		fmt.Fprintf(out, "  %s = %s\n", key, reading.Quoted(text))

@@ -59,14 +59,16 @@ func rest(read string) string {
 		read + "\"\n"
 }
 
-// The readings of the newest batch count where the formula has none of its own; of two of one step
-// the last one does.
+// The newest batch's readings count where the formula has none; of two
+// of one step the last one does.
 func TestBelieve(t *testing.T) {
 	text := begun + "entry \"1.1\" {\n" + rest("24 C") + "}\n" +
 		strings.Replace(begun, `"1"`, `"2"`, 1) + "entry \"2.1\" {\n" + rest("25 C") + "}\n" +
 		"entry \"2.2\" {\n" + rest("2 x after 50 min") + "}\n" +
-		"entry \"2.3\" {\n  date = \"2026-11-27\"\n  step = 5\n  part = \"bun dough\"\n  did = \"bake 20 min\"\n  read = \"80 C core\"\n}\n" +
-		"entry \"2.4\" {\n  date = \"2026-11-27\"\n  step = 4\n  part = \"bun dough\"\n  did = \"bake 25 min\"\n  read = \"80 C core\"\n}\n"
+		"entry \"2.3\" {\n  date = \"2026-11-27\"\n  step = 5\n  part = \"bun dough\"\n" +
+		"  did = \"bake 20 min\"\n  read = \"80 C core\"\n}\nentry \"2.4\" {\n" +
+		"  date = \"2026-11-27\"\n  step = 4\n  part = \"bun dough\"\n  did = \"bake 25 min\"\n" +
+		"  read = \"80 C core\"\n}\n"
 	l, f := logOf(t, text), formulaOf(t, buns)
 	used, lost := l.Believe(f)
 	steps := f.Parts[0].Steps
@@ -82,8 +84,10 @@ func TestBelieve(t *testing.T) {
 	if b := l.Newest("Rolls"); b != nil {
 		t.Errorf("%+v", b)
 	}
-	// A step that has moved is found again by what it says, unless it stands there twice.
-	moved := formulaOf(t, strings.Replace(buns, "{ mix = \"10 min\", to = \"26 C\" },", "{ mix = \"10 min\", to = \"26 C\" }, { fold = 1 },", 1))
+	// A step that has moved is found by its text, unless that is
+	// there twice.
+	moved := formulaOf(t, strings.Replace(buns, "{ mix = \"10 min\", to = \"26 C\" },",
+		"{ mix = \"10 min\", to = \"26 C\" }, { fold = 1 },", 1))
 	if used, _ := l.Believe(moved); used != 1 || moved.Parts[0].Steps[2].Reading == nil {
 		t.Errorf("%d used of the moved steps", used)
 	}
@@ -97,7 +101,7 @@ func TestBelieve(t *testing.T) {
 	}
 }
 
-// A log that is cut short or was edited by hand has a problem with its place.
+// A log cut short or edited by hand has a problem with its place.
 func TestFaults(t *testing.T) {
 	entry := "entry \"1.1\" {\n  date = \"2026-11-26\"\n  note = \"soft\"\n}\n"
 	for text, want := range map[string]string{
@@ -132,7 +136,7 @@ func TestFaults(t *testing.T) {
 	}
 }
 
-// Whatever is added, the new text begins with the old one, and reads back as it was said.
+// Each new text begins with the old one, and reads back as it was said.
 func TestAddOnlyAdds(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		var text []byte
@@ -191,7 +195,7 @@ func TestAddOnlyAdds(t *testing.T) {
 	})
 }
 
-// A log grows up to its most bytes, and not over.
+// A log grows up to its limit, and no further.
 func TestMaxBytes(t *testing.T) {
 	l := logOf(t, begun)
 	for extra, fits := range map[int]bool{-1: true, 0: true, 1: false} {
@@ -214,7 +218,7 @@ func TestPathOf(t *testing.T) {
 	}
 }
 
-// Whatever a log holds, reading it ends; one that reads without a problem can be added to, and
+// Reading any log ends; one without a problem can be added to, and
 // keeps all that it held.
 func FuzzRead(f *testing.F) {
 	f.Add(begun)

@@ -1,8 +1,9 @@
-// Package begin writes starting files: a formula for each family of doughs, from the middle of its
-// published ranges, and a house file that asks for what must be measured.
+// Package begin writes starting files: a formula for each family of
+// doughs, from the middle of its published ranges, and a house file
+// that asks for what must be measured.
 //
-// Percentages come from package family, and the process of each family from the table of this
-// package. Package engine hands the texts out.
+// Percentages come from package family, processes from this package's
+// table. Package engine hands the texts out.
 package begin
 
 import (
@@ -23,7 +24,7 @@ type line struct {
 	says          string // comment
 }
 
-// Formula writes a starting formula of a family for so much flour, g.
+// Formula writes a family's starting formula for flourG grams of flour.
 func Formula(f *family.Family, flourG float64) string {
 	p := way(f.Name)
 	main, sources := p.dough(f, flourG)
@@ -38,10 +39,10 @@ func Formula(f *family.Family, flourG float64) string {
 		p.each = math.Floor((total + roll) * (1 - benchLoss) / n)
 	}
 	var b strings.Builder
-	fmt.Fprintf(&b, "# A starting formula, to be changed: every amount below stands in the middle of "+
-		"what is published\n# of this family. Times and temperatures are common practice. Check it "+
-		"after each change:\n# forebake check FILE. Write measured = ... into a step when you have "+
-		"probed it.\n#\n# Ranges, in %% of the flour:\n")
+	fmt.Fprintf(&b, "# A starting formula, to be changed: every amount below stands in the "+
+		"middle of what is published\n# of this family. Times and temperatures are common "+
+		"practice. Check it after each change:\n# forebake check FILE. Write measured = ... into "+
+		"a step when you have probed it.\n#\n# Ranges, in %% of the flour:\n")
 	b.WriteString(sources.text())
 	fmt.Fprintf(&b, "formula \"My %s\" {\n  family = %q\n  makes  = \"%s of %s\"   # what a piece "+
 		"weighs before the bake\n  # start = \"05:00\"       # when work begins\n  # keep  = \"1 "+
@@ -49,8 +50,9 @@ func Formula(f *family.Family, flourG float64) string {
 		quantity.Format(p.each, "g"))
 	if roll > 0 {
 		fmt.Fprintf(&b, "  # Beaten flat and pliable, as firm as the dough.\n  filling \"butter "+
-			"block\" {\n    ingredients = {\n      \"unsalted butter\" = { amount = \"%s g\", temp = "+
-			"\"13 C\" }   # %s\n    }\n    steps = [\n      { sheet = \"10 mm\" },\n    ]\n  }\n\n",
+			"block\" {\n    ingredients = {\n      \"unsalted butter\" = { amount = \"%s g\", "+
+			"temp = \"13 C\" }   # %s\n    }\n    steps = [\n      { sheet = \"10 mm\" },\n"+
+			"    ]\n  }\n\n",
 			quantity.Plain(math.Round(roll)), share(f.RollIn, "roll-in fat"))
 	}
 	fmt.Fprintf(&b, "  dough \"%s\" {\n    ingredients = {\n", p.dish)
@@ -71,7 +73,8 @@ func Formula(f *family.Family, flourG float64) string {
 	return b.String()
 }
 
-// writeLines writes ingredients with their signs and comments in columns.
+// writeLines writes ingredients with their signs and comments
+// in columns.
 func writeLines(b *strings.Builder, list []line) {
 	wide, long := 0, 0
 	value := func(l line) string {
@@ -102,13 +105,14 @@ func typical(r family.Range) float64 {
 	return (r.Lo + r.Hi) / 2
 }
 
-// share words what a range says, for the comment beside an amount.
+// share words a range for the comment beside an amount.
 func share(r family.Range, what string) string {
 	return fmt.Sprintf("%s %s %%, of %s to %s %%", what, quantity.Plain(typical(r)),
 		quantity.Plain(r.Lo), quantity.Plain(r.Hi))
 }
 
-// sources are the ranges of the head of a file, each with the number of its source.
+// sources are the ranges in a file's head, each with its
+// source's number.
 type sources struct{ ranges, names []string }
 
 func (s *sources) add(what string, r family.Range) {
@@ -143,7 +147,7 @@ func (s *sources) text() string {
 	return b.String()
 }
 
-// wrapped breaks a text into lines of so many letters.
+// wrapped breaks a text into lines of at most width letters.
 func wrapped(text string, width int) []string {
 	var out []string
 	line := ""
@@ -159,12 +163,13 @@ func wrapped(text string, width int) []string {
 	return append(out, line)
 }
 
-// benchLoss and mostBenchLoss are the shares that stay in the bowl and on the bench, surplus what may
-// be left over beyond them (common practice).
+// benchLoss and mostBenchLoss are the shares lost in the bowl and on
+// the bench, surplus what may be left beyond them (common practice).
 const benchLoss, mostBenchLoss, surplus = 0.02, 0.05, 0.02
 
-// dough works out the ingredients of a family from the middle of its ranges: eggs, sugar, salt and
-// yeast as they stand; fat and liquid are what is then lacking of fat and of water.
+// dough works out a family's ingredients from the middle of its ranges:
+// eggs, sugar, salt and yeast directly; fat and liquid fill what is
+// then lacking of fat and water.
 func (p *process) dough(f *family.Family, flourG float64) (list []line, from *sources) {
 	from = &sources{}
 	item := func(name string) *larder.Item {
@@ -194,7 +199,8 @@ func (p *process) dough(f *family.Family, flourG float64) (list []line, from *so
 	eggs := typical(f.Egg)
 	fat, liquid := item(p.fat), item(p.liquid)
 	of := func(per100 float64) float64 { return per100 / 100 }
-	// water = hydration, and fat = what is wanted: two lines of two unknowns.
+	// water = hydration, fat = what is wanted: two equations,
+	// two unknowns.
 	needFat := typical(f.Fat) - eggs*of(item(egg).Fat)
 	needWater := typical(f.Hydration) - eggs*of(item(egg).Water)
 	det := of(fat.Fat)*of(liquid.Water) - of(liquid.Fat)*of(fat.Water)
@@ -240,11 +246,12 @@ func (p *process) dough(f *family.Family, flourG float64) (list []line, from *so
 	return list, from
 }
 
-// plainYeastSugar is the sugar over which a strain that bears it is written, % (makers ask for it
-// from 5 to 10 % on; read).
+// plainYeastSugar is the sugar over which an osmotolerant strain is
+// written, % (makers ask for it from 5 to 10 % on; read).
 const plainYeastSugar = 8
 
-// rounded is a weight as a baker writes it: to the gram under 100 g, to 5 g above.
+// rounded is a weight as a baker writes it: to 1 g under 100 g, to 5
+// g above.
 func rounded(g float64) float64 {
 	switch {
 	case g < 10:

@@ -7,29 +7,31 @@ import (
 	"forebake/engine/kitchen"
 )
 
-// asked says for each key of a kitchen how it is measured, and gives a value to write over.
+// asked gives, by key of a kitchen, an example value and how it
+// is measured.
 var asked = map[string]struct{ value, how string }{
-	"room":    {"22 C", "a thermometer on the bench, at the hour you mix, in winter and in summer"},
-	"fridge":  {"4 C", "a thermometer in a glass of water on the middle shelf, after a night; not the dial"},
+	"room": {"22 C", "a thermometer on the bench, at the hour you mix, in winter and in summer"},
+	"fridge": {"4 C", "a thermometer in a glass of water on the middle shelf, after a night; " +
+		"not the dial"},
 	"freezer": {"-18 C", "a thermometer between two packs, after a night"},
 	"scale":   {"1 g", "read it as it counts up; a pocket scale of 0.1 g weighs yeast and spice"},
 	"bowl":    {"9 kg", "in kg, half of its litres is a start"},
 	"bench":   {"120 x 60 cm", "what is free for a sheet of dough"},
 	"oven":    {"4 trays of 60 x 40 cm", "count those that it bakes evenly, and measure inside"},
-	"friction": {"5 C to 7 C", "probe a dough as it comes together and at its end, ten batches; leave it " +
-		"out until then"},
+	"friction": {"5 C to 7 C", "probe a dough as it comes together and at its end, ten batches; " +
+		"leave it out until then"},
 	"code":     {"us-food-code", "ask your inspector; also \"uk\" and \"eu-852-2004\""},
 	"units":    {"metric", "by the jugs and scales that you measure with; also \"us\" and \"uk\""},
 	"altitude": {"0 m", "off a map"},
 }
 
-// House writes a starting house file. What must be measured stands behind a # until it is: until
-// then the default holds.
+// House writes a starting house file. What must be measured is
+// commented out; until it is measured the default holds.
 func House() string {
 	var b strings.Builder
 	b.WriteString("# A starting house file. Save it as house.hcl beside your formulas, or above " +
-		"them.\n# Each line behind a # asks for one figure of your kitchen: measure it, write it, " +
-		"and take the #\n# away. Until then the default holds.\n\n" +
+		"them.\n# Each line behind a # asks for one figure of your kitchen: measure it, write " +
+		"it, and take the #\n# away. Until then the default holds.\n\n" +
 		"house \"My kitchen\" {\n  kitchen {\n")
 	wide := 0
 	for _, k := range kitchen.Keys {

@@ -2,8 +2,9 @@ package begin
 
 import "forebake/engine/quantity"
 
-// process is how a family is made, and what it is made with. Times, temperatures and weights are
-// common practice; the check of each starting formula holds them to the rules.
+// process is how a family is made, and with what. Times, temperatures
+// and weights are common practice; the check of each starting formula
+// holds them to the rules.
 type process struct {
 	dish       string // name of the dough part
 	one, many  string // word for what it makes
@@ -22,7 +23,7 @@ func (p *process) pieces(n float64) string {
 	return quantity.Plain(n) + " " + p.many
 }
 
-// way is how a family is made: that of plain rolls for one that the table does not have.
+// way is how a family is made; as plain rolls for one not in the table.
 func way(name string) process {
 	if p, ok := processes[name]; ok {
 		return p
@@ -69,7 +70,8 @@ var processes = map[string]process{
 			`{ divide = "{each} g" },`,
 			`{ shape  = "rings", pieces = {n}, as = "pieces {each} g" },`,
 			`{ proof  = "30 min", at = "28 C", as = "pieces {each} g", covered = true },`,
-			`{ cook   = "3 min", at = "180 C", by = "frying", core = "92 C" },   # half the time a side`,
+			`{ cook   = "3 min", at = "180 C", by = "frying", core = "92 C" }, ` +
+				`  # half the time a side`,
 			`{ cool   = "20 min", at = "room" },`,
 		}},
 	"brioche moderate": {"brioche dough", "piece", "pieces", 60, "whole milk", "unsalted butter",
@@ -81,7 +83,8 @@ var processes = map[string]process{
 	"panettone": {"panettone dough", "loaf", "loaves", 500, "water", "unsalted butter",
 		softButter, true, []string{
 			`{ mix    = "8 min", by = "planetary", to = "22 C", with = [{others}] },`,
-			`{ mix    = "6 min", by = "planetary", to = "24 C", with = "{fat}" },   # in lots; probe it: measured = "24 C"`,
+			`{ mix    = "6 min", by = "planetary", to = "24 C", with = "{fat}" }, ` +
+				`  # in lots; probe it: measured = "24 C"`,
 			`{ rest   = "90 min", at = "26 C", as = "bowl", covered = true },`,
 			`{ divide = "{each} g" },`,
 			`{ shape  = "balls in paper cases", pieces = {n}, as = "pieces {each} g" },`,
@@ -92,7 +95,8 @@ var processes = map[string]process{
 	"stollen": {"stollen dough", "loaf", "loaves", 500, "whole milk", "unsalted butter",
 		softButter, true, []string{
 			`{ mix    = "8 min", by = "planetary", to = "22 C", with = [{others}] },`,
-			`{ mix    = "6 min", by = "planetary", to = "24 C", with = "{fat}" },   # in lots; probe it: measured = "24 C"`,
+			`{ mix    = "6 min", by = "planetary", to = "24 C", with = "{fat}" }, ` +
+				`  # in lots; probe it: measured = "24 C"`,
 			`{ rest   = "60 min", at = "26 C", as = "bowl", covered = true },`,
 			`{ divide = "{each} g" },`,
 			`{ shape  = "folded loaves", pieces = {n}, as = "log 80 mm" },`,
@@ -108,12 +112,15 @@ var processes = map[string]process{
 
 var brioche = []string{
 	`{ mix    = "8 min", by = "planetary", to = "20 C", with = [{others}] },`,
-	`{ mix    = "6 min", by = "planetary", to = "22 C", with = "{fat}" },   # in lots; probe it: measured = "22 C"`,
+	`{ mix    = "6 min", by = "planetary", to = "22 C", with = "{fat}" }, ` +
+		`  # in lots; probe it: measured = "22 C"`,
 	`{ rest   = "20 min", at = "room", as = "bowl", covered = true },`,
-	`{ chill  = "2 h", at = "fridge", as = "slab 20 mm", covered = true },   # firm enough to shape`,
+	`{ chill  = "2 h", at = "fridge", as = "slab 20 mm", covered = true }, ` +
+		`  # firm enough to shape`,
 	`{ divide = "{each} g" },`,
 	`{ shape  = "balls", pieces = {n}, as = "pieces {each} g" },`,
-	`{ proof  = "75 min", at = "27 C", as = "pieces {each} g", covered = true },   # no warmer: butter melts out`,
+	`{ proof  = "75 min", at = "27 C", as = "pieces {each} g", covered = true }, ` +
+		`  # no warmer: butter melts out`,
 	`{ bake   = "15 min", at = "190 C", core = "92 C" },   # probe the middle of the last one`,
 	`{ cool   = "45 min", at = "room" },`,
 }
@@ -136,7 +143,8 @@ var laminated = []string{
 	`{ chill = "45 min", at = "fridge", as = "slab 25 mm", covered = true },`,
 	`{ sheet = "5 mm" },`,
 	`{ shape = "pieces on trays, well apart", pieces = {n}, as = "pieces {each} g" },`,
-	`{ proof = "60 min", at = "26 C", as = "pieces {each} g", covered = true },   # under 28 C: butter melts out`,
+	`{ proof = "60 min", at = "26 C", as = "pieces {each} g", covered = true }, ` +
+		`  # under 28 C: butter melts out`,
 	`{ bake  = "18 min", at = "195 C", core = "93 C" },   # probe the middle of the last one`,
 	`{ cool  = "45 min", at = "room" },`,
 }

@@ -1,7 +1,8 @@
-// Package cost adds up what a formula's ingredients cost, and lists them as a label does.
+// Package cost adds up what a formula's ingredients cost, and lists
+// them as a label does.
 //
-// It counts what goes into the dough and what is put on it: of a part that is taken in by weight,
-// that share alone. Package engine calls it.
+// It counts what goes into the dough or onto it: of a part taken in by
+// weight, only that share. Package engine calls it.
 package cost
 
 import (
@@ -25,7 +26,8 @@ type used struct {
 	grams figure.Interval
 }
 
-// usedIn adds up the ingredients of a formula, the heaviest first; those that are open stand last.
+// usedIn adds up a formula's ingredients, heaviest first, open
+// ones last.
 func usedIn(s *facts.Sheet) []used {
 	var out []used
 	shares := sharesOf(s)
@@ -60,12 +62,13 @@ func usedIn(s *facts.Sheet) []used {
 	return out
 }
 
-// sharesOf is the share of each part that is used, by its serial: all of one that no other takes
-// in, else what the others take of it.
+// sharesOf is the share used of each part, by serial: all of one that
+// no other takes in, else what the others take.
 func sharesOf(s *facts.Sheet) []figure.Interval {
 	f := s.Formula
 	out := make([]figure.Interval, len(f.Parts))
-	// Order has each part after those that go into it: backwards, a taker stands before.
+	// Order has each part after those that go into it, so backwards
+	// takers come first.
 	for i := len(f.Order) - 1; i >= 0; i-- {
 		p := f.Order[i]
 		share, taken := figure.Interval{}, false
@@ -134,7 +137,7 @@ func ends(iv figure.Interval) finding.Ends {
 	return finding.Ends{Low: iv.Lo, Mid: iv.Mid(), High: iv.Hi}
 }
 
-// notes says what the sum leaves out and what it counts whole.
+// notes says what the sum leaves out or counts whole.
 func notes(s *facts.Sheet, list []used) []string {
 	var out []string
 	var open []string

@@ -13,7 +13,8 @@ import (
 	"forebake/engine/quantity"
 )
 
-// law is how the law of a place orders the list of ingredients and marks allergens in it.
+// law is how a place's law orders the list of ingredients and
+// marks allergens.
 type law struct {
 	codes        []string // of the kitchen, for which it holds
 	name         string
@@ -36,7 +37,7 @@ var laws = []law{
 			"Articles 18 and 21 (memory)"},
 }
 
-// lawsOf gives the laws for a kitchen's code: all of them where it names none.
+// lawsOf gives the laws for a kitchen's code; all where it names none.
 func lawsOf(code string) []law {
 	var out []law
 	for _, l := range laws {
@@ -47,7 +48,8 @@ func lawsOf(code string) []law {
 	return out
 }
 
-// littleWater is the share of the product up to which added water need not be listed.
+// littleWater is the share of the product up to which added water need
+// not be listed.
 const littleWater = 0.05
 
 // label writes the list.
@@ -89,7 +91,7 @@ func isWater(item *larder.Item) bool {
 	return item.Class == larder.ClassLiquid && item.Water > 99
 }
 
-// waterLeft puts added water where its weight in the finished product puts it.
+// waterLeft places added water by its weight in the finished product.
 func (l law) waterLeft(s *facts.Sheet, list []used, i int) ([]used, []string) {
 	water := list[i]
 	whole := figure.Interval{}
@@ -97,15 +99,15 @@ func (l law) waterLeft(s *facts.Sheet, list []used, i int) ([]used, []string) {
 		whole = whole.Add(u.grams)
 	}
 	if isFried(s.Formula) {
-		return list, []string{"water stands as it is put in: how much of it hot fat drives out is " +
-			"not known"}
+		return list, []string{"water stands as it is put in: how much of it hot fat drives out " +
+			"is not known"}
 	}
 	lost := s.KindMass(formula.Dough).Add(s.Spread()).Mul(s.BakeLoss())
 	left := water.grams.Sub(lost)
 	left = figure.Between(max(0, left.Lo), max(0, left.Hi))
 	if !left.IsFinite() || !whole.IsFinite() {
-		return list, []string{"water stands as it is put in: the weight of the batch is open, and " +
-			"with it what the bake loses"}
+		return list, []string{"water stands as it is put in: the weight of the batch is open, " +
+			"and with it what the bake loses"}
 	}
 	says := []string{fmt.Sprintf("%s of water is put in, and the bake is taken to lose %s of the "+
 		"batch as water: %s is left", quantity.FormatInterval(water.grams, "g"),
@@ -133,8 +135,8 @@ func (l law) waterLeft(s *facts.Sheet, list []used, i int) ([]used, []string) {
 	return slices.Insert(list, place, water), says
 }
 
-// mayTurn tells the neighbours of the list whose weights are ranges that meet: the list orders them
-// by the middle. Of added water waterLeft tells.
+// mayTurn tells of neighbours in the list whose weight ranges meet: the
+// list orders them by the middle. waterLeft tells of added water.
 func mayTurn(list []used) []string {
 	var out []string
 	for i := 1; i < len(list); i++ {
@@ -157,7 +159,8 @@ func isFried(f *formula.Formula) bool {
 	})
 }
 
-// marks names the allergens of an ingredient in capitals, as emphasis, and collects them.
+// marks names the allergens of an ingredient in capitals, as emphasis,
+// and collects them.
 func (l law) marks(item *larder.Item, set, check map[string]bool) string {
 	codes := item.US
 	if l.jurisdiction == "EU" {

@@ -11,10 +11,12 @@ import (
 	"testing"
 )
 
-var update = flag.Bool("update", false, "write what the server answers into testdata/editor/answers.txt")
+var update = flag.Bool("update", false,
+	"write what the server answers into testdata/editor/answers.txt")
 
-// asks are the places of the kitchen of testdata/editor that are asked about: a file, a request, the
-// text around the place with a bar at it, and what is typed there first.
+// asks are the asked places of testdata/editor: a file, a request,
+// the text around the place with a bar at it, and what is typed
+// there first.
 var asks = []struct{ file, method, mark, typed string }{
 	{"rolls.hcl", "hover", `"whole m|ilk"`, ""},
 	{"rolls.hcl", "hover", `"farm b|utter"`, ""},
@@ -112,8 +114,8 @@ func TestAnswers(t *testing.T) {
 	texts := map[string]string{}
 	versions := map[string]int{}
 	var out strings.Builder
-	out.WriteString("What the editor's server answers about the files beside this one. The bar is the " +
-		"place; what is\ntyped there first stands behind +.\n")
+	out.WriteString("What the editor's server answers about the files beside this one. The bar " +
+		"is the place; what is\ntyped there first stands behind +.\n")
 	for _, name := range []string{"house.hcl", "rules/mine.hcl", "rolls.hcl"} {
 		text, err := os.ReadFile(filepath.Join(dir, name))
 		if err != nil {
@@ -169,7 +171,8 @@ func TestAnswers(t *testing.T) {
 		a, b := strings.Split(got, "\n"), strings.Split(string(want), "\n")
 		for i := range min(len(a), len(b)) {
 			if a[i] != b[i] {
-				t.Fatalf("line %d of answers.txt: the server says\n%s\nand not\n%s", i+1, a[i], b[i])
+				t.Fatalf("line %d of answers.txt: the server says\n%s\nand not\n%s", i+1,
+					a[i], b[i])
 			}
 		}
 		t.Fatalf("%d lines, and not %d", len(a), len(b))
@@ -181,10 +184,12 @@ func shownDiagnostic(d diagnostic) string {
 	if more {
 		message += " ..."
 	}
-	out := fmt.Sprintf("%d:%d-%d:%d severity %d %s: %s", d.Range.Start.Line+1, d.Range.Start.Character,
+	out := fmt.Sprintf("%d:%d-%d:%d severity %d %s: %s", d.Range.Start.Line+1,
+		d.Range.Start.Character,
 		d.Range.End.Line+1, d.Range.End.Character, d.Severity, d.Code, message)
 	for _, r := range d.RelatedInformation {
-		out += fmt.Sprintf("\n  %d:%d %s", r.Location.Range.Start.Line+1, r.Location.Range.Start.Character,
+		out += fmt.Sprintf("\n  %d:%d %s", r.Location.Range.Start.Line+1,
+			r.Location.Range.Start.Character,
 			r.Message)
 	}
 	return out
@@ -307,7 +312,8 @@ func (c *client) said(method, path, text string, p object) string {
 		}
 		c.call(name, params, &got)
 		for _, h := range got {
-			fmt.Fprintf(&out, "%s  [%s]\n", strings.TrimSpace(strings.Split(text, "\n")[h.Position.Line]),
+			fmt.Fprintf(&out, "%s  [%s]\n",
+				strings.TrimSpace(strings.Split(text, "\n")[h.Position.Line]),
 				h.Label)
 		}
 	case "formatting":

@@ -10,17 +10,20 @@ import (
 	"forebake/engine"
 )
 
-// BenchmarkKeystroke types a comment above a formula of 3 KB, a letter at a time, and waits for the
-// findings of each. It gives the median and the 99th percentile, and the median over that of a check
-// of the same text in the same run, by an engine that has read its house and packs.
+// BenchmarkKeystroke types a comment above a formula of 3 KB, letter by
+// letter, and waits for the findings of each. It gives the median and
+// the 99th percentile, and the median over that of a check of the same
+// text in the same run, by an engine that has read its house and packs.
 func BenchmarkKeystroke(b *testing.B) {
 	c := start(b, object{})
 	path, text := demo(b, "cinnamon-buns.hcl")
-	text = "#\n" + text + strings.Repeat("# a line of notes about this formula\n", max(0, 3000-len(text))/37)
+	text = "#\n" + text + strings.Repeat("# a line of notes about this formula\n",
+		max(0, 3000-len(text))/37)
 	c.open(path, text)
 	e := engine.New()
 	e.Workers = 1
-	in := []engine.Input{{Name: filepath.ToSlash(path), Text: []byte(text), Dir: filepath.Dir(path)}}
+	in := []engine.Input{{Name: filepath.ToSlash(path), Text: []byte(text),
+		Dir: filepath.Dir(path)}}
 	e.Check(in)
 	var keys, checks []time.Duration
 	version := 2

@@ -65,7 +65,7 @@ func value(word, means string) offer {
 	return offer{word: word, means: means, kind: protocol.KindValue, quoted: true}
 }
 
-// keys makes offers of settings, those apart that are written already.
+// keys makes offers of settings that are not written yet.
 func keys(spot tolerant.Spot, list ...string) []offer {
 	var out []offer
 	for _, w := range list {
@@ -138,13 +138,14 @@ func units(spot tolerant.Spot, kinds quantity.Kinds) []offer {
 	return out
 }
 
-// ingredients lists the names of ingredients, the other parts of the formula first.
+// ingredients lists the names of ingredients, the other parts of the
+// formula first.
 func (a *answer) ingredients(spot tolerant.Spot) []offer {
 	out := a.otherParts(spot, "the ")
 	return append(out, larderNames(a.loaded(), spot.Keys)...)
 }
 
-// otherParts lists the parts of the formula but the one that a place is in.
+// otherParts lists the formula's parts except the one around a place.
 func (a *answer) otherParts(spot tolerant.Spot, before string) []offer {
 	var out []offer
 	for _, f := range a.models() {
@@ -164,7 +165,8 @@ func inPart(spot tolerant.Spot, p *formula.Part) bool {
 	})
 }
 
-// larderNames lists the names and other names of ingredients but those of without.
+// larderNames lists the names and other names of ingredients, except
+// those of without.
 func larderNames(l *engine.Loaded, without []string) []offer {
 	var out []offer
 	for _, name := range l.House.Larder.Names() {
@@ -183,7 +185,8 @@ func larderNames(l *engine.Loaded, without []string) []offer {
 	return out
 }
 
-// ingredientSetting lists the settings of an ingredient, or the units of one.
+// ingredientSetting lists the settings of an ingredient, or the units
+// of one.
 func ingredientSetting(spot tolerant.Spot) []offer {
 	if spot.Key == "" {
 		means := map[string]string{}
@@ -209,7 +212,8 @@ func verbs(before string) []offer {
 	return out
 }
 
-// stepSetting lists the verbs, the settings of a verb, or the values of a setting.
+// stepSetting lists the verbs, the settings of a verb, or the values of
+// a setting.
 func (a *answer) stepSetting(spot tolerant.Spot) []offer {
 	if spot.Key == "" && len(spot.Keys) == 0 {
 		return verbs("")

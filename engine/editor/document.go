@@ -30,7 +30,8 @@ func (d *document) at() *source.File {
 	return d.file
 }
 
-// pathOf turns a file address (RFC 8089) into a path; another address is an error.
+// pathOf turns a file address (RFC 8089) into a path; another address
+// is an error.
 func pathOf(uri string) (string, error) {
 	u, err := url.Parse(uri)
 	if err != nil || u.Scheme != "file" {

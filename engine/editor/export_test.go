@@ -11,7 +11,8 @@ func TextOf(s *Server, uri string) string {
 	return string(d.text)
 }
 
-// ReadFrom has the server read what is not open from elsewhere than the disk.
+// ReadFrom has the server read what is not open from elsewhere than
+// the disk.
 func ReadFrom(s *Server, texts files.Texts) { s.disk = texts }
 
 // Kept is how many answers the server keeps.

@@ -6,7 +6,8 @@ import (
 	"testing"
 )
 
-// TestFormat leaves the demo formulas as they are, and changes spaces alone in others.
+// TestFormat leaves the demo formulas as they are, and changes spaces
+// alone in others.
 func TestFormat(t *testing.T) {
 	c := start(t, object{})
 	paths, _ := filepath.Glob("../../formulas/*.hcl")

@@ -28,7 +28,8 @@ type thing struct {
 	at         source.Place
 }
 
-// under finds the ingredient or step of the line at an offset, or the part whose name is there.
+// under finds the ingredient or step on an offset's line, or the part
+// whose name is there.
 func (a *answer) under(offset int) (thing, bool) {
 	from := bytes.LastIndexByte(a.doc.text[:offset], '\n') + 1
 	to := len(a.doc.text)
@@ -88,7 +89,7 @@ func (s *Server) hover(ctx context.Context, p *protocol.AtPosition) (any, error)
 	return plainHover(text, at), nil
 }
 
-// The figures that a hover shows of a part: what a baker asks of a dough first.
+// A hover's figures of a part: what a baker asks of a dough first.
 var hoverFigures = []string{"mass_g", "flour_g", "hydration_pct", "sugar_pct", "fat_pct",
 	"salt_pct", "yeast_pct", "egg_pct", "water_activity"}
 
@@ -165,7 +166,8 @@ func (a *answer) ingredientText(x thing) string {
 	return b.String()
 }
 
-// stepText tells when a step begins, how warm the part is at its ends, and how far it has risen.
+// stepText tells when a step begins, how warm the part is at its ends,
+// and its rise.
 func (a *answer) stepText(x thing) string {
 	var b strings.Builder
 	fmt.Fprintf(&b, "%s in %s %q\n", x.step.Text(), x.part.Kind, x.part.Name)
@@ -198,13 +200,15 @@ func (a *answer) stepText(x thing) string {
 	return strings.TrimSpace(b.String())
 }
 
-// middleAtStart is how warm the middle is as a step begins, "" where it is not known.
+// middleAtStart is the middle's temperature as a step begins, ""
+// for unknown.
 func (a *answer) middleAtStart(x thing) string {
 	subject := facts.Subject{On: facts.OnStep, Part: x.part, Step: x.step}
 	return shownFigure(a.sheet(x.formula), facts.OnStep, "start_c", subject)
 }
 
-// clockOf writes a clock: of the day where the formula says when it starts, else since its start.
+// clockOf writes a clock: of the day where the formula has a start,
+// else since its start.
 func clockOf(h, startMin float64) string {
 	if math.IsNaN(h) || math.IsInf(h, 0) {
 		return ""
@@ -223,7 +227,8 @@ func plainHover(text string, at protocol.Range) protocol.Hover {
 		Contents: protocol.Markup{Kind: "plaintext", Value: safe(text)}}
 }
 
-// hoverWord tells, in a rule or house file, what a figure, a limit or a rule is.
+// hoverWord tells, in a rule or house file, what a figure, a limit or a
+// rule is.
 func (s *Server) hoverWord(a *answer, offset int) any {
 	start, end := wordAt(a.doc.text, offset)
 	word := string(a.doc.text[start:end])
@@ -253,7 +258,8 @@ func wordAt(text []byte, offset int) (start, end int) {
 	return start, end
 }
 
-// wordText explains a fact (dough.sugar_pct), a limit (limit.sugar_pct) or a rule (salt-low).
+// wordText explains a fact (dough.sugar_pct), a limit (limit.sugar_pct)
+// or a rule (salt-low).
 func (a *answer) wordText(word string, offset int) string {
 	owner, name, isFact := strings.Cut(word, ".")
 	if !isFact {
@@ -333,7 +339,8 @@ func limitLine(card finding.Card, l finding.CardLimit) string {
 	return line + ", as shipped"
 }
 
-// meansSubject reports whether a word of a condition names a subject: dough.x is of a part.
+// meansSubject reports whether a word of a condition names a subject:
+// dough.x is of a part.
 func meansSubject(word string, on facts.On) bool {
 	if word == facts.OnNames[on] {
 		return true

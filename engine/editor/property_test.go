@@ -37,8 +37,8 @@ func (m model) offset(line, character int) int {
 	return at
 }
 
-// TestEdits sends random edits: the server has the text that the client has, and it never ends by
-// itself.
+// TestEdits sends random edits: server and client keep the same text,
+// and the server never ends by itself.
 func TestEdits(t *testing.T) {
 	c := start(t, object{})
 	path, text := demo(t, "plain-milk-loaf.hcl")
@@ -51,15 +51,19 @@ func TestEdits(t *testing.T) {
 		c.change(path, version, object{"text": text})
 		for range rapid.IntRange(4, 20).Draw(t, "edits") {
 			lines := strings.Count(string(utf16.Decode(m)), "\n")
-			from := [2]int{rapid.IntRange(0, lines+1).Draw(t, "line"), rapid.IntRange(0, 60).Draw(t, "character")}
-			to := [2]int{from[0] + rapid.IntRange(0, 2).Draw(t, "lines"), rapid.IntRange(0, 60).Draw(t, "end")}
-			word := rapid.SampledFrom([]string{"", "a", "\"", "{", "}", "é", "e\u0301", "😀", "\n", "\r\n",
+			from := [2]int{rapid.IntRange(0, lines+1).Draw(t, "line"),
+				rapid.IntRange(0, 60).Draw(t, "character")}
+			to := [2]int{from[0] + rapid.IntRange(0, 2).Draw(t, "lines"),
+				rapid.IntRange(0, 60).Draw(t, "end")}
+			word := rapid.SampledFrom([]string{"", "a", "\"", "{", "}", "é", "e\u0301", "😀",
+				"\n", "\r\n",
 				"\"salt\" = \"9 g\"\n", "  },\n"}).Draw(t, "word")
 			start, end := m.offset(from[0], from[1]), m.offset(to[0], to[1])
 			if end < start {
 				start, end = end, start
 			}
-			m = append(append(append(model{}, m[:start]...), utf16.Encode([]rune(word))...), m[end:]...)
+			m = append(append(append(model{}, m[:start]...), utf16.Encode([]rune(word))...),
+				m[end:]...)
 			version++
 			c.change(path, version, object{"text": word, "range": object{
 				"start": object{"line": from[0], "character": from[1]},

@@ -10,7 +10,8 @@ import (
 	"forebake/engine/finding"
 )
 
-// TestSameAsCheck opens each demo formula: the findings are those of check, at the same lines.
+// TestSameAsCheck opens each demo formula: the findings are those of
+// check, at the same lines.
 func TestSameAsCheck(t *testing.T) {
 	c := start(t, object{})
 	for _, name := range []string{"first-draft.hcl", "second-draft.hcl", "cinnamon-buns.hcl"} {
@@ -51,11 +52,13 @@ func TestCautionsOnce(t *testing.T) {
 	}
 }
 
-// TestRelated tells the lines that an answer waits for beside it, to a client that shows them.
+// TestRelated tells the lines that an answer waits for, to a client
+// that shows them.
 func TestRelated(t *testing.T) {
 	path, text := demo(t, "first-draft.hcl")
 	for _, shows := range []bool{true, false} {
-		c := start(t, object{"textDocument": object{"publishDiagnostics": object{"relatedInformation": shows}}})
+		c := start(t,
+			object{"textDocument": object{"publishDiagnostics": object{"relatedInformation": shows}}})
 		told := 0
 		for _, d := range c.open(path, text) {
 			for _, r := range d.RelatedInformation {
@@ -74,7 +77,8 @@ func TestRelated(t *testing.T) {
 	}
 }
 
-// TestLifecycle holds the order of initialize, shutdown and exit, with the exit status.
+// TestLifecycle holds the order of initialize, shutdown and exit, with
+// the exit status.
 func TestLifecycle(t *testing.T) {
 	c := start(t, nil)
 	if err := c.try("textDocument/hover", object{}, nil); err == nil ||
@@ -128,7 +132,7 @@ const rolls = `formula "Rolls" {
 }
 `
 
-// at is the position of the first place of a text, behind its bar.
+// at is the position of a text's first place, behind its bar.
 func at(text, mark string) (string, object) {
 	before, after := strings.Split(mark, "|")[0], strings.Split(mark, "|")[1]
 	i := strings.Index(text, before+after)

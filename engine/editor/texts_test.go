@@ -31,7 +31,8 @@ func (c *counted) Read(path string, k files.Kind) ([]byte, error) {
 	return c.Texts.Read(path, k)
 }
 
-// kitchen copies the files of testdata/editor into a folder of the test.
+// kitchen copies the files of testdata/editor into a folder of
+// the test.
 func kitchen(t *testing.T) (dir string, texts map[string]string) {
 	t.Helper()
 	dir, texts = t.TempDir(), map[string]string{}
@@ -61,8 +62,9 @@ func codes(list []diagnostic) []string {
 	return out
 }
 
-// TestUnsavedTexts types into a house and a rule file: the findings of an open formula follow, saved
-// or not, and go back when the text is closed.
+// TestUnsavedTexts types into a house and a rule file: an open
+// formula's findings follow, saved or not, and go back when the text
+// is closed.
 func TestUnsavedTexts(t *testing.T) {
 	c := start(t, object{})
 	dir, texts := kitchen(t)
@@ -81,9 +83,11 @@ func TestUnsavedTexts(t *testing.T) {
 	if got := c.next(rolls, 1); has(got, "salt-high") {
 		t.Errorf("the unsaved house does not count: %v", codes(got))
 	}
-	stricter := strings.NewReplacer("sugar_pct = 15", "sugar_pct = 5", "fat_pct = 10 }", "fat_pct = 20 }")
-	c.notify("textDocument/didOpen", object{"textDocument": object{"uri": uri(path("rules/mine.hcl")),
-		"languageId": "hcl", "version": 1, "text": stricter.Replace(texts["rules/mine.hcl"])}})
+	stricter := strings.NewReplacer("sugar_pct = 15", "sugar_pct = 5", "fat_pct = 10 }",
+		"fat_pct = 20 }")
+	c.notify("textDocument/didOpen",
+		object{"textDocument": object{"uri": uri(path("rules/mine.hcl")),
+			"languageId": "hcl", "version": 1, "text": stricter.Replace(texts["rules/mine.hcl"])}})
 	if got := c.next(rolls, 1); !has(got, "sweet-and-lean") {
 		t.Errorf("the unsaved rule does not count: %v", codes(got))
 	}
@@ -104,7 +108,8 @@ func TestUnsavedTexts(t *testing.T) {
 	}
 	// A broken house is told, and nothing passes for clear.
 	c.open(path("house.hcl"), strings.Replace(more, "kitchen {", "kitchn {", 1))
-	if got := c.next(rolls, 1); len(got) == 0 || got[0].Code != "" || !strings.Contains(got[0].Message, "kitchn") {
+	got := c.next(rolls, 1)
+	if len(got) == 0 || got[0].Code != "" || !strings.Contains(got[0].Message, "kitchn") {
 		t.Errorf("the broken house is not told: %+v", got)
 	}
 }
@@ -126,8 +131,8 @@ func TestTrialsOnSave(t *testing.T) {
 	}
 }
 
-// TestRuleFileOfNoHouse opens a rule file that its house does not name: what the house sets of other
-// rules is no problem of it.
+// TestRuleFileOfNoHouse opens a rule file that its house does not name:
+// what the house sets of other rules is no problem.
 func TestRuleFileOfNoHouse(t *testing.T) {
 	c := start(t, object{})
 	dir, texts := kitchen(t)
@@ -137,7 +142,8 @@ func TestRuleFileOfNoHouse(t *testing.T) {
 	}
 }
 
-// TestReadsOnce types into a formula: no house and no pack is read again.
+// TestReadsOnce types into a formula: no house and no pack is
+// read again.
 func TestReadsOnce(t *testing.T) {
 	c := start(t, object{})
 	disk := &counted{Texts: files.Disk{}}
@@ -150,7 +156,8 @@ func TestReadsOnce(t *testing.T) {
 	}
 	before := len(disk.read)
 	for i := range 20 {
-		c.change(path, i+2, object{"text": "# " + strings.Repeat("x", i) + "\n" + texts["rolls.hcl"]})
+		c.change(path, i+2, object{"text": "# " + strings.Repeat("x", i) + "\n" +
+			texts["rolls.hcl"]})
 	}
 	for _, name := range disk.read[before:] {
 		if strings.HasSuffix(name, ".hcl") && !strings.Contains(name, "log") {
@@ -159,8 +166,9 @@ func TestReadsOnce(t *testing.T) {
 	}
 }
 
-// TestSeveralDocuments opens all demo formulas, types into them by turns and closes them: each keeps
-// its own answer, and none is kept of a closed one.
+// TestSeveralDocuments opens all demo formulas, types into them by
+// turns and closes them: each keeps its own answer, and a closed
+// one none.
 func TestSeveralDocuments(t *testing.T) {
 	c := start(t, object{})
 	want, texts := map[string]string{}, map[string]string{}
@@ -173,7 +181,8 @@ func TestSeveralDocuments(t *testing.T) {
 	}
 	for version := 2; version < 6; version++ {
 		for _, path := range paths {
-			got := c.change(path, version, object{"text": strings.Repeat("\n", version) + texts[path]})
+			got := c.change(path, version,
+				object{"text": strings.Repeat("\n", version) + texts[path]})
 			if now := fmt.Sprint(codes(got)); now != want[path] {
 				t.Errorf("%s, version %d: %s, and at first %s", path, version, now, want[path])
 			}
@@ -188,8 +197,8 @@ func TestSeveralDocuments(t *testing.T) {
 	}
 }
 
-// TestTypedOver asks about a text and types on at once: the request ends as the protocol says, and
-// the next one is answered for the new text.
+// TestTypedOver asks about a text and types on at once: the request
+// ends as the protocol says, and the next is answered for the new text.
 func TestTypedOver(t *testing.T) {
 	c := start(t, object{})
 	path, text := demo(t, "first-draft.hcl")
@@ -200,7 +209,10 @@ func TestTypedOver(t *testing.T) {
 		go func() {
 			defer wait.Done()
 			err := c.try("textDocument/codeAction", object{"textDocument": object{"uri": uri(path)},
-				"range":   object{"start": object{"line": 9 + i, "character": 0}, "end": object{"line": 9 + i, "character": 0}},
+				"range": object{
+					"start": object{"line": 9 + i, "character": 0},
+					"end":   object{"line": 9 + i, "character": 0},
+				},
 				"context": object{"diagnostics": list{}}}, nil)
 			if err != nil && !strings.Contains(err.Error(), "-32801") {
 				t.Errorf("request %d: %v", i, err)
@@ -211,16 +223,20 @@ func TestTypedOver(t *testing.T) {
 	wait.Wait()
 	var got []object
 	c.call("textDocument/codeAction", object{"textDocument": object{"uri": uri(path)},
-		"range":   object{"start": object{"line": 0, "character": 0}, "end": object{"line": 99, "character": 0}},
+		"range": object{
+			"start": object{"line": 0, "character": 0},
+			"end":   object{"line": 99, "character": 0},
+		},
 		"context": object{"diagnostics": list{}}}, &got)
 	if len(got) < 3 {
 		t.Errorf("%d actions", len(got))
 	}
 }
 
-// TestNeverFalselyClear types a draft letter by letter, and takes single bytes out of it. Where the
-// text as it stands is one that check takes, the editor has the findings of check; where it is not,
-// the editor tells what is wrong with it. So no state passes for clear.
+// TestNeverFalselyClear types a draft letter by letter, and takes
+// single bytes out of it. Where check takes the text, the editor has
+// check's findings; else it says what is wrong. So no state passes
+// for clear.
 func TestNeverFalselyClear(t *testing.T) {
 	c := start(t, object{})
 	path, text := demo(t, "first-draft.hcl")
@@ -277,7 +293,8 @@ func TestNeverFalselyClear(t *testing.T) {
 	}
 }
 
-// TestMemoryStaysLevel types for long: what the server keeps does not grow with the edits.
+// TestMemoryStaysLevel types for long: what the server keeps does not
+// grow with the edits.
 func TestMemoryStaysLevel(t *testing.T) {
 	c := start(t, object{})
 	path, text := demo(t, "plain-milk-loaf.hcl")

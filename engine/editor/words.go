@@ -19,7 +19,8 @@ import (
 	"forebake/engine/trial"
 )
 
-// loaded is the house of a document, or the one without a file where that cannot be used.
+// loaded is a document's house, or the one without a file where that
+// is unusable.
 func (a *answer) loaded() *engine.Loaded {
 	if a.house == nil {
 		return a.fallback
@@ -27,7 +28,8 @@ func (a *answer) loaded() *engine.Loaded {
 	return a.house
 }
 
-// withinFormula gives a place of a trial's formula as it stands in a formula file.
+// withinFormula gives a place of a trial's formula as in a
+// formula file.
 func withinFormula(spot tolerant.Spot) (_ tolerant.Spot, ok bool) {
 	i := slices.IndexFunc(spot.Around,
 		func(a tolerant.Around) bool { return a.Block == "formula" })
@@ -38,14 +40,15 @@ func withinFormula(spot tolerant.Spot) (_ tolerant.Spot, ok bool) {
 	return spot, true
 }
 
-// conditions are the settings of rule files that hold a condition or a figure, and messages those
-// that hold figures in braces.
+// conditions are rule-file settings with a condition or a figure,
+// messages those with figures in braces.
 var (
 	conditions = []string{"when", "note", "risk", "is", "to"}
 	messages   = []string{"say", "detail", "short"}
 )
 
-// inRules lists what can stand at a place of a rule file or a house file.
+// inRules lists what can stand at a place of a rule file or a
+// house file.
 func (a *answer) inRules(spot *tolerant.Spot, offset int) []offer {
 	l := a.loaded()
 	n := len(spot.Around)
@@ -78,7 +81,8 @@ func (a *answer) inRules(spot *tolerant.Spot, offset int) []offer {
 	return nil
 }
 
-// ruleNames lists the rules of the file itself, which no house may name yet, then those in force.
+// ruleNames lists the file's own rules, which no house may name yet,
+// then those in force.
 func (a *answer) ruleNames(l *engine.Loaded) []offer {
 	var list []*rule.Rule
 	if a.pack != nil {
@@ -116,7 +120,8 @@ func keysIn(block string) []finding.CatalogueKey {
 		func(k finding.CatalogueKey) bool { return k.Block != block })
 }
 
-// settings lists the settings and blocks that a block of a rule or house file takes.
+// settings lists the settings and blocks that a block of a rule or
+// house file takes.
 func settings(spot *tolerant.Spot, block string) []offer {
 	var out []offer
 	add := func(name, means string) {
@@ -149,7 +154,8 @@ func settings(spot *tolerant.Spot, block string) []offer {
 	return out
 }
 
-// values lists the words that can be the value of a setting, or an item of its list.
+// values lists the words that can be the value of a setting, or an item
+// of its list.
 func (a *answer) values(l *engine.Loaded, spot *tolerant.Spot, last tolerant.Around) []offer {
 	key := spot.Key
 	if key == "" {
@@ -199,7 +205,8 @@ func inBraces(text string) bool {
 	return strings.LastIndexByte(text, '{') > strings.LastIndexByte(text, '}')
 }
 
-// facts lists the figures that a condition can read, with the limits of the rule around it.
+// facts lists the figures that a condition can read, with the limits of
+// the rule around it.
 func (a *answer) facts(l *engine.Loaded, word string, offset int) []offer {
 	owner, _, dotted := strings.Cut(word, ".")
 	var out []offer

@@ -7,7 +7,7 @@ import (
 	"forebake/engine/figure"
 )
 
-// Pinned judges the condition at hand with one read held at an interval.
+// Pinned judges the condition with one read held at an interval.
 func (j *Judge) Pinned(i int, at Interval) figure.Truth {
 	j.pins = make([]*Interval, len(j.expr.reads))
 	j.pins[i] = &at
@@ -16,8 +16,8 @@ func (j *Judge) Pinned(i int, at Interval) figure.Truth {
 	return t
 }
 
-// Blame lists the reads that leave the condition at hand open: those that leave it open even with
-// every other open read held at one of its ends. Where none does so alone, all of them are listed.
+// Blame lists the reads that leave the condition open, even with every
+// other open read held at an end. Where none does so alone, it lists all.
 func (j *Judge) Blame() []int {
 	x := j.expr
 	var open []int
@@ -77,8 +77,8 @@ func (j *Judge) end(i int, high bool) *Interval {
 	return &Interval{Lo: at, Hi: at}
 }
 
-// Middle judges the expression at hand with every modelled figure at its middle. ok is false when
-// the middle of a figure that it reads is not known.
+// Middle judges the expression with every modelled figure at its middle.
+// ok is false when one of those middles is unknown.
 func (j *Judge) Middle() (out Result, ok bool) {
 	pins := make([]*Interval, len(j.expr.reads))
 	for i := range j.expr.reads {
@@ -97,11 +97,12 @@ func (j *Judge) Middle() (out Result, ok bool) {
 	return out, true
 }
 
-// certain is the excess of a condition that holds without comparing figures.
+// certain is the excess of a condition that holds without
+// comparing figures.
 const certain = 10
 
-// Excess tells by how much the condition at hand can hold, as a share of the figures compared:
-// above zero it is not clear, and the more the worse.
+// Excess tells how far the condition can hold, as a share of the figures
+// compared: above zero it is not clear, and more is worse.
 func (j *Judge) Excess() float64 { return j.excess(j.expr.root) }
 
 func (j *Judge) excess(n *node) float64 {
@@ -144,7 +145,7 @@ func (j *Judge) excess(n *node) float64 {
 // maxNested bounds how many figures within figures Excess looks into.
 const maxNested = 2
 
-// figureOf turns a judge to the expression of a declared yes or no that the node reads.
+// figureOf gives a judge of the declared yes or no that the node reads.
 func (j *Judge) figureOf(n *node) (inner *Judge, ok bool) {
 	if n.op != opRead || n.typ != facts.YesNo || j.expr.reads[n.read].Fact == nil ||
 		j.nested == maxNested {

@@ -34,7 +34,8 @@ func (n *Names) block() string {
 // self is the first name of the subject.
 func (n *Names) self() string { return n.Subject.names[0] }
 
-// Words lists the names that may start a reference: "dough", "kitchen", "limit".
+// Words lists the names that may start a reference: "dough",
+// "kitchen", "limit".
 func (n *Names) Words() []string {
 	list := slices.Clone(n.Subject.names)
 	if n.hasPart() {
@@ -50,7 +51,7 @@ func (n *Names) Words() []string {
 	return list
 }
 
-// hasPart reports whether "part" stands for the part that the subject is in.
+// hasPart reports whether "part" stands for the subject's part.
 func (n *Names) hasPart() bool {
 	return n.Subject.On == facts.OnStep || n.Subject.On == facts.OnIngredient
 }
@@ -72,13 +73,13 @@ func (n *Names) scopeOf(word string) (s scope, on facts.On, ok bool) {
 	return 0, 0, false
 }
 
-// On tells which kind of subject a name stands for; isLimit for the name of the limits.
+// On tells a name's kind of subject; isLimit for the name of the limits.
 func (n *Names) On(word string) (on facts.On, isLimit bool) {
 	s, on, _ := n.scopeOf(word)
 	return on, s == inLimit
 }
 
-// WordsOf lists the names that the subject of a read goes by: "dough" and "part".
+// WordsOf lists the names for a read's subject: "dough" and "part".
 func (n *Names) WordsOf(r *Read) []string {
 	return slices.DeleteFunc(n.Words(), func(word string) bool {
 		s, _, _ := n.scopeOf(word)
@@ -96,7 +97,7 @@ type check struct {
 	units   map[*node]measure // of the nodes; used for figures only
 }
 
-// functions that an expression may call, with how many arguments they take.
+// functions that an expression may call, with their numbers of arguments.
 var functions = map[string]struct {
 	op       op
 	min, max int
@@ -108,8 +109,8 @@ var functionNames = []string{"abs", "known", "max", "min", "round"}
 // Functions lists the functions that an expression may call.
 func Functions() []string { return slices.Clone(functionNames) }
 
-// walk goes over the parsed tree and lets through only what the language has. Everything else is
-// refused with its place.
+// walk copies what the language has from the parsed tree, and refuses the
+// rest with its place.
 func (c *check) walk(n ast.Node) *node {
 	switch x := n.(type) {
 	case *ast.IntegerNode:
@@ -169,8 +170,8 @@ func refused(n ast.Node, in string) string {
 		" comparisons, and, or, not, in, ? :, " + strings.Join(functionNames, ", ")
 }
 
-// Magnitudes as powers of ten. Facts and limits stay under 10^12, so that a checked expression
-// stays within the range of a float64.
+// Magnitudes as powers of ten. Facts and limits stay under 10^12, so a
+// checked expression stays within a float64.
 const (
 	factSize = 12
 	maxSize  = 250
@@ -217,13 +218,15 @@ func (c *check) unknownSubject(word string) string {
 	return reading.UnknownText("subject", word, "this "+c.names.block(), c.names.Words())
 }
 
-// isBracket tells owner['name'] from owner.name, which the tree does not: the first has quotes.
+// isBracket reports whether a member is owner['name'], not owner.name:
+// only the former is quoted, and the tree does not tell.
 func (c *check) isBracket(m *ast.MemberNode) bool {
 	at := c.at(m.Property).Start
 	return strings.ContainsRune("'\"`\\", rune(c.r.File.Text[at]))
 }
 
-// factNode checks that the subject has the fact, whatever its verb or kind turns out to be.
+// factNode checks that the subject has the fact, whatever its verb
+// or kind.
 func (c *check) factNode(at source.Place, r Read, on facts.On, name string) *node {
 	f, err := c.names.Figures.find(on, name)
 	switch {
@@ -260,7 +263,7 @@ func (c *check) unknownFact(r Read, on facts.On, name string) string {
 	return text + "; nearest is " + strings.Join(near, ", ")
 }
 
-// notOf says which subjects of the expression do not have a fact; "" where all have it.
+// notOf names the expression's subjects that lack a fact; "" for none.
 func (c *check) notOf(f *facts.Fact, r Read, name string) string {
 	s := c.names.Subject
 	switch {
@@ -297,7 +300,7 @@ func (c *check) notOf(f *facts.Fact, r Read, name string) string {
 	return ""
 }
 
-// node gives the node of a read. Each fact or limit stands once in the list of reads.
+// node gives the node of a read. Each fact or limit is listed once.
 func (c *check) node(r Read) *node {
 	i := slices.IndexFunc(c.expr.reads, func(o Read) bool {
 		return o.scope == r.scope && o.Fact == r.Fact && o.Limit == r.Limit
@@ -408,7 +411,7 @@ func (c *check) binary(x *ast.BinaryNode) *node {
 	return c.fail(x, "no %q in a %s%s", x.Operator, c.names.block(), hint)
 }
 
-// compared checks that a comparison of two numbers is one of two like units.
+// compared checks that two compared numbers have like units.
 func (c *check) compared(x ast.Node, n *node) *node {
 	if n.kids[0].typ == facts.Number {
 		return c.sameMeasure(x, n)
@@ -433,8 +436,8 @@ func (c *check) arithmetic(x *ast.BinaryNode, a, b *node) *node {
 		if b.op == opNumber && b.number == 0 {
 			return c.fail(x, "a division by zero")
 		}
-		// A written divisor is at least 10^-9. A computed one may be anything: the judge turns a
-		// result that is not finite into an open one.
+		// A written divisor is at least 10^-9. A computed one may be
+		// anything: the judge opens a result that is not finite.
 		n.op, n.size = opDiv, a.size+factSize
 	}
 	if n.size > maxSize {

@@ -11,7 +11,8 @@ import (
 // Deciding is a set of the reads of a condition, by index.
 type Deciding [2]uint64
 
-// Has reports whether the read at an index is in the set. Reads beyond its size always are.
+// Has reports whether the read at an index is in the set. Reads beyond
+// its size always are.
 func (d *Deciding) Has(i int) bool {
 	return i >= 64*len(d) || d[i/64]&(1<<(i%64)) != 0
 }
@@ -22,16 +23,17 @@ func (d *Deciding) add(i int) {
 	}
 }
 
-// Deciding gives the reads that decide the answer of the condition at hand: the figures that are
-// compared in the branches that hold or may hold, and the limits that they pass. Margins, factors
-// of models and limits that another one outdoes are left out.
+// Deciding gives the reads that decide the condition's answer: figures
+// compared in branches that hold or may hold, and the limits they pass.
+// Margins, model factors and limits that another outdoes are left out.
 func (j *Judge) Deciding() Deciding {
 	var d Deciding
 	j.decide(j.expr.root, figure.Yes, &d)
 	return d
 }
 
-// decide walks a yes or no to the comparisons for which it comes out as wanted, or may.
+// decide walks a yes or no to the comparisons that come out as wanted,
+// or may.
 func (j *Judge) decide(n *node, want figure.Truth, d *Deciding) {
 	switch n.op {
 	case opNot:
@@ -63,7 +65,7 @@ func (j *Judge) chosen(n *node) []*node {
 	return n.kids[1:3]
 }
 
-// compared adds the reads of a figure that is compared.
+// compared adds the reads of a compared figure.
 func (j *Judge) compared(n *node, d *Deciding) {
 	switch n.op {
 	case opRead:
@@ -97,8 +99,8 @@ func (j *Judge) compared(n *node, d *Deciding) {
 	}
 }
 
-// isCoefficient reports whether a side of a product or quotient is a limit beside a figure: it
-// turns the figure into another, and is not passed.
+// isCoefficient reports whether a side of a product or quotient is a
+// limit beside a figure: it converts the figure, and is not passed.
 func (j *Judge) isCoefficient(n, kid *node) bool {
 	if n.op != opMul && n.op != opDiv || !j.isLimit(kid) {
 		return false
@@ -122,8 +124,8 @@ func (j *Judge) readsFact(n *node) bool {
 	return slices.ContainsFunc(n.kids, j.readsFact)
 }
 
-// isText reports whether a side is a word that is compared with a word: a kind, which the message
-// names where it matters.
+// isText reports whether a side is a word compared with a word: a kind,
+// which the message names if it matters.
 func isText(n, kid *node) bool {
 	return kid.op == opRead && kid.typ == facts.Text &&
 		slices.ContainsFunc(n.kids, func(k *node) bool { return k.op == opText || k.op == opList })

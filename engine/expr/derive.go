@@ -8,9 +8,10 @@ import (
 	"forebake/engine/figure"
 )
 
-// Value computes the figure on a subject: its expression, judged on intervals. A figure of an
-// absent fact is absent, unless its expression does without that fact. A text that an open figure
-// decides counts as absent, too: it is not one word.
+// Value computes the figure on a subject: its expression, judged on
+// intervals. A figure of an absent fact is absent, unless its expression
+// does without it. A text decided by an open figure is absent too: it is
+// not one word.
 func (f *Figure) Value(on facts.Asker, x facts.Subject) facts.Value {
 	j := Judge{sheet: on.(*facts.Sheet), seen: make([]bool, len(f.Is.reads))}
 	j.Set(f.Is, x, nil)
@@ -42,8 +43,8 @@ func (f *Figure) Value(on facts.Asker, x facts.Subject) facts.Value {
 	return v
 }
 
-// middle judges a number with every figure that it looked at held at its middle, where that is
-// known.
+// middle judges a number with each figure it read at its middle,
+// where known.
 func (j *Judge) middle(res Result) float64 {
 	j.pins = make([]*Interval, len(j.expr.reads))
 	for i, looked := range j.seen {
@@ -62,19 +63,21 @@ func (j *Judge) middle(res Result) float64 {
 	return max(res.lo, min(res.hi, iv.Mid()))
 }
 
-// Withheld reports whether an absent figure may be given once open amounts are weighed.
+// Withheld reports whether an absent figure may be given once open
+// amounts are weighed.
 func (f *Figure) Withheld(on facts.Asker, x facts.Subject) bool {
 	j := Judge{sheet: on.(*facts.Sheet)}
 	j.Set(f.Is, x, nil)
 	return j.given(f.Is.root, true) != figure.No
 }
 
-// given tells whether an expression has a value: Yes where it does, No where it has none however
-// its open figures turn out, Open where that depends on them. A yes or no has a value once it is
-// settled; a number has none while a fact that it is computed from is absent.
+// given tells whether an expression has a value: Yes, No however its
+// open figures turn out, or Open where that depends on them. A yes or no
+// has a value once settled; a number has none while a fact that it needs
+// is absent.
 //
-// Without weigh, what open amounts withhold counts as absent: then Open and No mean the same, and
-// no second sheet is computed.
+// Without weigh, what open amounts withhold counts as absent: then Open
+// and No mean the same, and no second sheet is computed.
 func (j *Judge) given(n *node, weigh bool) figure.Truth {
 	switch {
 	case n.op == opRead && weigh:

@@ -1,6 +1,7 @@
 package expr
 
-// Direction tells how a value, or how readily a condition holds, goes as a limit is raised.
+// Direction tells how a value, or how readily a condition holds, changes
+// as a limit is raised.
 type Direction uint8
 
 // The directions.
@@ -21,7 +22,7 @@ func (d Direction) flip() Direction {
 	return d
 }
 
-// with joins the directions of two parts that both push one way.
+// with joins the directions of two parts that push one way.
 func (d Direction) with(other Direction) Direction {
 	switch {
 	case d == Untouched || d == other:
@@ -32,10 +33,11 @@ func (d Direction) with(other Direction) Direction {
 	return Untold
 }
 
-// Direction tells which way the expression goes as a limit is raised, whatever the facts are. It
-// is a sign analysis: it says Untold wherever the sign is not plain from the tree, and never Up or
-// Down where that could be wrong. A condition that goes Up holds more readily for a higher limit,
-// so a lower limit makes its rule less strict.
+// Direction tells which way the expression goes as a limit is raised,
+// whatever the facts are. It is a sign analysis: Untold wherever the tree
+// does not show the sign, never Up or Down where that could be wrong. A
+// condition that goes Up holds more readily for a higher limit, so a
+// lower limit makes its rule less strict.
 func (x *Expr) Direction(limit int) Direction { return x.goes(x.root, limit) }
 
 func (x *Expr) goes(n *node, limit int) Direction {
@@ -77,7 +79,7 @@ func (x *Expr) goes(n *node, limit int) Direction {
 	return Untold // equality, membership, an absolute value, a divisor, a question of the limit
 }
 
-// scaled tells which way a node goes that is multiplied or divided by another.
+// scaled is the direction of a node multiplied or divided by another.
 func (x *Expr) scaled(n, by *node, limit int) Direction {
 	d := x.goes(n, limit)
 	switch sign := x.sign(by); {
@@ -91,8 +93,8 @@ func (x *Expr) scaled(n, by *node, limit int) Direction {
 	return Untold
 }
 
-// sign tells whether a node is never below zero (1) or never above it (-1); 0 where that is not
-// plain.
+// sign tells whether a node is never below zero (1) or never above it
+// (-1); else 0.
 func (x *Expr) sign(n *node) int {
 	switch n.op {
 	case opNumber:

@@ -11,9 +11,11 @@ import (
 	"forebake/engine/source"
 )
 
-// What follows is for the tests in package expr_test, which know the second judge too.
+// What follows is for the tests in package expr_test, which know the
+// second judge too.
 
-// bench is a formula with a dough of ranges and a filling of holes, and what is read of it.
+// bench is a formula with a dough of ranges and a filling of holes, and
+// what is read of it.
 const bench = `formula "t" {
   family = "sweet dough"
   dough "d" {
@@ -90,7 +92,8 @@ func First(n *Names, s *facts.Sheet) (out facts.Subject) {
 	return out
 }
 
-// Damages are faults that the interval judge could have. Each must be seen by the second judge.
+// Damages are faults that the interval judge could have. Each must be
+// seen by the second judge.
 func Damages(x *Expr) map[string]func() {
 	out := map[string]func(){}
 	swap := func(name string, from, to op) {

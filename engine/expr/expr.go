@@ -1,9 +1,11 @@
-// Package expr is the language of conditions: it parses an expression of a rule file, checks its
-// types against the facts and judges it on intervals.
+// Package expr is the language of conditions: it parses an
+// expression of a rule file, checks its types against the facts and
+// judges it on intervals.
 //
-// The expression library knows the grammar. The checker of this package lets through only what
-// the judge can answer on every formula, so a checked expression cannot fail. A figure that a rule
-// file declares is such an expression under a name. Package machine judges a second time.
+// The expression library knows the grammar. The checker lets through only
+// what the judge can answer on every formula, so a checked expression
+// cannot fail. A declared figure is such an expression under a name.
+// Package machine judges a second time.
 package expr
 
 import (
@@ -14,7 +16,7 @@ import (
 // Interval is short for the interval of package figure.
 type Interval = figure.Interval
 
-// Expr is an expression that was type-checked when its file was read. It cannot fail.
+// Expr is a type-checked expression. It cannot fail.
 type Expr struct {
 	root  *node
 	reads []Read
@@ -29,16 +31,18 @@ func (x *Expr) Type() facts.Type { return x.root.typ }
 // Text is the expression as written.
 func (x *Expr) Text() string { return x.text }
 
-// Reads lists what the expression reads, each fact and limit once. The caller must not change it.
+// Reads lists the facts and limits that the expression reads, without
+// repeats. The caller must not change it.
 func (x *Expr) Reads() []Read { return x.reads }
 
 // Texts lists the texts that the expression writes: 'challah'.
 func (x *Expr) Texts() []string { return x.root.texts() }
 
-// Single gives the one read that the whole expression is; ok is false for a computed one.
+// Single gives the one read that is the whole expression; ok is false for
+// a computed one.
 func (x *Expr) Single() (read int, ok bool) { return x.root.read, x.root.op == opRead }
 
-// Choices gives the reads that the value may be, of an expression that is one read or a choice
+// Choices gives the reads that the value may be, for one read or a choice
 // between some; nil for a computed one.
 func (x *Expr) Choices() []int { return x.root.choices() }
 
@@ -82,7 +86,8 @@ func (r *Read) typ() facts.Type {
 	return r.Fact.Type
 }
 
-// Subject gives the subject that the read looks at, for an expression judged on x.
+// Subject gives the subject that the read looks at, for an expression
+// judged on x.
 func (r *Read) Subject(x facts.Subject) facts.Subject {
 	switch r.scope {
 	case inPart:
@@ -125,8 +130,8 @@ const (
 	opChoose // cond ? a : b
 )
 
-// node is one node of a checked expression. The tree is our own, so that the judge meets nothing
-// that the checker did not let through.
+// node is one node of a checked expression. The tree is our own, so that
+// the judge meets only what the checker let through.
 type node struct {
 	op     op
 	typ    facts.Type

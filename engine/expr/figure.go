@@ -24,8 +24,8 @@ const maxNameLength = 64
 // FigureKeys are the keys of a figure block.
 var FigureKeys = []string{"on", "is", "unit", "means"}
 
-// Figure is a figure that a rule file declares: an expression under a name, which conditions,
-// messages and other figures read as they read the program's own facts.
+// Figure is a figure that a rule file declares: a named expression, which
+// conditions, messages and other figures read like the program's facts.
 type Figure struct {
 	Name    string
 	Pack    string
@@ -52,15 +52,16 @@ const (
 	faulty
 )
 
-// Figures are the figures that the rule files of one house declare, beside the program's own. A
-// nil *Figures holds the program's own only. Once Check is done they do not change, and several
-// goroutines may read them.
+// Figures are those that a house's rule files declare, beside the
+// program's own. A nil *Figures holds the program's own only. After Check
+// they do not change, and several goroutines may read them.
 type Figures struct {
 	list  []*Figure
 	stack []*Figure // those being checked, the outermost first
 }
 
-// List gives the declared figures in the order of their files. The caller must not change it.
+// List gives the declared figures in file order. The caller must not
+// change it.
 func (s *Figures) List() []*Figure {
 	if s == nil {
 		return nil
@@ -68,7 +69,8 @@ func (s *Figures) List() []*Figure {
 	return s.list
 }
 
-// All gives the facts about one kind of subject: the program's own, then the declared ones.
+// All gives the facts of one kind of subject: the program's, then
+// the declared.
 func (s *Figures) All(on facts.On) []*facts.Fact {
 	list := facts.All(on)
 	for _, f := range s.List() {
@@ -92,11 +94,12 @@ func (s *Figures) names(on facts.On) []string {
 	return list
 }
 
-// errFaulty is the error of a reference to a figure that has faults of its own.
+// errFaulty is the error of a reference to a figure with faults of
+// its own.
 var errFaulty = errors.New("the figure has faults")
 
-// find finds a fact by subject and name, and checks a declared one first where that was not done.
-// It gives nil where there is none.
+// find finds a fact by subject and name, nil for none. It checks a
+// declared one first, if unchecked.
 func (s *Figures) find(on facts.On, name string) (*facts.Fact, error) {
 	if f, ok := facts.Find(on, name); ok {
 		return f, nil
@@ -119,7 +122,8 @@ func (s *Figures) find(on facts.On, name string) (*facts.Fact, error) {
 	return nil, nil
 }
 
-// circle says that a figure is computed from itself, and through which others.
+// circle names the figures through which a figure is computed
+// from itself.
 func (s *Figures) circle(f *Figure) error {
 	var names []string
 	for _, g := range s.stack[slices.Index(s.stack, f):] {
@@ -143,7 +147,8 @@ var missing = map[string]string{
 	"means": `add means = "what it is, in one line"`,
 }
 
-// Read reads a figure block but for what the figure is: that may name figures of other files.
+// Read reads a figure block except its expression, which may name figures
+// of other files.
 func (s *Figures) Read(r *reading.Reader, b *hclsyntax.Block, pack string) {
 	before := len(r.Problems)
 	f := &Figure{Pack: pack, r: r}
@@ -199,7 +204,8 @@ func (s *Figures) ofPack(pack string) int {
 	return n
 }
 
-// MaxMeansBytes bounds the line that says what a figure is: every list of figures prints it.
+// MaxMeansBytes bounds the line that says what a figure is, since every
+// list of figures prints it.
 const MaxMeansBytes = 256
 
 func (s *Figures) readMeans(r *reading.Reader, e hclsyntax.Expression) string {
@@ -217,7 +223,8 @@ func (s *Figures) readMeans(r *reading.Reader, e hclsyntax.Expression) string {
 	return text
 }
 
-// unique records a name that stands for another fact of the same kind of subject.
+// unique records a name that another fact of the same kind of
+// subject has.
 func (s *Figures) unique(f *Figure) {
 	if _, own := facts.Find(f.Subject.On, f.Name); own {
 		f.r.Fault(f.Place,
@@ -261,8 +268,8 @@ func readUnit(r *reading.Reader, e hclsyntax.Expression) (string, source.Place) 
 	return unit, at
 }
 
-// Check checks what the figures are: their types, names and units, and that none is computed from
-// itself. It records problems with the reader of each figure's file.
+// Check checks the figures' types, names and units, and that none is
+// computed from itself. It records problems with each file's reader.
 func (s *Figures) Check() {
 	for _, f := range s.list {
 		if f.state == unchecked {
@@ -294,12 +301,12 @@ func (s *Figures) check(f *Figure) {
 	f.state = checked
 }
 
-// Names gives the names in the figure's expression their meaning, among the figures of its house.
+// Names gives the names in the figure's expression their meaning.
 func (f *Figure) Names(s *Figures) *Names {
 	return &Names{Subject: f.Subject, Figures: s, inFigure: true}
 }
 
-// settleUnit gives the figure's unit, and records why it has none that fits.
+// settleUnit gives the figure's unit, and records why none fits.
 func (f *Figure) settleUnit() (unit string, ok bool) {
 	at := f.unitAt
 	if at.IsZero() {
@@ -322,7 +329,8 @@ func (f *Figure) settleUnit() (unit string, ok bool) {
 	return unit, fault == ""
 }
 
-// fact makes the fact of a checked figure. Its error and its remedy are those of what it reads.
+// fact makes the fact of a checked figure. Its error and remedy come from
+// what it reads.
 func (f *Figure) fact(unit string, index int) *facts.Fact {
 	var errs, remedies []string
 	for i := range f.Is.reads {

@@ -7,8 +7,8 @@ import (
 	"forebake/engine/figure"
 )
 
-// Result is the value of an expression on intervals: a number's ends, or 0 to 1 for a yes or no;
-// words for a text or a list.
+// Result is the value of an expression on intervals: a number's ends, or
+// 0 to 1 for a yes or no; words for a text or a list.
 type Result struct {
 	lo, hi float64
 	words  []string
@@ -47,7 +47,8 @@ func answer(t figure.Truth) Result {
 	return Result{hi: 1}
 }
 
-// Judge judges expressions on the subjects of one formula at a time. It belongs to one goroutine.
+// Judge judges expressions on one formula at a time. It belongs to
+// one goroutine.
 type Judge struct {
 	sheet *facts.Sheet
 
@@ -70,20 +71,22 @@ func (j *Judge) Open(s *facts.Sheet) { j.sheet = s }
 // Sheet is the sheet of the formula at hand.
 func (j *Judge) Sheet() *facts.Sheet { return j.sheet }
 
-// Set turns the judge to an expression on a subject. limits are those of the expression's rule.
+// Set turns the judge to an expression on a subject. limits are
+// its rule's.
 func (j *Judge) Set(x *Expr, subject facts.Subject, limits []Limit) {
 	j.expr, j.subject, j.limits = x, subject, limits
 }
 
-// Holds judges a condition on a subject. The second part of an "and" is not looked at once the
-// first is false, so that no figure is computed in vain.
+// Holds judges a condition on a subject. The second part of an "and" is
+// skipped once the first is false, so that no figure is computed in vain.
 func (j *Judge) Holds(x *Expr, subject facts.Subject, limits []Limit) figure.Truth {
 	j.Set(x, subject, limits)
 	return j.eval(x.root).Truth()
 }
 
-// Likely judges a condition as Holds does, with each modelled figure free of its model's own error.
-// What the formula leaves open stays open, so that knowing less never turns Yes to No.
+// Likely judges like Holds, with each modelled figure free of its model's
+// error. What the formula leaves open stays open, so knowing less never
+// turns Yes to No.
 func (j *Judge) Likely(x *Expr, subject facts.Subject, limits []Limit) figure.Truth {
 	j.likely = true
 	t := j.Holds(x, subject, limits)
@@ -97,15 +100,16 @@ func (j *Judge) Result(x *Expr, subject facts.Subject, limits []Limit) Result {
 	return j.eval(x.root)
 }
 
-// Value is the fact of a read of the judged expression; the read is of no limit.
+// Value is the fact of a read that is no limit.
 func (j *Judge) Value(i int) *facts.Value {
 	r := &j.expr.reads[i]
 	return j.sheet.Value(r.Fact, r.Subject(j.subject))
 }
 
-// eval judges a node on intervals, in three values. A simple comparison takes a few tens of
-// nanoseconds and allocates nothing. A compiled program of the expression library needs longer to
-// be handed its figures, and answers on points only.
+// eval judges a node on intervals, in three values. A simple comparison
+// takes tens of nanoseconds and allocates nothing. A compiled program of
+// the expression library takes longer to receive its figures, and answers
+// on points only.
 func (j *Judge) eval(n *node) Result {
 	switch n.op {
 	case opNumber:
@@ -183,8 +187,8 @@ func (j *Judge) eval(n *node) Result {
 	return number(figure.Unknown())
 }
 
-// Known tells whether the fact of a read is given. One that only open amounts keep from being
-// computed is neither given nor absent.
+// Known tells whether the fact of a read is given. One withheld only by
+// open amounts is neither given nor absent.
 func (j *Judge) Known(i int) figure.Truth {
 	r := &j.expr.reads[i]
 	switch {
@@ -197,8 +201,8 @@ func (j *Judge) Known(i int) figure.Truth {
 	return figure.No
 }
 
-// finite turns a result without a finite point into an unknown one: a division by zero answers
-// nothing.
+// finite opens a result without a finite point: a division by zero
+// answers nothing.
 func finite(iv Interval) Result {
 	if math.IsInf(iv.Lo, 1) || math.IsInf(iv.Hi, -1) || math.IsNaN(iv.Lo) || math.IsNaN(iv.Hi) {
 		return number(figure.Unknown())

@@ -7,8 +7,8 @@ import (
 	"forebake/engine/source"
 )
 
-// Limit is a named figure of a rule, which a house can set. It is a number, or a figure of the
-// kitchen that the rule is judged in.
+// Limit is a rule's named figure, which a house can set: a number, or a
+// figure of the kitchen that the rule is judged in.
 type Limit struct {
 	Name   string
 	Value  float64
@@ -22,7 +22,8 @@ type Limit struct {
 	SetUnit string      // of a number that a house set in place of a kitchen's figure
 }
 
-// Unit is the unit of the limit by the ending of its name, else that of the figure it is or was.
+// Unit is the limit's unit by its name's ending, else that of the figure
+// it is or was.
 func (l Limit) Unit() string {
 	if unit := figure.UnitOf(l.Name); unit != "" {
 		return unit

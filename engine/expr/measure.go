@@ -59,8 +59,8 @@ func (c *check) setMeasure(n *node, m measure) {
 	c.units[n] = m
 }
 
-// sameMeasure checks that the numbers below a node are in one unit. A node that
-// is a number gets that unit.
+// sameMeasure checks that the numbers below a node share a unit. A node
+// that is a number gets that unit.
 func (c *check) sameMeasure(at ast.Node, n *node) *node {
 	if !c.names.inFigure {
 		return n
@@ -84,7 +84,7 @@ func (c *check) sameMeasure(at ast.Node, n *node) *node {
 	return n
 }
 
-// productMeasure gives a product or quotient its unit, where it has one.
+// productMeasure gives a product or quotient its unit, if it has one.
 func (c *check) productMeasure(n *node) {
 	if !c.names.inFigure {
 		return
@@ -107,7 +107,8 @@ func (c *check) productMeasure(n *node) {
 	c.setMeasure(n, out)
 }
 
-// fits reports whether a figure of the measure may be printed with the unit.
+// fits reports whether a figure of the measure may be printed with
+// the unit.
 func (m measure) fits(unit string) bool {
 	o := measureOf(unit)
 	switch {
@@ -119,8 +120,9 @@ func (m measure) fits(unit string) bool {
 	return m.like(o) || m.divided && o.isRatio()
 }
 
-// unitOf settles the unit of a figure: by the ending of its name, by what is written, else by its
-// expression. fault says why they do not go together; "" for nothing.
+// unitOf settles a figure's unit: by its name's ending, by what is
+// written, else by its expression. fault says why they conflict; ""
+// for nothing.
 func (m measure) unitOf(name, ending, written string) (unit, fault string) {
 	unit = ending
 	switch {

@@ -6,7 +6,8 @@ import (
 	"testing"
 )
 
-// A figure's unit follows from its name, from what is written, or from what it is; and those agree.
+// A figure's unit follows from its name, from what is written, or from
+// what it is; and those agree.
 func TestUnitsOfFigures(t *testing.T) {
 	for _, c := range []struct{ name, is, unit, want, fault string }{
 		{"rich_pct", "dough.fat_pct + dough.egg_pct", "", "%", ""},
@@ -27,7 +28,8 @@ func TestUnitsOfFigures(t *testing.T) {
 		{"back_g", "dough.mass_g * (dough.fat_g / dough.flour_g)", "", "g", ""},
 		{"back_g", "(dough.fat_g / dough.flour_g) * dough.mass_g", "", "g", ""},
 		{"square", "dough.fat_g * dough.fat_g", "", "", "does not follow"},
-		{"square", "dough.fat_g * dough.fat_g", "m2/s", "m2/s", ""}, // what is mixed is not followed
+		// what is mixed is not followed
+		{"square", "dough.fat_g * dough.fat_g", "m2/s", "m2/s", ""},
 		{"mixed", "dough.fat_g + dough.fat_pct", "", "", "together"},
 		{"mixed", "max(dough.fat_g, dough.fat_pct)", "", "", "together"},
 		{"mixed", "dough.has_egg ? dough.fat_g : dough.fat_pct", "", "", "together"},

@@ -17,8 +17,8 @@ import (
 	"forebake/engine/source"
 )
 
-// Bounds of one expression. The parser and compiler of the expression library recurse, so length
-// and nesting are bounded before either sees the text.
+// Bounds of one expression. The library's parser and compiler recurse, so
+// length and nesting are bounded before either sees the text.
 const (
 	MaxBytes     = 4096
 	MaxDepth     = 64  // nested round and square brackets
@@ -34,7 +34,7 @@ var grammar = func() *conf.Config {
 	return c
 }()
 
-// Condition reads and checks an attribute that must be a yes-or-no expression.
+// Condition reads and checks a yes-or-no attribute.
 func Condition(r *reading.Reader, e hclsyntax.Expression, n *Names, what string) *Expr {
 	x := Parse(r, e, n, what)
 	if x == nil {
@@ -49,8 +49,8 @@ func Condition(r *reading.Reader, e hclsyntax.Expression, n *Names, what string)
 	return x
 }
 
-// Parse reads and checks an attribute that holds an expression of any type. what names it in a
-// message: "when".
+// Parse reads and checks an attribute that holds an expression of any
+// type. what names it in a message: "when".
 func Parse(r *reading.Reader, e hclsyntax.Expression, n *Names, what string) *Expr {
 	text, offsets, ok := source.DecodeString(r.File, e)
 	if !ok {
@@ -62,7 +62,8 @@ func Parse(r *reading.Reader, e hclsyntax.Expression, n *Names, what string) *Ex
 	return ParseText(r, text, offsets, n, what)
 }
 
-// ParseText checks the text of an expression whose runes stand at offsets in the file.
+// ParseText checks an expression's text, whose runes stand at offsets in
+// the file.
 func ParseText(r *reading.Reader, text string, offsets []int, n *Names, what string) *Expr {
 	c := &check{r: r, names: n, offsets: offsets, expr: &Expr{text: text}}
 	if !c.bounded(text, what) {
@@ -81,7 +82,8 @@ func ParseText(r *reading.Reader, text string, offsets []int, n *Names, what str
 	return c.expr
 }
 
-// bounded reports whether a text may go to the parser, and records why not.
+// bounded reports whether a text may go to the parser, and records
+// why not.
 func (c *check) bounded(text, what string) bool {
 	whole := c.span(0, len(c.offsets)-1)
 	if strings.TrimSpace(text) == "" {
@@ -114,8 +116,8 @@ func (c *check) bounded(text, what string) bool {
 	return true
 }
 
-// pipe finds the first pipe sign. The parser turns a pipe into a plain call, so the tree no longer
-// shows it.
+// pipe finds the first pipe sign. The parser turns a pipe into a plain
+// call, so the tree no longer shows it.
 func pipe(text string) (file.Location, bool) {
 	if !strings.Contains(text, "|") {
 		return file.Location{}, false

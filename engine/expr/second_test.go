@@ -9,16 +9,21 @@ import (
 	"forebake/engine/machine"
 )
 
-// A fault of the interval judge is seen by the second judge on one of these, whose answers all are
-// certain and turn on the damaged place; without a fault the two agree.
+// A fault of the interval judge is seen by the second judge on one of
+// these, whose answers all are certain and turn on the damaged place;
+// without a fault the two agree.
 func TestSecondJudgeSeesFaults(t *testing.T) {
 	seen := map[string]int{}
 	s := expr.Sheet(t)
 	for _, text := range []string{
-		"limit.at <= 22", "limit.at < 22", "22 <= limit.at or dough.has_nuts", "dough.has_egg and dough.has_nuts", "dough.has_egg or dough.has_nuts",
-		"dough.sugar_pct - dough.salt_pct < 21", "dough.sugar_pct + dough.salt_pct > 23", "dough.sugar_pct / 2 < 12",
-		"min(dough.sugar_pct, dough.salt_pct) < 2", "-dough.sugar_pct < 5", "dough.family != 'challah'", "dough.family == 'sweet dough'",
-		"(dough.has_egg ? dough.sugar_pct : dough.salt_pct) > 20", "dough.family in ['sweet dough', 'challah']", "dough.flour_g > 449 and dough.flour_g < 551",
+		"limit.at <= 22", "limit.at < 22", "22 <= limit.at or dough.has_nuts",
+		"dough.has_egg and dough.has_nuts", "dough.has_egg or dough.has_nuts",
+		"dough.sugar_pct - dough.salt_pct < 21", "dough.sugar_pct + dough.salt_pct > 23",
+		"dough.sugar_pct / 2 < 12",
+		"min(dough.sugar_pct, dough.salt_pct) < 2", "-dough.sugar_pct < 5",
+		"dough.family != 'challah'", "dough.family == 'sweet dough'",
+		"(dough.has_egg ? dough.sugar_pct : dough.salt_pct) > 20",
+		"dough.family in ['sweet dough', 'challah']", "dough.flour_g > 449 and dough.flour_g < 551",
 		"known(dough.ph) or dough.ph > 4 or dough.has_egg", "dough.sugar_pct in [22, 3]",
 	} {
 		for name := range expr.Damages(mustParse(t, text)) {
@@ -50,7 +55,8 @@ func mustParse(t testing.TB, text string) *expr.Expr {
 	return x
 }
 
-// A figure is judged twice too, with what it is; a fault in it is told with its name.
+// A figure is judged twice too, with what it is; a fault in it is told
+// with its name.
 func TestSecondJudgeLooksIntoFigures(t *testing.T) {
 	declared, problems := expr.DeclareFigures(t, `figure "richness_pct" {
   on    = "dough"

@@ -12,7 +12,7 @@ import (
 	"forebake/engine/source"
 )
 
-// Subject is what a rule, a caution or a figure looks at: on = "dough".
+// Subject is what a rule, a caution or a figure judges: on = "dough".
 type Subject struct {
 	Words []string // as written
 	On    facts.On
@@ -25,8 +25,9 @@ type Subject struct {
 // HowOn says how a subject is written.
 const HowOn = `add on = "dough", or another part kind, step verb, "ingredient" or "formula"`
 
-// ReadSubject reads on = "dough", or a list of part kinds or of step verbs, for a block of that
-// type. It gives nil, and records why, where the attribute does not name a subject.
+// ReadSubject reads on = "dough", or a list of part kinds or step verbs,
+// for a block of that type. Where the attribute names no subject it gives
+// nil and records why.
 func ReadSubject(r *reading.Reader, a *hclsyntax.Attribute, block string) *Subject {
 	if a == nil {
 		return nil
@@ -47,8 +48,8 @@ func ReadSubject(r *reading.Reader, a *hclsyntax.Attribute, block string) *Subje
 	return s
 }
 
-// NewSubject makes the subject of a block of that type. fault says what is wrong with the word at
-// a place of the list; "" for nothing.
+// NewSubject makes the subject of a block of that type. fault says what
+// is wrong with the word at a place of the list; "" for nothing.
 func NewSubject(words []string, block string) (s *Subject, at int, fault string) {
 	s = &Subject{Words: words}
 	all := false
@@ -135,7 +136,8 @@ func (s *Subject) Each(f *formula.Formula, visit func(facts.Subject)) {
 		for _, p := range f.Parts {
 			for _, step := range p.Steps {
 				// Bakes in one oven are one subject, the last of them.
-				if len(s.Verbs) == 0 || slices.Contains(s.Verbs, step.Verb.Name) && !step.BakesOn() {
+				if len(s.Verbs) == 0 || slices.Contains(s.Verbs, step.Verb.Name) &&
+					!step.BakesOn() {
 					visit(facts.Subject{On: facts.OnStep, Part: p, Step: step})
 				}
 			}

@@ -6,7 +6,7 @@ import (
 	"forebake/engine/formula"
 )
 
-// catalogue holds the facts by subject, in the order of declaration.
+// catalogue holds the facts by subject, in declaration order.
 var catalogue = [...][]*Fact{
 	OnFormula:    number(OnFormula, slices.Concat(formulaFacts, hazardFormulaFacts)),
 	OnPart:       number(OnPart, slices.Concat(partFacts, hazardPartFacts)),
@@ -27,8 +27,8 @@ func number(on On, list []Fact) []*Fact {
 	return out
 }
 
-// All gives the facts about one kind of subject, in the order of declaration. The caller must not
-// change the list.
+// All gives the facts of one kind of subject, in declaration order. The
+// caller must not change the list.
 func All(on On) []*Fact { return catalogue[on] }
 
 // Find finds a fact by subject and name.

@@ -11,10 +11,11 @@ import (
 	"forebake/engine/formula"
 )
 
-// named are the units that the name of a figure ends in.
+// named are the units that a figure's name ends in.
 var named = []string{"g/mL", "mL/g", "%", "min", "mm", "cm", "g", "C", "h", "m", "%-hours"}
 
-// Names that say their unit another way: hours, h_to_10c, bulk_h26, minutes_to_core, e_gained, pct.
+// Names that give their unit another way: hours, h_to_10c, bulk_h26,
+// minutes_to_core, e_gained, pct.
 var unitFirst = regexp.MustCompile(`^(hours|pct|minutes.*|h_.*|e_.*|.*_h26)$`)
 
 func everyFact(visit func(f *Fact)) {
@@ -80,7 +81,8 @@ func TestDeclarations(t *testing.T) {
 			}
 		}
 		made := 0
-		for _, is := range []bool{f.part != nil, f.step != nil, f.ingredient != nil, f.formula != nil, f.kitchen != nil} {
+		for _, is := range []bool{f.part != nil, f.step != nil, f.ingredient != nil,
+			f.formula != nil, f.kitchen != nil} {
 			if is {
 				made++
 			}
@@ -97,7 +99,7 @@ func TestDeclarations(t *testing.T) {
 	}
 }
 
-// The names that rules and outputs stand on.
+// The names that rules and outputs depend on.
 func TestPromisedNames(t *testing.T) {
 	for on, names := range map[On]string{
 		OnPart: `mass_g flour_g water_g sugar_g fat_g salt_g egg_g hydration_pct liquid_pct sugar_pct sugar_on_water_pct fat_pct egg_pct salt_pct milk_solids_pct
@@ -117,8 +119,8 @@ func TestPromisedNames(t *testing.T) {
 	}
 }
 
-// Whatever comes out of a model says so, and its declaration says how far to trust it; whatever
-// does not, does not.
+// What a model computes says so, and its declaration says how far to
+// trust it; nothing else does.
 func TestModelsAdmitTheirError(t *testing.T) {
 	s := sheet(t, `
   family = "sweet dough"

@@ -1,7 +1,8 @@
 package facts
 
-// declaredCells are the values of one declared figure, by row of its subject. The fact is kept
-// because two houses number their figures alike and one sheet may serve both.
+// declaredCells are one declared figure's values, by row of its
+// subject. The fact is kept because two houses number their figures
+// alike and one sheet may serve both.
 type declaredCells struct {
 	fact  *Fact
 	cells []declaredCell
@@ -13,8 +14,9 @@ type declaredCell struct {
 	withheld bool
 }
 
-// cell holds a value that was computed for the formula of that generation; older ones are as good
-// as empty, so that turning the sheet to the next formula clears nothing.
+// cell holds a value computed for the formula of its generation.
+// Older ones count as empty, so turning the sheet to the next formula
+// clears nothing.
 type cell struct {
 	generation uint32
 	value      Value

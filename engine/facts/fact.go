@@ -1,10 +1,11 @@
-// Package facts is the catalogue of figures: each is declared once, with its subject, unit, meaning
-// and source, and the function that computes it from a formula.
+// Package facts is the catalogue of figures: each is declared once,
+// with its subject, unit, meaning, source, and the function that
+// computes it from a formula.
 //
-// Package rule reads the catalogue to check the names and types in rules, and asks a Sheet for
-// values while judging; the facts verb and the reference page print it. Figures are computed when
-// first asked for and once a subject; nothing is computed that no rule and no output asks for. The
-// tables call packages makeup, process and safety, which compute.
+// Package rule checks the names and types in rules against it, and asks
+// a Sheet for values; the facts verb and the reference page print it. A
+// figure is computed when first asked for, once a subject. The tables
+// call packages makeup, process and safety, which compute.
 package facts
 
 import (
@@ -40,7 +41,7 @@ const (
 	OnKitchen
 )
 
-// OnNames are the kinds of subject as written in rules.
+// OnNames are the kinds of subject as rules write them.
 var OnNames = []string{"formula", "part", "step", "ingredient", "kitchen"}
 
 // Type is the type of a fact's value.
@@ -57,13 +58,16 @@ const (
 // TypeNames are the types of value as printed.
 var TypeNames = []string{"number", "yes or no", "text", "list"}
 
-// YeastWork is the unit of a rise: percent of yeast times hours at 26 C.
+// YeastWork is the unit of a rise: percent of yeast times hours at
+// 26 C.
 const YeastWork = "%-hours"
 
-// mostLog is the largest growth or kill that is told in full: no food holds more cells a gram.
+// mostLog is the largest growth or kill that is told in full, log10: no
+// food holds more cells a gram.
 const mostLog = 12
 
-// Seen gives a figure as a baker can see it, with its unit: yeast work as the rise that it makes.
+// Seen gives a figure as a baker sees it, with its unit: yeast work as
+// the rise it makes.
 func Seen(iv figure.Interval, unit string) (figure.Interval, string) {
 	switch {
 	case iv.IsUnknown():
@@ -84,8 +88,9 @@ func upTo(iv figure.Interval, most float64) figure.Interval {
 	return iv
 }
 
-// Fact is the declaration of one figure. Everything else follows from it: the names and types that
-// rules are checked against, the printed catalogue, the units in messages.
+// Fact declares one figure. The rest follows from it: the names and
+// types that rules are checked against, the printed catalogue, the
+// units in messages.
 type Fact struct {
 	Name   string
 	On     On
@@ -94,18 +99,23 @@ type Fact struct {
 	Means  string // one line
 	Label  string // plain name for messages where Name in words is none; "" for those where it is
 	Source string
-	Error  string                   // the model's error in words; "" for arithmetic
-	Misses string                   // published points outside the model's estimate; "" for none
-	Settle string                   // what reading or entry settles a model's figure, ready to stand after a semicolon; "" for arithmetic
-	Verbs  []string                 // step facts: the verbs that have it, by their trait; none for all
+	Error  string // the model's error in words; "" for arithmetic
+	Misses string // published points outside the model's estimate; "" for none
+	// the reading or entry that settles a model's figure, ready to
+	// stand after a semicolon; "" for arithmetic
+	Settle string
+	// step facts: the verbs that have it, by their trait; none for all
+	Verbs  []string
 	Kinds  []formula.Kind           // part facts: the kinds that have it; none for all
 	of     func(*formula.Verb) bool // the trait of the verbs that have it; nil for all
 	main   bool                     // it stands on the first screen of its subject
 	advice bool                     // it takes the careful end of every range itself, for a message
-	// harsher reports whether one value of it is harsher than another, for a figure that takes the
-	// careful end of what is not known: of an open or ranged setting it is the harshest. Else nil.
+	// harsher reports whether one value is harsher than another, for a
+	// figure that takes the careful end of the unknown: an open or
+	// ranged setting gives its harshest value. Else nil.
 	harsher func(a, b *Value) bool
-	// ofRanges says that harsher is asked of ranges alone: an open setting leaves the figure open.
+	// ofRanges limits harsher to ranges: an open setting leaves the
+	// figure open.
 	ofRanges bool
 	index    int // place in the catalogue of its subject; see Declare
 
@@ -118,43 +128,47 @@ type Fact struct {
 	kitchen    func(*kitchen.Kitchen) Value
 }
 
-// Asker is the sheet on which a declared figure is computed: a *Sheet. It stands here as an
-// interface, because a sheet knows facts and facts know no sheet.
+// Asker is the sheet on which a declared figure is computed: a
+// *Sheet. It is an interface because a sheet knows facts and facts
+// know no sheet.
 type Asker interface {
 	Value(f *Fact, x Subject) *Value
 	Withheld(f *Fact, x Subject) bool
 }
 
-// Declared computes a figure that a rule file declares. It is asked by several goroutines at
-// once, each with a sheet of its own.
+// Declared computes a figure that a rule file declares. Several
+// goroutines call it at once, each with its own sheet.
 type Declared interface {
-	// Value computes the figure on a subject, from facts that it reads off the sheet.
+	// Value computes the figure on a subject, from facts on the sheet.
 	Value(on Asker, x Subject) Value
 
-	// Withheld reports whether an absent figure may be given once open amounts are weighed.
+	// Withheld reports whether an absent figure may be given once open
+	// amounts are weighed.
 	Withheld(on Asker, x Subject) bool
 }
 
-// Declare makes the fact of a figure that a rule file declares. index is its place among the
-// declared figures of one house, whatever their subjects, so that a sheet finds its values.
+// Declare makes the fact of a declared figure. index is its place among
+// the declared figures of a house, whatever their subjects, so that a
+// sheet finds its values.
 func Declare(f Fact, index int, d Declared) *Fact {
 	f.index, f.declared = index, d
 	return &f
 }
 
-// Declared gives what computes the fact; nil for one of the program's own.
+// Declared gives what computes the fact; nil for the program's own.
 func (f *Fact) Declared() Declared { return f.declared }
 
-// Main reports whether the fact stands on the first screen of its subject.
+// Main reports whether the fact is on its subject's first screen.
 func (f *Fact) Main() bool { return f.main }
 
-// HasVerb reports whether a step of the verb of that name has the fact.
+// HasVerb reports whether a step of the named verb has the fact.
 func (f *Fact) HasVerb(name string) bool {
 	v, ok := formula.FindVerb(name)
 	return f.of == nil || ok && f.of(v)
 }
 
-// Of reports whether a subject has the fact: a step by its verb, a part by its kind.
+// Of reports whether a subject has the fact: a step by verb, a part
+// by kind.
 func (f *Fact) Of(x Subject) bool {
 	switch f.On {
 	case OnPart:
@@ -165,8 +179,8 @@ func (f *Fact) Of(x Subject) bool {
 	return true
 }
 
-// Subject is what a fact or a rule looks at. Only the fields of its kind are set, and those above
-// it: a step has its part.
+// Subject is what a fact or a rule is about. Only the fields of its
+// kind are set, and those above it: a step has its part.
 type Subject struct {
 	On         On
 	Part       *formula.Part
@@ -174,7 +188,7 @@ type Subject struct {
 	Ingredient *formula.Ingredient
 }
 
-// row is the place of the subject among those of its kind in the formula.
+// row is the subject's place among those of its kind in the formula.
 func (x *Subject) row(on On) int {
 	switch on {
 	case OnPart:
@@ -187,10 +201,11 @@ func (x *Subject) row(on On) int {
 	return 0
 }
 
-// waits are the verbs that leave the part standing: it may cool in each of them.
+// waits are the verbs that leave the part standing, in which it
+// may cool.
 var waits = (*formula.Verb).Waits
 
-// either is the trait of verbs that have one trait or another.
+// either is the trait of verbs with one of two traits.
 func either(a, b func(*formula.Verb) bool) func(*formula.Verb) bool {
 	return func(v *formula.Verb) bool { return a(v) || b(v) }
 }

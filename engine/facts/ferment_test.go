@@ -12,7 +12,8 @@ import (
 	"forebake/engine/science/ferment"
 )
 
-// published reads a formula file of testdata/published, without its outer block.
+// published reads a formula file of testdata/published, without its
+// outer block.
 func published(t *testing.T, name string) string {
 	t.Helper()
 	text, err := os.ReadFile(filepath.Join("..", "..", "testdata", "published", name))
@@ -26,8 +27,9 @@ func published(t *testing.T, name string) string {
 	return body[:strings.LastIndex(body, "}")]
 }
 
-// Published cards and the E that doubles in bulk by them, which the constant of a doubling was set
-// from (computed, without their own heat): 1.54, 1.21; a proof 1.12. Each within the stated factor.
+// Published cards and the E that doubles in bulk by them, from which
+// the constant of a doubling was set (computed, without their own
+// heat): 1.54, 1.21; a proof 1.12. Each within the stated factor.
 func TestFermentOfCards(t *testing.T) {
 	for _, test := range []struct {
 		file, dough, fact string
@@ -60,7 +62,7 @@ func TestFermentOfCards(t *testing.T) {
 	}
 }
 
-// sweet is a dough at 60 % with 2 % salt and some sugar, for an hour at 26 C.
+// sweet is a dough at 60 % with 2 % salt and some sugar, 1 h at 26 C.
 func sweet(t tester, sugarPct, yeastPct float64, strain string) Value {
 	t.Helper()
 	return value0(t, sheetIn(t, fmt.Sprintf(`dough "d" {
@@ -69,7 +71,7 @@ func sweet(t tester, sugarPct, yeastPct float64, strain string) Value {
 }`, 10*sugarPct, yeastPct, strain), kitchenOf(nil)), "d", "ferment_e")
 }
 
-// The published times for a doubling at 26 C with 1.75 % instant yeast.
+// Published times to double at 26 C with 1.75 % instant yeast.
 func TestDoublingTimes(t *testing.T) {
 	for _, test := range []struct {
 		sugar  float64
@@ -88,13 +90,14 @@ func TestDoublingTimes(t *testing.T) {
 			)
 		}
 	}
-	// Osmotolerant yeast is nearly twice as fast in challah, at 11 % sugar (quoted).
+	// Osmotolerant yeast is nearly twice as fast in challah, at 11 %
+	// sugar (quoted).
 	ratio := sweet(t, 11, 1.75, "osmotolerant").Mid / sweet(t, 11, 1.75, "standard").Mid
 	near(t, "osmotolerant against standard yeast at 11 % sugar", ratio, 1.9, 0.15)
 }
 
-// The proof is counted apart from the bulk, and either by hand where the dough is as warm as what
-// is around it.
+// The proof is counted apart from the bulk; either by hand where the
+// dough has its surroundings' temperature.
 func TestBulkAndProof(t *testing.T) {
 	s := sheetIn(t, `dough "d" {
   ingredients = { "bread flour" = "1000 g", "water" = "600 g", "salt" = "20 g", "instant yeast" = "0.1 g" }
@@ -112,8 +115,8 @@ func TestBulkAndProof(t *testing.T) {
 	near(t, "one dose for both", value0(t, s, "d", "proof_e").Mid/proof.Mid, dose, 1e-9)
 }
 
-// A night in the cold: a tub ferments more than a slab, and a chill without a shape says what would
-// settle it.
+// In the cold a tub ferments more than a slab; a chill without a shape
+// says what would settle it.
 func TestRetardInATub(t *testing.T) {
 	night := func(as string) Value {
 		return value0(t, sheetIn(t, `dough "d" {
@@ -152,7 +155,7 @@ func TestRetardInATub(t *testing.T) {
 	}
 }
 
-// A reading of the rise: what is left of the error is that of a doubling.
+// With a reading of the rise, only the error of a doubling remains.
 func TestRiseBeatsTheModel(t *testing.T) {
 	s := sheetIn(t, `dough "d" {
   ingredients = { "bread flour" = "1000 g", "water" = "600 g", "instant yeast" = "10 g" }

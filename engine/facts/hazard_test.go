@@ -2,13 +2,15 @@ package facts
 
 import "testing"
 
-// TestHazards gives formulas with a figure of the hazards and what it must be: by the codes' own
-// temperatures, by sums of the times written, or as the baker wrote it.
+// TestHazards holds hazard figures of formulas: by the codes' own
+// temperatures, by sums of the written times, or as the baker
+// wrote them.
 func TestHazards(t *testing.T) {
 	const (
-		inSteam = `{ mix = "10 min" }, { fill = "f" }, { cook = "9 min", by = "steaming", measured = "62 C core" }`
-		before  = `{ mix = "10 min" }, { fill = "f" }, { bake = "20 min", at = "200 C" }`
-		after   = `{ mix = "10 min" }, { bake = "20 min", at = "200 C" }, { fill = "f" }`
+		inSteam = `{ mix = "10 min" }, { fill = "f" }, { cook = "9 min", by = "steaming", ` +
+			`measured = "62 C core" }`
+		before = `{ mix = "10 min" }, { fill = "f" }, { bake = "20 min", at = "200 C" }`
+		after  = `{ mix = "10 min" }, { bake = "20 min", at = "200 C" }, { fill = "f" }`
 	)
 	for _, c := range []struct {
 		name, figure, filling, steps string
@@ -25,7 +27,8 @@ func TestHazards(t *testing.T) {
 			before, 100, 100},
 		{"probed in steam", "meat_heated_c", `"minced beef" = "200 g" }`, inSteam, 62, 62},
 		{"minced", "meat_needs_c", `"minced beef" = "200 g" }`, after, 68, 68},
-		{"poultry among others", "meat_needs_c", `"raw salmon" = "9 g", "raw chicken" = "9 g" }`, after, 74, 74},
+		{"poultry among others", "meat_needs_c", `"raw salmon" = "9 g", "raw chicken" = "9 g" }`,
+			after, 74, 74},
 		{"whole fish", "meat_needs_c", `"raw salmon" = "200 g" }`, after, 63, 63},
 		{"stuffed in a dough", "meat_needs_c", `"raw salmon" = "200 g" }`, before, 74, 74},
 		{"cured to be eaten raw", "meat_needs_c", `"smoked salmon" = "200 g" }`, after, 0, 0},
@@ -52,7 +55,8 @@ func TestHazards(t *testing.T) {
 	}
 }
 
-// A kilogram that loses 8 to 13 % in the oven: 5 g of nutmeg in 995 g are 5 to 5.75 g/kg.
+// A kilogram that loses 8 to 13 % in the oven: 5 g of nutmeg in 995 g
+// are 5 to 5.75 g/kg.
 func TestDoses(t *testing.T) {
 	for name, want := range map[string][2]float64{
 		"nutmeg_g_per_kg":    {5, 5 / 0.87},

@@ -10,25 +10,27 @@ import (
 
 const (
 	srcHazard = "larder/hazards.csv: who says so, ingredient by ingredient"
-	srcMeat   = "FDA Food Code 2022, 3-401.11 (read); raw meat without a kind of its own, and stuffed in a dough: 74 C"
-	srcDose   = srcHazard + "; the oven's loss is taken off at the high end"
+	srcMeat   = "FDA Food Code 2022, 3-401.11 (read); raw meat without a kind of its own, and " +
+		"stuffed in a dough: 74 C"
+	srcDose = srcHazard + "; the oven's loss is taken off at the high end"
 )
 
-// ofPart makes a part fact from a figure that looks at the whole formula.
+// ofPart makes a part fact from a figure of the whole formula.
 func ofPart(ask func(*hazard.Sheet, *hazard.Part) Value) func(*part) Value {
 	return func(p *part) Value { return ask(p.Sheet(), p) }
 }
 
-// dose makes a formula fact from the dose of a hazard.
+// dose makes a formula fact from a hazard's dose.
 func dose(h larder.Hazard) func(*parts) Value {
 	return func(s *parts) Value { return hazard.Dose(s, h) }
 }
 
 var hazardPartFacts = []Fact{
 	{
-		Name:   "hazards",
-		Type:   List,
-		Means:  "what in its own ingredients hurts by itself: lectin, caustic, sprouts, no food, raw elderberry, and the poisons by dose",
+		Name: "hazards",
+		Type: List,
+		Means: "what in its own ingredients hurts by itself: lectin, caustic, sprouts, no food, " +
+			"raw elderberry, and the poisons by dose",
 		Source: srcHazard,
 		part:   hazard.Of,
 	},
@@ -62,20 +64,23 @@ var hazardPartFacts = []Fact{
 		part:   ofPart(hazard.MeatNeeds),
 	},
 	{
-		Name:   "meat_heated_c",
-		Label:  "its raw meat at its hottest",
-		Unit:   "C",
-		Means:  "the hottest that the raw meat or fish in it is sure to get, there or where it goes; 100 C where a bake or hot fat is judged by itself",
+		Name:  "meat_heated_c",
+		Label: "its raw meat at its hottest",
+		Unit:  "C",
+		Means: "the hottest that the raw meat or fish in it is sure to get, there or where it " +
+			"goes; 100 C where a bake or hot fat is judged by itself",
 		Source: srcGiven,
 		Settle: settleCore,
 		part:   ofPart(hazard.MeatHeated),
 	},
 	{
-		Name:   "meat_unread",
-		Type:   YesNo,
-		Means:  "its raw meat or fish is cooked for long enough, and nothing says how hot; or over an hour from 60 C on",
-		Source: "7 min of steam, water or plate for 70 g, by weight to two thirds; a pan 5 min (judgement); 45 min at 60 C: UK Food Standards Agency (memory)",
-		part:   ofPart(hazard.MeatUnread),
+		Name: "meat_unread",
+		Type: YesNo,
+		Means: "its raw meat or fish is cooked for long enough, and nothing says how hot; or " +
+			"over an hour from 60 C on",
+		Source: "7 min of steam, water or plate for 70 g, by weight to two thirds; a pan 5 min " +
+			"(judgement); 45 min at 60 C: UK Food Standards Agency (memory)",
+		part: ofPart(hazard.MeatUnread),
 	},
 	{
 		Name:   "boiled_min",
@@ -83,13 +88,14 @@ var hazardPartFacts = []Fact{
 		Unit:   "min",
 		Means:  "how long its pulses boil in its own steps, at 95 C or more",
 		Source: srcGiven,
-		part:   hazard.BoiledMinutes,
+		part:   ofPart(hazard.BoiledMinutes),
 	},
 	{
-		Name:   "soaked_h",
-		Label:  "time that its seeds stand wet",
-		Unit:   "h",
-		Means:  "time over 10 C that raw nuts, seeds, grain or pulses stand wet before any heat, with no yeast in them",
+		Name:  "soaked_h",
+		Label: "time that its seeds stand wet",
+		Unit:  "h",
+		Means: "time over 10 C that raw nuts, seeds, grain or pulses stand wet before any heat, " +
+			"with no yeast in them",
 		Source: srcGiven,
 		part:   ofPart(hazard.SoakedHours),
 	},

@@ -38,7 +38,8 @@ func kitchenOf(change func(*kitchen.Kitchen)) *kitchen.Kitchen {
 	return k
 }
 
-// sheetIn reads one formula from its body and makes its sheet in a kitchen.
+// sheetIn reads one formula from its body and makes its sheet in
+// a kitchen.
 func sheetIn(t tester, body string, k *kitchen.Kitchen) *Sheet {
 	t.Helper()
 	f := source.New("f.hcl", []byte("formula \"t\" {\n"+body+"\n}\n"))
@@ -115,8 +116,8 @@ func worked(s *Sheet, by bakersmath.Mixer, minutes float64) bakersmath.Mixing {
 	}
 }
 
-// Minutes warm a dough, by the kind of mixer; the house's own friction stands in their place, and
-// minutes that no mixer is known for leave the aim alone.
+// Minutes warm a dough, by the kind of mixer; the house's own friction
+// replaces them, and minutes without a known mixer leave the aim alone.
 func TestMinutesWarmTheDough(t *testing.T) {
 	at := func(step string) Value { return stepValue(t, lean(t, 20, 20, step), "d", 0, "dough_c") }
 	short, long := at(
@@ -156,20 +157,27 @@ func TestMinutesWarmTheDough(t *testing.T) {
 	near(t, "the house's friction", stepValue(t, house, "d", 0, "dough_c").Mid, 26, 0.01)
 }
 
-// The heat balance by hand: masses, specific heats and temperatures, then the rise of the method.
+// The heat balance by hand: masses, specific heats and temperatures,
+// then the method's rise.
 func TestMixTemperatureByHand(t *testing.T) {
 	yeast := findItem(t, "instant yeast")
 	cYeast := (4.18*yeast.Water + 2*yeast.Fat + 1.6*(100-yeast.Water-yeast.Fat)) / 100
 	water := findItem(t, "water")
 	cWater := (4.18*water.Water + 2*water.Fat + 1.6*(100-water.Water-water.Fat)) / 100
-	mixed := (1*1.76*20 + 0.6*cWater*30 + 0.01*cYeast*20 + 0.02*0.88*20) / (1*1.76 + 0.6*cWater + 0.01*cYeast + 0.02*0.88)
+	mixed := (1*1.76*20 + 0.6*cWater*30 + 0.01*cYeast*20 + 0.02*0.88*20) /
+		(1*1.76 + 0.6*cWater + 0.01*cYeast + 0.02*0.88)
 	for _, test := range []struct {
 		by    string
 		mixer bakersmath.Mixer
 	}{
-		{`, by = "fork mixer"`, bakersmath.Fork}, {`, by = "diving arm"`, bakersmath.TwinArm}, {`, by = "hand"`, bakersmath.ByHand}, {`, by = "By Hand, on the bench"`, bakersmath.ByHand}, {`, by = "spiral"`, bakersmath.Spiral},
-		{`, by = "planetary"`, bakersmath.Planetary}, {`, by = "dough hook"`, bakersmath.Planetary}, {`, by = "paddle"`, bakersmath.Planetary},
-		{`, by = "stand mixer"`, bakersmath.StandMixer}, {`, by = "food processor"`, bakersmath.FoodProcessor}, {`, by = "high speed"`, bakersmath.HighSpeed},
+		{`, by = "fork mixer"`, bakersmath.Fork}, {`, by = "diving arm"`, bakersmath.TwinArm},
+		{`, by = "hand"`, bakersmath.ByHand}, {`, by = "By Hand, on the bench"`, bakersmath.ByHand},
+		{`, by = "spiral"`, bakersmath.Spiral},
+		{`, by = "planetary"`, bakersmath.Planetary}, {`, by = "dough hook"`, bakersmath.Planetary},
+		{`, by = "paddle"`, bakersmath.Planetary},
+		{`, by = "stand mixer"`, bakersmath.StandMixer},
+		{`, by = "food processor"`, bakersmath.FoodProcessor},
+		{`, by = "high speed"`, bakersmath.HighSpeed},
 		{`, by = "a mixer"`, bakersmath.NotSaid}, {``, bakersmath.NotSaid},
 	} {
 		s := lean(t, 20, 30, `{ mix = "3 min"`+test.by+`, to = "25 C" }`)
@@ -194,8 +202,8 @@ func TestMixTemperatureByHand(t *testing.T) {
 		}
 	}
 
-	// Butter softens on the way from 15 to 35 C and sugar takes heat to dissolve: what bakersmath
-	// makes of it.
+	// Butter softens from 15 to 35 C and sugar takes heat to dissolve,
+	// as bakersmath computes it.
 	rich := sheetIn(t, `dough "d" {
   ingredients = {
     "bread flour"     = { amount = "1000 g", temp = "19 C" }
@@ -235,8 +243,8 @@ func findItem(t tester, name string) *larder.Item {
 	return item
 }
 
-// A reading beats the balance, the balance beats the aim, and the aim stands in where a cold
-// ingredient has no temperature.
+// A reading beats the balance, and the balance the aim. The aim stands
+// where a cold ingredient has no temperature.
 func TestWhichMixTemperature(t *testing.T) {
 	dough := func(water, step string) Value {
 		t.Helper()
@@ -262,9 +270,10 @@ func TestWhichMixTemperature(t *testing.T) {
 			t.Errorf("%s: origin %s", test.step, v.Origin)
 		}
 	}
-	// The water's temperature is written: the balance, at 22 C flour. Nothing is written and no
-	// aim: from fridge to room.
-	if v := dough(written, `{ mix = "9 min", by = "hand", to = "30 C" }`); v.Origin != figure.ByModel ||
+	// The water's temperature is written: the balance, at 22 C flour.
+	// Without it and an aim: from fridge to room.
+	if v := dough(written,
+		`{ mix = "9 min", by = "hand", to = "30 C" }`); v.Origin != figure.ByModel ||
 		v.Mid < 23 ||
 		v.Mid > 25 {
 		t.Errorf("by the balance %v, origin %s", v.Mid, v.Origin)
@@ -288,7 +297,8 @@ func TestWhichMixTemperature(t *testing.T) {
 	)
 }
 
-// sheet0 is a dough whose water is the given amount, mixed without an aim, chilled and baked.
+// sheet0 is a dough with the given water, mixed without an aim, chilled
+// and baked.
 func sheet0(t tester, water string) *Sheet {
 	t.Helper()
 	return sheetIn(t, `dough "d" {
@@ -297,10 +307,12 @@ func sheet0(t tester, water string) *Sheet {
 }`, kitchenOf(nil))
 }
 
-// Without amounts nothing is known of the heat, and each figure says what to write.
+// Without amounts the heat is unknown, and each figure says what
+// to write.
 func TestNoAmountsNoHistory(t *testing.T) {
 	s := sheet0(t, `"?"`)
-	for _, name := range []string{"start_c", "core_end_c", "mean_end_c", "surface_end_c", "core_max_c", "e_gained"} {
+	for _, name := range []string{"start_c", "core_end_c", "mean_end_c", "surface_end_c",
+		"core_max_c", "e_gained"} {
 		for i := range 3 {
 			if name == "e_gained" && i == 0 {
 				continue
@@ -327,7 +339,7 @@ func TestNoAmountsNoHistory(t *testing.T) {
 			t.Errorf("%s: %+v", l.Step.Verb.Name, l.Core)
 		}
 	}
-	// With an aim the dough's beginning is known, and its heat is not.
+	// With an aim the dough's beginning is known, its heat is not.
 	needs(t, "core at the end", stepValue(t, sheetIn(t, `dough "d" {
   ingredients = { "bread flour" = "1000 g", "water" = "?", "instant yeast" = "10 g" }
   steps = [ { mix = "9 min", to = "25 C" }, { chill = "12 h", as = "slab 40 mm" } ]
@@ -343,11 +355,13 @@ func value0(t tester, s *Sheet, part, name string) Value {
 	return *s.Value(f, Subject{On: OnPart, Part: s.Formula.PartNamed(part)})
 }
 
-// The published comparison of the two ways to the water: flour and room at 20 C, 60 % water, a rise
-// of 3.7 K, dough at 24 C: factor 21, balance 20.5; with flour and room at 30 C factor 1, balance
-// 13.5. The rise is the house's own friction.
+// The published comparison of the two ways to the water: flour and room
+// at 20 C, 60 % water, a rise of 3.7 K, dough at 24 C: factor 21,
+// balance 20.5; with flour and room at 30 C factor 1, balance 13.5. The
+// rise is the house's own friction.
 func TestLiquidPublished(t *testing.T) {
-	for _, test := range []struct{ flour, factor, balance float64 }{{20, 20.9, 20.5}, {30, 0.9, 13.5}} {
+	for _, test := range []struct{ flour, factor, balance float64 }{{20, 20.9, 20.5},
+		{30, 0.9, 13.5}} {
 		body := fmt.Sprintf(`dough "d" {
   ingredients = { "bread flour" = { amount = "1000 g", temp = "%v C" }, "water" = "600 g" }
   steps = [ { mix = "9 min", by = "stand mixer", to = "24 C" } ]
@@ -373,8 +387,9 @@ func TestLiquidPublished(t *testing.T) {
 	}
 }
 
-// The published examples of the factor method (dough-worked-examples.csv, W01 to W07), with flour,
-// room and preferment each at its own temperature. Friction is the whole of it, as printed.
+// The factor method's published examples (dough-worked-examples.csv,
+// W01 to W07), with flour, room and preferment each at its own
+// temperature. Friction is the whole, as printed.
 func TestFactorMethodPublished(t *testing.T) {
 	fahrenheit := func(f float64) float64 { return (f - 32) / 1.8 }
 	celsius := func(c float64) float64 { return c }
@@ -394,7 +409,8 @@ func TestFactorMethodPublished(t *testing.T) {
 		k, sponge, the := 3.0, "", ""
 		if w.preferment > 0 {
 			k = 4
-			sponge = `preferment "sponge" { ingredients = { "bread flour" = "200 g", "water" = "200 g" } }` + "\n"
+			sponge = `preferment "sponge" { ingredients = { "bread flour" = "200 g", ` +
+				`"water" = "200 g" } }` + "\n"
 			the = fmt.Sprintf(
 				`"the sponge" = { amount = "all", temp = "%.6f C" }, `,
 				w.in(w.preferment),
@@ -413,10 +429,13 @@ func TestFactorMethodPublished(t *testing.T) {
 	}
 }
 
-// What the liquid must be, put back as its temperature, gives the dough that was aimed at.
+// The liquid's temperature, put back, gives the dough that was
+// aimed at.
 func TestLiquidPutBack(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		between := func(what string, lo, hi float64) float64 { return rapid.Float64Range(lo, hi).Draw(t, what) }
+		between := func(what string, lo, hi float64) float64 {
+			return rapid.Float64Range(lo, hi).Draw(t, what)
+		}
 		flour, eggs, butter, milk := between(
 			"flour",
 			300,
@@ -465,7 +484,9 @@ func TestLiquidPutBack(t *testing.T) {
 		first := sheetIn(t, body(""), kitchenOf(nil))
 		need := stepValue(t, first, "d", 0, "liquid_needed_c")
 		ice := stepValue(t, first, "d", 0, "ice_needed_g")
-		if math.IsNaN(need.Mid) { // no liquid can do it: silent, with the reason, and the certain ends
+		// no liquid does it: silent, with the reason and the
+		// certain ends
+		if math.IsNaN(need.Mid) {
 			if need.Absent || need.Need == nil || !strings.Contains(need.Need.What, "the") ||
 				!(need.Hi > bakersmath.HottestLiquidC) && !(ice.Hi > milk) {
 				t.Fatalf("liquid %+v, ice %+v", need, ice)
@@ -494,7 +515,8 @@ func TestLiquidPutBack(t *testing.T) {
 	})
 }
 
-// The ice in closed form: it stands for as much of the liquid, which is at 1 C.
+// The ice in closed form: it replaces as much of the liquid, which is
+// at 1 C.
 func TestIceByHand(t *testing.T) {
 	s := lean(t, 42, 10, `{ mix = "9 min", by = "spiral", to = "20 C" }`)
 	need, ice := stepValue(
@@ -515,7 +537,8 @@ func TestIceByHand(t *testing.T) {
 	}
 	water := findItem(t, "water")
 	c := (4.18*water.Water + 2*water.Fat + 1.6*(100-water.Water-water.Fat)) / 100
-	// What flour, yeast and salt give is what (600 - ice) g at 1 C and ice at 0 C that melts take up.
+	// The heat that flour, yeast and salt give is what (600 - ice) g at
+	// 1 C and melting ice at 0 C take up.
 	before := worked(s, bakersmath.Spiral, 9).StartC(20, figure.Middle)
 	given := (1*1.76 + 0.01*1.7 + 0.02*0.88) * (42 - before)
 	taken := (0.6-ice/1000)*c*(before-1) + ice/1000*(334+4.18*before)
@@ -540,8 +563,8 @@ func TestIceByHand(t *testing.T) {
 	needs(t, "no liquid", stepValue(t, dry, "d", 0, "liquid_needed_c"), "a pourable liquid")
 }
 
-// A preferment comes in at the temperature that its own steps leave it with, and the dough shares
-// it by masses and heats.
+// A preferment comes in at its own steps' last temperature, and the
+// dough shares it by mass and heat.
 func TestPrefermentComesInAtItsOwnTemperature(t *testing.T) {
 	at := func(sponge, temp string) (end, dough float64) {
 		t.Helper()
@@ -550,7 +573,8 @@ func TestPrefermentComesInAtItsOwnTemperature(t *testing.T) {
   steps = [ `+sponge+` ]
 }
 dough "d" {
-  ingredients = { "the sponge" = `+temp+`, "bread flour" = { amount = "600 g", temp = "20 C" }, "water" = { amount = "150 g", temp = "20 C" } }
+  ingredients = { "the sponge" = `+temp+
+			`, "bread flour" = { amount = "600 g", temp = "20 C" }, "water" = { amount = "150 g", temp = "20 C" } }
   steps = [ { mix = "9 min", by = "hand", to = "25 C" } ]
 }`, kitchenOf(nil))
 		steps := s.Formula.PartNamed("sponge").Steps
@@ -561,7 +585,8 @@ dough "d" {
 		}
 		water := findItem(t, "water")
 		c := (4.18*water.Water + 1.6*(100-water.Water)) / 100
-		meet := (0.801*m.SpecificHeat/1000*end + 0.6*1.76*20 + 0.15*c*20) / (0.801*m.SpecificHeat/1000 + 0.6*1.76 + 0.15*c)
+		meet := (0.801*m.SpecificHeat/1000*end + 0.6*1.76*20 + 0.15*c*20) /
+			(0.801*m.SpecificHeat/1000 + 0.6*1.76 + 0.15*c)
 		hand := worked(s, bakersmath.ByHand, 9).EndC(meet, figure.Middle)
 		dough = stepValue(t, s, "d", 0, "dough_c").Mid
 		near(t, "dough with a sponge at "+fmt.Sprint(end), dough, hand, 1e-6)
@@ -569,7 +594,8 @@ dough "d" {
 	}
 	warmEnd, warm := at(`{ mix = "3 min", to = "24 C" }, { rest = "8 h", at = "29 C" }`, `"all"`)
 	coldEnd, cold := at(
-		`{ mix = "3 min", to = "24 C" }, { rest = "1 h", at = "room" }, { chill = "12 h", as = "tray 20 mm" }`,
+		`{ mix = "3 min", to = "24 C" }, { rest = "1 h", at = "room" }, `+
+			`{ chill = "12 h", as = "tray 20 mm" }`,
 		`"all"`,
 	)
 	at(
@@ -581,7 +607,7 @@ dough "d" {
 	}
 }
 
-// A filling meets the dough at the temperature that its own steps leave it with.
+// A filling meets the dough at its own steps' last temperature.
 func TestFillingWarmsTheDough(t *testing.T) {
 	body := func(filling string) string {
 		return `dough "d" {
@@ -610,12 +636,13 @@ filling "f" {
 	near(t, "the dough's part in it", stepValue(t, s, "d", 3, "filling_c").Mid, filling, 1e-9)
 	near(t, "after the fill", stepValue(t, s, "d", 3, "core_end_c").Mid, hand, 1e-6)
 	near(t, "as the proof begins", stepValue(t, s, "d", 5, "start_c").Mid, hand, 1e-6)
-	// A filling whose heat is not known may be anything from raw to boiling.
+	// A filling of unknown heat may be anything from raw to boiling.
 	s = sheetIn(t, body(`{ cook = "5 min" }, { cool = "10 min", at = "room" }`), kitchenOf(nil))
 	cold, hot := 4.0, 100.0
 	own := stepValue(t, s, "d", 1, "mean_end_c")
 	v := stepValue(t, s, "d", 5, "start_c")
-	if lo, hi := (a*own.Lo+b*cold)/(a+b), (a*own.Hi+b*hot)/(a+b); v.Lo < lo-1 || v.Hi > hi+1 || v.Hi < hi-15 {
+	lo, hi := (a*own.Lo+b*cold)/(a+b), (a*own.Hi+b*hot)/(a+b)
+	if v.Lo < lo-1 || v.Hi > hi+1 || v.Hi < hi-15 {
 		t.Errorf("after an unknown filling: %v, not within %v to %v", v, lo, hi)
 	}
 	if v := stepValue(t, s, "d", 2, "core_end_c"); v.Absent {
@@ -623,21 +650,27 @@ filling "f" {
 	}
 }
 
-// A reading is the core's origin, and a measured rise is the yeast's: neither is the other's.
+// A reading is the core's origin, a measured rise the yeast's: neither
+// is the other's.
 func TestMeasuredOrigins(t *testing.T) {
 	s := lean(
 		t,
 		22,
 		24,
-		`{ mix = "9 min", to = "25 C" }, { rest = "1 h", at = "26 C", measured = "2 x" }, { chill = "14 h", as = "slab 40 mm", measured = "11 C after 6 h" }, { proof = "1 h", at = "28 C" }`,
+		`{ mix = "9 min", to = "25 C" }, { rest = "1 h", at = "26 C", measured = "2 x" }, `+
+			`{ chill = "14 h", as = "slab 40 mm", measured = "11 C after 6 h" }, `+
+			`{ proof = "1 h", at = "28 C" }`,
 	)
 	for _, test := range []struct {
 		step   int
 		name   string
 		origin figure.Origin
 	}{
-		{1, "core_end_c", figure.ByModel}, {1, "e_gained", figure.Measured}, {2, "core_end_c", figure.Measured}, {2, "start_c", figure.ByModel}, {2, "e_gained", figure.Measured},
-		{3, "core_end_c", figure.ByModel}, {3, "e_gained", figure.Measured}, {3, "start_c", figure.ByModel},
+		{1, "core_end_c", figure.ByModel}, {1, "e_gained", figure.Measured},
+		{2, "core_end_c", figure.Measured}, {2, "start_c", figure.ByModel},
+		{2, "e_gained", figure.Measured},
+		{3, "core_end_c", figure.ByModel}, {3, "e_gained", figure.Measured},
+		{3, "start_c", figure.ByModel},
 	} {
 		if v := stepValue(t, s, "d", test.step, test.name); v.Absent || v.Origin != test.origin {
 			t.Errorf(
@@ -660,14 +693,15 @@ func TestMeasuredOrigins(t *testing.T) {
 	}
 }
 
-// Times to a temperature: followed for that long the core is there.
+// Times to a temperature: followed for that long, the core is there.
 func TestTimesByFollowing(t *testing.T) {
 	chill := func(time string) *Sheet {
 		return lean(
 			t,
 			22,
 			24,
-			`{ mix = "9 min", to = "25 C", measured = "25 C" }, { chill = "`+time+`", as = "slab 30 mm", covered = false }`,
+			`{ mix = "9 min", to = "25 C", measured = "25 C" }, { chill = "`+time+
+				`", as = "slab 30 mm", covered = false }`,
 		)
 	}
 	v := stepValue(t, chill("1 h"), "d", 1, "h_to_10c")
@@ -708,7 +742,8 @@ func TestTimesByFollowing(t *testing.T) {
 				t,
 				22,
 				24,
-				`{ mix = "9 min", measured = "25 C" }, { store = "4 h", at = "room", as = "slab 30 mm" }`,
+				`{ mix = "9 min", measured = "25 C" }, `+
+					`{ store = "4 h", at = "room", as = "slab 30 mm" }`,
 			),
 			"d",
 			1,
@@ -716,14 +751,16 @@ func TestTimesByFollowing(t *testing.T) {
 		),
 		"cold enough",
 	)
-	// A fridge between 8 and 12 C: the coldest comes there and the middle never does.
+	// A fridge between 8 and 12 C: the coldest run gets there, the
+	// middle never.
 	open := stepValue(
 		t,
 		lean(
 			t,
 			22,
 			24,
-			`{ mix = "9 min", measured = "25 C" }, { chill = "4 h", at = "8 C to 12 C", as = "slab 30 mm" }`,
+			`{ mix = "9 min", measured = "25 C" }, { chill = "4 h", at = "8 C to 12 C", `+
+				`as = "slab 30 mm" }`,
 		),
 		"d",
 		1,
@@ -745,8 +782,9 @@ func bakeOf(t tester, k *kitchen.Kitchen, grams float64, steps string) Value {
 	return stepValue(t, s, "d", len(s.Formula.Parts[0].Steps)-1, "minutes_to_core")
 }
 
-// Published bakes that name weight and size, all from trade books from memory: within a factor of
-// 1.5. The figures are the middle of the published times to the published core.
+// Published bakes with weight and size, all from trade books from
+// memory: within a factor of 1.5. The figures are the middle of the
+// published times to the published core.
 func TestBakePublished(t *testing.T) {
 	k := kitchenOf(func(k *kitchen.Kitchen) {
 		k.Tins = append(k.Tins, kitchen.Tin{Name: "small tin", Inside: [3]float64{190, 90, 90}})
@@ -757,10 +795,18 @@ func TestBakePublished(t *testing.T) {
 		steps  string
 		lo, hi float64 // min; 0 where the bake goes on after the core is done, for colour
 	}{
-		{"sweet rolls of 60 g, 12 to 15 min to 92 to 94 C", 1200, `{ divide = "60 g" }, { shape = "rolls" }, { bake = "13 min", at = "195 C", core = "93 C" }`, 0, 15},
-		{"French roll of 60 to 70 g, 95 C near 8 min", 1300, `{ divide = "65 g" }, { shape = "rolls" }, { bake = "13 min", at = "215 C", core = "95 C" }`, 8, 8},
-		{"plant bread of 800 to 900 g in a tin, 27 to 30 min to 92 to 96 C", 3400, `{ divide = "850 g" }, { pan = "tins", tin = "plant tin", count = 4 }, { bake = "28 min", at = "235 C", core = "94 C" }`, 27, 30},
-		{"plant bread of 400 to 450 g in a tin, 20 to 23 min to 92 to 96 C", 1700, `{ divide = "425 g" }, { pan = "tins", tin = "small tin", count = 4 }, { bake = "21 min", at = "235 C", core = "94 C" }`, 20, 23},
+		{"sweet rolls of 60 g, 12 to 15 min to 92 to 94 C", 1200,
+			`{ divide = "60 g" }, { shape = "rolls" }, ` +
+				`{ bake = "13 min", at = "195 C", core = "93 C" }`, 0, 15},
+		{"French roll of 60 to 70 g, 95 C near 8 min", 1300,
+			`{ divide = "65 g" }, { shape = "rolls" }, ` +
+				`{ bake = "13 min", at = "215 C", core = "95 C" }`, 8, 8},
+		{"plant bread of 800 to 900 g in a tin, 27 to 30 min to 92 to 96 C", 3400,
+			`{ divide = "850 g" }, { pan = "tins", tin = "plant tin", count = 4 }, ` +
+				`{ bake = "28 min", at = "235 C", core = "94 C" }`, 27, 30},
+		{"plant bread of 400 to 450 g in a tin, 20 to 23 min to 92 to 96 C", 1700,
+			`{ divide = "425 g" }, { pan = "tins", tin = "small tin", count = 4 }, ` +
+				`{ bake = "21 min", at = "235 C", core = "94 C" }`, 20, 23},
 	} {
 		v := bakeOf(t, k, test.grams, test.steps)
 		if v.Absent || v.Mid > test.hi*1.5 || v.Mid < test.lo/1.5 ||
@@ -770,7 +816,8 @@ func TestBakePublished(t *testing.T) {
 	}
 }
 
-// High up a core of 95 C cannot be: the time to it is missing, and says that it lies below boiling.
+// High up a core of 95 C cannot be: its time is missing, and says that
+// the core lies below boiling.
 func TestBakeHighUp(t *testing.T) {
 	high := kitchenOf(func(k *kitchen.Kitchen) { k.Altitude.Interval = figure.Point(1500) })
 	const steps = `{ divide = "60 g" }, { bake = "13 min", at = "195 C", core = "%s" }`
@@ -801,36 +848,43 @@ func TestBakeHighUp(t *testing.T) {
 		t.Errorf("highest core %v", v.Hi)
 	}
 	plain := bakeOf(t, kitchenOf(nil), 1200, `{ bake = "40 min", at = "180 C", core = "92 C" }`)
-	filled := func(closing string) Value {
+	filled := func(step int, closing string) Value {
 		return stepValue(t, sheetIn(t, `dough "d" {
   ingredients = { "bread flour" = "480 g", "water" = "320 g" }
-  steps = [ { mix = "9 min", measured = "28 C" }, { fill = "f" }, { `+closing+` }, { bake = "40 min", at = "180 C", core = "92 C" } ]
+  steps = [ { mix = "9 min", measured = "28 C" }, { fill = "f" }, { `+closing+
+			` }, { bake = "40 min", at = "180 C", core = "92 C" } ]
 }
 filling "f" {
   ingredients = { "jam" = "400 g" }
   steps = [ { mix = "1 min", measured = "28 C" } ]
-}`, kitchenOf(nil)), "d", 3, "minutes_to_core")
+}`, kitchenOf(nil)), "d", step, "minutes_to_core")
 	}
-	layers, lump := filled(`roll = "coil"`), filled(`shape = "a parcel"`)
+	layers, lump := filled(4, `roll = "coil" }, { shape = "a loaf"`), filled(3, `shape = "a loaf"`)
 	if !(layers.Mid > 1.1*plain.Mid && lump.Mid > 1.25*layers.Mid) {
 		t.Errorf("1.2 kg plain %v min, with a third of filling in layers %v, in a lump %v",
 			plain.Mid, layers.Mid, lump.Mid)
 	}
 }
 
-// Nothing that a file can say makes a figure that is no number, or hangs.
+// Nothing in a file makes a figure that is no number, or hangs.
 func TestAbsurdHistories(t *testing.T) {
 	for _, steps := range []string{
 		`{ mix = "9 min", to = "25 C" }, { proof = "400 h", at = "30 C" }`,
 		`{ mix = "9 min", to = "22 C" }, { rest = "9 h", at = "room" }`,
-		`{ mix = "9 min", to = "25 C" }, { chill = "9 h", as = "slab 0.01 mm" }, { sheet = "0.01 mm" }, { bake = "1 min", at = "300 C", core = "99.4 C" }`,
-		`{ mix = "9 min", to = "-200 C" }, { chill = "9 h", at = "-200 C" }, { thaw = "9 h", at = "room" }, { bake = "1 min", at = "300 C", core = "90 C" }`,
-		`{ mix = "9 min", to = "99 C" }, { proof = "9 h", at = "99 C" }, { bake = "20 min", at = "200 C", core = "92 C" }, { cool = "9 h", at = "fridge" }`,
+		`{ mix = "9 min", to = "25 C" }, { chill = "9 h", as = "slab 0.01 mm" }, ` +
+			`{ sheet = "0.01 mm" }, { bake = "1 min", at = "300 C", core = "99.4 C" }`,
+		`{ mix = "9 min", to = "-200 C" }, { chill = "9 h", at = "-200 C" }, ` +
+			`{ thaw = "9 h", at = "room" }, { bake = "1 min", at = "300 C", core = "90 C" }`,
+		`{ mix = "9 min", to = "99 C" }, { proof = "9 h", at = "99 C" }, ` +
+			`{ bake = "20 min", at = "200 C", core = "92 C" }, { cool = "9 h", at = "fridge" }`,
 		`{ mix = "9 min", to = "140 C" }, { bake = "20 min", at = "200 C", core = "92 C" }`,
 		`{ bake = "20 min", at = "90 C", core = "92 C" }, { cool = "9 h", at = "fridge" }`,
-		`{ divide = "0.1 g" }, { proof = "9 h", at = "30 C" }, { bake = "20 min", at = "200 C", core = "92 C" }`,
-		`{ chill = "60 day", measured = "90 C" }, { store = "60 day", at = "freezer", measured = "0.1 x" }`,
-		`{ fill = "f" }, { fill = "f" }, { fill = "f" }, { roll = "coil", slice = "0.01 mm" }, { bake = "20 min", at = "200 C" }`,
+		`{ divide = "0.1 g" }, { proof = "9 h", at = "30 C" }, ` +
+			`{ bake = "20 min", at = "200 C", core = "92 C" }`,
+		`{ chill = "60 day", measured = "90 C" }, { store = "60 day", at = "freezer", ` +
+			`measured = "0.1 x" }`,
+		`{ fill = "f" }, { fill = "f" }, { fill = "f" }, { roll = "coil", slice = "0.01 mm" }, ` +
+			`{ bake = "20 min", at = "200 C" }`,
 	} {
 		s, ok := tryIn(`dough "d" {
   ingredients = { "bread flour" = "1000 g", "water" = "600 g", "instant yeast" = "30 g" }
@@ -886,17 +940,19 @@ func sane(t tester, what string, f *Fact, v Value) {
 	t.Helper()
 	switch {
 	case f.Type == Text || f.Type == List:
-	case math.IsNaN(v.Lo) || math.IsNaN(v.Hi) || v.Lo > v.Hi || math.IsInf(v.Lo, 1) || math.IsInf(v.Hi, -1) || math.IsInf(v.Mid, 0):
+	case math.IsNaN(v.Lo) || math.IsNaN(v.Hi) || v.Lo > v.Hi || math.IsInf(v.Lo, 1) ||
+		math.IsInf(v.Hi, -1) || math.IsInf(v.Mid, 0):
 		t.Errorf("%s is %v to %v, about %v", what, v.Lo, v.Hi, v.Mid)
 	case v.Absent && (v.Need == nil || v.Need.What == ""):
 		t.Errorf("%s is missing and does not say what it needs", what)
-	case !v.Absent && !math.IsNaN(v.Mid) && (v.Mid < v.Lo-1e-6*math.Abs(v.Lo)-1e-9 || v.Mid > v.Hi+1e-6*math.Abs(v.Hi)+1e-9):
+	case !v.Absent && !math.IsNaN(v.Mid) &&
+		(v.Mid < v.Lo-1e-6*math.Abs(v.Lo)-1e-9 || v.Mid > v.Hi+1e-6*math.Abs(v.Hi)+1e-9):
 		t.Errorf("%s is %v to %v, and %v in the middle", what, v.Lo, v.Hi, v.Mid)
 	}
 }
 
-// A piece fries for its weight to two thirds: a doughnut of 55 g in a minute (published doughnuts),
-// one of 430 g in 3.9.
+// A piece fries for its weight to the power of two thirds: a doughnut
+// of 55 g for a minute (published doughnuts), one of 430 g for 3.9.
 func TestFriedBySize(t *testing.T) {
 	for _, c := range []struct {
 		pieces  int
@@ -910,7 +966,8 @@ dough "d" {
   ingredients = { "bread flour" = "1000 g", "water" = "705 g", "instant yeast" = "15 g" }
   steps = [ { mix = "9 min", to = "26 C" }, { divide = %d }, { cook = %q, by = "frying", at = "180 C" } ]
 }`, c.pieces, c.pieces, c.minutes), kitchenOf(nil))
-		if v := stepValue(t, s, "d", 2, "is_fried_well"); v.Absent || v.Lo != c.want || v.Hi != c.want {
+		v := stepValue(t, s, "d", 2, "is_fried_well")
+		if v.Absent || v.Lo != c.want || v.Hi != c.want {
 			t.Errorf("%d pieces for %s: %v, want %v", c.pieces, c.minutes, v, c.want)
 		}
 	}

@@ -6,8 +6,8 @@ import (
 	"forebake/engine/makeup"
 )
 
-// A marker finds the line of a part that makes a figure true: an ingredient of some kind, or a step
-// of some kind. An empty one marks the part.
+// A marker finds the line of a part that makes a figure true: an
+// ingredient or a step of some kind. An empty one marks the part.
 type marker struct {
 	ingredient func(*formula.Ingredient) bool
 	step       func(*formula.Step) bool
@@ -21,14 +21,18 @@ func withTrait(t larder.Trait) marker {
 
 func withHazard(h larder.Hazard) marker {
 	return marker{
-		ingredient: func(in *formula.Ingredient) bool { return in.Item != nil && in.Item.Hazard == h },
+		ingredient: func(in *formula.Ingredient) bool {
+			return in.Item != nil && in.Item.Hazard == h
+		},
 	}
 }
 
-// markers are those of the figures that cautions ask for.
+// markers are those of the figures in cautions.
 var markers = map[string]marker{
 	"has_flour": {
-		ingredient: func(in *formula.Ingredient) bool { return in.Item != nil && in.Item.Flour > 0 },
+		ingredient: func(in *formula.Ingredient) bool {
+			return in.Item != nil && in.Item.Flour > 0
+		},
 	},
 	"has_raw_flour":  withTrait(larder.RawFlour),
 	"has_egg":        withTrait(larder.Egg),
@@ -48,8 +52,9 @@ var markers = map[string]marker{
 	},
 }
 
-// Mark gives the line of a part that makes a figure true: an ingredient or a step, nil where none
-// does. ok is false for a figure that marks no line.
+// Mark gives the line of a part that makes a figure true: an ingredient
+// or a step, nil where none does. ok is false for a figure that marks
+// no line.
 func Mark(figure string, p *formula.Part) (in *formula.Ingredient, s *formula.Step, ok bool) {
 	m, ok := markers[figure]
 	for _, in := range p.Ingredients {

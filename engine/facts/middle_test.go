@@ -18,8 +18,9 @@ func withoutError(t *testing.T, s *Sheet, part, name string) (whole Value, left 
 	return *v, s.WithoutError(v, x)
 }
 
-// Where all is written as one figure each, a model's middle is left of its figure; where something
-// is a range, what the range leaves open, which holds the middle of each sharper text.
+// Where each input is one figure, a model's middle is left; where one
+// is a range, the span that it leaves open, which holds the middle of
+// each sharper text.
 func TestWithoutErrorKeepsWhatIsOpen(t *testing.T) {
 	dough := func(rest, yeast string) *Sheet {
 		return sheet(t, `dough "d" {
@@ -39,13 +40,15 @@ func TestWithoutErrorKeepsWhatIsOpen(t *testing.T) {
 			t.Errorf("%v: %+v leaves %v, and %v is inside", c, v, open, sharp.Mid)
 		}
 	}
-	// A figure that is no model's stays as it is.
-	if v, left := withoutError(t, dough("60 min", "5 g to 20 g"), "d", "yeast_pct"); left != v.Interval() {
+	// A figure of no model stays as it is.
+	if v, left := withoutError(t, dough("60 min", "5 g to 20 g"), "d",
+		"yeast_pct"); left != v.Interval() {
 		t.Errorf("%+v leaves %v", v, left)
 	}
 }
 
-// Published points of testdata/tables/water-activity-mixtures.csv lie in what a whole formula says.
+// Published points of testdata/tables/water-activity-mixtures.csv lie
+// in what a whole formula says.
 func TestWaterActivityByClass(t *testing.T) {
 	for _, c := range []struct {
 		name, body string
@@ -65,11 +68,12 @@ func TestWaterActivityByClass(t *testing.T) {
 	}
 }
 
-// A filled panettone keeps 3 to 4 days, one on a culture a month and more, a stollen weeks; a bread
-// a few days. What is frozen is not asked (labels and keeping advice:
-// testdata/tables/shelf-life.csv).
+// A filled panettone keeps 3 to 4 days, one on a culture a month and
+// more, a stollen weeks; a bread a few days. Frozen goods are not asked
+// (labels and keeping advice: testdata/tables/shelf-life.csv).
 func TestMouldFreeByFamily(t *testing.T) {
-	const dough = `"bread flour" = "1000 g", "water" = "500 g", "sugar" = "250 g", "butter" = "300 g", "salt" = "10 g"`
+	const dough = `"bread flour" = "1000 g", "water" = "500 g", "sugar" = "250 g", ` +
+		`"butter" = "300 g", "salt" = "10 g"`
 	for _, c := range []struct {
 		name, body string
 		low, high  float64

@@ -20,9 +20,10 @@ var ingredientFacts = []Fact{
 		ingredient: func(_ *parts, in *formula.Ingredient) Value { return figure.Text(in.Name) },
 	},
 	{
-		Name:   "class",
-		Type:   Text,
-		Means:  "flour, sugar, fat, egg, dairy, liquid, salt, yeast, nut, fruit, spice ...; \"part\" for another part",
+		Name: "class",
+		Type: Text,
+		Means: "flour, sugar, fat, egg, dairy, liquid, salt, yeast, nut, fruit, spice ...; " +
+			"\"part\" for another part",
 		Source: "larder",
 		ingredient: func(_ *parts, in *formula.Ingredient) Value {
 			if in.Item == nil {
@@ -32,11 +33,13 @@ var ingredientFacts = []Fact{
 		},
 	},
 	{
-		Name:       "amount_g",
-		Unit:       "g",
-		Means:      "its weight; spoons and cups by the larder's density",
-		Source:     srcAdd,
-		ingredient: func(s *parts, in *formula.Ingredient) Value { return figure.ValueOf(s.Amount(in)) },
+		Name:   "amount_g",
+		Unit:   "g",
+		Means:  "its weight; spoons and cups by the larder's density",
+		Source: srcAdd,
+		ingredient: func(s *parts, in *formula.Ingredient) Value {
+			return figure.ValueOf(s.Amount(in))
+		},
 	},
 	{
 		Name:   "pct",
@@ -53,9 +56,10 @@ var ingredientFacts = []Fact{
 		},
 	},
 	{
-		Name:       "is_tenfold_slip",
-		Type:       YesNo,
-		Means:      "ten times too much or too little for its class, where a tenth or ten times would be usual",
+		Name: "is_tenfold_slip",
+		Type: YesNo,
+		Means: "ten times too much or too little for its class, where a tenth or ten times " +
+			"would be usual",
 		Source:     srcUsualShare,
 		ingredient: tenfoldSlip,
 	},
@@ -67,16 +71,19 @@ var ingredientFacts = []Fact{
 		ingredient: meant,
 	},
 	{
-		Name:       "is_open",
-		Type:       YesNo,
-		Means:      "its amount is still \"?\"",
-		Source:     srcGiven,
-		ingredient: func(_ *parts, in *formula.Ingredient) Value { return figure.YesNo(in.Amount.Open) },
+		Name:   "is_open",
+		Type:   YesNo,
+		Means:  "its amount is still \"?\"",
+		Source: srcGiven,
+		ingredient: func(_ *parts, in *formula.Ingredient) Value {
+			return figure.YesNo(in.Amount.Open)
+		},
 	},
 	{
-		Name:   "is_seasoning",
-		Type:   YesNo,
-		Means:  "of a class whose usual share of such a part is bounded: salt, spice, zest, extract, a wash",
+		Name: "is_seasoning",
+		Type: YesNo,
+		Means: "of a class whose usual share of such a part is bounded: salt, spice, zest, " +
+			"extract, a wash",
 		Source: larder.BoundBasis,
 		ingredient: func(s *parts, in *formula.Ingredient) Value {
 			return figure.YesNo(s.Part(in.Part).Seasons(in))
@@ -124,6 +131,18 @@ var ingredientFacts = []Fact{
 		Means:      "a solid or a powder, which a spoon measures badly",
 		Source:     "larder",
 		ingredient: func(_ *parts, in *formula.Ingredient) Value { return isA(in, larder.Solid) },
+	},
+	{
+		Name:   "fat_in_pct",
+		Unit:   "%",
+		Means:  "fat in 100 g of it; 0 of what is no single food",
+		Source: "larder",
+		ingredient: func(_ *parts, in *formula.Ingredient) Value {
+			if in.Item == nil {
+				return figure.ValueOf(figure.Interval{})
+			}
+			return figure.ValueOf(figure.Point(in.Item.Fat))
+		},
 	},
 	{
 		Name:   "spoon_spread_pct",
@@ -181,11 +200,13 @@ var ingredientFacts = []Fact{
 		},
 	},
 	{
-		Name:       "is_enzyme_fruit",
-		Type:       YesNo,
-		Means:      "pineapple, papaya, kiwi or fig: raw, its enzyme cuts protein",
-		Source:     "larder",
-		ingredient: func(_ *parts, in *formula.Ingredient) Value { return isA(in, larder.EnzymeFruit) },
+		Name:   "is_enzyme_fruit",
+		Type:   YesNo,
+		Means:  "pineapple, papaya, kiwi or fig: raw, its enzyme cuts protein",
+		Source: "larder",
+		ingredient: func(_ *parts, in *formula.Ingredient) Value {
+			return isA(in, larder.EnzymeFruit)
+		},
 	},
 	{
 		Name:   "temp_c",
@@ -234,11 +255,13 @@ var formulaFacts = []Fact{
 		formula: func(s *parts) Value { return figure.ValueOf(s.Spread()) },
 	},
 	{
-		Name:    "finished_g",
-		main:    true,
-		Unit:    "g",
-		Means:   "what comes out: dough less 2 to 5 % in the bowl and on the bench, filling, and 8 to 13 % less in the oven",
-		Source:  "losses: an ingredient maker's baking compendium 13.5; Gisslen, Professional Cooking; 6 to 10 % for filled rolls is common practice",
+		Name: "finished_g",
+		main: true,
+		Unit: "g",
+		Means: "what comes out: dough less 2 to 5 % in the bowl and on the bench, filling, and " +
+			"8 to 13 % less in the oven",
+		Source: "losses: an ingredient maker's baking compendium 13.5; Gisslen, Professional " +
+			"Cooking; 6 to 10 % for filled rolls is common practice",
 		Error:   "the losses' own range",
 		formula: (*parts).Finished,
 	},
@@ -538,8 +561,8 @@ var kitchenFacts = []Fact{
 	},
 }
 
-// lawFact declares a figure of the law that the kitchen works by; package kitchen knows it by the
-// same name.
+// lawFact declares a figure of the kitchen's law, under its name in
+// package kitchen.
 func lawFact(name, unit, means string) Fact {
 	return Fact{
 		Name:   name,

@@ -38,16 +38,18 @@ var partFacts = []Fact{
 		part:   func(p *part) Value { return figure.ValueOf(p.TotalFlour()) },
 	},
 	{
-		Name:   "water_g",
-		Unit:   "g",
-		Means:  "all water, whatever brings it; not the flour's own, nor that in dried fruit, nuts and chocolate pieces of a dough",
+		Name: "water_g",
+		Unit: "g",
+		Means: "all water, whatever brings it; not the flour's own, nor that in dried fruit, " +
+			"nuts and chocolate pieces of a dough",
 		Source: srcHyd,
 		part:   func(p *part) Value { return figure.ValueOf(p.Grams(makeup.Water)) },
 	},
 	{
-		Name:   "sugar_g",
-		Unit:   "g",
-		Means:  "all sugars but lactose, the flour's own, and those in fruit, nut and chocolate pieces of a dough",
+		Name: "sugar_g",
+		Unit: "g",
+		Means: "all sugars but lactose, the flour's own, and those in fruit, nut and chocolate " +
+			"pieces of a dough",
 		Source: srcAdd,
 		part:   func(p *part) Value { return figure.ValueOf(p.Grams(makeup.Sugar)) },
 	},
@@ -59,9 +61,10 @@ var partFacts = []Fact{
 		part:   func(p *part) Value { return figure.ValueOf(p.Grams(makeup.Fat)) },
 	},
 	{
-		Name:   "salt_g",
-		Unit:   "g",
-		Means:  "all salt, that of salted butter and cheese too; not that in fruit, nut and chocolate pieces of a dough",
+		Name: "salt_g",
+		Unit: "g",
+		Means: "all salt, that of salted butter and cheese too; not that in fruit, nut and " +
+			"chocolate pieces of a dough",
 		Source: srcAdd,
 		part:   func(p *part) Value { return figure.ValueOf(p.Grams(makeup.Salt)) },
 	},
@@ -82,9 +85,10 @@ var partFacts = []Fact{
 		part:   func(p *part) Value { return p.Pct(makeup.Water) },
 	},
 	{
-		Name:   "held_water_pct",
-		Unit:   "%",
-		Means:  "water held in curd, boiled potato and thick purée, on flour: part of the hydration that the dough hardly feels",
+		Name: "held_water_pct",
+		Unit: "%",
+		Means: "water held in curd, boiled potato and thick purée, on flour: part of the " +
+			"hydration that the dough hardly feels",
 		Source: srcPct + "; that they hold it is common practice, no source",
 		part:   func(p *part) Value { return p.Pct(makeup.CurdWater) },
 	},
@@ -205,12 +209,15 @@ var partFacts = []Fact{
 		Unit:   "%",
 		Means:  "protein of the flour blend, from the labels where they are given",
 		Source: srcAdd,
-		part:   func(p *part) Value { return p.RatioPct(makeup.FlourProtein, makeup.Flour, "flour") },
+		part: func(p *part) Value {
+			return p.RatioPct(makeup.FlourProtein, makeup.Flour, "flour")
+		},
 	},
 	{
-		Name:   "knows_protein",
-		Type:   YesNo,
-		Means:  "a label gives the protein of all its flour, or its kind does (cake and pastry flour): an unlabelled bag can lie two points either side of the larder",
+		Name: "knows_protein",
+		Type: YesNo,
+		Means: "a label gives the protein of all its flour, or its kind does (cake and pastry " +
+			"flour): an unlabelled bag can lie two points either side of the larder",
 		Source: srcGiven + "; spread of labels: notes of the larder",
 		part:   labelledProtein,
 	},
@@ -949,9 +956,9 @@ var partFacts = []Fact{
 	{
 		Name:   "is_laminated",
 		Type:   YesNo,
-		Means:  "its family is danish or croissant",
+		Means:  "a dough in layers: its family is danish or croissant, or it is folded after fat alone was put in",
 		Source: srcGiven,
-		part:   func(p *part) Value { return figure.YesNo(p.Family().RollIn.Known && p.Formula.Family != nil) },
+		part:   func(p *part) Value { return figure.YesNo(p.IsLaminated()) },
 	},
 	{
 		Name:   "needs_control",

@@ -5,16 +5,18 @@ import (
 	"testing"
 )
 
-// stollenLoose is a broadcaster's Dresden stollen (read, br.de) without its fruit, nuts and rum.
+// stollenLoose is a broadcaster's Dresden stollen (read, br.de) without
+// its fruit, nuts and rum.
 const (
 	stollenLoose = `"type 405 flour" = "580 g", "fresh yeast" = "50 g", "milk" = "175 ml",
       "sugar" = "92 g", "butter" = "290 g", "salt" = "7 g"`
-	stollenFruit = `"raisins" = "465 g", "candied peel" = "116 g", "almonds" = "90 g", "rum" = "40 ml"`
+	stollenFruit = `"raisins" = "465 g", "candied peel" = "116 g", "almonds" = "90 g", ` +
+		`"rum" = "40 ml"`
 )
 
-// The water, the sugar and the yeast demand of a stollen are the same however its file is cut. Of
-// the rum, what the raisins do not take up is the dough's: they take up 56 g at the least, and 38 g
-// of rum stand on them.
+// A stollen's water, sugar and yeast demand are the same however its
+// file is cut. The raisins take up 56 g of rum at the least, and 38 g
+// stand on them; only what is left is the dough's.
 func TestFruitOfAPartIsStillPieces(t *testing.T) {
 	whole := sheet(t, `family = "stollen"
   dough "d" {
@@ -57,14 +59,15 @@ func TestFruitOfAPartIsStillPieces(t *testing.T) {
 	if y := value(t, cut, "d", "yeast_needed_pct"); y.Mid < 1.5 || y.Mid > 4 {
 		t.Errorf("it takes %g %% yeast, and the page has 3.0", y.Mid)
 	}
-	// The filling itself is wet and sweet: its own water activity counts all of it.
+	// The filling itself is wet and sweet: its own water activity
+	// counts it all.
 	if aw := value(t, cut, "fruit", "water_activity"); aw.Hi > 0.85 {
 		t.Errorf("aw of the soaked fruit %g to %g", aw.Lo, aw.Hi)
 	}
 }
 
-// Of 300 g of water on 400 g of raisins 100 to 252 g stay outside; with no soak step the fruit may
-// have taken up nothing yet.
+// Of 300 g of water on 400 g of raisins 100 to 252 g stay outside;
+// without a soak step the fruit may have taken up nothing.
 func TestLiquidOutsideSoakedFruit(t *testing.T) {
 	for _, c := range []struct {
 		steps    string
@@ -84,8 +87,9 @@ func TestLiquidOutsideSoakedFruit(t *testing.T) {
 	}
 }
 
-// 1000 g flour, 400 g water and 250 g of a starter: 40.9 % with a stiff one at 46 %, 46.7 % if it
-// were half water (computed). The same name is used for both kinds.
+// 1000 g flour, 400 g water and 250 g of a starter: 40.9 % with a stiff
+// one at 46 %, 46.7 % if it were half water (computed). One name is
+// used for both kinds.
 func TestStarterByItsName(t *testing.T) {
 	for _, c := range []struct {
 		name     string

@@ -11,7 +11,8 @@ import (
 	"forebake/engine/source"
 )
 
-// sheet reads one formula from its body and makes its sheet, in a kitchen without a house file.
+// sheet reads one formula from its body and makes its sheet, without a
+// house file.
 func sheet(t *testing.T, body string) *Sheet {
 	t.Helper()
 	f := source.New("f.hcl", []byte("formula \"t\" {\n"+body+"\n}\n"))
@@ -27,7 +28,7 @@ func sheet(t *testing.T, body string) *Sheet {
 	return NewSheet(one, kitchen.Default())
 }
 
-// value gives a fact of the formula, or of the part of that name.
+// value gives a fact of the formula, or of the named part.
 func value(t *testing.T, s *Sheet, part, name string) Value {
 	t.Helper()
 	x := Subject{On: OnFormula}

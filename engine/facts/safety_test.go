@@ -13,8 +13,8 @@ import (
 	"forebake/engine/science/microbe"
 )
 
-// newton is a course that dies away towards its surroundings with the time constant tau, h, sampled
-// as a history is.
+// newton is a decay towards the surroundings with time constant tau, h,
+// sampled like a history.
 func newton(fromC, ambientC, tau, hours float64) []history.Sample {
 	var out []history.Sample
 	for _, share := range []float64{0, 0.01, 0.03, 0.07, 0.13, 0.22, 0.39, 0.57, 0.88, 1} {
@@ -27,9 +27,10 @@ func newton(fromC, ambientC, tau, hours float64) []history.Sample {
 	return out
 }
 
-// Newton's cooling into 4 C: 57 to 21 C takes 1.137 tau and 57 to 5 C 3.970 tau, so that tau 1.5 h
-// passes both stages with 1.71 and 5.96 h and 1.6 h fails the second with 6.35 h (closed form;
-// NewtonHours is the same law in package microbe).
+// Newton's cooling into 4 C: 57 to 21 C takes 1.137 tau and 57 to 5 C
+// 3.970 tau, so that tau 1.5 h passes both stages with 1.71 and 5.96 h
+// and 1.6 h fails the second with 6.35 h (closed form; NewtonHours is
+// the same law in package microbe).
 func TestCoolingTimesByTheClosedForm(t *testing.T) {
 	for _, tau := range []float64{0.3, 1.5, 1.6, 1.759} {
 		trace := newton(85, 4, tau, 9*tau)
@@ -55,8 +56,8 @@ func TestCoolingTimesByTheClosedForm(t *testing.T) {
 const custard = `ph = 6.5
     ingredients = { "whole milk" = "2000 g", "egg yolk" = "480 g", "sugar" = "400 g", "corn starch" = "160 g" }`
 
-// In the cold the last wait lasts as long as it takes; past its end the pace at which it was dying
-// away goes on. A longer written wait must come to the same.
+// In the cold the last wait lasts as long as needed, at the rate of its
+// end. A longer written wait must agree.
 func TestCoolingGoesOnPastItsEnd(t *testing.T) {
 	time := func(hours string) Value {
 		s := sheetIn(t, fmt.Sprintf(`filling "f" {
@@ -74,7 +75,7 @@ func TestCoolingGoesOnPastItsEnd(t *testing.T) {
 	}
 }
 
-// A cooling on the bench is not made to last: it ends as it is written.
+// A cooling on the bench ends as it is written.
 func TestCoolingOnTheBenchEndsAsWritten(t *testing.T) {
 	s := sheetIn(t, `filling "f" {
 `+custard+`
@@ -85,7 +86,8 @@ func TestCoolingOnTheBenchEndsAsWritten(t *testing.T) {
 	near(t, "57 to 21 C", v.Hi, 50.0/60, 0.01)
 }
 
-// Where a cooling begins: at the first wait after the heat, if the part comes to it hot.
+// A cooling begins at the first wait after the heat, if the part comes
+// to it hot.
 func TestStartsHot(t *testing.T) {
 	s := sheetIn(t, `filling "f" {
 `+custard+`
@@ -114,23 +116,32 @@ func TestStartsHot(t *testing.T) {
 	}
 }
 
-// The cells of the table decide, at the high end of the water activity; without a pH every pH
-// counts.
+// The table's cells decide, at the high end of the water activity;
+// without a pH every pH counts.
 func TestNeedsControl(t *testing.T) {
 	for _, c := range []struct {
 		body   string
 		lo, hi float64
 		cell   string
 	}{
-		{`water_activity = 0.87  ingredients = { "whole milk" = "100 g" }`, 0, 0, "under 0.88, pH any"},
-		{`water_activity = 0.89  ingredients = { "whole milk" = "100 g" }`, 0, 1, "0.88 to 0.90, pH not known"},
-		{`water_activity = 0.89  ph = 5.0  ingredients = { "whole milk" = "100 g" }`, 0, 0, "0.88 to 0.90, pH over 4.6 to 5.0"},
-		{`water_activity = 0.89  ph = 5.1  ingredients = { "whole milk" = "100 g" }`, 1, 1, "0.88 to 0.90, pH over 5.0"},
-		{`water_activity = 0.99  ph = 4.1  ingredients = { "whole milk" = "100 g" }`, 0, 0, "over 0.92, pH under 4.2"},
-		{`water_activity = 0.99  ph = 4.2  ingredients = { "whole milk" = "100 g" }`, 1, 1, "over 0.92, pH 4.2 to 4.6"},
+		{`water_activity = 0.87  ingredients = { "whole milk" = "100 g" }`, 0, 0,
+			"under 0.88, pH any"},
+		{`water_activity = 0.89  ingredients = { "whole milk" = "100 g" }`, 0, 1,
+			"0.88 to 0.90, pH not known"},
+		{`water_activity = 0.89  ph = 5.0  ingredients = { "whole milk" = "100 g" }`, 0, 0,
+			"0.88 to 0.90, pH over 4.6 to 5.0"},
+		{`water_activity = 0.89  ph = 5.1  ingredients = { "whole milk" = "100 g" }`, 1, 1,
+			"0.88 to 0.90, pH over 5.0"},
+		{`water_activity = 0.99  ph = 4.1  ingredients = { "whole milk" = "100 g" }`, 0, 0,
+			"over 0.92, pH under 4.2"},
+		{`water_activity = 0.99  ph = 4.2  ingredients = { "whole milk" = "100 g" }`, 1, 1,
+			"over 0.92, pH 4.2 to 4.6"},
 		{`ingredients = { "whole milk" = "100 g" }`, 0, 1, "over 0.92, pH not known"},
-		{`ingredients = { "ground hazelnuts" = "500 g", "sugar" = "300 g", "water" = "100 g", "honey" = "100 g" }`, 0, 0, "nothing in it"},
-		{`ingredients = { "sugar" = "300 g", "cinnamon" = "20 g", "unsalted butter" = "40 g" }`, 0, 0, "nothing in it"}, // too dry for the model, and sugared
+		{`ingredients = { "ground hazelnuts" = "500 g", "sugar" = "300 g", "water" = "100 g", ` +
+			`"honey" = "100 g" }`, 0, 0, "nothing in it"},
+		// too dry for the model, and sugared
+		{`ingredients = { "sugar" = "300 g", "cinnamon" = "20 g", "unsalted butter" = "40 g" }`, 0,
+			0, "nothing in it"},
 	} {
 		s := sheetIn(t, `filling "f" {
 `+strings.ReplaceAll(c.body, "  ", "\n")+"\n}", kitchenOf(nil))
@@ -139,7 +150,11 @@ func TestNeedsControl(t *testing.T) {
 			t.Errorf("%s: %v to %v by %q", c.body, v.Lo, v.Hi, cell.Words[0])
 		}
 	}
-	for body, want := range map[string]float64{`"bread flour" = "100 g", "water" = "60 g"`: 0, `"bread flour" = "100 g", "whole milk" = "60 g"`: 1, `"bread flour" = "100 g", "egg" = "60 g"`: 1} {
+	for body, want := range map[string]float64{
+		`"bread flour" = "100 g", "water" = "60 g"`:      0,
+		`"bread flour" = "100 g", "whole milk" = "60 g"`: 1,
+		`"bread flour" = "100 g", "egg" = "60 g"`:        1,
+	} {
 		s := sheetIn(t, "dough \"d\" {\ningredients = { "+body+" }\n}", kitchenOf(nil))
 		if v := value0(t, s, "d", "needs_control"); v.Lo != want || v.Hi != want {
 			t.Errorf("%s: %v to %v", body, v.Lo, v.Hi)
@@ -147,23 +162,29 @@ func TestNeedsControl(t *testing.T) {
 	}
 }
 
-// Three hours at 28 C and three at 30 C, by the table: 2 for S. aureus and B. cereus, 3 for
-// Salmonella.
+// Three hours at 28 C and three at 30 C, by the table: 2 for S. aureus
+// and B. cereus, 3 for Salmonella.
 func TestBudgetsByHand(t *testing.T) {
 	s := sheetIn(t, `dough "d" {
 		ingredients = { "bread flour" = "1000 g", "whole milk" = { amount = "450 g", temp = "28 C" }, "egg" = { amount = "150 g", temp = "28 C" }, "sugar" = "80 g", "instant yeast" = "5 g" }
 		steps = [{ mix = "?", to = "28 C", measured = "28 C" }, { rest = "3 h", at = "28 C", as = "slab 2 mm" }, { shape = "buns", pieces = 20 }, { proof = "3 h", at = "28 C", as = "slab 2 mm" }
 ]
 }`, kitchenOf(nil))
-	for name, want := range map[string]float64{"budget_s_aureus": 2, "budget_b_cereus": 2, "budget_salmonella": 3, "budget_l_monocytogenes": 2, "warm_h": 6} {
+	for name, want := range map[string]float64{
+		"budget_s_aureus":        2,
+		"budget_b_cereus":        2,
+		"budget_salmonella":      3,
+		"budget_l_monocytogenes": 2,
+		"warm_h":                 6,
+	} {
 		v := value0(t, s, "d", name)
 		near(t, name, v.Lo, want, 0.02)
 		near(t, name, v.Mid, want, 0.02)
 	}
 }
 
-// The time of a taken part that needs control goes on in the part that takes it, and that of a
-// filling goes on in the dough.
+// The time of a part that needs control goes on in the part that takes
+// it, and a filling's in the dough.
 func TestTimeGoesAlong(t *testing.T) {
 	s := sheetIn(t, `
 		preferment "milk sponge" {
@@ -205,24 +226,29 @@ func TestTimeGoesAlong(t *testing.T) {
 	}
 }
 
-// The cooling straight after a cook counts for spores alone, for as long as the code gives it:
-// stirring in butter while it is hot, and a hot hold, do not end that; handling it cold does.
+// The cooling straight after a cook counts for spores alone, within the
+// code's time. Stirring in butter while hot, and a hot hold, do not end
+// that; handling it cold does.
 func TestCoolingAfterACook(t *testing.T) {
 	budget := func(steps string) float64 {
 		s := sheetIn(
 			t,
-			"filling \"f\" {\n"+custard+"\nsteps = [{ cook = \"8 min\", to = \"85 C\" }, "+steps+"]\n}",
+			"filling \"f\" {\n"+custard+"\nsteps = [{ cook = \"8 min\", to = \"85 C\" }, "+
+				steps+"]\n}",
 			kitchenOf(nil),
 		)
 		return value0(t, s, "f", "budget_salmonella").Hi
 	}
 	const chill = `{ chill = "5 h", at = "3 C", as = "tray 20 mm" }`
-	for _, steps := range []string{chill, `{ mix = "2 min", measured = "75 C" }, ` + chill, `{ hold = "3 h", at = "85 C" }, ` + chill} {
+	for _, steps := range []string{chill, `{ mix = "2 min", measured = "75 C" }, ` + chill,
+		`{ hold = "3 h", at = "85 C" }, ` + chill} {
 		if got := budget(steps); got > 0.02 {
 			t.Errorf("%s: %v", steps, got)
 		}
 	}
-	for _, steps := range []string{`{ cool = "1 h", at = "3 C", as = "tray 10 mm" }, { mix = "2 min", measured = "20 C" }, { rest = "2 h", at = "25 C" }`, `{ rest = "9 h", at = "25 C", as = "bowl" }`} {
+	for _, steps := range []string{`{ cool = "1 h", at = "3 C", as = "tray 10 mm" }, ` +
+		`{ mix = "2 min", measured = "20 C" }, { rest = "2 h", at = "25 C" }`,
+		`{ rest = "9 h", at = "25 C", as = "bowl" }`} {
 		if got := budget(steps); got < 0.5 {
 			t.Errorf("%s: %v", steps, got)
 		}
@@ -259,15 +285,21 @@ ingredients = { "egg" = "50 g" }
 			steps = [{ mix = "5 min", to = "25 C" }, { fill = "f" }, { wash = "w" }, { bake = "20 min", at = "200 C", core = "93 C" }, { brush = "late" }
 ]
 }`, kitchenOf(nil))
-	for part, want := range map[string]figure.Interval{"w": figure.Point(100), "late": figure.Point(22), "f": figure.Point(93), "cooked": figure.Between(66, 80), "in it": figure.Point(90)} {
+	for part, want := range map[string]figure.Interval{
+		"w":      figure.Point(100),
+		"late":   figure.Point(22),
+		"f":      figure.Point(93),
+		"cooked": figure.Between(66, 80),
+		"in it":  figure.Point(90),
+	} {
 		if v := value0(t, s, part, "heated_to_c"); v.Lo != want.Lo || v.Hi != want.Hi {
 			t.Errorf("%s: %v to %v, not %v", part, v.Lo, v.Hi, want)
 		}
 	}
 }
 
-// Sweeter dies slower, longer dies more, and what was never cooked in chocolate does not count as
-// killed.
+// Sweeter dies slower, longer dies more, and what was never cooked in
+// chocolate does not count as killed.
 func TestKillSteps(t *testing.T) {
 	log := func(filling, bake string) Value {
 		s := sheetIn(t, `filling "f" {
@@ -283,19 +315,23 @@ ingredients = { `+filling+` }
 	const bake = `{ bake = "16 min", at = "200 C", measured = "91 C core" }`
 	wet := log(`"cream cheese" = "200 g", "egg" = "100 g"`, bake)
 	sweet := log(
-		`"ground almonds" = "200 g", "egg" = "100 g", "sugar" = "200 g", "unsalted butter" = "150 g"`,
+		`"ground almonds" = "200 g", "egg" = "100 g", "sugar" = "200 g", `+
+			`"unsalted butter" = "150 g"`,
 		bake,
 	)
 	longer := log(
-		`"ground almonds" = "200 g", "egg" = "100 g", "sugar" = "200 g", "unsalted butter" = "150 g"`,
+		`"ground almonds" = "200 g", "egg" = "100 g", "sugar" = "200 g", `+
+			`"unsalted butter" = "150 g"`,
 		strings.Replace(bake, "16", "20", 1),
 	)
 	after := log(
-		`"ground almonds" = "200 g", "egg" = "100 g", "sugar" = "200 g", "unsalted butter" = "150 g"`,
+		`"ground almonds" = "200 g", "egg" = "100 g", "sugar" = "200 g", `+
+			`"unsalted butter" = "150 g"`,
 		bake+`, { cool = "30 min", at = "room" }`,
 	)
 	chocolate := log(`"dark chocolate" = "300 g", "egg" = "100 g"`, bake)
-	if !(wet.Lo > sweet.Lo && sweet.Lo > 0 && longer.Lo > sweet.Lo && after.Lo > sweet.Lo && chocolate.Hi == 0) {
+	if !(wet.Lo > sweet.Lo && sweet.Lo > 0 && longer.Lo > sweet.Lo && after.Lo > sweet.Lo &&
+		chocolate.Hi == 0) {
 		t.Errorf(
 			"wet %v, sweet %v, longer %v, with its cooling %v, chocolate %v",
 			wet.Lo,
@@ -313,7 +349,7 @@ ingredients = { `+filling+` }
 	)
 }
 
-// Days in a fridge that is too warm count for more; frozen days for none.
+// Days in too warm a fridge count for more, frozen days for none.
 func TestKeptDays(t *testing.T) {
 	s := sheetIn(t, `filling "f" {
 `+custard+`
@@ -327,15 +363,16 @@ func TestKeptDays(t *testing.T) {
 	}
 }
 
-// Whatever the steps, figures keep their order and no history makes them nonsense; a wait more
-// never takes time away.
+// Whatever the steps, figures keep their order and stay numbers; one
+// more wait never takes time away.
 func TestSafetyOfAnyHistory(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		var steps []string
 		for range rapid.IntRange(1, 5).Draw(t, "steps") {
 			verb := rapid.SampledFrom([]string{"rest", "chill", "cool", "hold", "store", "thaw"}).
 				Draw(t, "verb")
-			at := rapid.SampledFrom([]string{`at = "room"`, `at = "fridge"`, `at = "30 C"`, `at = "60 C"`, `at = "5 C"`}).
+			at := rapid.SampledFrom([]string{`at = "room"`, `at = "fridge"`, `at = "30 C"`,
+				`at = "60 C"`, `at = "5 C"`}).
 				Draw(t, "at")
 			as := rapid.SampledFrom([]string{"bowl", "tray 10 mm", "tray 40 mm"}).Draw(t, "as")
 			time := rapid.SampledFrom([]string{"5 min", "1 h", "3 h to 5 h", "14 h"}).
@@ -352,7 +389,8 @@ func TestSafetyOfAnyHistory(t *testing.T) {
 		last := map[string]float64{}
 		for n := range steps {
 			s := sheetOf(n + 1)
-			for _, name := range []string{"warm_h", "budget_salmonella", "budget_s_aureus", "budget_b_cereus", "budget_l_monocytogenes"} {
+			for _, name := range []string{"warm_h", "budget_salmonella", "budget_s_aureus",
+				"budget_b_cereus", "budget_l_monocytogenes"} {
 				f, _ := Find(OnPart, name)
 				v := *s.Value(f, Subject{On: OnPart, Part: s.Formula.PartNamed("f")})
 				if !(v.Lo <= v.Mid && v.Mid <= v.Hi) || v.Lo < 0 || v.Hi < last[name]-1e-9 {

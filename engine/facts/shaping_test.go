@@ -9,7 +9,8 @@ import (
 	"forebake/engine/kitchen"
 )
 
-// dry is a dough of so many grams, of flour alone, with steps; fill is what is in "f".
+// dry is a dough of so many grams, of flour alone, with steps; fill is
+// what is in "f".
 func dry(t tester, grams, fill float64, steps string, change func(*kitchen.Kitchen)) *Sheet {
 	t.Helper()
 	return sheetIn(t, fmt.Sprintf(`dough "d" {
@@ -19,8 +20,8 @@ func dry(t tester, grams, fill float64, steps string, change func(*kitchen.Kitch
 filling "f" { ingredients = { "jam" = "%v g" } }`, grams, steps, fill), kitchenOf(change))
 }
 
-// 1 kg at 1.15 g/mL and 5 mm: 0.174 m2, as near square as a bench of 120 x 60 cm lets it be, with
-// 15 % of error either way.
+// 1 kg at 1.15 g/mL and 5 mm: 0.174 m2, as near square as a bench of
+// 120 x 60 cm allows, with 15 % of error either way.
 func TestSheetByHand(t *testing.T) {
 	s := dry(t, 1000, 1, `{ sheet = "5 mm" }`, nil)
 	area := 1000 / 1.15 / 0.5 // cm2
@@ -36,7 +37,8 @@ func TestSheetByHand(t *testing.T) {
 	largest := 116.0 * 56 * 0.5 * 1.15
 	near(t, "largest", stepValue(t, s, "d", 0, "largest_g").Mid, largest, 1e-6)
 
-	// Too wide for the bench: it grows along it. Off the bench: in lots.
+	// Too wide for the bench, it grows along it; off the bench, it is
+	// cut in lots.
 	s = dry(t, 3000, 1, `{ sheet = "5 mm" }`, nil)
 	near(t, "width on the bench", stepValue(t, s, "d", 0, "width_cm").Mid, 56, 1e-6)
 	near(t, "length on the bench", stepValue(t, s, "d", 0, "length_cm").Mid, 3000/1.15/0.5/56, 1e-6)
@@ -71,8 +73,8 @@ func TestSheetByHand(t *testing.T) {
 	)
 }
 
-// A sheet of 457 mm whose dough and filling are 7.9 mm thick rolls up to 68 mm in 4.3 turns; and by
-// mass, sqrt(4m/(pi rho W)).
+// A sheet of 457 mm whose dough and filling are 7.9 mm thick rolls up
+// to 68 mm in 4.3 turns; and by mass, sqrt(4m/(pi rho W)).
 func TestCoilByHand(t *testing.T) {
 	const side, layer = 45.7, 0.79 // cm
 	grams := side * side * layer * 1.15
@@ -133,7 +135,8 @@ func TestCoilByHand(t *testing.T) {
 	)
 }
 
-// A dough of two lots gives the slices of two rolls; a divided one those of each piece.
+// A dough of two lots gives the slices of two rolls, a divided one
+// those of each piece.
 func TestSlicesOfAllLots(t *testing.T) {
 	slices := func(grams float64, steps string) Value {
 		s := dry(t, grams, 1, steps+`{ sheet = "5 mm" }, { roll = "coil", slice = "40 mm" }`, nil)
@@ -149,8 +152,9 @@ func TestSlicesOfAllLots(t *testing.T) {
 	}
 }
 
-// 2800 mL at 4.0 mL/g takes 700 g; a filling that does not rise takes its share: 600 g of dough and
-// 200 g of filling in 2400 mL are 4 mL a g of dough and 3 in all.
+// 2800 mL at 4.0 mL/g takes 700 g; a filling that does not rise takes
+// its share: 600 g of dough and 200 g of filling in 2400 mL are 4 mL a
+// g of dough and 3 in all.
 func TestTinByHand(t *testing.T) {
 	tin := func(l, w, h float64) func(*kitchen.Kitchen) {
 		return func(k *kitchen.Kitchen) {
@@ -170,8 +174,10 @@ func TestTinByHand(t *testing.T) {
 		2.4,
 		2.4,
 	)
-	// The cards' own tins: 11 x 5 x 3.5 in with 765 g, 9 x 4.5 x 2.75 in with 709 g.
-	for _, test := range []struct{ l, w, h, grams, want float64 }{{279.4, 127, 88.9, 765, 4.12}, {228.6, 114.3, 69.85, 709, 2.574}} {
+	// The cards' own tins: 11 x 5 x 3.5 in with 765 g, 9 x 4.5 x 2.75
+	// in with 709 g.
+	for _, test := range []struct{ l, w, h, grams, want float64 }{{279.4, 127, 88.9, 765, 4.12},
+		{228.6, 114.3, 69.85, 709, 2.574}} {
 		v := stepValue(
 			t,
 			dry(
@@ -192,7 +198,8 @@ func TestTinByHand(t *testing.T) {
 		t,
 		2400,
 		800,
-		`{ sheet = "5 mm" }, { roll = "coil", slice = "200 mm" }, { pan = "x", tin = "t", count = 4 }`,
+		`{ sheet = "5 mm" }, { roll = "coil", slice = "200 mm" }, `+
+			`{ pan = "x", tin = "t", count = 4 }`,
 		tin(240, 90, 100),
 	)
 	wantInterval(
@@ -223,8 +230,8 @@ func TestTinByHand(t *testing.T) {
 	)
 }
 
-// A coil of 55 mm with layers of 5 mm holds pi/4 x 55 x 55 / 5 = 475 mm of sheet; one of 4 to 6 mm
-// is taken at 6.
+// A coil of 55 mm with layers of 5 mm holds pi/4 x 55 x 55 / 5 = 475 mm
+// of sheet; one of 4 to 6 mm is taken at 6.
 func TestWidestSheetForTin(t *testing.T) {
 	tin := func(k *kitchen.Kitchen) {
 		k.Tins = append(k.Tins, kitchen.Tin{Name: "t", Inside: [3]float64{300, 55, 100}})
@@ -247,7 +254,8 @@ func TestWidestSheetForTin(t *testing.T) {
 		39,
 	)
 	wantInterval(t, "no width", stepValue(t, roll(`"5 mm"`), "d", 1, "has_width"), 0, 0)
-	if at := stepValue(t, roll(`"5 mm", wide = "47 cm"`), "d", 1, "coil_mm"); !(at.Hi <= 55 && at.Lo > 54) {
+	at := stepValue(t, roll(`"5 mm", wide = "47 cm"`), "d", 1, "coil_mm")
+	if !(at.Hi <= 55 && at.Lo > 54) {
 		t.Errorf("at that width the coil is %v to %v", at.Lo, at.Hi)
 	}
 	wantInterval(
@@ -289,8 +297,10 @@ func TestLeftOver(t *testing.T) {
 		steps string
 		want  float64
 	}{
-		{1000, `{ divide = "75 g" }`, 100 * 25.0 / 75}, {975, `{ divide = "75 g" }`, 0}, {74, `{ divide = "75 g" }`, 100 * 74.0 / 75},
-		{1000, `{ divide = "75 g", pieces = 10 }`, 100 * 250.0 / 75}, {1000, `{ divide = 2 }, { divide = "75 g" }`, 100 * 50.0 / 75},
+		{1000, `{ divide = "75 g" }`, 100 * 25.0 / 75}, {975, `{ divide = "75 g" }`, 0},
+		{74, `{ divide = "75 g" }`, 100 * 74.0 / 75},
+		{1000, `{ divide = "75 g", pieces = 10 }`, 100 * 250.0 / 75},
+		{1000, `{ divide = 2 }, { divide = "75 g" }`, 100 * 50.0 / 75},
 	} {
 		s := dry(t, test.grams, 1, test.steps, nil)
 		wantInterval(
@@ -309,16 +319,19 @@ func TestLeftOver(t *testing.T) {
 	)
 }
 
-// What one piece weighs as it goes into the oven: by the tin's count, the pieces, the divide, or
-// what the formula makes.
+// A piece's weight into the oven: by the tin's count, the pieces, the
+// divide, or what the formula makes.
 func TestPieceByHand(t *testing.T) {
 	for _, test := range []struct {
 		steps string
 		want  float64
 	}{
-		{`{ bake = "20 min" }`, 1000}, {`{ divide = 10 }, { bake = "20 min" }`, 100}, {`{ divide = "125 g" }, { bake = "20 min" }`, 125},
-		{`{ shape = "knots", pieces = 20 }, { bake = "20 min" }`, 50}, {`{ pan = "x", tin = "long tin", count = 2 }, { bake = "20 min" }`, 500},
-		{`{ bake = "20 min", tin = "long tin", count = 2 }`, 500}, {`{ fill = "f" }, { divide = 10 }, { bake = "20 min" }`, 150},
+		{`{ bake = "20 min" }`, 1000}, {`{ divide = 10 }, { bake = "20 min" }`, 100},
+		{`{ divide = "125 g" }, { bake = "20 min" }`, 125},
+		{`{ shape = "knots", pieces = 20 }, { bake = "20 min" }`, 50},
+		{`{ pan = "x", tin = "long tin", count = 2 }, { bake = "20 min" }`, 500},
+		{`{ bake = "20 min", tin = "long tin", count = 2 }`, 500},
+		{`{ fill = "f" }, { divide = 10 }, { bake = "20 min" }`, 150},
 	} {
 		s := dry(t, 1000, 500, test.steps, nil)
 		wantInterval(
@@ -331,7 +344,8 @@ func TestPieceByHand(t *testing.T) {
 	}
 }
 
-// A filling's wait: its own last cooling, and the same on a tray of 15 mm.
+// A filling's wait: its own last cooling, and the same on a tray of
+// 15 mm.
 func TestFillingReady(t *testing.T) {
 	body := func(cool string) *Sheet {
 		return sheetIn(t, `dough "d" { 

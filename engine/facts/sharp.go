@@ -9,9 +9,10 @@ import (
 	"forebake/engine/quantity"
 )
 
-// WithoutError is the span of a subject's figure that is left without the model's own error: its
-// middle where all that the figure stands on is written as one figure each, else what the formula
-// leaves open. So it holds the middle of each sharper text, and knowing less never narrows it.
+// WithoutError is the span of a subject's figure without the model's
+// own error: its middle where each input is one figure, else what the
+// formula leaves open. So it holds the middle of each sharper text, and
+// knowing less never narrows it.
 func (s *Sheet) WithoutError(v *Value, x Subject) Interval {
 	middle := figure.Point(v.Mid)
 	if v.Origin == figure.ByModel && !v.Absent && middle.IsFinite() &&
@@ -21,7 +22,8 @@ func (s *Sheet) WithoutError(v *Value, x Subject) Interval {
 	return v.WithoutFactor()
 }
 
-// isSharp reports whether the formula leaves nothing open that a subject's figures stand on.
+// isSharp reports whether the formula leaves none of a subject's
+// inputs open.
 func (s *Sheet) isSharp(x Subject) bool {
 	s.spread()
 	for i := range s.spanning.kitchen { // the other figures of a kitchen are asked for step by step
@@ -45,10 +47,12 @@ func (s *Sheet) isSharp(x Subject) bool {
 	return false
 }
 
-// IsWritten reports whether the steps that a subject's part goes through in other parts say how long
-// and where it stands there, each at one figure, and none of its own is an ice bath: of these no
-// trial is published, so for what grows in a part their careful end counts. Of any other subject
-// nothing more is asked: the hours of a cooling in ice have a middle like those of any cooling.
+// IsWritten reports whether the steps that a subject's part goes
+// through in other parts each give one time and one place, and none
+// of its own is an ice bath: no trial of these is published, so their
+// careful end counts for what grows in a part. Other subjects need
+// nothing: the hours of a cooling in ice have a middle as those of
+// any cooling.
 func (s *Sheet) IsWritten(x Subject) bool {
 	if x.On != OnPart {
 		return true
@@ -87,8 +91,8 @@ func (s *Sheet) isPartSharp(p *formula.Part) bool {
 	return true
 }
 
-// areStepsSharp reports whether each step of a part has one time, one place and one shape, and the
-// mix one temperature at its end.
+// areStepsSharp reports whether each step of a part has one time, place
+// and shape, and each mix one end temperature.
 func (s *Sheet) areStepsSharp(p *formula.Part) bool {
 	for _, step := range p.Steps {
 		if step.Uses != nil && step.Verb.Fills() && !s.isPartSharp(step.Uses) {
@@ -101,7 +105,8 @@ func (s *Sheet) areStepsSharp(p *formula.Part) bool {
 	return s.areStepsWritten(p, 0)
 }
 
-// areStepsWritten is areStepsSharp of the steps from one on, whatever temperature a mix ends at.
+// areStepsWritten is areStepsSharp of the steps from one on, whatever
+// the end temperature of a mix.
 func (s *Sheet) areStepsWritten(p *formula.Part, from int) bool {
 	record := s.Part(p).Record()
 	for i := from; i < len(p.Steps); i++ {
@@ -131,8 +136,8 @@ func (s *Sheet) areStepsWritten(p *formula.Part, from int) bool {
 	return true
 }
 
-// isPlaceSharp reports whether the formula and the kitchen give one temperature around a step. The
-// span of a place such as an ice bath is the place's own.
+// isPlaceSharp reports whether formula and kitchen give one temperature
+// around a step. The span of a place such as an ice bath is its own.
 func (s *Sheet) isPlaceSharp(step *formula.Step, st *history.Stage) bool {
 	if given, ok := s.Kitchen.At(step.Where.String()); ok {
 		return given.IsPoint()
@@ -140,8 +145,8 @@ func (s *Sheet) isPlaceSharp(step *formula.Step, st *history.Stage) bool {
 	return step.Where != nil || step.Iced() || !st.HasAmbient || st.Ambient.IsPoint()
 }
 
-// cooksLater reports whether a later step of the part brings all of it to one temperature, so that
-// the one it was mixed to no longer counts.
+// cooksLater reports whether a later step brings all of the part to one
+// temperature, so that the mixed one no longer counts.
 func cooksLater(step *formula.Step) bool {
 	for _, later := range step.Part.Steps[step.Index+1:] {
 		if later.Verb.Cooks() && later.To.Set && later.HeatsAll() {

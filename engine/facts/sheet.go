@@ -42,8 +42,8 @@ func (s *Sheet) beside() *Sheet {
 	return other
 }
 
-// Reset makes the sheet serve another formula, keeping its memory: one sheet serves all formulas of
-// a worker.
+// Reset makes the sheet serve another formula, keeping its memory: one
+// sheet serves all of a worker's formulas.
 func (s *Sheet) Reset(f *formula.Formula, k *kitchen.Kitchen) {
 	s.Sheet.Reset(f, withTins(f, k))
 	s.isWeighed, s.isUsual, s.spanning.known = false, false, false
@@ -71,23 +71,28 @@ func (s *Sheet) Reset(f *formula.Formula, k *kitchen.Kitchen) {
 	}
 }
 
-// withTins is the kitchen with the tins that the formula names and the house does not.
+// withTins adds to the kitchen the tins that only the formula names.
 func withTins(f *formula.Formula, k *kitchen.Kitchen) *kitchen.Kitchen {
 	for _, t := range f.OpenTins() {
-		k = k.WithOpenTin(t.Name, t.Place)
+		one := kitchen.OpenTin(t.Name, t.Place)
+		if t.Size != nil {
+			one = kitchen.SizedTin(t.Name, t.Place, t.Size.Sides, t.Size.Round)
+		}
+		k = k.WithTin(one)
 	}
 	return k
 }
 
-// Value gives the value of a fact on a subject. A step fact asked of a step whose verb has no such
-// figure is absent.
+// Value gives a fact's value on a subject. A step fact of a verb
+// without such a figure is absent.
 func (s *Sheet) Value(f *Fact, x Subject) *Value {
 	if f.declared != nil {
 		return s.declaredValue(f, x)
 	}
 	c := s.cell(f, x)
 	if c.generation != s.generation {
-		c.generation = s.generation // before the call: a fact that asks for itself is a mistake that must not hang
+		// before the call: a fact that asks for itself must not hang
+		c.generation = s.generation
 		c.value, c.spread = s.compute(f, x), false
 		if readings := s.spread(); len(readings) > 0 {
 			c.value, c.spread = s.over(f, x, c.value, readings)
@@ -96,8 +101,8 @@ func (s *Sheet) Value(f *Fact, x Subject) *Value {
 	return &c.value
 }
 
-// cell finds the cell of a fact on a subject. Those of one fact stand side by side, since a rule asks
-// the same of every subject.
+// cell finds a fact's cell on a subject. Those of one fact are
+// adjacent, since a rule asks the same of every subject.
 func (s *Sheet) cell(f *Fact, x Subject) *cell {
 	values := s.values[f.On]
 	return &values[f.index*(len(values)/len(catalogue[f.On]))+x.row(f.On)]
@@ -120,9 +125,9 @@ func (s *Sheet) compute(f *Fact, x Subject) Value {
 	return f.formula(&s.Sheet)
 }
 
-// Settles lists the ingredients whose open amount or range leaves a fact open, in file order. It
-// weighs each in turn and looks whether the fact's interval shrinks, so it says what would really
-// help; only unsure answers ask for it.
+// Settles lists the ingredients whose open amount or range leaves a
+// fact open, in file order. It weighs each in turn and looks whether
+// the fact's interval shrinks; only unsure answers ask for it.
 func (s *Sheet) Settles(f *Fact, x Subject) []*formula.Ingredient {
 	before := *s.Value(f, x)
 	var out []*formula.Ingredient
@@ -143,21 +148,22 @@ func (s *Sheet) Settles(f *Fact, x Subject) []*formula.Ingredient {
 	return out
 }
 
-// retry gives a second sheet of the same formula, on which amounts may be pinned. It is made when
-// first needed and kept: a sheet is large.
+// retry gives a second sheet of the formula, on which amounts may be
+// pinned. It is made when first needed and kept: a sheet is large.
 func (s *Sheet) retry() *Sheet {
 	if s.trial == nil {
 		s.trial = s.beside()
 	}
-	// The readings of its ranges stay while the formula does: only their figures are made anew.
+	// The readings of its ranges stay while the formula does: only
+	// their figures are recomputed.
 	known := s.trial.spanning.known && s.trialOf == s.generation
 	s.trial.Reset(s.Formula, s.Kitchen)
 	s.trial.spanning.known, s.trialOf = known, s.generation
 	return s.trial
 }
 
-// IsSplit reports whether some of the values that an open setting or a range spans give a figure, and
-// others none.
+// IsSplit reports whether some of the values that an open setting or a
+// range spans give a figure, and others none.
 func (s *Sheet) IsSplit(f *Fact, x Subject) bool {
 	if f.declared != nil {
 		return false
@@ -166,9 +172,9 @@ func (s *Sheet) IsSplit(f *Fact, x Subject) bool {
 	return s.cell(f, x).spread
 }
 
-// Withheld reports whether a missing figure is missing only because amounts are open or ranges:
-// with every one of them weighed it could be reckoned. Such a figure is not known yet, which is not
-// the same as one that the formula does without.
+// Withheld reports whether a figure is missing only because amounts are
+// open or ranges: with each weighed it could be computed. It is
+// unknown, which is not absence.
 func (s *Sheet) Withheld(f *Fact, x Subject) bool {
 	if f.declared != nil {
 		return s.declaredWithheld(f, x)
@@ -182,7 +188,8 @@ func (s *Sheet) Withheld(f *Fact, x Subject) bool {
 	return s.weighed.Pinned != nil && !s.weighed.Value(f, x).Absent
 }
 
-// weighAll turns the sheet of Withheld to the formula at hand, with all that is open weighed.
+// weighAll turns the sheet of Withheld to the formula, with all open
+// amounts weighed.
 func (s *Sheet) weighAll() {
 	if s.weighed == nil {
 		s.weighed = s.beside()
@@ -206,8 +213,8 @@ func (s *Sheet) weighAll() {
 	}
 }
 
-// Usual is the sheet with each open seasoning between nothing and the most that is usual of its
-// class; nil where no open amount is so bounded.
+// Usual is the sheet with each open seasoning between nothing and its
+// class's usual most; nil where no open amount is so bounded.
 func (s *Sheet) Usual() *Sheet {
 	if s.isUsual {
 		if s.usual == nil || s.usual.Pinned == nil {
@@ -241,8 +248,8 @@ func (s *Sheet) Usual() *Sheet {
 	return s.usual
 }
 
-// Weighing is what Settles would cost on this formula, in ingredients looked at: it reckons the
-// formula anew for every amount that is open or a range.
+// Weighing is the cost of Settles on this formula, in ingredients read:
+// it recomputes the formula for every amount that is open or a range.
 func (s *Sheet) Weighing() int {
 	open := 0
 	for _, p := range s.Formula.Parts {
@@ -255,16 +262,17 @@ func (s *Sheet) Weighing() int {
 	return open * (s.Formula.Ingredients + ingredientsPerStep*s.Formula.Steps)
 }
 
-// ingredientsPerStep is about how many ingredients are looked at in the time that following one
-// step takes.
+// ingredientsPerStep is about how many ingredients are read in the time
+// of following one step.
 const ingredientsPerStep = 200
 
-// sharp reports whether the amount of an ingredient is one figure, or all of a part.
+// sharp reports whether an ingredient's amount is one figure, or all of
+// a part.
 func sharp(in *formula.Ingredient) bool {
 	return in.Amount.All || !in.Amount.Open && in.Amount.IsPoint()
 }
 
-// pin is a weight that an open amount could have, or the middle of a range.
+// pin is a possible weight of an open amount, or the middle of a range.
 func pin(in *formula.Ingredient) Interval {
 	if g := in.Grams.FixedG; g.IsFinite() && g.Hi > 0 {
 		return figure.Point(g.Mid())
@@ -300,8 +308,9 @@ func (s *Sheet) declaredValue(f *Fact, x Subject) *Value {
 	return &c.value
 }
 
-// declaredWithheld is Withheld for a declared figure, worked out once a subject: figures read
-// each other, and asking anew each time would double the work with every figure.
+// declaredWithheld is Withheld for a declared figure, cached by
+// subject: figures read each other, and asking anew would double the
+// work with every figure.
 func (s *Sheet) declaredWithheld(f *Fact, x Subject) bool {
 	row := x.row(f.On)
 	if c := s.declaredCell(f, row); c.asked != s.generation {
@@ -312,8 +321,8 @@ func (s *Sheet) declaredWithheld(f *Fact, x Subject) bool {
 	return s.declaredCell(f, row).withheld
 }
 
-// OpenAmounts lists the ingredients whose amounts are open where a need asks for all amounts of a
-// part; those of the parts that it takes in count as well.
+// OpenAmounts lists the ingredients with open amounts where a need asks
+// for all amounts of a part, including those of parts it takes in.
 func (s *Sheet) OpenAmounts(n *figure.Need) []*formula.Ingredient {
 	rest, ok := strings.CutPrefix(n.What, "all amounts of \"")
 	if !ok {
@@ -336,25 +345,27 @@ func (s *Sheet) OpenAmounts(n *figure.Need) []*formula.Ingredient {
 	return out
 }
 
-// An open setting spans every value that may stand there, and a range spans itself. A figure is
-// reckoned on a sheet of its own for each reading of them, and spans what comes out.
+// An open setting spans every value that may stand there, a range
+// itself. A figure is computed on its own sheet for each reading of
+// them, and spans the results.
 
-// mostReadings bounds the sheets of one formula, fewestReadings the same of a formula with more than
-// largeReading entries. Beyond it a figure of an open setting is not known at all.
+// mostReadings bounds the sheets of one formula, fewestReadings those
+// of a formula with more than largeReading entries. Beyond it a figure
+// of an open setting is unknown.
 const (
 	mostReadings   = 64
 	fewestReadings = 4
 	largeReading   = 1600 // ingredients and steps that are read in all sheets together
 )
 
-// most is how many readings of the formula at hand are followed.
+// most is how many readings of the formula are followed.
 func (s *Sheet) most() int {
 	entries := max(1, s.Formula.Ingredients+s.Formula.Steps)
 	return max(fewestReadings, min(mostReadings, largeReading/entries))
 }
 
-// Readings is about how many sheets stand beside that of a formula for the settings that are open or
-// ranges: its figures cost so many times as much.
+// Readings is about how many sheets a formula's open and ranged
+// settings need: its figures cost that many times as much.
 func Readings(f *formula.Formula, k *kitchen.Kitchen) int {
 	total := 0
 	for _, span := range f.Spans() {
@@ -368,7 +379,8 @@ func Readings(f *formula.Formula, k *kitchen.Kitchen) int {
 	return min(total, s.most())
 }
 
-// version is the formula and the kitchen with one figure for each open or ranged setting.
+// version is the formula and the kitchen with one figure for each open
+// or ranged setting.
 type version struct {
 	sheet   *Sheet
 	formula *formula.Formula
@@ -377,7 +389,8 @@ type version struct {
 	of      int    // the span that it is a reading of, those of the kitchen behind; -1 for several
 }
 
-// spanning is what a sheet keeps of the settings that are open or ranges.
+// spanning is what a sheet keeps of the settings that are open
+// or ranges.
 type spanning struct {
 	known    bool // the rest is that of the formula at hand
 	spans    []formula.Span
@@ -390,13 +403,14 @@ type spanning struct {
 	moves    []moves
 }
 
-// moves is what the readings of one span, all else being alike, make of a figure.
+// moves is a figure's change over the readings of one span, all
+// else equal.
 type moves struct {
 	seen, moved bool
 	first       Value
 }
 
-// spread works out the readings of the formula at hand, once.
+// spread computes the readings of the formula, once.
 func (s *Sheet) spread() []*version {
 	sp, most := &s.spanning, s.most()
 	if sp.known || sp.inner {
@@ -475,7 +489,8 @@ func (s *Sheet) spread() []*version {
 	return sp.readings
 }
 
-// addEach adds the readings of one span, all others as usual, up to so many readings in all.
+// addEach adds the readings of one span, all others as usual, up to so
+// many in all.
 func (s *Sheet) addEach(pick, usual []int, span, most int) {
 	for k := range s.spanning.spans[span].Readings {
 		if len(s.spanning.readings) >= most {
@@ -487,8 +502,8 @@ func (s *Sheet) addEach(pick, usual []int, span, most int) {
 	}
 }
 
-// addGroups adds readings in which so many groups of ranges stand at their low and their high ends
-// in turn; what is open stands as usual.
+// addGroups adds readings with groups of ranges at their low and high
+// ends in turn; open settings are as usual.
 func (s *Sheet) addGroups(pick, usual []int, groups int) {
 	for g := range max(1, groups) {
 		for _, high := range [...]bool{false, true} {
@@ -523,7 +538,7 @@ func (s *Sheet) addReading(pick []int, k *kitchen.Kitchen, of int) {
 	sp.readings = append(sp.readings, r)
 }
 
-// turn turns a reading to the sheet at hand, and carries the pinned amounts over to it.
+// turn turns a reading to the sheet, with its pinned amounts.
 func (r *version) turn(s *Sheet) {
 	if r.turned == s.generation {
 		return
@@ -568,8 +583,8 @@ func (r *version) in(x Subject) Subject {
 	return x
 }
 
-// over gives the figure over all readings; spread reports whether they tell whether it is given,
-// or what it says, in different ways.
+// over gives the figure over all readings; spread reports whether they
+// differ in its value, or in whether it has one.
 func (s *Sheet) over(
 	f *Fact,
 	x Subject,
@@ -598,7 +613,8 @@ func (s *Sheet) over(
 		r.turn(s)
 		one := r.sheet.Value(f, r.in(x))
 		sp.note(r.of, one)
-		if one.Absent && !base.Absent && !sp.open && math.IsInf(base.Hi, 1) {
+		if one.Absent && !base.Absent && !sp.open &&
+			math.IsInf(base.Hi, 1) {
 			continue // the range is open at that end already
 		}
 		spread = spread || one.Absent != base.Absent || !slices.Equal(one.Words, base.Words)
@@ -636,13 +652,14 @@ func (s *Sheet) over(
 	return v, spread
 }
 
-// asOne stands behind the name of a setting that is to be settled.
+// asOne follows the name of a setting that is to be settled.
 const asOne = ", as one figure"
 
-// firstOpen names the first setting that is open and moves the figure at hand, of the formula or of
-// its kitchen.
+// firstOpen names the first open setting of formula or kitchen that
+// moves the figure.
 func (sp *spanning) firstOpen() *figure.Need {
-	// Where the readings of none alone move it, the first that is open stands for all.
+	// Where no one's readings move it, the first open one stands
+	// for all.
 	for _, any := range [...]bool{false, true} {
 		for i := range sp.spans {
 			if sp.spans[i].Open && (any || i < len(sp.moves) && sp.moves[i].moved) {
@@ -659,7 +676,7 @@ func (sp *spanning) firstOpen() *figure.Need {
 	return nil
 }
 
-// note keeps whether the readings of a span tell different things.
+// note keeps whether a span's readings tell different things.
 func (sp *spanning) note(of int, v *Value) {
 	if of < 0 || !sp.open {
 		return

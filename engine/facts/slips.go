@@ -16,16 +16,18 @@ import (
 
 const srcUsualShare = "shares of the family range table; spice, egg and liquid: common practice"
 
-// slipFactor is how far beyond the usual share an amount must lie before it can be a slip of the
-// point.
+// slipFactor is how far beyond the usual share an amount may be a slip
+// of the point.
 const slipFactor = 2.5
 
-// usualShare is the usual share of an ingredient by its class: on the flour of a dough, on the
-// weight of another part. ok is false where nothing usual is known.
+// usualShare is an ingredient's usual share by class: on the flour
+// of a dough, on the weight of another part. ok is false where none
+// is known.
 func usualShare(s *parts, in *formula.Ingredient) (usual Interval, of makeup.Component, ok bool) {
 	p := s.Part(in.Part)
 	if in.Item == nil || in.Of != nil || strings.HasSuffix(in.Item.Name, "seeds") {
-		// Seeds are a spice in one formula and the whole filling in the next.
+		// Seeds are a spice in one formula, the whole filling in
+		// the next.
 		return Interval{}, makeup.Mass, false
 	}
 	if !p.IsDough() || p.Kind != formula.Dough {
@@ -61,8 +63,9 @@ func usualShare(s *parts, in *formula.Ingredient) (usual Interval, of makeup.Com
 	return usual, makeup.Flour, p.TotalFlour().Hi > 0
 }
 
-// slip gives the factor by which an amount is off: 10, 0.1 or 1 for none. It is sure where the
-// whole interval of the share lies on one side.
+// slip gives the factor by which an amount is off: 10, 0.1 or 1
+// for none. It is sure where the whole interval of the share is on
+// one side.
 func slip(s *parts, in *formula.Ingredient) (factor float64, sure bool) {
 	usual, of, ok := usualShare(s, in)
 	if !ok {
@@ -76,8 +79,9 @@ func slip(s *parts, in *formula.Ingredient) (factor float64, sure bool) {
 		m := s.Mass(in)
 		share = m.OverFlour(s.Part(in.Part).TotalFlour()).Scale(100)
 	}
-	// Small doses of sugar, fat, milk or egg are common beside others of their class, and a large
-	// dose of milk or water is the dough's own hydration to judge.
+	// Small doses of sugar, fat, milk or egg are common beside others
+	// of their class; much milk or water is for the dough's hydration
+	// to judge.
 	up := in.Item.Class != larder.ClassDairy && in.Item.Class != larder.ClassLiquid
 	down := in.Item.Class == larder.ClassSalt && of == makeup.Flour ||
 		in.Item.Class == larder.ClassYeast ||
@@ -106,14 +110,14 @@ func tenfoldSlip(s *parts, in *formula.Ingredient) Value {
 	return figure.YesNo(factor != 1)
 }
 
-// turnsWarm counts the folds of a part since a wait in the cold.
+// turnsWarm counts a part's folds since a wait in the cold.
 func turnsWarm(step *formula.Step) Value {
 	sum := figure.Interval{}
 	for _, other := range step.Part.Steps[:step.Index+1] {
 		switch {
 		case other.Verb.Waits() && other.Verb.Cools():
 			sum = figure.Interval{}
-		case !other.Verb.Turns():
+		case !other.Verb.Turns(), locksIn(other):
 		case other.Measure.Set && other.Measure.Kind == quantity.Count:
 			sum = sum.Add(other.Measure.Interval)
 		default:
@@ -123,7 +127,16 @@ func turnsWarm(step *formula.Step) Value {
 	return figure.ValueOf(sum)
 }
 
-// cutPct is the weight of the pieces that a step divides a dough into, on that of the dough.
+// locksIn reports whether a fold's note says that it encloses
+// the butter.
+func locksIn(fold *formula.Step) bool {
+	words := strings.ToLower(fold.Note)
+	return slices.ContainsFunc([]string{"lock", "enclos", "envelop"}, func(w string) bool {
+		return strings.Contains(words, w)
+	})
+}
+
+// cutPct is the weight of the pieces that a step cuts, % of the dough.
 func cutPct(s *parts, step *formula.Step) Value {
 	if step.Pieces == nil || !step.Measure.Set || step.Measure.Kind != quantity.Mass {
 		return figure.Absent("the number and the weight of the pieces", step.Place)
@@ -195,7 +208,8 @@ func standing(steps []*formula.Step) Value {
 	return figure.ValueOf(sum)
 }
 
-// proofMinutes is absent where nothing shapes the part: it may have risen as it is baked.
+// proofMinutes is absent where nothing shapes the part: it may have
+// risen as it is baked.
 func proofMinutes(p *part) Value {
 	from := -1
 	for i, s := range p.Steps {
@@ -212,9 +226,14 @@ func proofMinutes(p *part) Value {
 	return figure.Absent("a step that shapes \""+p.Name+"\", and its bake", p.Place)
 }
 
-// isRepeat is open while a range leaves room for two different steps: a point inside of it could
-// make them differ.
-func isRepeat(_ *parts, s *formula.Step) Value {
+// isRepeat is open while a point inside a range could make two
+// steps differ.
+func isRepeat(_ *parts, s *formula.Step) Value { return repeats(s) }
+
+// Repeats reports whether a step says the same as the one before it.
+func Repeats(s *formula.Step) bool { return repeats(s).Hi == 1 }
+
+func repeats(s *formula.Step) Value {
 	if s.Index == 0 {
 		return figure.YesNo(false)
 	}
@@ -246,7 +265,8 @@ func isAfterProof(_ *parts, s *formula.Step) Value {
 	return figure.YesNo(false)
 }
 
-// riseHours are the hours that a dough stands out of the cold before its heat, its proof too.
+// riseHours are the hours that a dough stands out of the cold before
+// its heat, proof included.
 func riseHours(p *part) Value {
 	var waits []*formula.Step
 	for _, s := range p.Steps {
@@ -262,8 +282,8 @@ func riseHours(p *part) Value {
 	return figure.Absent("the steps of \""+p.Name+"\" up to its bake", p.Place)
 }
 
-// labelledProtein reports whether the protein of all flour is known: by a label, or by the kind of
-// flour that it is.
+// labelledProtein reports whether all flour's protein is known: by a
+// label or the kind of flour.
 func labelledProtein(p *part) Value {
 	return figure.YesNo(!p.Holds(func(in *formula.Ingredient) bool {
 		return in.Item.Class == larder.ClassFlour && in.Protein == nil &&
@@ -271,8 +291,9 @@ func labelledProtein(p *part) Value {
 	}))
 }
 
-// isWound reports whether a filling is spread on a sheet, and rolled up or folded in before the
-// dough is sheeted again. Fat alone may lie on a film.
+// isWound reports whether a filling is spread on a sheet, then rolled
+// up or folded in before the dough is sheeted again. Fat alone may lie
+// on a film.
 func isWound(sheet *formula.Step) bool {
 	filled := false
 	for _, s := range sheet.Part.Steps[sheet.Index+1:] {
@@ -288,11 +309,12 @@ func isWound(sheet *formula.Step) bool {
 	return false
 }
 
-// thinFried is how thick a sheet is at most that puffs in hot fat without a proof, mm: beignets are
-// rolled to 1/4 inch, doughnuts to 10 mm and more (published formulas, read).
+// thinFried is the thickest sheet that puffs in hot fat without a
+// proof, mm: beignets are rolled to 1/4 inch, doughnuts to 10 mm and
+// more (published formulas, read).
 const thinFried = 8
 
-// isThinFried reports whether a dough is rolled thin and goes to the hot fat as cut.
+// isThinFried reports whether a dough is rolled thin and fried as cut.
 func isThinFried(p *part) Value {
 	thin := false
 	for _, s := range p.Steps {
@@ -308,7 +330,8 @@ func isThinFried(p *part) Value {
 	return figure.YesNo(false)
 }
 
-// firstHeat gives the step that first heats all of a part, nil where none does.
+// firstHeat gives the step that first heats all of a part, nil
+// for none.
 func firstHeat(p *part) *formula.Step {
 	if i := slices.IndexFunc(p.Steps, (*formula.Step).HeatsAll); i >= 0 {
 		return p.Steps[i]
@@ -324,8 +347,8 @@ func cookedBy(p *part) Value {
 	return figure.Text("")
 }
 
-// isDropped reports whether a part goes to the hot fat or the griddle as a batter does: nothing
-// in its steps is done to it that only a dough bears.
+// isDropped reports whether a part goes to the hot fat or the griddle
+// like a batter: none of its steps needs a dough.
 func isDropped(p *part) Value {
 	s := firstHeat(p)
 	if s == nil || !s.InHotFat() && s.Way != formula.Griddle {
@@ -340,14 +363,15 @@ func isDropped(p *part) Value {
 	return figure.YesNo(true)
 }
 
-// liesOpen reports whether a filling bakes open wherever it is put.
+// liesOpen reports whether a filling bakes open wherever it goes.
 func liesOpen(p *part) Value { return onlyPutOn(p, makeup.LiesOpen) }
 
-// goesInBaked reports whether every step that puts a part in or on another comes after the bake of
-// that one.
+// goesInBaked reports whether each step that puts a part in or on
+// another follows the other's bake.
 func goesInBaked(p *part) Value { return onlyPutOn(p, (*formula.Step).IsAfterHeat) }
 
-// onlyPutOn reports whether a part goes nowhere but in or on others, by steps of one kind.
+// onlyPutOn reports whether a part goes only into or onto others, by
+// one kind of step.
 func onlyPutOn(p *part, is func(*formula.Step) bool) Value {
 	found := false
 	for _, q := range p.Formula.Parts {
@@ -363,7 +387,7 @@ func onlyPutOn(p *part, is func(*formula.Step) bool) Value {
 	return figure.YesNo(found && len(p.TakenBy()) == 0)
 }
 
-// isFatMelted reports whether all fat of a part's own list is written as melted.
+// isFatMelted reports whether all fat of a part's own list is melted.
 func isFatMelted(p *part) Value {
 	found := false
 	for _, in := range p.Ingredients {
@@ -377,8 +401,8 @@ func isFatMelted(p *part) Value {
 	return figure.YesNo(found)
 }
 
-// hasSugarTurns reports whether sugar is folded into the dough beside its roll-in fat: such a dough
-// proofs little, or the sugar weeps out.
+// hasSugarTurns reports whether sugar is folded in beside the roll-in
+// fat: such a dough proofs little, or the sugar weeps out.
 func hasSugarTurns(p *part) Value {
 	fat, sugar := false, false
 	for i, s := range p.Steps {
@@ -393,17 +417,20 @@ func hasSugarTurns(p *part) Value {
 
 func onlySugar(p *formula.Part) bool {
 	for _, in := range p.Ingredients {
-		if in.Item == nil || in.Item.Class != larder.ClassSugar && in.Item.Class != larder.ClassSpice {
+		if in.Item == nil || in.Item.Class != larder.ClassSugar &&
+			in.Item.Class != larder.ClassSpice {
 			return false
 		}
 	}
 	return len(p.Ingredients) > 0
 }
 
-// nutShare is the share of nuts and seeds from which a filling is a nut paste (judgement).
+// nutShare is the share of nuts and seeds from which a filling is a nut
+// paste (judgement).
 const nutShare = 1.0 / 3
 
-// closesInNuts reports whether the filling that is closed in is mostly a paste of nuts or seeds.
+// closesInNuts reports whether the enclosed filling is mostly nut or
+// seed paste.
 func closesInNuts(s *parts) Value {
 	nuts, all := Interval{}, Interval{}
 	for _, q := range s.Formula.Parts {
@@ -414,7 +441,8 @@ func closesInNuts(s *parts) Value {
 			for _, in := range step.Uses.Ingredients {
 				g := s.Amount(in).Mul(step.Share())
 				all = all.Add(g)
-				if in.Item != nil && (in.Item.Is(larder.Nut) || strings.Contains(in.Item.Name, "seed")) {
+				if in.Item != nil && (in.Item.Is(larder.Nut) ||
+					strings.Contains(in.Item.Name, "seed")) {
 					nuts = nuts.Add(g)
 				}
 			}

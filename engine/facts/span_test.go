@@ -5,7 +5,8 @@ import (
 	"testing"
 )
 
-// An open setting spans what may stand there: the default of one that is not written holds nowhere.
+// An open setting spans all that may stand there: the default of an
+// unwritten one holds nowhere.
 func TestOpenSettingSpans(t *testing.T) {
 	ends := func(steps, fact string, step int) (lo, hi float64) {
 		v := stepValue(
@@ -18,11 +19,16 @@ func TestOpenSettingSpans(t *testing.T) {
 		return v.Lo, v.Hi
 	}
 	for _, c := range []struct{ open, one, fact string }{
-		{`{ chill = "4 h", at = "?", as = "slab 30 mm" }`, `{ chill = "4 h", at = "15 C", as = "slab 30 mm" }`, "core_end_c"},
-		{`{ chill = "4 h", at = "fridge", as = "?" }`, `{ chill = "4 h", at = "fridge", as = "slab 45 mm" }`, "core_end_c"},
-		{`{ chill = "4 h", at = "fridge", as = "slab 5 to 45 mm" }`, `{ chill = "4 h", at = "fridge", as = "slab 45 mm" }`, "core_end_c"},
-		{`{ chill = "4 h", at = "fridge", as = "slab 5 to 45 mm" }`, `{ chill = "4 h", at = "fridge", as = "slab 5 mm" }`, "core_end_c"},
-		{`{ chill = "?", at = "fridge", as = "slab 30 mm" }`, `{ chill = "4 h", at = "fridge", as = "slab 30 mm" }`, "core_end_c"},
+		{`{ chill = "4 h", at = "?", as = "slab 30 mm" }`,
+			`{ chill = "4 h", at = "15 C", as = "slab 30 mm" }`, "core_end_c"},
+		{`{ chill = "4 h", at = "fridge", as = "?" }`,
+			`{ chill = "4 h", at = "fridge", as = "slab 45 mm" }`, "core_end_c"},
+		{`{ chill = "4 h", at = "fridge", as = "slab 5 to 45 mm" }`,
+			`{ chill = "4 h", at = "fridge", as = "slab 45 mm" }`, "core_end_c"},
+		{`{ chill = "4 h", at = "fridge", as = "slab 5 to 45 mm" }`,
+			`{ chill = "4 h", at = "fridge", as = "slab 5 mm" }`, "core_end_c"},
+		{`{ chill = "?", at = "fridge", as = "slab 30 mm" }`,
+			`{ chill = "4 h", at = "fridge", as = "slab 30 mm" }`, "core_end_c"},
 	} {
 		lo, hi := ends(c.open, c.fact, 1)
 		a, b := ends(c.one, c.fact, 1)

@@ -8,7 +8,6 @@ import (
 	"forebake/engine/makeup"
 	"forebake/engine/process"
 	"forebake/engine/safety"
-	"forebake/engine/science/bake"
 	"forebake/engine/science/ferment"
 	"forebake/engine/science/geometry"
 )
@@ -18,17 +17,18 @@ func ofStage(pick func(*history.Stage) figure.Estimate) func(*parts, *formula.St
 	return func(s *parts, step *formula.Step) Value { return s.OfStage(step, pick) }
 }
 
-// hoursTo makes a step fact from the time down to a temperature.
+// hoursTo makes a step fact from the time to a temperature.
 func hoursTo(targetC float64) func(*parts, *formula.Step) Value {
 	return func(s *parts, step *formula.Step) Value { return s.HoursTo(step, targetC) }
 }
 
-// cooling makes a step fact from the time that stages of a cooling take.
+// cooling makes a step fact from the time of a cooling's stages.
 func cooling(stages safety.CoolingStages) func(*parts, *formula.Step) Value {
 	return func(s *parts, step *formula.Step) Value { return s.Cooling(step, stages) }
 }
 
-// stepFacts that are read off the step itself; what the dough goes through in it is another matter.
+// stepFacts come from the step itself, without what the dough
+// goes through.
 var stepFacts = []Fact{
 	{
 		Name:   "verb",
@@ -282,7 +282,7 @@ var stepFacts = []Fact{
 		Label:  "time from the mix to 5 C",
 		Unit:   "h",
 		of:     (*formula.Verb).Chills,
-		Means:  "time from the end of the mix until the core is cold, if the step lasted so long, or until it goes into the oven",
+		Means:  "time from the end of the mix until the core is cold, if the step lasted so long, or until it goes into the oven; 0 where all that is wet goes in cold",
 		Source: srcCooling,
 		Error:  errHeat,
 		Settle: settleProbe,
@@ -331,6 +331,28 @@ var stepFacts = []Fact{
 		Error:  "factor 1.5 in time",
 		Settle: settleCore,
 		step:   (*parts).CoreLow,
+
+		harsher:  lower,
+		ofRanges: true,
+	},
+	{
+		Name:   "shape_open",
+		Type:   YesNo,
+		of:     (*formula.Verb).Bakes,
+		Means:  "a piece over 250 g bakes without a tin, and no word says how it stands: ring, disc, round, loaf or log",
+		Source: srcGiven,
+		step:   (*parts).ShapeOpen,
+	},
+	{
+		Name:   "core_low_as_round_c",
+		Label:  "middle of a round at its end",
+		Unit:   "C",
+		of:     (*formula.Verb).Bakes,
+		Means:  "core_usual_c of a round, where shape_open; else the same figure",
+		Source: srcBake,
+		Error:  "factor 1.5 in time",
+		Settle: settleCore,
+		step:   (*parts).CoreAsRound,
 
 		harsher:  lower,
 		ofRanges: true,
@@ -843,7 +865,7 @@ var stepFacts = []Fact{
 		Label:  "time to the core",
 		Unit:   "min",
 		of:     (*formula.Verb).Bakes,
-		Means:  "until the middle is at the target core",
+		Means:  "until the middle, or the dough around a lump of filling, is at the target core",
 		Source: srcBake,
 		Error:  "factor 1.4 in a tin and for rolls, 1.6 for a loaf that stands free, up to 2 below 140 and above 250 C: a first guess to be probed",
 		Settle: settleCore,
@@ -874,7 +896,7 @@ var stepFacts = []Fact{
 		Means:  "where water boils at this altitude; no crumb goes above it",
 		Source: "100 C less 0.0033 C a metre (memory)",
 		step: func(sh *parts, _ *formula.Step) Value {
-			return figure.ValueOf(figure.Point(bake.BoilingPointC(sh.Kitchen.Altitude.Mid())))
+			return figure.ValueOf(figure.Point(sh.BoilsAtC()))
 		},
 	},
 	{
@@ -921,5 +943,6 @@ var stepFacts = []Fact{
 	},
 }
 
-// lower reports whether a is the lower of two figures: of two cores the one that is less cooked.
+// lower reports whether a is the lower figure: the less cooked of
+// two cores.
 func lower(a, b *Value) bool { return b.Absent && !a.Absent || !a.Absent && a.Lo < b.Lo }

@@ -39,8 +39,8 @@ topping "alone" {
   steps = [ { mix = "2 min" } ]
 }`
 
-// A preferment ends when the dough begins, a filling when it is spread, a syrup when it is brushed
-// on; the earliest is the hour 0.
+// A preferment ends when the dough begins, a filling when it is spread,
+// a syrup when it is brushed on; the earliest is hour 0.
 func TestTimeline(t *testing.T) {
 	s := sheetIn(t, timed, kitchenOf(nil))
 	lines := s.Timeline()
@@ -54,9 +54,13 @@ func TestTimeline(t *testing.T) {
 		start, end float64
 	}{
 		{"sponge", 0, 0, 0.05}, {"sponge", 1, 0.05, dough},
-		{"d", 0, dough, dough + 0.2}, {"d", 1, dough + 0.2, dough + 1.2}, {"d", 2, dough + 1.2, dough + 1.2 + 1.0/6}, {"d", 3, dough + 1.2 + 1.0/6, dough + 1.45},
-		{"d", 4, dough + 1.45, dough + 1.45}, {"d", 5, dough + 1.45, dough + 3.2}, {"d", 7, dough + 3.2, dough + 3.2 + 16.0/60}, {"d", 9, dough + 3.2 + 16.0/60, dough + 3.95 + 16.0/60},
-		{"f", 0, dough + 1.2 + 1.0/6 - 3 - 1.0/12, dough + 1.2 + 1.0/6 - 3}, {"f", 1, dough + 1.2 + 1.0/6 - 3, dough + 1.2 + 1.0/6},
+		{"d", 0, dough, dough + 0.2}, {"d", 1, dough + 0.2, dough + 1.2},
+		{"d", 2, dough + 1.2, dough + 1.2 + 1.0/6}, {"d", 3, dough + 1.2 + 1.0/6, dough + 1.45},
+		{"d", 4, dough + 1.45, dough + 1.45}, {"d", 5, dough + 1.45, dough + 3.2},
+		{"d", 7, dough + 3.2, dough + 3.2 + 16.0/60},
+		{"d", 9, dough + 3.2 + 16.0/60, dough + 3.95 + 16.0/60},
+		{"f", 0, dough + 1.2 + 1.0/6 - 3 - 1.0/12, dough + 1.2 + 1.0/6 - 3},
+		{"f", 1, dough + 1.2 + 1.0/6 - 3, dough + 1.2 + 1.0/6},
 		{"s", 0, dough + 3.2 + 12.0/60, dough + 3.2 + 16.0/60},
 	} {
 		l := lineOf(t, lines, test.part, test.step)
@@ -86,8 +90,8 @@ func TestTimeline(t *testing.T) {
 	}
 }
 
-// A filling that takes longer than all that comes before its fill is the first to begin, and a part
-// that two others take is ready for the earlier one.
+// A filling slower than all before its fill begins first; a part that
+// two others take is ready for the earlier one.
 func TestTimelineBeginsWithTheSlowest(t *testing.T) {
 	s := sheetIn(t, `dough "d" {
   ingredients = { "bread flour" = "800 g", "water" = "350 g" }
@@ -115,7 +119,9 @@ syrup "base" {
 }
 
 func TestTimelineOfNothing(t *testing.T) {
-	if lines := sheetIn(t, `dough "d" { ingredients = { "bread flour" = "?" } }`, kitchenOf(nil)).Timeline(); len(lines) != 0 {
+	lines := sheetIn(t, `dough "d" { ingredients = { "bread flour" = "?" } }`, kitchenOf(nil)).
+		Timeline()
+	if len(lines) != 0 {
 		t.Errorf("%v", lines)
 	}
 }

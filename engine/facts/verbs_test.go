@@ -62,7 +62,8 @@ func readOne(t *testing.T, name, text string, o formula.Options) *formula.Formul
 	return f
 }
 
-// eachFact visits every figure of a formula, its parts, ingredients and steps.
+// eachFact visits every figure of a formula, its parts, ingredients
+// and steps.
 func eachFact(f *formula.Formula, visit func(fact *facts.Fact, x facts.Subject, name string)) {
 	all := func(x facts.Subject, name string) {
 		for _, fact := range facts.All(x.On) {
@@ -87,8 +88,9 @@ func eachFact(f *formula.Formula, visit func(fact *facts.Fact, x facts.Subject, 
 	}
 }
 
-// No figure depends on what a verb is called: with every verb under another name all of them stay,
-// but for the name itself. A verb of the same traits is thus the same in every answer.
+// No figure depends on a verb's name: with every verb renamed all stay,
+// except the name itself. A verb of the same traits is thus the same in
+// every answer.
 func TestNoAnswerDependsOnAVerbsName(t *testing.T) {
 	list, k := demo(t)
 	looked := 0
@@ -132,7 +134,8 @@ func TestNoAnswerDependsOnAVerbsName(t *testing.T) {
 	}
 }
 
-// waitFormula is a part that stands for six hours in the room by a verb.
+// waitFormula is a part that stands for six hours in the room by
+// a verb.
 func waitFormula(verb string) string {
 	return `formula "f" {
   filling "custard" {
@@ -148,8 +151,8 @@ func waitFormula(verb string) string {
 }`
 }
 
-// A part that stands by any verb has its hours counted and its cooling followed: no verb that waits
-// is left out anywhere. One that stands without a time stands for an unknown time.
+// A wait by any verb counts its hours, and its cooling is followed. One
+// without a time is of unknown time.
 func TestEveryWaitCounts(t *testing.T) {
 	_, k := demo(t)
 	want := map[string]string{}
@@ -159,7 +162,8 @@ func TestEveryWaitCounts(t *testing.T) {
 		}
 		f := readOne(t, v.Name, waitFormula(v.Name), formula.Options{Larder: larder.New()})
 		s := facts.NewSheet(f, k)
-		for _, name := range []string{"warm_h", "budget_salmonella", "budget_s_aureus", "budget_b_cereus"} {
+		for _, name := range []string{"warm_h", "budget_salmonella", "budget_s_aureus",
+			"budget_b_cereus"} {
 			fact, _ := facts.Find(facts.OnPart, name)
 			got := s.Value(fact, facts.Subject{On: facts.OnPart, Part: f.Parts[0]})
 			agree(t, want, v.Name, name, fmt.Sprintf("%.6g to %.6g", got.Lo, got.Hi))
@@ -194,7 +198,8 @@ func TestEveryWaitCounts(t *testing.T) {
 			formula.Options{Larder: larder.New()},
 		)
 		warm, _ := facts.Find(facts.OnPart, "warm_h")
-		if got := facts.NewSheet(untimed, k).Value(warm, facts.Subject{On: facts.OnPart, Part: untimed.Parts[0]}); !math.IsInf(got.Hi, 1) {
+		if got := facts.NewSheet(untimed, k).Value(warm,
+			facts.Subject{On: facts.OnPart, Part: untimed.Parts[0]}); !math.IsInf(got.Hi, 1) {
 			t.Errorf("%s without a time counts for %v h in the warm", v.Name, got.Interval())
 		}
 	}
@@ -210,7 +215,8 @@ func agree(t *testing.T, want map[string]string, verb, name, got string) {
 	}
 }
 
-// unfavourable are figures of food safety, with the end that counts against the formula.
+// unfavourable are food-safety figures, with the end that counts
+// against the formula.
 var unfavourable = []struct {
 	on   facts.On
 	name string
@@ -229,8 +235,8 @@ var unfavourable = []struct {
 	{facts.OnPart, "has_raw_flour", true}, {facts.OnPart, "needs_control", true},
 }
 
-// A verb of which no trait is declared never makes an answer about food safety better, whichever
-// step it stands for.
+// A verb with no declared trait never improves an answer about food
+// safety, whichever step it replaces.
 func TestUndeclaredTraitsAreUnfavourable(t *testing.T) {
 	list, k := demo(t)
 	tried, worse := 0, 0
@@ -261,7 +267,8 @@ func TestUndeclaredTraitsAreUnfavourable(t *testing.T) {
 				step.Verb = &formula.Verb{Name: "park"}
 				tried++
 				for name, bad := range measure() {
-					// What is spread at another temperature is followed in other steps of the volumes.
+					// What is spread at another temperature is followed
+					// in other volume steps.
 					if bad < before[name]-1e-9-0.005*math.Abs(before[name]) {
 						t.Errorf("%s: %s in %q as an undeclared verb: %s is %.4g, and was %.4g",
 							f.Name, known.Name, p.Name, name, bad, before[name])

@@ -8,8 +8,8 @@ import (
 	"forebake/engine/science/ferment"
 )
 
-// Hours from the first step to the last: parts made side by side, each waiting for what goes into
-// it.
+// Hours from the first step to the last: parts made side by side, each
+// waiting for what goes into it.
 func TestHours(t *testing.T) {
 	const sponge = `preferment "sponge" {
     ingredients = { "bread flour" = "200 g", "water" = "200 g" }
@@ -22,22 +22,34 @@ func TestHours(t *testing.T) {
   }
 `
 	dough := func(steps string) string {
-		return "dough \"d\" {\n ingredients = { \"the sponge\" = \"all\", \"bread flour\" = \"800 g\" }\n steps = [ " + steps + " ]\n}\n"
+		return "dough \"d\" {\n ingredients = { \"the sponge\" = \"all\", " +
+			"\"bread flour\" = \"800 g\" }\n steps = [ " + steps + " ]\n}\n"
 	}
 	for _, test := range []struct {
 		name, body string
 		lo, hi     float64 // min
 	}{
-		// The sponge is ready after 3 + 480 to 600; then 12 + 60, no wait for the filling (65), 90
-		// to 120, 16.
-		{"a night's sponge", sponge + filling + dough(`{ mix = "12 min" }, { rest = "1 h", at = "room" }, { fill = "f" }, { proof = "90 min to 2 h" }, { bake = "16 min" }`), 483 + 72 + 90 + 16, 603 + 72 + 120 + 16},
-		// The filling takes 24 h 5 min, and the fill waits for it; then 10 and 16.
-		{"a slow filling", sponge + strings.Replace(filling, "1 h", "24 h", 1) + dough(`{ mix = "12 min" }, { fill = "f", time = "10 min" }, { bake = "16 min" }`), 1445 + 26, 1445 + 26},
+		// The sponge is ready after 3 + 480 to 600; then 12 + 60, no
+		// wait for the filling (65), 90 to 120, 16.
+		{"a night's sponge", sponge + filling +
+			dough(`{ mix = "12 min" }, { rest = "1 h", at = "room" }, { fill = "f" }, `+
+				`{ proof = "90 min to 2 h" }, { bake = "16 min" }`), 483 + 72 + 90 + 16,
+			603 + 72 + 120 + 16},
+		// The filling takes 24 h 5 min, and the fill waits; then 10
+		// and 16.
+		{"a slow filling", sponge + strings.Replace(filling, "1 h", "24 h", 1) +
+			dough(`{ mix = "12 min" }, { fill = "f", time = "10 min" }, { bake = "16 min" }`),
+			1445 + 26, 1445 + 26},
 		// The fill may wait or not: 483 to 603 + 12 against 545.
-		{"an even race", sponge + strings.Replace(filling, "1 h", "9 h", 1) + dough(`{ mix = "12 min" }, { fill = "f" }`), 545, 615},
-		{"another part ends last", sponge + "topping \"t\" {\n ingredients = { \"sugar\" = \"1 g\" }\n steps = [ { store = \"2 day\" } ]\n}\n" + dough(`{ mix = "12 min" }`), 2880, 2880},
+		{"an even race", sponge + strings.Replace(filling, "1 h", "9 h", 1) +
+			dough(`{ mix = "12 min" }, { fill = "f" }`), 545, 615},
+		{"another part ends last", sponge + "topping \"t\" {\n ingredients = { \"sugar\" = \"1 " +
+			"g\" }\n steps = [ { store = \"2 day\" } ]\n}\n" + dough(`{ mix = "12 min" }`),
+			2880, 2880},
 		{"no steps", "dough \"d\" { ingredients = { \"bread flour\" = \"1 g\" } }", 0, 0},
-		{"a shape takes no time of its own", dough(`{ mix = "1 h" }, { shape = "knots" }, { sheet = "5 mm" }`) + sponge, 603 - 120 + 60, 603 + 60},
+		{"a shape takes no time of its own",
+			dough(`{ mix = "1 h" }, { shape = "knots" }, { sheet = "5 mm" }`) + sponge,
+			603 - 120 + 60, 603 + 60},
 	} {
 		wantInterval(
 			t,
@@ -65,8 +77,9 @@ func TestRetardHours(t *testing.T) {
 	}
 }
 
-// integral sums hours at 26 C of a dough that goes from one temperature towards another, by the
-// trapezoid rule: slow and plain, beside the quadrature in use.
+// integral sums hours at 26 C of a dough moving from one temperature
+// towards another, by the trapezoid rule: slow and plain, beside the
+// quadrature in use.
 func integral(from, ambient, tau, hours float64) (equivalent, end float64) {
 	const steps = 200000
 	at := func(h float64) float64 { return ambient + (from-ambient)*math.Exp(-h/tau) }
@@ -78,7 +91,8 @@ func integral(from, ambient, tau, hours float64) (equivalent, end float64) {
 }
 
 func TestFermentationByHand(t *testing.T) {
-	// 1 % instant yeast in 1000 g flour and 600 g water, 20 g salt: the flour binds 120 g.
+	// 1 % instant yeast in 1000 g flour and 600 g water, 20 g salt: the
+	// flour binds 120 g.
 	molality, ok := ferment.Molality(ferment.Solutes{SaltG: 20, WaterG: 600, FlourG: 1000})
 	if !ok {
 		t.Fatal("no molality")
@@ -111,8 +125,8 @@ func TestFermentationByHand(t *testing.T) {
 		2,
 		1.4,
 	)
-	// In the cold a dough works no less than if it were cold at once, and no more than if it stayed
-	// warm.
+	// In the cold a dough works no less than if it were cold at once,
+	// and no more than if it stayed warm.
 	for _, as := range []string{"", `, as = "slab 40 mm"`, `, as = "slab 5 mm", covered = false`, `, as = "bowl", covered = true`} {
 		v := dough(
 			`{ mix = "9 min", to = "26 C" }, { chill = "14 h"` + as + ` }, { bake = "9 min" }`,
@@ -130,8 +144,8 @@ func TestFermentationByHand(t *testing.T) {
 			)
 		}
 	}
-	// A thin slab goes over with a time constant of minutes: by hand, with ten of them and with
-	// forty.
+	// A thin slab changes with a time constant of minutes: by hand,
+	// with ten and with forty.
 	quick, _ := integral(26, 4, 10.0/60, 14)
 	slow, _ := integral(26, 4, 40.0/60, 14)
 	if v := dough(`{ mix = "9 min", to = "26 C" }, { chill = "14 h", as = "slab 10 mm", covered = false }, { bake = "9 min" }`); v.Mid < quick*pace ||
@@ -176,7 +190,8 @@ func TestFermentationByHand(t *testing.T) {
 	wantAbsent(t, "molality without free water", value(t, dry, "d", "solute_molality"))
 }
 
-// Dough against what is asked, after 0 to 5 % lost in the bowl and on the bench.
+// Dough against what is asked, after 0 to 5 % lost in bowl and on
+// the bench.
 func TestMakesGap(t *testing.T) {
 	const filling = "\nfilling \"f\" { ingredients = { \"sugar\" = \"200 g\" } }"
 	dough := func(grams, steps string) string {
@@ -220,7 +235,8 @@ func TestMakesGap(t *testing.T) {
 	)
 }
 
-// What is still raw, by what the steps say. Egg is cooked at 70 C, flour at 74 C.
+// What is still raw, by what the steps say. Egg is cooked at 70 C,
+// flour at 74 C.
 func TestRawByState(t *testing.T) {
 	no, open, yes := [2]float64{0, 0}, [2]float64{0, 1}, [2]float64{1, 1}
 	for _, test := range []struct {
@@ -266,8 +282,8 @@ func TestRawByState(t *testing.T) {
 			test.flour[1],
 		)
 	}
-	// What another part cooked stays cooked, and what this part cooks is cooked whatever it takes
-	// in.
+	// What another part cooked stays cooked, and what this part cooks
+	// is cooked whatever it takes in.
 	inner := func(inner, outer string) *Sheet {
 		return sheet(
 			t,
@@ -321,7 +337,7 @@ func TestAllergens(t *testing.T) {
 			t.Errorf("%s of %q: %q, not %q", test.fact, test.part, got, test.want)
 		}
 	}
-	// What is there for certain need not be looked for on a label.
+	// What is certainly there need not be looked for on a label.
 	check := strings.Join(value(t, s, "f", "allergens_to_check").Words, ", ")
 	if !strings.Contains(check, "milk") {
 		t.Errorf("chocolate often holds milk, and the filling says %q", check)

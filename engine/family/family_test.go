@@ -32,8 +32,8 @@ var quantities = []struct {
 	{"fruit", func(f *Family) Range { return f.Fruit }},
 }
 
-// left counts the rows of the published table that the
-// families do not use.
+// left counts the rows of the published table that the families do
+// not use.
 var left = map[string]int{
 	"doughnut added_water":                 1, // not true hydration, which has its own row
 	"doughnut yeast_fresh":                 1, // its instant equivalent has its own row

@@ -2,8 +2,9 @@ package family
 
 import "math"
 
-// tradeWords are names of breads that are made of a family's dough: trade usage, a judgement. Those
-// of which formulas were published stand in nearestByMakeUp.
+// tradeWords are names of breads that are made of a family's dough:
+// trade usage, a judgement. Those of which formulas were published
+// stand in nearestByMakeUp.
 var tradeWords = map[string]string{
 	"cinnamon bun": "sweet dough", "cinnamon rolls": "sweet dough", "sticky bun": "sweet dough",
 	"monkey bread": "sweet dough", "chelsea bun": "sweet dough", "morning bun": "sweet dough",
@@ -30,7 +31,8 @@ var tradeWords = map[string]string{
 	"colomba": "panettone", "pandoro": "panettone",
 }
 
-// Said returns the family whose dough a name of the trade is made of, also in the plural.
+// Said returns the family whose dough a name of the trade is made of,
+// also in the plural.
 func Said(name string) (*Family, bool) {
 	key := fold(name)
 	for _, k := range []string{key, trimPlural(key)} {
@@ -63,12 +65,15 @@ func trimPlural(word string) string {
 	return word
 }
 
-// MakeUp is what a dough is made of, % on total flour. NaN is a figure that is not known.
+// MakeUp is what a dough is made of, % on total flour. NaN is a figure
+// that is not known.
 type MakeUp struct{ Hydration, Sugar, Fat, Egg float64 }
 
-// ByMakeUp returns the family that a dough is nearest to, and false where no figure is known. The
-// distance is that from the typical value, in half widths of the family's range, summed over the
-// known figures. Laminated families are left out: their butter is rolled in, not mixed.
+// ByMakeUp returns the family that a dough is nearest to, and false
+// where no figure is known. The distance is that from the typical
+// value, in half widths of the family's range, summed over the known
+// figures. Laminated families are left out: their butter is rolled in,
+// not mixed.
 func ByMakeUp(m MakeUp) (*Family, bool) {
 	var best *Family
 	least := math.Inf(1)

@@ -6,8 +6,10 @@ import (
 )
 
 func TestSaid(t *testing.T) {
-	for name, want := range map[string]string{"Babka": "sweet dough", "hot cross buns": "sweet dough",
-		"Zopf": "milk bread", "donuts": "doughnut", "croissants": "croissant", "brioche": "brioche moderate",
+	for name, want := range map[string]string{"Babka": "sweet dough",
+		"hot cross buns": "sweet dough",
+		"Zopf":           "milk bread", "donuts": "doughnut", "croissants": "croissant",
+		"brioche":       "brioche moderate",
 		"cinnamon roll": "cinnamon roll", "stollens": "stollen"} {
 		if f, ok := Said(name); !ok || f.Name != want {
 			t.Errorf("%s: %v, want %s", name, f, want)
@@ -23,7 +25,8 @@ func TestSaid(t *testing.T) {
 	}
 }
 
-// A dough at the typical make-up of a family that is not laminated is nearest to that family.
+// A dough at the typical make-up of a family that is not laminated is
+// nearest to that family.
 func TestByMakeUp(t *testing.T) {
 	typical := func(r Range) float64 {
 		if !r.Known || r.Typical == 0 {

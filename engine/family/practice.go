@@ -1,8 +1,9 @@
 package family
 
-// Practice is the span of one figure over the published formulas of a family, with the margin of
-// soft knowledge: a dough outside the span by less than Margin is as usual, by up to twice Margin
-// worth a note. It is a handful of formulas and no survey; Count says how many.
+// Practice is the span of one figure over the published formulas of a
+// family, with the margin of soft knowledge: a dough outside the span
+// by less than Margin is as usual, by up to twice Margin worth a note.
+// It is a handful of formulas and no survey; Count says how many.
 type Practice struct {
 	Family, Quantity string  // quantity as testdata/tables/families-more.csv has it
 	Low, High        float64 // % on total flour; sheet_mm in mm
@@ -451,8 +452,9 @@ var practices = [...]Practice{
 		0, ofPages, "read"},
 }
 
-// nearestByMakeUp names, for each family that the range table lacks, the family of it whose ranges
-// its published formulas miss least: computed, see the fallback rows of families-more.csv.
+// nearestByMakeUp names, for each family that the range table lacks,
+// the family of it whose ranges its published formulas miss least:
+// computed, see the fallback rows of families-more.csv.
 var nearestByMakeUp = map[string]string{
 	"hot cross bun":           "sweet dough",
 	"cinnamon roll":           "sweet dough",
@@ -467,8 +469,9 @@ var nearestByMakeUp = map[string]string{
 	"pain au lait":            "milk bread",
 }
 
-// PracticeOf returns the span of a figure in a family, also in one that the range table lacks.
-// Letter case, spaces and hyphens do not count, nor which alias of a family is used.
+// PracticeOf returns the span of a figure in a family, also in one that
+// the range table lacks. Letter case, spaces and hyphens do not count,
+// nor which alias of a family is used.
 func PracticeOf(family, quantity string) (Practice, bool) {
 	key := fold(family)
 	for i := range families {
@@ -511,8 +514,9 @@ func (p Practice) Edge(x float64) Edge {
 	return Outside
 }
 
-// Nearest returns the family of the range table that is nearest by make-up to one that the table
-// lacks, and false for a family that is in it or is not known at all.
+// Nearest returns the family of the range table that is nearest by
+// make-up to one that the table lacks, and false for a family that is
+// in it or is not known at all.
 func Nearest(name string) (*Family, bool) {
 	key := fold(name)
 	for more, known := range nearestByMakeUp {

@@ -31,7 +31,8 @@ func moreRows(t *testing.T) []map[string]string {
 	return out
 }
 
-// Each span is its row's, and the published formulas of the table reach no less far.
+// Each span is its row's, and the published formulas of the table reach
+// no less far.
 func TestPracticesByTheTable(t *testing.T) {
 	type key struct{ family, quantity string }
 	span := map[key][2]float64{}
@@ -86,7 +87,8 @@ func TestPracticesByTheTable(t *testing.T) {
 				)
 			}
 		}
-		// A formula without the ingredient has no row, and the range table widens some spans.
+		// A formula without the ingredient has no row, and the range
+		// table widens some spans.
 		s, found := span[key{r["family"], r["quantity"]}]
 		if p.Source == ofFormulas && found && p.Low > 0 && (p.Low < s[0] || p.High > s[1]) {
 			t.Errorf(

@@ -1,8 +1,9 @@
 package family
 
-// Usual returns the ranges that a dough of the family is judged by: those of the range table, as
-// wide as the published formulas that were counted, each with their margin. A range without counted
-// formulas has no margin. The family must not be changed.
+// Usual returns the ranges that a dough of the family is judged by:
+// those of the range table, as wide as the published formulas that were
+// counted, each with their margin. A range without counted formulas has
+// no margin. The family must not be changed.
 func (f *Family) Usual() *Family {
 	if u, ok := widened[f]; ok {
 		return u
@@ -25,8 +26,9 @@ var countedAliases = map[string][]string{
 }
 
 var (
-	// counted holds the families of countedNames: the ranges of their published formulas, and of the
-	// nearest family by make-up where those give none.
+	// counted holds the families of countedNames: the ranges of their
+	// published formulas, and of the nearest family by make-up where
+	// those give none.
 	counted = countedFamilies()
 	widened = widenedFamilies()
 )
@@ -47,8 +49,9 @@ var spans = [...]struct {
 	{"fruit", func(f *Family) *Range { return &f.Fruit }},
 }
 
-// surveyed is how many formulas must be counted until they alone tell the range of a family;
-// with fewer the range of the nearest family by make-up counts too (judgement).
+// surveyed is how many formulas must be counted until they alone tell
+// the range of a family; with fewer the range of the nearest family by
+// make-up counts too (judgement).
 const surveyed = 10
 
 func countedFamilies() []Family {

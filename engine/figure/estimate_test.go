@@ -22,7 +22,8 @@ func TestTruth(t *testing.T) {
 	all := []Truth{Open, No, Yes}
 	for _, a := range all {
 		for _, b := range all {
-			// An open answer holds whatever both of its closings agree upon.
+			// An open answer holds whatever both of its closings
+			// agree upon.
 			closings := func(t Truth) []Truth {
 				if t == Open {
 					return []Truth{No, Yes}
@@ -51,7 +52,8 @@ func TestTruth(t *testing.T) {
 
 func TestUnits(t *testing.T) {
 	for name, want := range map[string][2]string{
-		"fill_ml_per_g": {"fill", "mL/g"}, "salt_pct": {"salt", "%"}, "area_cm2": {"area", "cm2"}, "verb": {"verb", ""},
+		"fill_ml_per_g": {"fill", "mL/g"}, "salt_pct": {"salt", "%"}, "area_cm2": {"area", "cm2"},
+		"verb": {"verb", ""},
 	} {
 		if stem, unit := SplitUnit(name); stem != want[0] || unit != want[1] {
 			t.Errorf("SplitUnit(%q) = %q, %q, want %v", name, stem, unit, want)

@@ -2,18 +2,20 @@ package figure
 
 import "math"
 
-// Interval is a closed range of numbers, lo to hi. Either end may be infinite;
-// neither is ever NaN, and Lo <= Hi. The zero Interval is the point 0.
+// Interval is a closed range of numbers, lo to hi. Either end may be
+// infinite; neither is ever NaN, and Lo <= Hi. The zero Interval is the
+// point 0.
 //
-// Results are the plain floating-point ones and are not rounded outward: an end
-// may be off by the last place or two, far inside any figure's own error.
+// Results are plain floating-point ones, not rounded outward: an
+// end may be off by the last place or two, far inside any figure's
+// own error.
 type Interval struct{ Lo, Hi float64 }
 
 // Point is the interval that holds x alone; Unknown when x is NaN.
 func Point(x float64) Interval { return Between(x, x) }
 
-// Between is the interval from a to b, in either order; Unknown when one of
-// them is NaN.
+// Between is the interval from a to b, in either order; Unknown when
+// one is NaN.
 func Between(a, b float64) Interval {
 	if math.IsNaN(a) || math.IsNaN(b) {
 		return Unknown()
@@ -24,20 +26,20 @@ func Between(a, b float64) Interval {
 // Unknown is the whole line: nothing is known.
 func Unknown() Interval { return Interval{math.Inf(-1), math.Inf(1)} }
 
-// Positive is zero and everything above it: an amount of which nothing else is
-// known.
+// Positive is zero and everything above it: an otherwise
+// unknown amount.
 func Positive() Interval { return Interval{0, math.Inf(1)} }
 
-// IsPoint reports that the interval is one finite number.
+// IsPoint reports whether the interval is one finite number.
 func (a Interval) IsPoint() bool { return a.Lo == a.Hi && a.IsFinite() }
 
-// IsFinite reports that both ends are finite.
+// IsFinite reports whether both ends are finite.
 func (a Interval) IsFinite() bool { return !math.IsInf(a.Lo, 0) && !math.IsInf(a.Hi, 0) }
 
-// IsUnknown reports that the interval is the whole line.
+// IsUnknown reports whether the interval is the whole line.
 func (a Interval) IsUnknown() bool { return math.IsInf(a.Lo, -1) && math.IsInf(a.Hi, 1) }
 
-// Contains reports that x lies in the interval, its ends included.
+// Contains reports whether x lies in the interval, ends included.
 func (a Interval) Contains(x float64) bool { return a.Lo <= x && x <= a.Hi }
 
 // Width is Hi - Lo: 0 for a point, +Inf when an end is infinite.
@@ -48,7 +50,8 @@ func (a Interval) Width() float64 {
 	return a.Hi - a.Lo
 }
 
-// Mid is the middle; the finite end when the other is infinite, 0 for Unknown.
+// Mid is the middle; the finite end when the other is infinite, 0
+// for Unknown.
 func (a Interval) Mid() float64 {
 	switch {
 	case a.IsFinite():
@@ -74,8 +77,8 @@ func (a Interval) Add(b Interval) Interval {
 // Sub is every difference of one number of each.
 func (a Interval) Sub(b Interval) Interval { return a.Add(b.Neg()) }
 
-// ends makes an interval of two ends in order, NaN (of two opposite infinities)
-// standing for an end of which nothing is known.
+// ends makes an interval of two ends in order. NaN, of two opposite
+// infinities, is an unknown end.
 func ends(lo, hi float64) Interval {
 	if math.IsNaN(lo) {
 		lo = math.Inf(-1)
@@ -86,8 +89,9 @@ func ends(lo, hi float64) Interval {
 	return Interval{lo, hi}
 }
 
-// Mul is every product of one number of each. An infinite end stands for
-// numbers without limit and not for infinity itself, so zero times it is zero.
+// Mul is every product of one number of each. An infinite end stands
+// for numbers without limit, not infinity itself, so zero times it
+// is zero.
 func (a Interval) Mul(b Interval) Interval {
 	p, q, r, s := times(a.Lo, b.Lo), times(a.Lo, b.Hi), times(a.Hi, b.Lo), times(a.Hi, b.Hi)
 	return Interval{min(p, q, r, s), max(p, q, r, s)}
@@ -100,10 +104,9 @@ func times(x, y float64) float64 {
 	return x * y
 }
 
-// Div is every quotient of a number of a by one of b other than zero. By an
-// interval with zero at its end and none of its numbers on the other side, a
-// of one sign has an open end; by zero alone, or with zero inside, nothing is
-// known of it.
+// Div is every quotient of a number of a by a nonzero one of b. Where
+// zero is an end of b, a of one sign has an open end; where b is zero
+// alone, or has zero inside, nothing is known.
 func (a Interval) Div(b Interval) Interval {
 	switch {
 	case b.Lo > 0 || b.Hi < 0:
@@ -119,9 +122,9 @@ func (a Interval) Div(b Interval) Interval {
 	return Unknown()
 }
 
-// over divides by a y that is not zero. Without limit over without limit may be
-// anything between zero and without limit; the zero is the end that over of the
-// other corners cannot give.
+// over divides by a nonzero y. Unlimited over unlimited may be
+// anything from zero up; only that zero is an end which the other
+// corners cannot give.
 func over(x, y float64) float64 {
 	if math.IsInf(y, 0) {
 		return 0
@@ -129,7 +132,7 @@ func over(x, y float64) float64 {
 	return x / y
 }
 
-// Scale multiplies by the number k; a NaN counts as a number that is not known.
+// Scale multiplies by k; a NaN is an unknown number.
 func (a Interval) Scale(k float64) Interval { return a.Mul(Point(k)) }
 
 // Neg is the interval with its sign turned.
@@ -156,7 +159,8 @@ func (a Interval) Max(b Interval) Interval {
 	return Interval{max(a.Lo, b.Lo), max(a.Hi, b.Hi)}
 }
 
-// Corners are the boxes with each side at an end of its range, each once.
+// Corners are the boxes with each side at an end of its range,
+// without repeats.
 func Corners(sides [3]Interval) [][3]float64 {
 	out := [][3]float64{{}}
 	for i, side := range sides {

@@ -73,14 +73,16 @@ func TestIntervalTable(t *testing.T) {
 	for _, test := range []struct {
 		iv   Interval
 		want float64
-	}{{iv(1, 3), 2}, {Positive(), 0}, {iv(-inf, 4), 4}, {Unknown(), 0}, {iv(-math.MaxFloat64, math.MaxFloat64), 0}} {
+	}{{iv(1, 3), 2}, {Positive(), 0}, {iv(-inf, 4), 4}, {Unknown(), 0},
+		{iv(-math.MaxFloat64, math.MaxFloat64), 0}} {
 		if got := test.iv.Mid(); got != test.want {
 			t.Errorf("middle of %v is %v, want %v", test.iv, got, test.want)
 		}
 	}
 }
 
-// drawInterval draws intervals of all shapes, with zeros and infinite ends.
+// drawInterval draws intervals of all shapes, with zeros and
+// infinite ends.
 func drawInterval(t *rapid.T, label string) Interval {
 	end := rapid.OneOf(
 		rapid.Float64Range(-1e6, 1e6),
@@ -98,7 +100,7 @@ func drawInside(t *rapid.T, iv Interval, label string) float64 {
 	return rapid.OneOf(rapid.Just(lo), rapid.Just(hi), rapid.Float64Range(lo, hi)).Draw(t, label)
 }
 
-// near reports that an interval holds x, but for rounding.
+// near reports whether an interval holds x, but for rounding.
 func near(iv Interval, x float64) bool {
 	slack := 1e-9 * max(1, math.Abs(x))
 	return iv.Lo-slack <= x && x <= iv.Hi+slack
@@ -106,8 +108,8 @@ func near(iv Interval, x float64) bool {
 
 func sound(iv Interval) bool { return !math.IsNaN(iv.Lo) && !math.IsNaN(iv.Hi) && iv.Lo <= iv.Hi }
 
-// Whatever numbers two intervals hold, each operation's interval holds the
-// operation of the numbers.
+// An operation's interval holds the operation on any two numbers of
+// its intervals.
 func TestOperationsContain(t *testing.T) {
 	operations := map[string]struct {
 		intervals func(a, b Interval) Interval

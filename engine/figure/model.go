@@ -5,15 +5,16 @@ import (
 	"math"
 )
 
-// Limit is the span of one input that a model answers for, both ends included. Outside it the model
-// is silent and gives the reason instead.
+// Limit is the span of one input that a model covers, ends included.
+// Outside it the model is silent and gives the reason.
 type Limit struct {
 	Quantity, Unit string
 	Low, High      float64
 	Why            string // where the span comes from, ready to stand before "from 0 to 30 min"
 }
 
-// Refuses is the reason for silence at x, "" inside the span. NaN is refused.
+// Refuses is the reason for silence at x, "" inside the span. NaN
+// is refused.
 func (l Limit) Refuses(x float64) string {
 	if x >= l.Low && x <= l.High {
 		return ""
@@ -26,7 +27,7 @@ func (l Limit) Refuses(x float64) string {
 		l.Quantity, x, unit, l.Why, l.Low, l.High, unit)
 }
 
-// FirstReason is the first reason for silence of several, "" where there is none.
+// FirstReason is the first of several reasons for silence, "" for none.
 func FirstReason(reasons ...string) string {
 	for _, r := range reasons {
 		if r != "" {
@@ -36,7 +37,8 @@ func FirstReason(reasons ...string) string {
 	return ""
 }
 
-// Model states of a modelled figure what the estimate alone does not tell.
+// Model holds what an estimate alone does not say about a
+// modelled figure.
 type Model struct {
 	Name, Unit string
 	Gives      string // what it gives, where the name does not say it
@@ -46,8 +48,9 @@ type Model struct {
 	Misses     string // published points outside the estimate, "" where there are none
 }
 
-// Bounded is an estimate without a middle: the model is silent, and only these ends are certain.
+// Bounded is an estimate without a middle: the model is silent, and
+// only these ends are certain.
 func Bounded(low, high float64) Estimate { return Estimate{low, math.NaN(), high} }
 
-// Unanswered is the estimate of a silent model where nothing at all is certain.
+// Unanswered is a silent model's estimate where nothing is certain.
 func Unanswered() Estimate { return Bounded(math.Inf(-1), math.Inf(1)) }

@@ -1,7 +1,7 @@
 package figure
 
-// Truth is a yes or no of which the formula may not say enough. The zero Truth is Open, so that an
-// answer that was never worked out counts as not known.
+// Truth is a yes or no that the formula may leave open. The zero Truth
+// is Open, so an answer that was never computed is unknown.
 type Truth uint8
 
 // The three truths.
@@ -19,7 +19,7 @@ func TruthOf(b bool) Truth {
 	return No
 }
 
-// Not turns Yes and No round and leaves Open.
+// Not swaps Yes and No and leaves Open.
 func (t Truth) Not() Truth {
 	switch t {
 	case Yes:
@@ -33,7 +33,8 @@ func (t Truth) Not() Truth {
 // Possible reports whether the answer can be yes.
 func (t Truth) Possible() bool { return t != No }
 
-// And is Kleene's conjunction: No where either is No, Yes where both are Yes, else Open.
+// And is Kleene's conjunction: No where either is No, Yes where both
+// are Yes, else Open.
 func (t Truth) And(o Truth) Truth {
 	switch {
 	case t == No || o == No:

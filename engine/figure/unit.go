@@ -2,8 +2,8 @@ package figure
 
 import "strings"
 
-// endings pair the end of a figure's name with the unit that it is in, longer ends before the ends
-// of them.
+// endings pair the end of a figure's name with its unit, longer ends
+// before their own ends.
 var endings = [...]struct{ ending, unit string }{
 	{
 		"_ml_per_g",
@@ -16,8 +16,8 @@ var endings = [...]struct{ ending, unit string }{
 	{"_e", "%-hours"}, {"_m", "m"}, {"_x", "x"},
 }
 
-// SplitUnit parts the name of a figure into what it measures and the unit that its ending stands
-// for; a name without such an ending comes back whole, with no unit.
+// SplitUnit splits a figure's name into what it measures and the unit
+// of its ending; a name without one comes back whole, with no unit.
 func SplitUnit(name string) (stem, unit string) {
 	for _, e := range endings {
 		if s, ok := strings.CutSuffix(name, e.ending); ok {
@@ -27,7 +27,7 @@ func SplitUnit(name string) (stem, unit string) {
 	return name, ""
 }
 
-// UnitOf is the unit that the ending of a figure's name stands for, "" for none.
+// UnitOf is the unit of a figure name's ending, "" for none.
 func UnitOf(name string) string {
 	_, unit := SplitUnit(name)
 	return unit

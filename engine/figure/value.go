@@ -23,15 +23,15 @@ var OriginNames = []string{"arithmetic", "model", "measured", "given"}
 // String is the origin as printed.
 func (o Origin) String() string { return OriginNames[o] }
 
-// Value is the value of a fact: an interval for a number, 0 to 1 for yes or no, words for a text or
-// list.
+// Value is the value of a fact: an interval for a number, 0 to 1 for
+// yes or no, words for a text or list.
 type Value struct {
 	Lo, Hi float64 // a missing figure is -Inf..+Inf; yes is 1, no is 0, not known 0..1
 	Mid    float64 // the best single figure; for a model its middle
 	Words  []string
 	Origin Origin
-	// Factor is the error that the last model laid on both ends: Lo/Factor to Hi*Factor of what
-	// came in. 0 where there is none.
+	// Factor is the error that the last model laid on both ends:
+	// Lo/Factor to Hi*Factor of its input. 0 where there is none.
 	Factor float64
 	Absent bool  // the formula does not give it, as against giving a range or "?"
 	Need   *Need // what to write so that it is known
@@ -49,7 +49,7 @@ func (v *Value) Exact() bool { return !v.Absent && v.Lo == v.Hi && !math.IsInf(v
 // Interval gives the value as an interval.
 func (v *Value) Interval() Interval { return Interval{Lo: v.Lo, Hi: v.Hi} }
 
-// WithoutFactor is the span that is left where the model's own error is taken off: that of what the
+// WithoutFactor is the span without the model's own error: what the
 // formula leaves open.
 func (v *Value) WithoutFactor() Interval {
 	if v.Factor <= 1 || v.Lo < 0 {
@@ -63,7 +63,8 @@ func ValueOf(iv Interval) Value {
 	return Value{Lo: iv.Lo, Hi: iv.Hi, Mid: middle(iv)}
 }
 
-// middle is the best single figure of a span; NaN where an end is not finite.
+// middle is the best single figure of a span; NaN where an end
+// is infinite.
 func middle(iv Interval) float64 {
 	switch {
 	case iv.Lo == iv.Hi:
@@ -74,7 +75,8 @@ func middle(iv Interval) float64 {
 	return math.NaN()
 }
 
-// Modelled gives a model's middle figure a factor of error on both sides: mid/factor .. mid*factor.
+// Modelled gives a model's middle figure a factor of error: mid/factor
+// .. mid*factor.
 func Modelled(iv Interval, factor float64) Value {
 	return Value{
 		Lo: iv.Lo / factor, Hi: iv.Hi * factor, Mid: middle(iv), Origin: ByModel, Factor: factor,
@@ -100,7 +102,8 @@ func Text(word string) Value { return Value{Words: []string{word}, Origin: AsGiv
 // List is the value of a list of words.
 func List(words []string) Value { return Value{Words: words} }
 
-// Absent is a figure that the formula does not give. what says what to write.
+// Absent is a figure that the formula does not give. what says what
+// to write.
 func Absent(what string, at source.Place) Value {
 	return Value{
 		Lo:     math.Inf(-1),

@@ -21,8 +21,9 @@ type locks struct {
 	held map[string]bool // by folder; false where the system has no locks
 }
 
-// lock takes the locks of folders in order of name, so that two processes never
-// wait for each other. A second process waits, and then finds the files changed.
+// lock takes the locks of folders in order of name, so that two
+// processes never wait for each other. A second process waits, and then
+// finds the files changed.
 func lock(dirs []string) (*locks, error) {
 	dirs = slices.Clone(dirs)
 	slices.Sort(dirs)

@@ -7,7 +7,8 @@ import (
 	"os"
 )
 
-// lockFolder takes no lock: this system has none that ends with its process.
+// lockFolder takes no lock: this system has none that ends with
+// its process.
 func lockFolder(string) (free func(), held bool, err error) { return nil, false, nil }
 
 // keepOwner does nothing.

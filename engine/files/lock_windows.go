@@ -13,10 +13,12 @@ const (
 	sharingViolation = syscall.Errno(32)
 )
 
-// lockFolder takes the lock of a folder if no other process has it: a file in it that is opened by
-// one process alone. The system removes it when the process ends, however that happens.
+// lockFolder takes a folder's lock if no other process has it: a file
+// in it that one process alone opens. The system removes it when the
+// process ends, however that happens.
 //
-// held is false without an error for a folder in which no file can be made.
+// held is false without an error for a folder in which no file can
+// be made.
 func lockFolder(dir string) (free func(), held bool, err error) {
 	name, err := syscall.UTF16PtrFromString(filepath.Join(dir, ".forebake-lock"))
 	if err != nil {

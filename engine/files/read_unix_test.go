@@ -12,8 +12,9 @@ import (
 	"time"
 )
 
-// Pipes, sockets, devices without an end and files of holes are refused at once, also through a
-// link: none is opened, so nothing waits and no memory is taken.
+// Pipes, sockets, endless devices and files of holes are refused at
+// once, also through a link: none is opened, so nothing waits and no
+// memory is taken.
 func TestReadRefusesSpecialFiles(t *testing.T) {
 	dir := t.TempDir()
 	path := func(name string) string { return filepath.Join(dir, name) }
@@ -37,8 +38,9 @@ func TestReadRefusesSpecialFiles(t *testing.T) {
 	}
 	holes.Close()
 	for name, says := range map[string]string{
-		path("pipe.hcl"): "is a pipe", path("link.hcl"): "is a pipe", path("socket.hcl"): "is a socket",
-		path("holes.hcl"): "KB is too large", "/dev/zero": "is a device",
+		path("pipe.hcl"): "is a pipe", path("link.hcl"): "is a pipe",
+		path("socket.hcl"): "is a socket",
+		path("holes.hcl"):  "KB is too large", "/dev/zero": "is a device",
 	} {
 		done := make(chan error, 1)
 		go func() {

@@ -6,9 +6,10 @@ import (
 	"strings"
 )
 
-// InRepository gives the path of a file, with slashes, from the root of its repository, wherever
-// the program runs: sites that take a report know a file by it. The root is the nearest folder
-// upward that holds .git: from the working folder where the file is below it, else from the file. A
+// InRepository gives a file's path, with slashes, from the root of its
+// repository, wherever the program runs: sites that take a report know
+// a file by it. The root is the nearest folder upward that holds .git:
+// from the working folder for a file below it, else from the file. A
 // file in no repository keeps its name. No git program is asked.
 func InRepository() func(name string) string {
 	here, err := os.Getwd()
@@ -38,8 +39,8 @@ func InRepository() func(name string) string {
 	}
 }
 
-// rootOf is the nearest folder upward that holds .git, a folder or, of a linked worktree, a file;
-// "" for none.
+// rootOf is the nearest folder upward that holds .git, a folder or, in
+// a linked worktree, a file; "" for none.
 func rootOf(dir string) string {
 	for {
 		if _, err := os.Lstat(filepath.Join(dir, ".git")); err == nil {

@@ -14,7 +14,8 @@ func TestInRepository(t *testing.T) {
 		}
 	}
 	// A linked worktree has a file there.
-	if err := os.WriteFile(filepath.Join(top, "linked/.git"), []byte("gitdir: x\n"), 0o666); err != nil {
+	err := os.WriteFile(filepath.Join(top, "linked/.git"), []byte("gitdir: x\n"), 0o666)
+	if err != nil {
 		t.Fatal(err)
 	}
 	if rootOf(top) != "" {

@@ -11,7 +11,8 @@ import (
 	"testing"
 )
 
-// bodyOf is a text of many lines that all name its writer and its round: a mixture of two shows.
+// bodyOf is a text of many lines that all name its writer and round, so
+// that a mixture of two shows.
 func bodyOf(writer, round int) []byte {
 	return bytes.Repeat([]byte(fmt.Sprintf("writer %d round %d\n", writer, round)), 200+37*writer)
 }
@@ -25,9 +26,10 @@ func isWhole(text []byte) bool {
 	return bytes.Equal(text, bodyOf(writer, round))
 }
 
-// TestSeveralProcessesWriteOneFile lets several processes write two files in a loop, each from what
-// it reads. Every write that was announced had the whole text in place, both files always come from
-// one writer and round, and no temporary file stays.
+// TestSeveralProcessesWriteOneFile lets several processes write two
+// files in a loop, each from what it reads. Every announced write had
+// the whole text in place, both files always come from one writer and
+// round, and no temporary file stays.
 func TestSeveralProcessesWriteOneFile(t *testing.T) {
 	const writers, rounds = 5, 60
 	if dir := os.Getenv("FOREBAKE_TEST_WRITER"); dir != "" {
@@ -51,7 +53,8 @@ func TestSeveralProcessesWriteOneFile(t *testing.T) {
 				wrote++
 			case !strings.Contains(err.Error(), "nothing was written"):
 				fmt.Println("torn:", err)
-			case !strings.Contains(err.Error(), "has changed") && !strings.Contains(err.Error(), "another"):
+			case !strings.Contains(err.Error(), "has changed") &&
+				!strings.Contains(err.Error(), "another"):
 				fmt.Println("torn:", err)
 			}
 		}
@@ -105,10 +108,12 @@ func TestSeveralProcessesWriteOneFile(t *testing.T) {
 	t.Logf("%d of %d writes took place", wrote, writers*rounds)
 }
 
-// TestOthersFilesStay checks that a write removes the temporary file of a killed run and no other.
+// TestOthersFilesStay checks that a write removes the temporary file of
+// a killed run and no other.
 func TestOthersFilesStay(t *testing.T) {
 	dir := t.TempDir()
-	for _, name := range []string{"a.hcl", ".a.hcl.forebake-new-77", ".a.hcl.forebake-new-mine", ".a.hcl.forebake-new",
+	for _, name := range []string{"a.hcl", ".a.hcl.forebake-new-77", ".a.hcl.forebake-new-mine",
+		".a.hcl.forebake-new",
 		".b.hcl.forebake-new-5"} {
 		if err := os.WriteFile(filepath.Join(dir, name), []byte("old"), 0o644); err != nil {
 			t.Fatal(err)
@@ -118,12 +123,15 @@ func TestOthersFilesStay(t *testing.T) {
 		t.Fatal(err)
 	}
 	holdsText(t, filepath.Join(dir, "a.hcl"), "new")
-	if got, want := names(t, dir), ".a.hcl.forebake-new .a.hcl.forebake-new-mine .b.hcl.forebake-new-5 a.hcl"; got != want {
+	got, want := names(t, dir), ".a.hcl.forebake-new .a.hcl.forebake-new-mine "+
+		".b.hcl.forebake-new-5 a.hcl"
+	if got != want {
 		t.Errorf("files: %s, not %s", got, want)
 	}
 }
 
-// TestHardLinksAreRefused checks that a file with two names is refused in words and stays as it is.
+// TestHardLinksAreRefused checks that a file with two names is refused
+// in words and stays as it is.
 func TestHardLinksAreRefused(t *testing.T) {
 	if runtime.GOOS == "windows" {
 		t.Skip("the number of names is not read there")

@@ -6,11 +6,13 @@ import (
 	"strings"
 )
 
-// mostAssumed is how many names stand behind each thing that is assumed, before the rest is counted.
+// mostAssumed is how many names each assumption lists before the rest
+// is counted.
 const mostAssumed = 4
 
-// AssumedLine tells in one line what is taken for settings that are not written; "" for nothing.
-// What is alike is told once, with the names of a few and the number of the rest.
+// AssumedLine lists in one line what is assumed for unwritten settings;
+// "" for nothing. Equal assumptions are told once, with a few names and
+// the number of the rest.
 func AssumedLine(list []Assumptions) string {
 	var order []string
 	names := map[string][]string{}
@@ -42,10 +44,11 @@ func AssumedLine(list []Assumptions) string {
 	return "Assumed where nothing is written: " + strings.Join(order, "; ") + "."
 }
 
-// kitchenFigures is what stands before the defaults of a kitchen.
+// kitchenFigures precedes the defaults of a kitchen.
 const kitchenFigures = "kitchen"
 
-// Words gives what is assumed of one formula or kitchen in words, one each.
+// Words gives the assumptions on one formula or kitchen in words,
+// one each.
 func (a *Assumptions) Words() []string {
 	out := make([]string, len(a.List))
 	for i, one := range a.List {

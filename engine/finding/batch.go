@@ -1,6 +1,7 @@
 package finding
 
-// Batches is some batches of a formula side by side, ready to print: one column a batch.
+// Batches is a formula's batches side by side, ready to print: one
+// column a batch.
 type Batches struct {
 	Formula string      `json:"formula"`
 	Heads   []BatchHead `json:"heads"`
@@ -9,7 +10,7 @@ type Batches struct {
 	Notes   []BatchRow  `json:"notes"` // of no step
 }
 
-// BatchHead is what a batch says of itself; "" where it does not.
+// BatchHead is what a batch says of itself; "" where it is silent.
 type BatchHead struct {
 	Number int    `json:"number"`
 	Date   string `json:"date"`

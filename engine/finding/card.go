@@ -1,6 +1,7 @@
 package finding
 
-// Card is the description of a rule: its condition, texts, limits and settings.
+// Card is the description of a rule: its condition, texts, limits
+// and settings.
 type Card struct {
 	ID       string       `json:"id"`
 	Pack     string       `json:"pack"`

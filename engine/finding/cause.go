@@ -17,15 +17,15 @@ type Cause struct {
 	Settle  string // what would make that narrower, in words; often none
 }
 
-// Waiting is a cause with what waits for it.
+// Waiting is a cause with the answers that wait for it.
 type Waiting struct {
 	Cause
 	Rules   []string // sorted, each once
 	Answers int
 }
 
-// Causes folds unsure answers by what they wait for, that which would settle most first. An answer
-// that waits for two things counts at both.
+// Causes groups unsure answers by what they wait for, what settles most
+// first. An answer that waits for two things counts at both.
 func Causes(list []*Finding) []Waiting {
 	var out []Waiting
 	at := map[Cause]int{}
@@ -54,14 +54,15 @@ func Causes(list []*Finding) []Waiting {
 	return out
 }
 
-// Open is the unsure answers of a formula in the order in which a person reads them: of food safety
-// within the models' error, then by what is missing, then all others within that error.
+// Open is a formula's unsure answers in reading order: food safety
+// within the models' error, then by what is missing, then all others
+// within that error.
 type Open struct {
 	Told   []Waiting
 	Within *Within // nil where that is fewer than two answers, or all are told one by one
 }
 
-// Within folds the answers that lie within the models' error into one.
+// Within folds the answers within the models' error into one.
 type Within struct {
 	Rules   []string // with their lines, in the order of the formula
 	Answers int
@@ -69,7 +70,7 @@ type Within struct {
 	Settles int    // how many it does
 }
 
-// OpenOf sorts unsure answers. With all, each cause is told by itself.
+// OpenOf sorts unsure answers. With all, each cause is told separately.
 func OpenOf(list []*Finding, all bool) Open {
 	var safe, others, within []*Finding
 	for _, f := range list {
@@ -88,7 +89,8 @@ func OpenOf(list []*Finding, all bool) Open {
 	return Open{append(Causes(safe), Causes(others)...), withinOf(within)}
 }
 
-// isWithinError reports whether an answer waits for nothing but a narrower model.
+// isWithinError reports whether an answer waits only for a
+// narrower model.
 func (f *Finding) isWithinError() bool {
 	for _, c := range f.Causes {
 		if !c.ByModel {
@@ -109,7 +111,8 @@ func withinOf(list []*Finding) *Within {
 	out := Within{Answers: len(list)}
 	settles := map[string]int{}
 	for _, f := range list {
-		if name := fmt.Sprintf("%s (line %d)", f.Rule, f.Place.Line()); !slices.Contains(out.Rules, name) {
+		name := fmt.Sprintf("%s (line %d)", f.Rule, f.Place.Line())
+		if !slices.Contains(out.Rules, name) {
 			out.Rules = append(out.Rules, name)
 		}
 		counted := map[string]bool{"": true}

@@ -7,11 +7,16 @@ import (
 	"forebake/engine/source"
 )
 
-// What only the models leave open is one line; food safety and what is missing stand before it.
+// What only the models leave open is one line; food safety and missing
+// figures come before it.
 func TestOpenOf(t *testing.T) {
 	file := source.New("a.hcl", []byte("one\ntwo\nthree\n"))
-	at := func(start int) source.Place { return source.Place{File: file, Start: start, End: start + 1} }
-	model := func(settle string) []Cause { return []Cause{{Text: settle, ByModel: true, Settle: settle}} }
+	at := func(start int) source.Place {
+		return source.Place{File: file, Start: start, End: start + 1}
+	}
+	model := func(settle string) []Cause {
+		return []Cause{{Text: settle, ByModel: true, Settle: settle}}
+	}
 	missing := []Cause{{Text: "salt has no amount"}}
 	list := []*Finding{
 		{Rule: "proof-short", Answer: Unsure, Place: at(8), Causes: model("rise")},

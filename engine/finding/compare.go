@@ -4,11 +4,12 @@ package finding
 type Comparison struct {
 	A, B  string // the formulas' names
 	Parts []ComparedPart
-	// Gained are findings of B that A has not, Lost those of A that B has not.
+	// Gained are findings that only B has, Lost those that only A has.
 	Gained, Lost []*Finding
 }
 
-// ComparedPart is a part of A beside its match in B; one of the names is empty where there is none.
+// ComparedPart is a part of A beside its match in B; a name is empty
+// where there is none.
 type ComparedPart struct {
 	Kind        string         `json:"kind"`
 	A           string         `json:"a"`

@@ -1,6 +1,7 @@
 package finding
 
-// Costing is what a formula costs and what its label lists, ready to print.
+// Costing is what a formula costs and what its label lists, ready
+// to print.
 type Costing struct {
 	Formula, File string
 	Line          int
@@ -23,7 +24,8 @@ type CostRow struct {
 	Grams  Ends
 }
 
-// Label is the list of ingredients as the law of a place orders and marks it.
+// Label is the list of ingredients as the law of a place orders and
+// marks it.
 type Label struct {
 	Law      string
 	List     string

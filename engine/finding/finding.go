@@ -1,8 +1,9 @@
-// Package finding holds what a run finds: findings and cautions, with their levels, places and
-// figures, and the order in which they are printed.
+// Package finding holds what a run finds: findings and cautions, with
+// their levels, places and figures, and their order in print.
 //
-// Package rule makes findings, package run collects them, package report prints them. This package
-// only orders and counts them, so that every format gives the same numbers.
+// Package rule makes findings, package run collects them, package
+// report prints them. Ordering and counting here gives every format the
+// same numbers.
 package finding
 
 import (
@@ -22,7 +23,7 @@ const (
 	Note              // worth knowing
 )
 
-// LevelNames are the levels as written, by Level.
+// LevelNames are the levels as written.
 var LevelNames = []string{"stop", "risk", "note"}
 
 func (l Level) String() string { return LevelNames[l] }
@@ -49,12 +50,12 @@ const (
 	Flagged
 	Unsure // a figure is missing, or the answer turns inside its error or range
 	Waived // set aside by the house, with a reason
-	// Assumed is an answer that an open amount of a seasoning leaves open, and that is clear while the
-	// amount is no more than usual of its class.
+	// Assumed is an answer that an open amount of a seasoning leaves
+	// open, and that is clear at the usual amount of its class.
 	Assumed
 )
 
-// AnswerNames are the answers as written, by Answer.
+// AnswerNames are the answers as written.
 var AnswerNames = []string{"clear", "flagged", "unsure", "waived", "assumed"}
 
 func (a Answer) String() string { return AnswerNames[a] }
@@ -62,7 +63,7 @@ func (a Answer) String() string { return AnswerNames[a] }
 // MarshalText gives the word of an answer.
 func (a Answer) MarshalText() ([]byte, error) { return []byte(a.String()), nil }
 
-// Figure is one fact that a finding is based on.
+// Figure is one fact behind a finding.
 type Figure struct {
 	Name    string  // "dough.sugar_pct"
 	Label   string  // the same in plain words: "sugar"
@@ -79,7 +80,7 @@ type Figure struct {
 	Place   source.Place // the line that the figure came from, where there is one
 }
 
-// Finding is one rule's answer on one subject that is not clear.
+// Finding is one rule's answer on one subject, unless clear.
 type Finding struct {
 	Rule    string
 	Pack    string
@@ -100,14 +101,14 @@ type Finding struct {
 	Doubt   bool      // flagged because it could not be ruled out, not because it is certain
 	Safety  bool      // of a food-safety rule
 
-	// Of a waived answer: why, until which day (both as the house wrote them; Until may be ""), and
-	// the waiver's place.
+	// Of a waived answer: why, until which day (both as the house wrote
+	// them; Until may be ""), and the waiver's place.
 	Because, Until string
 	By             source.Place
 }
 
-// Loosened is one setting of a house that makes a food-safety rule less strict. Every format shows
-// it.
+// Loosened is one setting of a house that makes a food-safety rule less
+// strict. Every format shows it.
 type Loosened struct {
 	Rule, Pack string
 	What       string // "level", or "limit first_h"
@@ -116,13 +117,14 @@ type Loosened struct {
 	Place      source.Place // in the house file
 }
 
-// Unchecked is a food-safety pack that a house leaves out. Every format says so.
+// Unchecked is a food-safety pack that a house leaves out. Every format
+// says so.
 type Unchecked struct {
 	Pack  string
 	Place source.Place // in the house file
 }
 
-// Text says what is not checked.
+// Text says what is left unchecked.
 func (u Unchecked) Text() string {
 	return fmt.Sprintf("food safety is not checked: this house leaves out the pack %q", u.Pack)
 }
@@ -138,8 +140,9 @@ type Caution struct {
 	Formula string
 	Place   source.Place // of the formula
 
-	// The short line: the thing, a colon, its danger and what to do; "" for none. Words are those
-	// of a list in it, where ListHere stands. With names the caution whose line says this one too.
+	// The short line: the thing, a colon, its danger and what to do; ""
+	// for none. Words are those of its list, where ListHere stands.
+	// With names the caution whose line covers this one.
 	Short string
 	Words []string
 	With  string
@@ -150,8 +153,8 @@ type Caution struct {
 // ListHere stands in a short line for the words of its list.
 const ListHere = "\x00"
 
-// Whole gives the text with its detail. That of a house's own pack begins with the pack's name, so
-// that it never passes for a shipped one.
+// Whole gives the text with its detail. A house's own begins with its
+// pack's name, so that it never passes for a shipped one.
 func (c *Caution) Whole() string {
 	text := c.Text
 	if c.Detail != "" {
@@ -163,10 +166,10 @@ func (c *Caution) Whole() string {
 	return text
 }
 
-// AddedBy says that a caution is a house's own.
+// AddedBy marks a caution as a house's own.
 func AddedBy(pack string) string { return "Added by " + pack + ", not by forebake" }
 
-// Totals are the counts of a run. Every format gives the same numbers.
+// Totals are the counts of a run, the same in every format.
 type Totals struct {
 	Formulas, Rules                  int
 	Stop, Risk, Note, Unsure, Waived int
@@ -194,8 +197,8 @@ func (t *Totals) Count(f *Finding) {
 // At reports whether a finding is flagged at or above a level.
 func (f *Finding) At(level Level) bool { return f.Answer == Flagged && f.Level <= level }
 
-// Sort orders findings by file, line, column, level, rule, subject and text. The
-// number of workers changes nothing.
+// Sort orders findings by file, line, column, level, rule, subject and
+// text, whatever the number of workers.
 func Sort(list []*Finding) {
 	sort.SliceStable(list, func(i, j int) bool {
 		a, b := list[i], list[j]

@@ -6,7 +6,8 @@ import "forebake/engine/source"
 type Mend struct {
 	Text  string `json:"text"`  // "instant yeast in dough \"d\": 2.4 % to 0.9 % (line 15)"
 	Trust string `json:"trust"` // one of Trusts
-	// Edits make the change in the text that was judged; none for advice, which changes no text.
+	// Edits make the change in the text that was judged; advice
+	// has none.
 	Edits []source.Edit `json:"-"`
 }
 
@@ -17,7 +18,7 @@ const (
 	Taste    = "taste"    // the baker decides
 )
 
-// Trusts lists the trusts, the firmest first.
+// Trusts lists the trusts, firmest first.
 var Trusts = []string{Exact, Searched, Taste}
 
 // Mending is the result of mending one formula, ready to print.
@@ -35,19 +36,20 @@ type Mending struct {
 	Wrote   bool           `json:"wrote"`
 }
 
-// FileEdits is what changes in a file, as bytes of the text that was read.
+// FileEdits is what changes in a file, as bytes of the text read.
 type FileEdits struct {
 	File  string
 	Edits []source.Edit
 }
 
-// Doubted is a comment on a changed line, which may not be true any more.
+// Doubted is a comment on a changed line that may no longer be true.
 type Doubted struct {
 	Line int    `json:"line"` // of the mended text
 	Text string `json:"text"`
 }
 
-// Worse is an answer that the changes of a formula make worse. From clear to unsure is worse too.
+// Worse is an answer that a formula's changes make worse. From clear to
+// unsure is worse too.
 type Worse struct {
 	Rule    string `json:"rule"`
 	Subject string `json:"subject"`
@@ -71,9 +73,11 @@ type Change struct {
 	Rules   []Helped      `json:"rules"`
 	With    []string      `json:"with"` // rules whose change needs this one; only without Rules
 	Figures []BeforeAfter `json:"figures"`
+	Alone   string        `json:"alone"` // what would do for the findings without the other changes
 }
 
-// Choose adds a change of taste. One that helps several findings is one choice.
+// Choose adds a change of taste. One that helps several findings is
+// one choice.
 func (m *Mending) Choose(c Change) {
 	for i := range m.Choices {
 		if one := &m.Choices[i]; one.Text == c.Text && one.Trust == c.Trust {

@@ -16,7 +16,7 @@ type Mix struct {
 	Warming       string    // by the mixing
 	Check         string    // the trade's factor method
 
-	// The same as figures, C and g; nil where not known.
+	// The same as figures, C and g; nil where unknown.
 	LiquidC, IceG, FactorC *Ends
 }
 
@@ -30,7 +30,8 @@ type Ends struct {
 // MixGood is one thing that goes into a mix.
 type MixGood struct{ Name, Weigh, Temp, From string }
 
-// Finite gives the figure where all of it is finite; nil otherwise, since no format prints more.
+// Finite gives a figure that is finite throughout; else nil, since no
+// format prints it.
 func (e *Ends) Finite() *Ends {
 	if e == nil || math.IsInf(e.Low-e.High, 0) || math.IsNaN(e.Low+e.Mid+e.High) {
 		return nil

@@ -20,7 +20,8 @@ type PlannedFormula struct {
 	HandsOn string `json:"hands_on"`
 	Waiting string `json:"waiting"`
 
-	// How much sooner it is ready than the rest, for want of oven or mixer; often "".
+	// How much sooner it is ready than the rest, for lack of oven or
+	// mixer; often "".
 	Sooner string `json:"sooner"`
 }
 
@@ -42,7 +43,8 @@ type PlanStep struct {
 	Notes   []string `json:"notes"`
 }
 
-// PlanNight is a formula whose plan wants somebody by night, with what would avoid it.
+// PlanNight is a formula whose plan needs somebody by night, with what
+// would avoid it.
 type PlanNight struct {
 	Formula string `json:"formula"`
 	At      string `json:"at"`

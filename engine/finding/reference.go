@@ -2,13 +2,14 @@ package finding
 
 import "sort"
 
-// CautionCard is the description of a caution. It has no name, so no setting can refer to it.
+// CautionCard describes a caution. It has no name, so no setting can
+// refer to it.
 type CautionCard struct {
 	On, Say, Detail, Source, File string
 	Line                          int
 }
 
-// FigureCard is what a figure that a rule file declares says about itself.
+// FigureCard describes a figure that a rule file declares.
 type FigureCard struct {
 	Name, On, Is, Unit, Means, File string
 	Line                            int
@@ -18,20 +19,21 @@ type FigureCard struct {
 type PackCard struct {
 	Name, About string
 	Safety      bool
-	NoPack      bool         // the file is in force in every house: none can name it or leave it out
-	Figures     []FigureCard // in order of the files
-	Rules       []Card       // in order of their names
+	// the file is in force in every house: none can name it or leave
+	// it out
+	NoPack  bool
+	Figures []FigureCard // in order of the files
+	Rules   []Card       // in order of their names
 }
 
-// Rulebook is all packs and cautions in force in a house, for the lists of rules.
+// Rulebook is all packs and cautions in force in a house.
 type Rulebook struct {
 	Packs     []PackCard
 	Cautions  []CautionCard
 	Unchecked []Unchecked
 }
 
-// Catalogue lists what formulas, rules and house files can use, for the
-// reference page.
+// Catalogue lists what formulas, rules and house files can use.
 type Catalogue struct {
 	Facts   []CatalogueFact
 	Verbs   []CatalogueVerb
@@ -67,20 +69,23 @@ type CatalogueOption struct {
 	Subject string `json:"subject"` // step, ingredient
 	Name    string `json:"name"`
 	Means   string `json:"means"`
-	Steps   string `json:"steps"` // the verbs that take it; "" for all, and for those of ingredients
+	// the verbs that take it; "" for all, and for those of ingredients
+	Steps string `json:"steps"`
 }
 
-// CatalogueWord is one word of a closed list: a way, a place, a group of steps.
+// CatalogueWord is one word of a closed list: a way, a place, a group
+// of steps.
 type CatalogueWord struct {
-	List  string   `json:"list"` // way, place, group
-	Name  string   `json:"name"`
-	Means string   `json:"means"`
-	Steps string   `json:"steps"` // the verbs that it can be said of, or that it stands for; "" for all
+	List  string `json:"list"` // way, place, group
+	Name  string `json:"name"`
+	Means string `json:"means"`
+	// the verbs that it goes with or stands for; "" for all
+	Steps string   `json:"steps"`
 	Spelt []string `json:"spelt"` // other words that are read as this one
 }
 
-// CatalogueUnit is one unit with its spellings and its exact factor to the unit that its kind is
-// reckoned in.
+// CatalogueUnit is a unit with its spellings and its exact factor to
+// its kind's base unit.
 type CatalogueUnit struct {
 	Name  string   `json:"name"`
 	Kind  string   `json:"kind"`
@@ -103,7 +108,7 @@ type CatalogueLever struct {
 	Trusts []string `json:"trusts"` // of its changes; none where it holds what the baker wants
 }
 
-// SortCards puts cards in order of their names.
+// SortCards orders cards by name.
 func SortCards(cards []Card) {
 	sort.SliceStable(cards, func(i, j int) bool { return cards[i].ID < cards[j].ID })
 }

@@ -25,7 +25,8 @@ type Formula struct {
 	Place source.Place
 }
 
-// SetAside lists the food-safety findings that a house waives. Every report shows them whole.
+// SetAside lists the food-safety findings that a house waives. Every
+// report shows them in full.
 func (r *Run) SetAside() []*Finding {
 	var out []*Finding
 	for _, f := range r.Findings {
@@ -36,8 +37,9 @@ func (r *Run) SetAside() []*Finding {
 	return out
 }
 
-// Assumptions are what is taken for the settings of one formula, or of the kitchen of one house, that are
-// not written: a default, or that they are as they should be. Every report tells it.
+// Assumptions are what is assumed for the unwritten settings of a
+// formula, or of a house's kitchen: a default, or that they are as they
+// should be. Every report tells it.
 type Assumptions struct {
 	File    string // "" for a kitchen without a house file
 	Formula string // "" for a kitchen
@@ -45,7 +47,7 @@ type Assumptions struct {
 	List    []Assumption
 }
 
-// Assumption is one of them. What is alike for all settings of one kind.
+// Assumption is one of them; equal for all settings of one kind.
 type Assumption struct {
 	What, Of string
 	Line     int // 0 for a kitchen

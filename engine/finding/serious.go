@@ -2,10 +2,11 @@ package finding
 
 import "slices"
 
-// Words are the words for findings in print, the most serious first.
+// Words are the printed words for findings, most serious first.
 var Words = []string{"stop", "risk", "note", "unsure", "waived"}
 
-// Word is the word for a finding in print: its level when it is flagged, else its answer.
+// Word is the printed word for a finding: its level when flagged, else
+// its answer.
 func (f *Finding) Word() string {
 	if f.Answer == Flagged {
 		return f.Level.String()
@@ -16,8 +17,9 @@ func (f *Finding) Word() string {
 // Ranks is how many values Seriousness has.
 var Ranks = 3 + len(Words)
 
-// Seriousness orders findings: those of food safety that could hurt someone, stops, risks, notes,
-// unsure answers, what a house sets aside, and what is clear as far as is assumed.
+// Seriousness orders findings: food safety that could hurt someone,
+// stops, risks, notes, unsure answers, what a house waives, what is
+// clear as assumed.
 func (f *Finding) Seriousness() int {
 	if f.CouldHurt() {
 		return int(f.Level) // a stop, then a risk
@@ -28,25 +30,27 @@ func (f *Finding) Seriousness() int {
 	return 2 + slices.Index(Words, f.Word())
 }
 
-// CouldHurt reports whether a finding is one of food safety above a note.
+// CouldHurt reports whether a finding is food safety above a note.
 func (f *Finding) CouldHurt() bool {
 	return f.Safety && f.Answer == Flagged && f.Level != Note
 }
 
-// Serious lists findings as a person reads them: the most serious first, each kind by line.
+// Serious lists findings in reading order: most serious first, each
+// kind by line.
 func Serious(list []*Finding) []*Finding {
 	out := slices.Clone(list)
 	slices.SortStableFunc(out, func(a, b *Finding) int { return a.Seriousness() - b.Seriousness() })
 	return out
 }
 
-// Hurtful lists the findings that could hurt someone, the most serious first.
+// Hurtful lists the findings that could hurt someone, most
+// serious first.
 func Hurtful(list []*Finding) []*Finding {
 	return slices.DeleteFunc(Serious(list), func(f *Finding) bool { return !f.CouldHurt() })
 }
 
-// Fold keeps the most serious findings of a list, at most so many, in their order. It counts those
-// left out, by word.
+// Fold keeps at most so many of a list's most serious findings, in
+// their order. It counts those left out, by word.
 func Fold(list []*Finding, most int) (kept []*Finding, left map[string]int) {
 	left = map[string]int{}
 	if len(list) <= most {

@@ -2,7 +2,7 @@ package finding
 
 import "time"
 
-// RuleTime is the time that one rule took over a whole run, summed over the workers.
+// RuleTime is one rule's time over a whole run, summed over workers.
 type RuleTime struct {
 	Rule     string // "cautions" for all of them
 	Subjects int    // that it looked at

@@ -31,6 +31,9 @@ func (f *Formula) Assumed() []Assumption {
 			}
 		}
 		for _, s := range p.Steps {
+			if what := p.standsAs(s); what != "" {
+				out = append(out, Assumption{what, s.Verb.Name, s.Place.Line()})
+			}
 			for _, o := range s.Verb.options {
 				if o.assumes == nil || o.text(s) != "" || slices.Contains(s.Open, o) {
 					continue

@@ -16,7 +16,8 @@ import (
 	"forebake/engine/source"
 )
 
-// demoHouse is the house of the demo formulas, whose larder and tins they use.
+// demoHouse is the house of the demo formulas, whose larder and tins
+// they use.
 func demoHouse(t *testing.T) *house.House {
 	t.Helper()
 	text, err := os.ReadFile("../../formulas/house.hcl")
@@ -62,8 +63,9 @@ func copies(text []byte) map[string][]byte {
 	}
 }
 
-// Every value of every demo formula can be changed by itself: the file reads again, to a formula
-// that differs in that value alone, and no byte outside one line differs.
+// Every value of every demo formula can be changed by itself: the file
+// reads again, to a formula that differs in that value alone, and no
+// byte outside one line differs.
 func TestChangeOneValue(t *testing.T) {
 	h := demoHouse(t)
 	paths, err := filepath.Glob("../../formulas/*.hcl")
@@ -207,7 +209,8 @@ func TestChangeOneValue(t *testing.T) {
 	}
 }
 
-// What is missing is put in as its neighbours stand; what is there keeps its form.
+// What is missing is put in as its neighbours stand; what is there
+// keeps its form.
 func TestChangeForms(t *testing.T) {
 	lines := func(s ...string) string { return strings.Join(s, "\n") }
 	base := lines(
@@ -250,18 +253,27 @@ func TestChangeForms(t *testing.T) {
 	}{
 		{edit(c.Amount(flour, flour.Amount.Written(450, 450))), `"500g"`, `"450g"`},
 		{edit(c.Amount(egg, egg.Amount.Written(2, 2))), `"1 piece"`, `"2 pieces"`},
-		{edit(c.Amount(milk, milk.Amount.Written(354.88235475, 354.88235475))), `"1 1/2 cups"`, `"1.5 cup"`},
-		{edit(c.Option(yeast, "strain", "osmotolerant")), `"5 g"   #`, `{ amount = "5 g", strain = "osmotolerant" }   #`},
+		{edit(c.Amount(milk, milk.Amount.Written(354.88235475, 354.88235475))), `"1 1/2 cups"`,
+			`"1.5 cup"`},
+		{edit(c.Option(yeast, "strain", "osmotolerant")), `"5 g"   #`,
+			`{ amount = "5 g", strain = "osmotolerant" }   #`},
 		{edit(c.Option(milk, "temp", "6 C")), `temp   = "20 C",`, `temp   = "6 C",`},
-		{edit(c.Option(milk, "as", "warm")), `temp   = "20 C",`, "temp   = \"20 C\",\n        as = \"warm\","},
+		{edit(c.Option(milk, "as", "warm")), `temp   = "20 C",`,
+			"temp   = \"20 C\",\n        as = \"warm\","},
 		{edit(c.Rename(yeast, "fresh yeast")), `"instant yeast" = `, `"fresh yeast"   = `},
-		{edit(c.Add(d, "salt", "9 g")), `"egg" = "1 piece" # large`, "\"egg\" = \"1 piece\" # large\n      \"salt\" = \"9 g\""},
-		{edit(c.Add(f, "cornstarch", "9 g")), `"water" = "50 g" }`, `"water" = "50 g", "cornstarch" = "9 g" }`},
-		{edit(c.Main(d.Steps[0], d.Steps[0].Time.Written(90, 90))), `rest = "1 h"`, `rest = "1 h 30 min"`},
-		{edit(c.Main(d.Steps[0], d.Steps[0].Time.Written(120, 120))), `rest = "1 h"`, `rest = "2 h"`},
+		{edit(c.Add(d, "salt", "9 g")), `"egg" = "1 piece" # large`,
+			"\"egg\" = \"1 piece\" # large\n      \"salt\" = \"9 g\""},
+		{edit(c.Add(f, "cornstarch", "9 g")), `"water" = "50 g" }`,
+			`"water" = "50 g", "cornstarch" = "9 g" }`},
+		{edit(c.Main(d.Steps[0], d.Steps[0].Time.Written(90, 90))), `rest = "1 h"`,
+			`rest = "1 h 30 min"`},
+		{edit(c.Main(d.Steps[0], d.Steps[0].Time.Written(120, 120))), `rest = "1 h"`,
+			`rest = "2 h"`},
 		{edit(c.Step(d.Steps[1], "to", "24 C")), `by = "hand" }`, `by = "hand", to = "24 C" }`},
-		{edit(c.AddStep(d.Steps[0], `{ fold = 2 }`)), `{ rest = "1 h" },`, "{ rest = \"1 h\" },\n      { fold = 2 },"},
-		{edit(c.AddStep(d.Steps[1], `{ fold = 2 }`)), `by = "hand" },`, "by = \"hand\" },\n      { fold = 2 },"},
+		{edit(c.AddStep(d.Steps[0], `{ fold = 2 }`)), `{ rest = "1 h" },`,
+			"{ rest = \"1 h\" },\n      { fold = 2 },"},
+		{edit(c.AddStep(d.Steps[1], `{ fold = 2 }`)), `by = "hand" },`,
+			"by = \"hand\" },\n      { fold = 2 },"},
 		{edit(c.Makes(one, "10")), `makes = 12`, `makes = 10`},
 	} {
 		got, err := source.Apply([]byte(base), []source.Edit{test.edit})
@@ -274,10 +286,12 @@ func TestChangeForms(t *testing.T) {
 	}
 }
 
-// A written quantity reads as the value that was asked for, whatever way the baker's own was
-// written in.
+// A written quantity reads as the value that was asked for, whatever
+// way the baker's own was written in.
 func TestWrittenReads(t *testing.T) {
-	for _, text := range []string{"180 g", "180g", "1.5 kg", "4 oz", "1 lb 2 oz", "2 1/2 tsp", "½ cup", "3 pieces", "1 piece", "1.6 %", "27 C", "80 F", "90 min", "1 h 30 min", "90 min to 2 h", "2 h", "1 day", "30 s", "5 mm", "1 in", "2-3 h"} {
+	for _, text := range []string{"180 g", "180g", "1.5 kg", "4 oz", "1 lb 2 oz", "2 1/2 tsp",
+		"½ cup", "3 pieces", "1 piece", "1.6 %", "27 C", "80 F", "90 min", "1 h 30 min",
+		"90 min to 2 h", "2 h", "1 day", "30 s", "5 mm", "1 in", "2-3 h"} {
 		q, fault := quantity.Read(
 			text,
 			quantity.Amounts|quantity.Of(quantity.Temperature, quantity.Time, quantity.Length),
@@ -303,7 +317,8 @@ func TestWrittenReads(t *testing.T) {
 	}
 }
 
-// An edit changes the value behind another word for a verb, as the word is written.
+// An edit changes the value behind another word for a verb, as the word
+// is written.
 func TestChangeBehindAnotherWord(t *testing.T) {
 	text := []byte(`formula "f" {
   dough "d" {

@@ -22,22 +22,20 @@ func (rd *reader) saidFamily(name string, at source.Place) (*family.Family, bool
 	return f, ok
 }
 
-// unknownFamily refuses a family's name, and offers the family that the dough is nearest to by what
-// it is made of; where that is not known, the names that are near by their letters.
+// unknownFamily refuses a family's name that is a slip of the pen, and takes any other for none: it
+// tells so, with the family that the dough is nearest to by what it is made of.
 func (rd *reader) unknownFamily(name string, at source.Place) {
-	for _, word := range spelling.Nearest(name, family.Words(), 1) { // a slip of the pen
+	for _, word := range spelling.Nearest(name, family.Words(), 1) {
 		f, _ := family.Find(word)
 		rd.Fault(at, "no family %q in the range table; nearest is %s", name, f.Name)
 		return
 	}
-	near, ok := family.ByMakeUp(rd.formula.makeUp())
-	if !ok {
-		rd.Unknown(at, "family", name, "the range table", family.Names())
-		return
+	text := reading.UnknownText("family", name, "the range table", family.Names())
+	if near, ok := family.ByMakeUp(rd.formula.makeUp()); ok {
+		text = fmt.Sprintf("%s; by its make-up this dough is nearest to %s: write family = %q",
+			reading.UnknownText("family", name, "the range table", nil), near.Name, near.Name)
 	}
-	text := reading.UnknownText("family", name, "the range table", nil)
-	rd.Fault(at, "%s; by its make-up this dough is nearest to %s: write %q, or leave family out",
-		text, near.Name, near.Name)
+	rd.assumed(at, text+"; none is taken")
 }
 
 // makeUp is what the first dough is made of, % on its flour; NaN where an amount is open.

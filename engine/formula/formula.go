@@ -11,9 +11,11 @@ package formula
 import (
 	"forebake/engine/family"
 	"forebake/engine/figure"
+	"forebake/engine/formula/values"
 	"forebake/engine/larder"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
+	"forebake/engine/said"
 	"forebake/engine/source"
 )
 
@@ -42,10 +44,11 @@ type Formula struct {
 	open     []Span // its own settings and those of its parts that are "?", to be decided
 }
 
-// OpenTin is a tin that a step names and the house does not: its size is open.
+// OpenTin is a tin that a step names and the house does not: its size is open, or told by its name.
 type OpenTin struct {
 	Name  string
 	Place source.Place
+	Size  *said.Tin // by its name, as in "9x5 inch loaf tin"; nil where it is open
 }
 
 // OpenTins lists the tins of an open size.
@@ -57,14 +60,8 @@ type Said struct {
 	Text  string
 }
 
-// Makes is what the formula is meant to yield: "24 pieces", "2 loaves of 450 g", "1.8 kg".
-type Makes struct {
-	Place  source.Place
-	Pieces float64 // 0 when not given; of a range the low end
-	Number Given   // the number of pieces as written, where it is a range
-	Each   Given   // shaped and unbaked weight of one piece, g
-	Total  Given   // weight of all, g
-}
+// Makes is what the formula is meant to yield.
+type Makes = values.Makes
 
 // Part is one mix of ingredients with its own steps: a dough, a filling, a syrup.
 type Part struct {
@@ -73,6 +70,7 @@ type Part struct {
 	Kind        Kind
 	Name        string
 	Place       source.Place // of its name
+	Implied     bool         // no block holds it: a step names what it puts on
 	Ingredients []*Ingredient
 	Steps       []*Step
 

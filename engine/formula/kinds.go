@@ -1,8 +1,12 @@
 package formula
 
 import (
+	"forebake/engine/said"
 	"maps"
 	"slices"
+	"strings"
+
+	"github.com/hashicorp/hcl/v2/hclsyntax"
 )
 
 // Kind is the kind of a part.
@@ -23,11 +27,19 @@ var KindNames = []string{"dough", "preferment", "filling", "topping", "syrup", "
 
 // kindWords are other words that bakers have for a kind of part.
 var kindWords = map[string]Kind{
+	"final_dough": Dough, "main_dough": Dough, "batter": Dough,
 	"sponge": Preferment, "poolish": Preferment, "biga": Preferment, "levain": Preferment,
-	"starter": Preferment, "tangzhong": Preferment,
-	"cream": Filling, "custard": Filling, "jam": Filling,
+	"starter": Preferment, "tangzhong": Preferment, "yudane": Preferment, "soaker": Preferment,
+	"scald": Preferment, "roux": Preferment, "old_dough": Preferment, "pre_ferment": Preferment,
+	"cream": Filling, "custard": Filling, "jam": Filling, "butter": Filling, "curd": Filling,
+	"pastry_cream": Filling, "compote": Filling, "ganache": Filling, "butter_block": Filling,
+	"beurrage": Filling, "paste": Filling, "spread": Filling, "whipped_cream": Filling,
 	"glaze": Topping, "icing": Topping, "frosting": Topping, "streusel": Topping, "crumble": Topping,
-	"coating": Topping, "egg_wash": Wash,
+	"coating": Topping, "finish": Topping, "decoration": Topping, "garnish": Topping,
+	"drizzle": Topping, "crumb": Topping, "crosses": Topping, "cross_paste": Topping,
+	"sprinkle": Topping, "sauce": Topping, "fondant": Topping, "meringue": Topping,
+	"egg_wash": Wash, "eggwash": Wash, "dorure": Wash,
+	"sugar_syrup": Syrup, "simple_syrup": Syrup,
 }
 
 // blockWords are all words that may open a part.
@@ -41,6 +53,42 @@ func kindNamed(word string) (Kind, bool) {
 			return Kind(k), true
 		}
 	}
-	k, known := kindWords[word]
+	k, known := kindWords[strings.ReplaceAll(strings.ToLower(word), "-", "_")]
 	return k, known
+}
+
+// blocksOf are the words that open a part, with those of a body that differ in letter case alone.
+func blocksOf(b *hclsyntax.Body) []string {
+	all := blockWords
+	for _, block := range b.Blocks {
+		if _, ok := kindNamed(block.Type); ok && !slices.Contains(all, block.Type) {
+			all = append(all[:len(all):len(all)], block.Type)
+		}
+	}
+	return all
+}
+
+// keysOf are the keys that a body may hold, with the other words for them that it holds: of each key
+// one, and of notes any.
+func (rd *reader) keysOf(b *hclsyntax.Body, keys []string) []string {
+	all := keys
+	for _, key := range keys {
+		held := b.Attributes[key] != nil
+		for _, word := range said.OtherKeys(key) {
+			if b.Attributes[word] == nil || held && key != "about" {
+				continue
+			}
+			all, held = append(all[:len(all):len(all)], word), true
+			if key == "about" {
+				rd.assumed(rd.Place(b.Attributes[word].NameRange), word+" is kept as a note")
+			}
+		}
+	}
+	return all
+}
+
+// IsPart reports whether a word opens a part of a formula.
+func IsPart(word string) bool {
+	_, ok := kindNamed(word)
+	return ok
 }

@@ -44,9 +44,15 @@ func TestLimits(t *testing.T) {
 		says string
 	}{
 		{"parts", formula.MaxParts, parts, "65 parts in one formula; 64 is the most"},
-		{"ingredients", formula.MaxIngredients, func(n int) string { return part("d", n, 0) }, "257 ingredients in one part; 256 is the most"},
-		{"steps", formula.MaxSteps, func(n int) string { return part("d", 1, n) }, "129 steps in one part; 128 is the most"},
-		{"name", reading.MaxNameBytes, func(n int) string { return part(strings.Repeat("d", n), 1, 0) }, "the name of this dough is 257 bytes long; 256 is the most"},
+		{"ingredients", formula.MaxIngredients, func(n int) string {
+			return part("d", n, 0)
+		}, "257 ingredients in one part; 256 is the most"},
+		{"steps", formula.MaxSteps, func(n int) string {
+			return part("d", 1, n)
+		}, "129 steps in one part; 128 is the most"},
+		{"name", reading.MaxNameBytes, func(n int) string {
+			return part(strings.Repeat("d", n), 1, 0)
+		}, "the name of this dough is 257 bytes long; 256 is the most"},
 	} {
 		for _, n := range []int{test.most - 1, test.most, test.most + 1} {
 			f := source.New("f.hcl", []byte("formula \"f\" {\n"+test.body(n)+"}\n"))

@@ -52,11 +52,8 @@ func option(name, means string, read func(*reader, *Step, hclsyntax.Expression, 
 func quantityOption(name, means string, kinds quantity.Kinds, field func(*Step) *Given) *Option {
 	return option(name, means,
 		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
-			if text, at, ok := rd.literal(e); ok && kinds == forTemperature {
-				if t, ok := said.TempIn(text); ok {
-					*field(s), _ = rd.QuantityText(t, at, kinds, what)
-					return
-				}
+			if kinds == forTemperature && rd.saidHeat(s, e, field(s), what) {
+				return
 			}
 			*field(s), _ = rd.Quantity(e, kinds, what)
 		},
@@ -83,7 +80,7 @@ func lengthOption(name, means string, field func(*Step) **Given) *Option {
 func countOption(name, means string, field func(*Step) **Given) *Option {
 	return option(name, means,
 		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
-			*field(s) = rd.readCount(e, what)
+			*field(s) = rd.value().Count(e, what)
 		},
 		func(s *Step) string { return writtenText(given(*field(s))) },
 		func(s *Step) string { return Proven(given(*field(s))) })
@@ -136,8 +133,7 @@ var (
 		forTime, func(s *Step) *Given { return &s.Time })
 	optCovered = option("covered", "whether it is covered: true or false",
 		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
-			text, _, _ := rd.literal(e)
-			if yes, ok := said.Covered(text); ok {
+			if yes, ok := said.Covered(strings.Trim(placedText(rd.Place(e.Range())), `"`)); ok {
 				s.Covered = &yes
 			} else if yes, ok := rd.Bool(e, what); ok {
 				s.Covered = &yes
@@ -147,7 +143,7 @@ var (
 	optAmount = option("amount",
 		"how much of the part goes on here, where it is split, or \"15 g each\"",
 		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
-			if text, at, ok := rd.literal(e); ok {
+			if text, at, ok := rd.Literal(e); ok {
 				if x, ok := said.Share(text); ok {
 					s.part = Given{Place: at, Set: true}
 					s.part.Interval, s.part.Text = figure.Point(x), text
@@ -208,6 +204,16 @@ var (
 // StepOptions are all the options of steps, in the order in which compare shows them.
 var StepOptions = numbered(optAt, optTo, optCore, optBy, optTin, optAs, optCount, optPieces,
 	optSlice, optWide, optAmount, optTime, optCovered, optHumidity, optSteam, optMeasured, optWith, optNote)
+
+// optionNamed gives the option of a name; nil for none.
+func optionNamed(name string) *Option {
+	for _, o := range StepOptions {
+		if o.Name == name {
+			return o
+		}
+	}
+	return nil
+}
 
 // everyStep are the options that any step takes, in the order in which messages name them.
 var everyStep = []*Option{optMeasured, optNote, optWith}
@@ -458,7 +464,7 @@ var IngredientOptions = []*IngredientOption{
 	{"reserve", "how much of it is held back for later",
 		false, false, nil,
 		func(rd *reader, in *Ingredient, e hclsyntax.Expression, what string) {
-			if text, at, ok := rd.literal(e); ok && sameName(text, "all") {
+			if text, at, ok := rd.Literal(e); ok && sameName(text, "all") {
 				in.Reserve, in.heldAll = &Given{Place: at, Set: true}, true
 				in.Reserve.Text, in.Reserve.Kind = text, quantity.Percent
 			} else if g, ok := rd.Quantity(e, quantity.Amounts, what); ok {
@@ -609,13 +615,15 @@ func (rd *reader) readStrain(in *Ingredient, e hclsyntax.Expression, what string
 
 // readAt reads a place of the kitchen, or a temperature.
 func (rd *reader) readAt(s *Step, e hclsyntax.Expression, what string) {
-	if _, isText := e.(*hclsyntax.TemplateExpr); !isText {
-		s.At, _ = rd.Quantity(e, forTemperature,
-			what) // its message shows how to write a bare number
+	text, at, ok := rd.written(e)
+	switch {
+	case ok && said.Number(text) && rd.saidAt(s, text, at, what):
+		return
+	case ok && rd.Place(e.Range()) == at:
+		s.At, _ = rd.Quantity(e, forTemperature, what) // its message shows how to write a bare number
 		return
 	}
-	text, at, ok := rd.Text(e, what)
-	if !ok {
+	if text, at, ok = rd.Text(e, what); !ok {
 		return
 	}
 	if s.Where, ok = findPlace(text); ok || rd.saidAt(s, text, at, what) {
@@ -626,6 +634,43 @@ func (rd *reader) readAt(s *Step, e hclsyntax.Expression, what string) {
 		return
 	}
 	rd.Fault(at, "%s", unknownPlace(what, text))
+}
+
+// saidHeat reads a temperature that has words beside it, that is told in words, or that lacks its
+// scale where it can be of one alone. It reports whether it did.
+func (rd *reader) saidHeat(s *Step, e hclsyntax.Expression, g *Given, what string) bool {
+	text, at, ok := rd.written(e)
+	if !ok {
+		return false
+	}
+	t, ok := said.TempIn(text)
+	if !ok {
+		where := "core"
+		if !s.Verb.HeatsThrough() {
+			where = "room"
+		}
+		if t, ok = said.Scaled(text, where, rd.File.Text); !ok {
+			if t = said.GoesIn(text); t == "" {
+				return false
+			}
+		}
+		rd.assumed(at, fmt.Sprintf("%s: %q is read as %s", what, text, t))
+	}
+	*g, ok = rd.QuantityText(t, at, forTemperature, what)
+	if ok {
+		g.Text = text
+	}
+	return true
+}
+
+// written gives what stands in a value: a text in quotes, or a bare number.
+func (rd *reader) written(e hclsyntax.Expression) (string, source.Place, bool) {
+	if text, at, ok := rd.Literal(e); ok {
+		return text, at, true
+	}
+	at := rd.Place(e.Range())
+	text := string(rd.File.Text[at.Start:at.End])
+	return text, at, said.Number(text)
 }
 
 // saidAt reads or answers words in the place of a temperature, and reports whether it did.
@@ -643,6 +688,10 @@ func (rd *reader) saidAt(s *Step, text string, at source.Place, what string) boo
 		take(t.Text, t.Says)
 		return true
 	}
+	if t, ok := said.Scaled(text, s.surrounds(), rd.File.Text); ok {
+		take(t, fmt.Sprintf("%q says no scale: it is read as %s", text, t))
+		return true
+	}
 	if write, taken, ok := said.Warmth(word); ok {
 		if taken && s.Verb.Waits() {
 			take(write, fmt.Sprintf("%q is taken as %s: measure it", text, write))
@@ -656,6 +705,15 @@ func (rd *reader) saidAt(s *Step, text string, at source.Place, what string) boo
 			number, number)
 		return true
 	}
+	if p := placeAmong(text); p != nil && s.Verb.Waits() && said.NoFigure(text) {
+		s.Where = p
+		rd.assumed(at, fmt.Sprintf("%q is read as the %s", text, p.Name))
+		return true
+	}
+	if said.Vessel(text) || said.NoFigure(text) && !s.Verb.Waits() && !s.Verb.HeatsThrough() {
+		rd.keepAside(s, "at", text, at)
+		return true
+	}
 	if t, ok := said.TempIn(text); ok {
 		if s.At, ok = rd.QuantityText(t, at, forTemperature, what); ok {
 			s.At.Text = text
@@ -666,6 +724,10 @@ func (rd *reader) saidAt(s *Step, text string, at source.Place, what string) boo
 	if degrees, ok := said.Fanned(text); ok && s.Verb.Bakes() {
 		if s.Way == nil {
 			s.Way = fanOven
+		}
+		if t, ok := said.Scaled(degrees, "oven", rd.File.Text); ok {
+			rd.assumed(at, fmt.Sprintf("%q says no scale: it is read as %s", text, t))
+			degrees = t
 		}
 		if s.At, ok = rd.QuantityText(degrees, at, forTemperature, what); ok {
 			s.At.Text = text
@@ -684,9 +746,9 @@ func (rd *reader) saidAt(s *Step, text string, at source.Place, what string) boo
 // saidTemp reads a word for how warm an ingredient goes in, tells what it was taken for, and
 // reports whether it is one.
 func (rd *reader) saidTemp(in *Ingredient, e hclsyntax.Expression) bool {
-	text, at, ok := rd.literal(e)
+	text, at, ok := rd.Literal(e)
 	word := said.Fold(text)
-	write := said.GoingIn(word)
+	write := said.GoesIn(text)
 	if t, is := said.TempIn(text); is {
 		write = t
 	}
@@ -712,6 +774,9 @@ func (rd *reader) readBy(s *Step, e hclsyntax.Expression, what string) {
 	}
 	way, ok := findWay(s.Verb, text)
 	switch {
+	case !ok && s.Verb.Mixes() && said.NoFigure(text) && len(nearWays(s.Verb, text)) == 0:
+		s.Way = anyMixer // nothing that hurts is done by a mixer
+		rd.assumed(at, fmt.Sprintf("%s: %q is read as a mixer of any kind", what, text))
 	case !ok:
 		rd.Fault(at, "%s", unknownWay(s.Verb, text))
 	case s.Way != nil && s.Way != way && s.Verb.Bakes(): // its temperature said "fan"
@@ -722,6 +787,25 @@ func (rd *reader) readBy(s *Step, e hclsyntax.Expression, what string) {
 	default:
 		s.Way = way
 	}
+}
+
+// surrounds says what is around a step, for a temperature without a scale.
+func (s *Step) surrounds() string {
+	switch {
+	case s.Verb.Bakes():
+		return "oven"
+	case s.InHotFat():
+		return "fat"
+	case s.Verb.Waits():
+		return "room"
+	}
+	return ""
+}
+
+// keepAside keeps words from which nothing is reckoned as a note, and tells so.
+func (rd *reader) keepAside(s *Step, key, text string, at source.Place) {
+	s.Note = strings.TrimSpace(s.Note + " " + key + " " + text)
+	rd.assumed(at, fmt.Sprintf("%s = %q is kept as a note", key, text))
 }
 
 func (rd *reader) readTin(s *Step, e hclsyntax.Expression, what string) {
@@ -757,12 +841,21 @@ func (rd *reader) checkTin(name string, at source.Place) bool {
 		return false
 	}
 	f := rd.formula
-	if !slices.ContainsFunc(f.openTins, func(t OpenTin) bool { return sameName(t.Name, name) }) {
-		f.openTins = append(f.openTins, OpenTin{name, at})
-		rd.assumed(at, fmt.Sprintf("the house has no tin %q: its size is taken as \"?\"; measure it "+
-			"inside, length x width x height, and put tin %q { inside = \"?\" } in house.hcl with "+
-			"your figures", name, name))
+	if slices.ContainsFunc(f.openTins, func(t OpenTin) bool { return sameName(t.Name, name) }) {
+		return true
 	}
+	size, sized := said.TinSize(name)
+	if !sized {
+		f.openTins = append(f.openTins, OpenTin{name, at, nil})
+		rd.assumed(at, fmt.Sprintf("the house has no tin %q: its size is taken as \"?\"; measure it inside "+
+			"and put this in house.hcl: house \"our kitchen\" { tin %q { inside = \"length x width x height "+
+			"mm\" } }", name, name))
+		return true
+	}
+	f.openTins = append(f.openTins, OpenTin{name, at, &size})
+	rd.assumed(at, fmt.Sprintf("the house has no tin %q: it is read as %s; measure it inside, with its "+
+		"height, and put this in house.hcl: house \"our kitchen\" { tin %q { inside = %q } }", name,
+		size.Text(), name, size.Text()))
 	return true
 }
 
@@ -913,10 +1006,13 @@ func (rd *reader) settleManner(s *Step) {
 	if s.manner == "" {
 		return
 	}
-	for _, p := range Places {
-		for _, word := range append([]string{p.Name}, p.Also...) {
-			if p.Cold() && s.Where == nil && !s.At.Set && s.Verb.Takes(optAt) &&
-				!slices.Contains(s.Open, optAt) && said.Inside(s.manner, word) {
+	if s.Where == nil && !s.At.Set && s.Verb.Waits() && s.Verb.Takes(optAt) && !slices.Contains(s.Open, optAt) {
+		switch write, warm := said.WarmPlace(s.manner); {
+		case warm:
+			s.At, _ = rd.QuantityText(write, s.Place, forTemperature, s.Verb.Name)
+			rd.assumed(s.Place, fmt.Sprintf("%q is read as at = %q: measure it", s.manner, write))
+		default:
+			if p := placeAmong(s.manner); p != nil {
 				s.Where = p
 				rd.assumed(s.Place, fmt.Sprintf("%q is read as at = %q", s.manner, p.Name))
 			}
@@ -1018,9 +1114,6 @@ func spooned(it *larder.Item, text string) bool {
 // its form, where no option says them.
 func (rd *reader) described(in *Ingredient, words []string) {
 	all := strings.TrimSpace(strings.Join(words, " "))
-	if all == "" {
-		return
-	}
 	if in.Form == "" && !in.isOpen("as") {
 		in.Form = said.Form(all)
 	}
@@ -1030,9 +1123,15 @@ func (rd *reader) described(in *Ingredient, words []string) {
 			in.Protein = &g
 		}
 	}
-	if write := said.WarmthIn(all); write != "" && !in.Temp.Set && !in.isOpen("temp") {
+	if write := said.WarmthOf(in.Item, in.Name+" "+all); write != "" && !in.Temp.Set &&
+		!in.isOpen("temp") {
 		in.Temp, _ = rd.QuantityText(write, in.Place, forTemperature, in.Name)
-		rd.assumed(in.Place, fmt.Sprintf("%q is taken to go in at %s: measure it", in.Name, write))
+		rd.assumed(in.Place, fmt.Sprintf("%q is taken to go in at %s: measure it",
+			strings.TrimSpace(in.Name+" "+in.aside), write))
+	}
+	if said.IsSoaked(all) {
+		rd.assumed(in.Place, fmt.Sprintf("%q is read as weighed before the soak: the liquid that it "+
+			"takes up is not counted", in.Name))
 	}
 }
 
@@ -1043,6 +1142,26 @@ var sticks = regexp.MustCompile(`(?i)^[\d./ ½¼¾]*\bsticks?$`)
 func (rd *reader) plainAmount(in *Ingredient, text string, at source.Place, what string) (
 	out string, ok bool,
 ) {
+	if amount, ok := said.Soaked(text); ok {
+		text, in.aside = amount, "soaked"
+	}
+	if amount, name, ok := said.KindBeside(rd.opts.Larder, in.Name, text); ok {
+		rd.assumed(at, fmt.Sprintf("%q of %q is read as %s of %s", text, in.Name, amount, name))
+		text, in.sized = amount, name
+	}
+	if it, _, ok := rd.find(in); ok {
+		two, ok := said.SecondThing(rd.opts.Larder, it, text)
+		switch {
+		case ok && slices.ContainsFunc(rd.listed, func(name string) bool { return sameName(name, two.Name) }):
+			rd.assumed(at, fmt.Sprintf("%q is read as %s: %s has its own line", text, two.First, two.Name))
+			text = two.First
+		case ok:
+			rd.Problems = append(rd.Problems, source.Problem{Place: at,
+				Text:  fmt.Sprintf("%s: two ingredients in one amount; write each on its line", what),
+				Paste: fmt.Sprintf("%q = %q\n%q = %q", in.Name, two.First, two.Name, two.Amount)})
+			return "", false
+		}
+	}
 	if more, ok := said.AndMore(text); ok {
 		rd.assumed(at, fmt.Sprintf("%q is read as %s: what is dusted is not counted", text, more))
 		text = more
@@ -1053,7 +1172,7 @@ func (rd *reader) plainAmount(in *Ingredient, text string, at source.Place, what
 			return "", false
 		}
 		plain := said.Plainly(it, text, rd.opts.Units)
-		text, in.aside = plain.Amount, plain.Words
+		text, in.aside = plain.Amount, strings.TrimSpace(in.aside+" "+plain.Words)
 		rd.assumed(at, plain.Says)
 	}
 	out, why := said.Packed(text)
@@ -1065,4 +1184,89 @@ func (rd *reader) plainAmount(in *Ingredient, text string, at source.Place, what
 		return out, true
 	}
 	return text, true
+}
+
+// otherwise reads an option that the verb does not take, where it plainly means another, or means
+// nothing that is reckoned. It reports whether it did.
+func (rd *reader) otherwise(s *Step, o *Option, pair reading.Pair) bool {
+	text, at, quoted := rd.Literal(pair.Value)
+	switch {
+	case o == optTime && s.Verb.NeedsTime():
+		before := s.Time
+		if rd.readOwn(s, pair.Value); before.Set {
+			s.Time = before
+			rd.keepAside(s, pair.Key, text, at)
+		}
+		return true
+	case o == optTo && s.Verb.Takes(optCore) && !s.Core.Set, o == optCore && s.Verb.Takes(optTo) && !s.To.Set:
+		other := optCore
+		if o == optCore {
+			other = optTo
+		}
+		other.fill(rd, s, pair.Value)
+		rd.assumed(pair.Place, fmt.Sprintf("%s of %s is read as %s", o.Name, s.Verb.Name, other.Name))
+		return true
+	case slices.Contains(reckoned, o):
+		return false
+	case !quoted:
+		at = rd.Place(pair.Value.Range())
+		text = placedText(at)
+	}
+	rd.keepAside(s, pair.Key, text, at)
+	return true
+}
+
+// reckoned are options that are never kept as a note: a figure would be lost.
+var reckoned = []*Option{optPieces, optSlice, optWide, optAmount, optMeasured, optTo, optCore, optTime,
+	optTin, optCount}
+
+// unknownOption reads a key that is no option by the one that the word means, keeps as a note what
+// changes no figure, and reports others.
+func (rd *reader) unknownOption(s *Step, pair reading.Pair) {
+	text, at, quoted := rd.Literal(pair.Value)
+	word := said.Key(pair.Key)
+	name := said.OtherOption(pair.Key)
+	if way, ok := findWay(s.Verb, word); ok && placedText(rd.Place(pair.Value.Range())) == "true" {
+		s.Way = way // fan = true
+		return
+	}
+	o := optionNamed(name)
+	switch {
+	case quoted && name == optNote.Name: // nothing is reckoned from it: nothing is lost
+		s.Note = strings.TrimSpace(s.Note + " " + pair.Key + " " + text)
+	case quoted && name == optAt.Name && rd.readWhere(s, pair, text, at):
+	case quoted && name == optAt.Name && said.NoFigure(text): // in = "an oiled bowl"
+		rd.keepAside(s, pair.Key, text, at)
+	case o != nil && o != optNote && s.Verb.Takes(o) && o.text(s) == "":
+		o.fill(rd, s, pair.Value)
+	case o != nil && o != optNote && !s.Verb.Takes(o) && rd.otherwise(s, o, pair):
+	case quoted && slices.Contains(s.Verb.Options(), name):
+		rd.Fault(pair.Place, "no key %q in a %s step; write %s = %q", pair.Key, s.Verb.Name, name, text)
+	default:
+		rd.Unknown(pair.Place, "key", pair.Key, "a "+s.Verb.Name+" step", s.Verb.Options())
+	}
+}
+
+// readWhere reads words for where a part stands or goes, in = "9x13 inch pan", by what they name: a
+// way, a tin, a cover, a place. It reports whether they name one.
+func (rd *reader) readWhere(s *Step, pair reading.Pair, text string, at source.Place) bool {
+	way, isWay := findWay(s.Verb, text)
+	place := placeAmong(text)
+	yes, isCover := said.Cover(text)
+	_, isTin := said.TinSize(text)
+	switch {
+	case isWay && s.Verb.Takes(optBy) && s.Way == nil:
+		s.Way = way
+	case isTin && s.Verb.Takes(optTin) && s.Tin == "":
+		optTin.fill(rd, s, pair.Value)
+	case isTin:
+		rd.keepAside(s, pair.Key, text, at)
+	case isCover && place == nil && s.Covered == nil && s.Verb.Takes(optCovered):
+		s.Covered = &yes
+	case s.Verb.Takes(optAt) && s.Where == nil && !s.At.Set && (place != nil || !said.NoFigure(text)):
+		optAt.fill(rd, s, pair.Value)
+	default:
+		return false
+	}
+	return true
 }

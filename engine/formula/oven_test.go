@@ -9,8 +9,8 @@ import (
 	"forebake/engine/larder"
 )
 
-// Bakes in one oven are one bake, a wash between them or none; what has cooled or been filled is
-// baked again.
+// Bakes in one oven are one bake, a wash between them or none; what has
+// cooled or been filled is baked again.
 func TestInOven(t *testing.T) {
 	for steps, want := range map[string]string{
 		`{ bake = "9 min" }`:                                                     "0",

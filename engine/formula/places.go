@@ -86,6 +86,23 @@ func findPlace(text string) (*Place, bool) {
 	return p, ok
 }
 
+// placeAmong gives the one place that words name: "the fridge overnight"; nil for none or several.
+func placeAmong(text string) *Place {
+	var found *Place
+	for _, p := range Places {
+		for _, word := range append([]string{p.Name}, p.Also...) {
+			switch {
+			case !said.Inside("in "+text, word) && !said.Inside(text, word):
+			case found != nil && found != p:
+				return nil
+			default:
+				found = p
+			}
+		}
+	}
+	return found
+}
+
 // unknownPlace says that a place is not known, and what to write.
 func unknownPlace(what, text string) string {
 	return what + ": " + reading.UnknownText("place", text, "the kitchen", PlaceNames()) +

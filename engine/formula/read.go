@@ -38,8 +38,11 @@ type reader struct {
 	*reading.Reader
 	opts    Options
 	formula *Formula
-	uses    []use // parts that steps name, or may name, to be looked up when all parts are read
-	withs   []use // ingredients named by steps
+	uses    []use    // parts that steps name, or may name, to be looked up when all parts are read
+	withs   []use    // ingredients named by steps
+	listed  []string // the names of the ingredients of the part that is read
+
+	turnsLater bool // a later step of the part folds the dough
 }
 
 type use struct {
@@ -60,7 +63,7 @@ func Read(r *reading.Reader, b *hclsyntax.Block, opts Options) *Formula {
 	f := &Formula{tins: opts.Tins}
 	rd := &reader{Reader: r, opts: opts, formula: f}
 	f.Name, f.Place = r.Label(b)
-	r.Known(b.Body, "a formula", FormulaKeys, blockWords)
+	r.Known(b.Body, "a formula", rd.keysOf(b.Body, FormulaKeys), blocksOf(b.Body))
 	unknownFamily := func() {}
 	if a := b.Body.Attributes["family"]; a != nil && !rd.isOpenKey(a) {
 		if name, at, ok := r.Text(a.Expr, "family"); ok {
@@ -72,14 +75,14 @@ func Read(r *reading.Reader, b *hclsyntax.Block, opts Options) *Formula {
 			}
 		}
 	}
-	if a := b.Body.Attributes["makes"]; a != nil && !rd.isOpenKey(a) {
-		f.Makes = rd.readMakes(a.Expr)
+	if a := rd.key(b.Body, "makes"); a != nil && !rd.isOpenKey(a) {
+		f.Makes = rd.value().Makes(a.Expr)
 	}
 	if a := b.Body.Attributes["start"]; a != nil && !rd.isOpenKey(a) {
-		f.Start = rd.readClock(a.Expr)
+		f.Start = rd.value().Clock(a.Expr)
 	}
 	if a := b.Body.Attributes["keep"]; a != nil && !rd.isOpenKey(a) {
-		f.Keep = rd.readKeep(a.Expr)
+		f.Keep = rd.value().Keep(a.Expr)
 	}
 	if a := b.Body.Attributes["about"]; a != nil {
 		_, _, _ = r.Text(a.Expr, "about")
@@ -89,14 +92,24 @@ func Read(r *reading.Reader, b *hclsyntax.Block, opts Options) *Formula {
 		return f
 	}
 	for _, block := range b.Body.Blocks {
-		if kind, ok := kindNamed(block.Type); ok {
-			rd.readPart(kind, block)
+		kind, ok := kindNamed(block.Type)
+		if !ok {
+			continue
+		}
+		rd.readPart(kind, block)
+		for _, inner := range block.Body.Blocks { // a glaze inside the braces of its dough
+			if kind, ok := kindNamed(inner.Type); ok {
+				rd.readPart(kind, inner)
+				rd.assumed(rd.Place(inner.TypeRange),
+					fmt.Sprintf("%s inside %s is read as a part beside it", inner.Type, block.Type))
+			}
 		}
 	}
 	if len(f.Parts) == 0 {
 		r.Fault(f.Place,
 			"formula %q holds no part: add a dough \"...\" { ingredients = { ... } }", f.Name)
 	}
+	rd.imply()
 	f.number()
 	rd.joinParts()
 	if rd.order() {
@@ -109,6 +122,20 @@ func Read(r *reading.Reader, b *hclsyntax.Block, opts Options) *Formula {
 		}
 	}
 	return f
+}
+
+// key gives a key of a body by its name or another word for it, and tells so.
+func (rd *reader) key(b *hclsyntax.Body, name string) *hclsyntax.Attribute {
+	if a := b.Attributes[name]; a != nil {
+		return a
+	}
+	for _, word := range said.OtherKeys(name) {
+		if a := b.Attributes[word]; a != nil {
+			rd.assumed(rd.Place(a.NameRange), fmt.Sprintf("%s is read as %s", word, name))
+			return a
+		}
+	}
+	return nil
 }
 
 // isOpenKey reports whether a setting of the formula is "?", to be decided, and keeps that.
@@ -155,14 +182,19 @@ func sameName(a, b string) bool {
 
 func (rd *reader) readPart(kind Kind, b *hclsyntax.Block) {
 	p := &Part{Formula: rd.formula, Kind: kind}
-	p.Name, p.Place = rd.Label(b)
+	if len(b.Labels) == 0 { // its kind names it
+		p.Name, p.Place = b.Type, rd.Place(b.TypeRange)
+		rd.assumed(p.Place, fmt.Sprintf("%s without a name is read as %s %q", b.Type, b.Type, b.Type))
+	} else {
+		p.Name, p.Place = rd.Label(b)
+	}
 	if other := rd.formula.PartNamed(p.Name); other != nil && strings.TrimSpace(p.Name) != "" {
 		rd.Fault(p.Place,
 			"two parts are named %q; the other is at line %d; give one of them another name",
 			p.Name, other.Place.Line())
 	}
 	rd.formula.Parts = append(rd.formula.Parts, p)
-	rd.Known(b.Body, "a "+kind.String(), PartKeys, nil)
+	rd.Known(b.Body, "a "+kind.String(), rd.keysOf(b.Body, PartKeys), blocksOf(b.Body))
 	if word := kind.String(); b.Type != word {
 		rd.assumed(p.Place, fmt.Sprintf("%s %q is read as a %s", b.Type, p.Name, word))
 	}
@@ -175,13 +207,13 @@ func (rd *reader) readPart(kind Kind, b *hclsyntax.Block) {
 	if a := b.Body.Attributes["about"]; a != nil {
 		_, _, _ = rd.Text(a.Expr, "about")
 	}
-	if a := b.Body.Attributes["ingredients"]; a != nil {
+	if a := rd.key(b.Body, "ingredients"); a != nil {
 		rd.readIngredients(p, a.Expr)
 	} else {
 		rd.Fault(p.Place,
 			"%s %q has no ingredients: add ingredients = { \"bread flour\" = \"500 g\" }", b.Type, p.Name)
 	}
-	if a := b.Body.Attributes["steps"]; a != nil {
+	if a := rd.key(b.Body, "steps"); a != nil {
 		rd.readSteps(p, a.Expr)
 	}
 }
@@ -207,6 +239,10 @@ func (rd *reader) readIngredients(p *Part, e hclsyntax.Expression) {
 			"%d ingredients in one part; %d is the most", len(pairs), MaxIngredients)
 		return
 	}
+	rd.listed = rd.listed[:0]
+	for _, pair := range pairs {
+		rd.listed = append(rd.listed, pair.Key)
+	}
 	p.Ingredients = make([]*Ingredient, 0, len(pairs))
 	block := make([]Ingredient, len(pairs)) // one allocation for all of them
 	for i, pair := range pairs {
@@ -215,6 +251,9 @@ func (rd *reader) readIngredients(p *Part, e hclsyntax.Expression) {
 		if n := len(in.Name); n > reading.MaxNameBytes {
 			rd.Fault(in.Place, "the name of this ingredient is %d bytes long; %d is the most", n,
 				reading.MaxNameBytes)
+			continue
+		}
+		if name, _, ok := rd.Literal(pair.Value); ok && rd.swapped(in, name) {
 			continue
 		}
 		rd.readAmount(in, pair.Value)
@@ -237,10 +276,21 @@ func (rd *reader) readIngredients(p *Part, e hclsyntax.Expression) {
 	}
 }
 
+// swapped reports an amount that stands before its ingredient, "300 g" = "milk", and whether it does.
+func (rd *reader) swapped(in *Ingredient, name string) bool {
+	_, fault := quantity.Read(in.Name, quantity.Amounts)
+	_, _, known := said.Ingredient(rd.opts.Larder, name, rd.opts.Units)
+	if fault == nil && known {
+		rd.Problems = append(rd.Problems, source.Problem{Place: in.Place,
+			Text: "the ingredient stands before its amount", Paste: fmt.Sprintf("%q = %q", name, in.Name)})
+	}
+	return fault == nil && known
+}
+
 // assume tells what a word with several meanings is read as.
 func (rd *reader) assume(in *Ingredient) {
 	a, ok := rd.opts.Larder.Ambiguous(in.Name)
-	if !ok || a.Taken == "" || len(a.Choices) < 2 {
+	if !ok || in.sized != "" || a.Taken == "" || len(a.Choices) < 2 {
 		return
 	}
 	others := make([]string, 0, len(a.Choices))
@@ -355,10 +405,9 @@ func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what strin
 	switch word := strings.ToLower(strings.TrimSpace(text)); {
 	case word == "all", word == "all of it":
 		return Amount{All: true, Given: Given{Place: at}}
-	case word == "to taste", word == "as needed", word == "some", word == "a little",
-		strings.HasPrefix(word, "enough"):
-		rd.Fault(at, "%s: %q is no amount; write \"?\" until you have weighed it", what, text)
-		return Amount{}
+	case said.NoAmount(word):
+		rd.assumed(at, fmt.Sprintf("%s: %q is no weight: taken as \"?\"; weigh it", what, text))
+		return Amount{Open: true, Given: Given{Place: at}}
 	}
 	written := text
 	if !quantity.IsPlain(text) {
@@ -416,87 +465,4 @@ func (rd *reader) checkOptions(in *Ingredient) {
 		}
 		o.check(rd, one)
 	}
-}
-
-// readMakes reads "24 pieces", "2 loaves of 450 g", "1.8 kg".
-func (rd *reader) readMakes(e hclsyntax.Expression) Makes {
-	if n, at, ok := rd.wholeNumber(e); ok {
-		return Makes{Place: at, Pieces: n}
-	}
-	text, at, ok := rd.Text(e, "makes")
-	if !ok {
-		return Makes{}
-	}
-	m := Makes{Place: at}
-	text = strings.TrimSpace(text)
-	if _, isMass := quantity.Read(text, forMass); isMass == nil {
-		m.Total, _ = rd.QuantityText(text, at, forMass, "makes")
-		return m
-	}
-	n, why := said.Makes(text)
-	if why != "" {
-		rd.Fault(at, "makes: %s", why)
-		return Makes{}
-	}
-	m.Pieces = n.Lo
-	if n.Range != "" {
-		m.Number = settled(at, n.Lo, quantity.Count)
-		m.Number.Interval, m.Number.Text = figure.Between(n.Lo, n.Hi), n.Range
-	}
-	if n.Each != "" {
-		inside := source.Place{File: at.File, Start: at.End - len(n.Each), End: at.End}
-		if m.Each, ok = rd.QuantityText(n.Each, inside, forMass, "makes"); !ok {
-			return Makes{}
-		}
-	}
-	return m
-}
-
-// wholeNumber reads a bare whole number.
-func (rd *reader) wholeNumber(e hclsyntax.Expression) (float64, source.Place, bool) {
-	lit, ok := e.(*hclsyntax.LiteralValueExpr)
-	if !ok {
-		return 0, source.Place{}, false
-	}
-	at := rd.Place(lit.SrcRange)
-	n, fault := said.Count(string(rd.File.Text[at.Start:at.End]))
-	return n, at, fault == ""
-}
-
-// readKeep reads "3 day".
-func (rd *reader) readKeep(e hclsyntax.Expression) Given {
-	if _, ok := e.(*hclsyntax.TemplateExpr); !ok {
-		rd.Fault(rd.Place(e.Range()), "keep must be a time in quotes, such as \"3 day\"")
-		return Given{}
-	}
-	text, at, ok := rd.Text(e, "keep")
-	if !ok {
-		return Given{}
-	}
-	if _, fault := quantity.Read(text, forTime); fault != nil {
-		rd.Fault(at, "keep must be a time such as \"3 day\", not %q", text)
-		return Given{}
-	}
-	g, _ := rd.QuantityText(text, at, forTime, "keep")
-	return g
-}
-
-// readClock reads "18:00" as minutes after midnight.
-func (rd *reader) readClock(e hclsyntax.Expression) Given {
-	if _, ok := e.(*hclsyntax.TemplateExpr); !ok {
-		rd.Fault(rd.Place(e.Range()), "start must be a clock time in quotes, such as \"18:00\"")
-		return Given{}
-	}
-	text, at, ok := rd.Text(e, "start")
-	if !ok {
-		return Given{}
-	}
-	minutes, ok := said.Clock(text)
-	if !ok {
-		rd.Fault(at, "start must be a clock time such as \"18:00\", not %q", text)
-		return Given{}
-	}
-	q := quantity.Quantity{Kind: quantity.Time, Interval: figure.Point(minutes),
-		Unit: "min"}
-	return Given{Quantity: q, Place: at, Set: true}
 }

@@ -16,9 +16,10 @@ import (
 )
 
 // asks are the words by which a refusal says what to do.
-var asks = regexp.MustCompile(`\b(write|add|nearest|known are|must be|leave|put|give|mend|name|make|` +
-	`take|needs?|start it with|the only one is|is the most|the units here are|the ways are|takes? no|at the most|are kept at|is read|` +
-	`check the number|hold back|is missing (?:after|before)|should close|only|do not|on its own|cannot|twice|belong)\b`)
+var asks = regexp.MustCompile(`\b(write|add|nearest|known are|must ` +
+	`be|leave|put|give|mend|name|make|take|needs?|start it with|the only one is|is the most|the ` +
+	`units here are|the ways are|takes? no|at the most|are kept at|is read|check the number|` +
+	`hold back|is missing (?:after|before)|should close|only|do not|on its own|cannot|twice|belong)\b`)
 
 var (
 	written1 = regexp.MustCompile(`write (.*)$`)
@@ -41,23 +42,27 @@ func refusals(text []byte) (*source.File, source.Problems) {
 	return file, r.Problems
 }
 
-// checkRefusal holds that a refusal says what is wrong, where, and what to do, and that no amount that it offers
-// differs from the one that is written.
+// checkRefusal holds that a refusal says what is wrong, where, and
+// what to do, and that no amount that it offers differs from the one
+// that is written.
 func checkRefusal(file *source.File, p source.Problem) error {
 	if p.Text == "" || p.Place.File == nil {
 		return fmt.Errorf("%q has no place or says nothing", p.Text)
 	}
 	first := []rune(p.Text)[0]
-	if unicode.IsUpper(first) && !strings.HasPrefix(p.Text, "HCL") || strings.HasSuffix(p.Text, ".") {
+	if unicode.IsUpper(first) && !strings.HasPrefix(p.Text, "HCL") ||
+		strings.HasSuffix(p.Text, ".") {
 		return fmt.Errorf("%q starts or ends like a sentence", p.Text)
 	}
 	if !asks.MatchString(p.Text) && p.Paste == "" {
 		return fmt.Errorf("%q says nothing to do", p.Text)
 	}
 	at := string(file.Text[p.Place.Start:p.Place.End])
-	was, fault := quantity.Read(strings.Trim(at, `"`), quantity.Amounts|forTime|forTemperature|forLength)
+	was, fault := quantity.Read(strings.Trim(at, `"`),
+		quantity.Amounts|forTime|forTemperature|forLength)
 	said := written1.FindString(p.Text)
-	if fault != nil || said == "" || strings.Contains(said, "such as") || strings.Contains(said, "for example") {
+	if fault != nil || said == "" || strings.Contains(said, "such as") ||
+		strings.Contains(said, "for example") {
 		return nil
 	}
 	for _, m := range inQuotes.FindAllStringSubmatch(said, -1) {
@@ -94,17 +99,23 @@ func TestRefusalsOfBrokenFiles(t *testing.T) {
 	}
 }
 
-// TestRefusalsOfGeneratedLines writes what bakers write in each place of a formula, right and wrong.
+// TestRefusalsOfGeneratedLines writes what bakers write in each place
+// of a formula, right and wrong.
 func TestRefusalsOfGeneratedLines(t *testing.T) {
-	amounts := []string{"2", "350", "1.000 g", "1,500 g", "1 stick", "25 cl", "1 pint", "2 T", "2 t",
-		"1 c", "2 large", "a pinch", "2 dashes", "1 sachet", "1 cube", "3 leaves", "1 knob", "200 grm",
-		"1 Tbs", "to taste", "as needed", "some", "1 handful", "2 heaped tsp", "100 g 200", "1/0 cup",
+	amounts := []string{"2", "350", "1.000 g", "1,500 g", "1 stick", "25 cl", "1 pint",
+		"2 T", "2 t",
+		"1 c", "2 large", "a pinch", "2 dashes", "1 sachet", "1 cube", "3 leaves", "1 knob",
+		"200 grm",
+		"1 Tbs", "to taste", "as needed", "some", "1 handful", "2 heaped tsp", "100 g 200",
+		"1/0 cup",
 		"1e3 g", "12", "0 g", "-5 g", "5 kgg", "½", "1 cup 2 tbsp", "1 l 2 dl", "500 gr", "1 can",
 		"2 floz", "1 gill", "3 x 7 g", "200 g or so", "200-", "g 200"}
-	names := []string{"whole milk", "egg", "instant yeast", "unsalted butter", "salt", "yeast", "cream",
+	names := []string{"whole milk", "egg", "instant yeast", "unsalted butter", "salt",
+		"yeast", "cream",
 		"cheese", "hamm", "T46", "poolish"}
 	values := map[string][]string{
-		"at": {"350", "warm", "gas mark 4", "350 F, then 325 F", "220 C to 180 C", "oven", "30", "cold",
+		"at": {"350", "warm", "gas mark 4", "350 F, then 325 F", "220 C to 180 C", "oven",
+			"30", "cold",
 			"180 C fan", "-300 C", "20 C oven"},
 		"core":     {"93", "done", "200", "93 F C"},
 		"covered":  {"yes", "lightly"},
@@ -125,8 +136,9 @@ func TestRefusalsOfGeneratedLines(t *testing.T) {
 		`{ rest = 5 }`, `{ pan = 2 }`, `{ mix = "5 min", speed = "2" }`}
 	try := func(ingredient, step string) {
 		t.Helper()
-		text := "formula \"f\" {\n  dough \"d\" {\n    ingredients = {\n      \"bread flour\" = \"1000 g\"\n" +
-			"      \"butter\" = \"100 g\"\n" + ingredient + "\n    }\n    steps = [ { mix = \"5 min\" }, " +
+		text := "formula \"f\" {\n  dough \"d\" {\n    ingredients = {\n" +
+			"      \"bread flour\" = \"1000 g\"\n      \"butter\" = \"100 g\"\n" + ingredient +
+			"\n    }\n    steps = [ { mix = \"5 min\" }, " +
 			step + " ]\n  }\n}\n"
 		file, problems := refusals([]byte(text))
 		for _, p := range problems {
@@ -142,7 +154,8 @@ func TestRefusalsOfGeneratedLines(t *testing.T) {
 	}
 	for key, list := range values {
 		for _, v := range list {
-			for _, verb := range []string{"rest", "bake", "chill", "cool", "cook", "proof", "mix", "sheet"} {
+			for _, verb := range []string{"rest", "bake", "chill", "cool", "cook", "proof", "mix",
+				"sheet"} {
 				own := "20 min"
 				if verb == "sheet" {
 					own = "5 mm"
@@ -164,8 +177,9 @@ func TestNoOfferChangesTheAmount(t *testing.T) {
 		{"unsalted butter", "1 stick", ""},
 		{"salt", "1.000 g", `write "1000 g", or "1 g"`},
 	} {
-		_, problems := refusals([]byte(fmt.Sprintf("formula \"f\" {\n  dough \"d\" {\n    ingredients = "+
-			"{\n \"bread flour\" = \"500 g\"\n%q = %q\n}\n  }\n}\n", c.name, c.amount)))
+		_, problems := refusals([]byte(fmt.Sprintf("formula \"f\" {\n  dough \"d\" {\n"+
+			"    ingredients = {\n \"bread flour\" = \"500 g\"\n%q = %q\n}\n  }\n}\n", c.name,
+			c.amount)))
 		said := ""
 		if len(problems) > 0 {
 			said = problems[0].Text
@@ -174,9 +188,11 @@ func TestNoOfferChangesTheAmount(t *testing.T) {
 			t.Errorf("%s = %s: %s, want %s", c.name, c.amount, said, c.want)
 		}
 	}
-	_, problems := refusals([]byte("formula \"f\" {\n  dough \"d\" {\n    ingredients = { \"bread flour\" = " +
-		"\"500 g\" }\n    steps = [ { bake = \"20 min\", at = \"350\" } ]\n  }\n}\n"))
-	if len(problems) != 1 || !strings.Contains(problems[0].Text, `write "350 C", or "350 F" if it is Fahrenheit`) {
-		t.Errorf("at = 350: %v", problems)
+	_, problems := refusals([]byte("formula \"f\" {\n  dough \"d\" {\n" +
+		"    ingredients = { \"bread flour\" = \"500 g\" }\n" +
+		"    steps = [ { bake = \"20 min\", at = \"272\" } ]\n  }\n}\n"))
+	if len(problems) != 1 || !strings.Contains(problems[0].Text,
+		`write "272 C", or "272 F" if it is Fahrenheit`) {
+		t.Errorf("at = 272: %v", problems)
 	}
 }

@@ -5,6 +5,7 @@ import (
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
+	"forebake/engine/formula/values"
 	"forebake/engine/larder"
 	"forebake/engine/said"
 	"forebake/engine/source"
@@ -17,14 +18,8 @@ func (rd *reader) assumed(at source.Place, says string) {
 	}
 }
 
-// literal gives the text of a value in quotes, and its place.
-func (rd *reader) literal(e hclsyntax.Expression) (string, source.Place, bool) {
-	if _, isText := e.(*hclsyntax.TemplateExpr); !isText {
-		return "", source.Place{}, false
-	}
-	text, inside, ok := source.StringLiteral(e)
-	return text, source.Place{File: rd.File, Start: inside.Start, End: inside.End}, ok
-}
+// value reads the values that hang on nothing else in the formula.
+func (rd *reader) value() values.Reader { return values.Reader{Reader: rd.Reader} }
 
 // find gives what the larder knows of an ingredient's name, with the words of preparation in it.
 func (rd *reader) find(in *Ingredient) (*larder.Item, []string, bool) {
@@ -42,9 +37,9 @@ func (in *Ingredient) isOpen(option string) bool {
 
 // bareAmount reads a number without quotes where it can only be a count: "egg" = 2.
 func (rd *reader) bareAmount(in *Ingredient, e hclsyntax.Expression) (Given, bool) {
-	n, at, ok := rd.wholeNumber(e)
+	n, at, ok := rd.value().WholeNumber(e)
 	if !ok || !rd.counted(in.Name) {
 		return Given{}, false
 	}
-	return bareCount(n, at), true
+	return values.BareCount(n, at), true
 }

@@ -115,7 +115,7 @@ func (rd *reader) heatOfWay(s *Step) {
 
 // HeatIsOfWay reports whether how hot the step gets is told by its way alone: a boil is a boil.
 func (s *Step) HeatIsOfWay() bool {
-	return s.Way != nil && s.To.Set && s.To.Place == s.Place && s.To.Interval == s.Way.food
+	return s.Way != nil && s.To.Set && s.To.Place == s.Place && s.Way.food.Hull(s.To.Interval) == s.Way.food
 }
 
 // isWhole reports whether the part is cooked as pieces whose middle lags behind the water: dough,
@@ -151,7 +151,7 @@ func wayIn(text string) *Way {
 // saidTime reads words in the place of a time: a sign to wait for, or a time with more said beside
 // it. It reports whether they were.
 func (rd *reader) saidTime(s *Step, e hclsyntax.Expression) bool {
-	text, at, ok := rd.literal(e)
+	text, at, ok := rd.Literal(e)
 	if !ok || quantity.IsPlain(text) {
 		return false
 	}
@@ -174,6 +174,22 @@ func (rd *reader) saidTime(s *Step, e hclsyntax.Expression) bool {
 			return true
 		}
 		text = clear
+	}
+	if time, t, rest, ok := said.TimeAt(text); ok && !s.At.Set && s.Verb.Takes(optAt) {
+		if _, fault := quantity.Read(said.Time(time), forTime); fault == nil {
+			s.Time, _ = rd.QuantityText(said.Time(time), at, forTime, s.Verb.Name)
+			s.At, _ = rd.QuantityText(t, at, forTemperature, s.Verb.Name)
+			s.Time.Text, s.At.Text, s.manner = time, t, rest
+			rd.assumed(at, fmt.Sprintf("%q is read as %s, at = %q", text, time, t))
+			return true
+		}
+	}
+	if time, note, ok := said.TimeAside(text); ok {
+		s.Time, _ = rd.QuantityText(time, at, forTime, s.Verb.Name)
+		s.Time.Text, s.manner = time, note
+		s.Note = strings.TrimSpace(s.Note + " " + text)
+		rd.assumed(at, fmt.Sprintf("%q is read as %s", text, time))
+		return true
 	}
 	time, rest, ok := said.TimeIn(text)
 	if !ok {
@@ -225,11 +241,20 @@ func (rd *reader) namesOwn(s *Step, text string, at source.Place) bool {
 // saidArea reads a sheet that is given as length by width, or answers a side that is, and reports
 // whether it did.
 func (rd *reader) saidArea(s *Step, e hclsyntax.Expression, own bool, what string) bool {
-	text, at, ok := rd.literal(e)
+	text, at, ok := rd.Literal(e)
 	if !ok || quantity.IsPlain(text) {
 		return false
 	}
 	long, short, isArea := said.Area(text)
+	if one, ok := said.LengthIn(text); ok && !isArea {
+		g, ok := rd.QuantityText(one, at, forLength, what)
+		if g.Text = one; ok && own {
+			s.Measure = g
+		} else if ok {
+			s.Wide = &g
+		}
+		return ok
+	}
 	switch {
 	case !isArea && own && said.NoFigure(text): // { flatten = "by hand" }
 		s.OpenOwn, s.Note = true, text
@@ -242,7 +267,11 @@ func (rd *reader) saidArea(s *Step, e hclsyntax.Expression, own bool, what strin
 			short.Text)
 		return true
 	}
-	s.OpenOwn = true // the thickness is to be decided
+	if thick := said.ThickIn(text); thick != "" {
+		s.Measure, _ = rd.QuantityText(thick, at, forLength, what)
+	} else {
+		s.OpenOwn = true // the thickness is to be decided
+	}
 	if s.Wide == nil {
 		s.Wide = &Given{Quantity: long, Place: at, Set: true}
 		s.Wide.Text = text

@@ -2,14 +2,13 @@ package formula
 
 import (
 	"fmt"
-	"math"
 	"slices"
 	"strings"
 
-	"github.com/hashicorp/hcl/v2"
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
 	"forebake/engine/figure"
+	"forebake/engine/formula/values"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/said"
@@ -48,6 +47,7 @@ type Step struct {
 	With     []*Ingredient // what goes in here: the yeast that is soaked, the butter held back
 	optionValues
 
+	root    *Step     // what a copy was made of, while it is as that one
 	word    string    // for the verb, as written
 	manner  string    // words beside the time
 	sign    *sign     // what is waited for, in the place of a time; nil when none is written
@@ -251,6 +251,7 @@ func (rd *reader) readSteps(p *Part, e hclsyntax.Expression) {
 	for i, item := range items {
 		s := &block[i]
 		s.Part, s.Index = p, len(p.Steps) // a step that does not read leaves no gap
+		rd.turnsLater = slices.ContainsFunc(items[i+1:], turns)
 		if rd.readStep(s, item) {
 			p.Steps = append(p.Steps, s)
 		}
@@ -262,6 +263,15 @@ func (rd *reader) readSteps(p *Part, e hclsyntax.Expression) {
 func (rd *reader) apart(items []hclsyntax.Expression) []hclsyntax.Expression {
 	out := items[:0:0]
 	for _, item := range items {
+		if in, tin := rd.tinApart(item); tin != nil {
+			out = append(out, in, tin)
+			continue
+		}
+		if several := verbsAlone(item); len(several) > 1 {
+			rd.assumed(rd.Place(item.Range()), "several things in one step are read as steps in their order")
+			out = append(out, several...)
+			continue
+		}
 		fill, other := twoThings(item)
 		if fill == nil || other == nil {
 			out = append(out, item)
@@ -290,34 +300,44 @@ func (rd *reader) apart(items []hclsyntax.Expression) []hclsyntax.Expression {
 	return out
 }
 
-// twoThings gives the filling verb of a step and the one other verb beside it; nil where there is none
-// of its kind, or more than one.
-func twoThings(item hclsyntax.Expression) (fill, other *Verb) {
+// tinApart gives a tin beside a verb that takes none, { divide = 9, tin = "long tin" }, a step of its
+// own after it; nil where there is none.
+func (rd *reader) tinApart(item hclsyntax.Expression) (in, tin hclsyntax.Expression) {
 	object, ok := item.(*hclsyntax.ObjectConsExpr)
 	if !ok {
 		return nil, nil
 	}
+	one, rest := *object, *object
+	one.Items, rest.Items = nil, nil
+	var verb *Verb
+	inTin := false
 	for _, pair := range object.Items {
-		switch w := wordOf(pair); {
-		case w.verb == nil || w.option != nil:
-		case w.verb.Fills() && fill == nil:
-			fill = w.verb
-		case !w.verb.Fills() && other == nil:
-			other = w.verb
-		default:
-			return nil, nil // three things at once
+		w := wordOf(pair)
+		if w.verb != nil && w.option == nil {
+			verb = w.verb
+		}
+		inTin = inTin || w.verb == nil && w.option == optTin
+		if w.verb == nil && (w.option == optTin || w.option == optCount) {
+			one.Items = append(one.Items, pair)
+		} else {
+			rest.Items = append(rest.Items, pair)
 		}
 	}
-	return fill, other
-}
-
-// wordOf is what the key of a pair in a step means.
-func wordOf(pair hclsyntax.ObjectConsItem) stepWord {
-	return stepNamed(hcl.ExprAsKeyword(pair.KeyExpr))
+	if verb == nil || verb.Takes(optTin) || verb.PutsOn() || !inTin {
+		return nil, nil
+	}
+	rd.assumed(rd.Place(one.Items[0].KeyExpr.Range()),
+		fmt.Sprintf("the tin beside %s is read as a step of its own", verb.Name))
+	return &rest, &one
 }
 
 func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 	var buf [8]reading.Pair
+	if text, at, ok := rd.Literal(e); ok { // "mix 10 min"
+		rd.Problems = append(rd.Problems, source.Problem{Place: at,
+			Text: "a step stands in curly brackets, its verb and its value with = between them", Paste: asStep(text)})
+		return false
+	}
 	pairs, ok := rd.Pairs(e, "a step", buf[:0])
 	if !ok {
 		return false
@@ -325,7 +345,7 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 	var room [8]stepWord
 	words := room[:0]
 	for _, pair := range pairs {
-		words = append(words, stepNamed(pair.Key))
+		words = append(words, rd.stepWord(pair))
 	}
 	settleOption(words)
 	putWith := false
@@ -333,6 +353,8 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 		word := words[i]
 		switch {
 		case word.verb == nil:
+		case s.Verb != nil && said.OtherOption(pair.Key) != "":
+			words[i] = stepWord{}
 		case s.Verb != nil:
 			rd.Fault(pair.Place,
 				"a step does one thing: %q stands beside %q; give it a line of its own", pair.Key,
@@ -351,6 +373,7 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 				rd.noVerb(pairs, e)
 				return false
 			}
+			rd.settleVerb(s, pair.Value)
 			if s.Verb.PutsOn() && part != nil && part != pair.Value {
 				s.Time, _ = rd.Quantity(pair.Value, forTime, s.Verb.Name)
 				rd.readOwn(s, part)
@@ -360,7 +383,7 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 			rd.readOwn(s, pair.Value)
 		}
 	}
-	if s.Verb == nil {
+	if s.Verb == nil && !rd.tinAlone(s, pairs, words) {
 		rd.noVerb(pairs, e)
 		return false
 	}
@@ -372,6 +395,7 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 			rd.Fault(pair.Place, "%q stands twice in this step", pair.Key)
 		case o != nil && s.Verb.Takes(o):
 			o.fill(rd, s, pair.Value)
+		case o != nil && rd.otherwise(s, o, pair):
 		case o != nil:
 			rd.Fault(pair.Place, "%s takes no %q; it takes %s",
 				s.Verb.Name, pair.Key, strings.Join(s.Verb.Options(), ", "))
@@ -393,7 +417,7 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 func (rd *reader) putOn(
 	s *Step, own hclsyntax.Expression, pairs []reading.Pair,
 ) hclsyntax.Expression {
-	text, _, ok := rd.literal(own)
+	text, _, ok := rd.Literal(own)
 	if !ok || s.Part.Kind != Dough || rd.IsOpen(own) || said.Sign(text) || said.Manner(text) {
 		return nil
 	}
@@ -407,7 +431,7 @@ func (rd *reader) putOn(
 	if i < 0 {
 		return nil
 	}
-	with, _, ok := rd.literal(pairs[i].Value)
+	with, _, ok := rd.Literal(pairs[i].Value)
 	if _, why := said.Which(with, rd.names(s)); !ok || why == "" {
 		return nil
 	}
@@ -421,29 +445,9 @@ func isKey(key string) func(reading.Pair) bool {
 
 // isNumber reports whether a value is a whole number, in quotes or not.
 func (rd *reader) isNumber(e hclsyntax.Expression) bool {
-	_, _, whole := rd.wholeNumber(e)
-	text, _, ok := rd.literal(e)
+	_, _, whole := rd.value().WholeNumber(e)
+	text, _, ok := rd.Literal(e)
 	return whole || ok && said.Whole(text)
-}
-
-// unknownOption reports a key that is no option, with the one that the word means.
-func (rd *reader) unknownOption(s *Step, pair reading.Pair) {
-	text, at, quoted := rd.literal(pair.Value)
-	name := said.OtherOption(pair.Key)
-	if quoted && name == optNote.Name { // nothing is reckoned from it: nothing is lost
-		s.Note = strings.TrimSpace(s.Note + " " + pair.Key + " " + text)
-		return
-	}
-	if quoted && said.Vessel(text) && name == optAt.Name { // in = "an oiled bowl"
-		s.Note = strings.TrimSpace(s.Note + " " + pair.Key + " " + text)
-		rd.assumed(at, fmt.Sprintf("%s = %q is kept as a note", pair.Key, text))
-		return
-	}
-	if !quoted || !slices.Contains(s.Verb.Options(), name) {
-		rd.Unknown(pair.Place, "key", pair.Key, "a "+s.Verb.Name+" step", s.Verb.Options())
-		return
-	}
-	rd.Fault(pair.Place, "no key %q in a %s step; write %s = %q", pair.Key, s.Verb.Name, name, text)
 }
 
 // noVerb reports a step without a verb.
@@ -461,11 +465,6 @@ func (rd *reader) noVerb(pairs []reading.Pair, e hclsyntax.Expression) {
 		}
 	}
 	for _, pair := range pairs {
-		if text, _, quoted := rd.literal(pair.Value); quoted && stepNamed(pair.Key).option == optTin {
-			rd.Fault(pair.Place, "tin stands beside a pan, a proof or a bake; write { pan = %q, tin = %q }",
-				text, text)
-			return
-		}
 		if word := stepNamed(pair.Key); word.option != nil && word.verb != nil {
 			rd.Fault(pair.Place, "slice stands beside a roll, with its length: { roll = \"coil\", "+
 				"slice = \"40 mm\" }; for a number of pieces write { divide = 12 }")
@@ -482,6 +481,8 @@ func (rd *reader) readOwn(s *Step, e hclsyntax.Expression) {
 	switch {
 	case rd.IsOpen(e):
 		s.OpenOwn = true
+	case placedText(rd.Place(e.Range())) == "true" && !s.Verb.PutsOn(): // { knock_back = true }
+		rd.readDone(s, rd.Place(e.Range()))
 	case s.Verb.PutsOn():
 		if name, at, ok := rd.Text(e, what); ok {
 			s.Words = name
@@ -490,6 +491,10 @@ func (rd *reader) readOwn(s *Step, e hclsyntax.Expression) {
 	case own.words:
 		if text, at, ok := rd.Text(e, what); ok {
 			s.Words = text
+			if said.Waits(text) {
+				rd.Fault(at, "%s: the wait in %q is a step of its own: write { rest = \"?\" } or { chill = "+
+					"\"?\" } with its time, after this one", what, text)
+			}
 			if own.bare {
 				rd.uses = append(rd.uses, use{step: s, name: text, place: at})
 			}
@@ -502,8 +507,34 @@ func (rd *reader) readOwn(s *Step, e hclsyntax.Expression) {
 	}
 }
 
+// readDone takes a step that says no more than that it is done: once, or of an open time.
+func (rd *reader) readDone(s *Step, at source.Place) {
+	switch {
+	case s.Verb.Turns():
+		s.Measure = values.BareCount(1, at)
+	case s.Verb.own.words:
+	default:
+		s.OpenOwn = true
+		rd.assumed(at, fmt.Sprintf("%s = true says no figure: taken as \"?\"", s.word))
+	}
+}
+
 func (rd *reader) readOwnQuantity(s *Step, e hclsyntax.Expression) {
 	own, what := s.Verb.own, s.Verb.Name
+	if text, at, ok := rd.Literal(e); ok && s.Verb.Divides() && !quantity.IsPlain(text) {
+		if n, sized := said.SizedCount(text); sized {
+			x, _ := said.Count(n)
+			s.Measure = values.BareCount(x, at)
+			s.Measure.Text = text
+			return
+		}
+		if said.CutSize(text) {
+			s.OpenOwn = true
+			s.Note = strings.TrimSpace(s.Note + " " + text)
+			rd.assumed(at, fmt.Sprintf("%q says no number of pieces: taken as \"?\", or as pieces says", text))
+			return
+		}
+	}
 	var g Given
 	var ok bool
 	if own.kinds.Has(quantity.Time) && rd.saidTime(s, e) ||
@@ -512,10 +543,10 @@ func (rd *reader) readOwnQuantity(s *Step, e hclsyntax.Expression) {
 	}
 	if !own.count {
 		g, ok = rd.Quantity(e, own.kinds, what)
-	} else if n, at, whole := rd.wholeNumber(e); whole {
-		g, ok = bareCount(n, at), true
+	} else if n, at, whole := rd.value().WholeNumber(e); whole {
+		g, ok = values.BareCount(n, at), true
 	} else {
-		g, ok = rd.readCountOr(e, own.kinds|forCount, what)
+		g, ok = rd.value().CountOr(e, own.kinds|forCount, what)
 	}
 	switch {
 	case !ok:
@@ -529,82 +560,4 @@ func (rd *reader) readOwnQuantity(s *Step, e hclsyntax.Expression) {
 	default:
 		s.Measure = g
 	}
-}
-
-// bareCount is a whole number of pieces, written without quotes.
-func bareCount(n float64, at source.Place) Given {
-	q := quantity.Quantity{Kind: quantity.Count, Interval: figure.Point(n), Unit: "pieces"}
-	return Given{Quantity: q, Place: at, Set: true}
-}
-
-// readCountText reads a whole number of pieces, or a quantity of another kind, in quotes; at is
-// where the text stands. faulted is true where the problem is recorded already.
-func (rd *reader) readCountText(e hclsyntax.Expression, kinds quantity.Kinds, what string,
-) (g Given, at source.Place, faulted bool) {
-	at = rd.Place(e.Range())
-	if _, isText := e.(*hclsyntax.TemplateExpr); !isText {
-		return Given{}, at, false
-	}
-	text, inside, ok := rd.Text(e, what)
-	if !ok {
-		return Given{}, at, true
-	}
-	if number, ok := said.Times(text); ok {
-		n, _ := said.Count(number)
-		return bareCount(n, inside), inside, false
-	}
-	if number, ok := said.CountIn(text); ok {
-		n, _ := said.Count(number)
-		one := bareCount(n, inside)
-		one.Text = text
-		return one, inside, false
-	}
-	if mass, ok := said.MassIn(text); ok && kinds.Has(quantity.Mass) {
-		text = mass
-	}
-	if n, bad := said.Count(text); bad == "" && said.Whole(text) {
-		return bareCount(n, inside), inside, false // "12" is 12
-	}
-	q, fault := quantity.Read(text, kinds)
-	whole := q.Lo == math.Trunc(q.Lo) && q.Hi == math.Trunc(q.Hi)
-	if fault == nil && (q.Kind != quantity.Count || whole) {
-		return Given{Quantity: q, Place: inside, Set: true}, inside, false
-	}
-	return Given{}, inside, false
-}
-
-// readCountOr reads the own value of a verb that counts or measures: fold = "3 pieces" or "2 min".
-func (rd *reader) readCountOr(e hclsyntax.Expression, kinds quantity.Kinds, what string,
-) (Given, bool) {
-	if text, at, ok := rd.literal(e); ok && kinds.Has(quantity.Time) && said.Turn(text) {
-		one := bareCount(1, at) // which kind of turn it is changes no figure here
-		one.Text = text
-		return one, true
-	}
-	g, at, faulted := rd.readCountText(e, kinds, what)
-	if g.Set || faulted {
-		return g, g.Set
-	}
-	other := "a time such as \"2 min\""
-	if kinds.Has(quantity.Mass) {
-		other = "a weight such as \"75 g\""
-	}
-	rd.Fault(at, "%s must be a whole number such as 3, or %s", what, other)
-	return Given{}, false
-}
-
-// readCount reads a whole number of pieces or tins, written 24 or "24 pieces".
-func (rd *reader) readCount(e hclsyntax.Expression, what string) *Given {
-	if n, at, ok := rd.wholeNumber(e); ok {
-		g := bareCount(n, at)
-		return &g
-	}
-	g, at, faulted := rd.readCountText(e, forCount, what)
-	if g.Set {
-		return &g
-	}
-	if !faulted {
-		rd.Fault(at, "%s must be a whole number, such as 24 or \"24 pieces\"", what)
-	}
-	return nil
 }

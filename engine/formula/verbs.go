@@ -2,11 +2,16 @@ package formula
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"forebake/engine/quantity"
+	"forebake/engine/reading"
 	"forebake/engine/said"
 	"forebake/engine/spelling"
+
+	"github.com/hashicorp/hcl/v2"
+	"github.com/hashicorp/hcl/v2/hclsyntax"
 )
 
 // Verb is a kind of step. Each is one row of Verbs, and every answer that depends on the kind of
@@ -188,6 +193,24 @@ var Chill = verb("chill", "put it in the cold",
 	standing, takesHeat, fridge, anywhere, joinsNothing, goesOn, keepsGas, closed, unattended,
 	keepsForm, putsNothing, inMaking, anyTime, "retard", "refrigerate", "fridge rest", "cold proof")
 
+// The verbs that other words can stand for: a roll that ends flat, a tin alone, a fold of ingredients.
+var (
+	mixVerb, sheetVerb, panVerb *Verb
+)
+
+func init() {
+	for _, v := range Verbs {
+		switch {
+		case v.Mixes():
+			mixVerb = v
+		case v.Sheets():
+			sheetVerb = v
+		case v.Pans():
+			panVerb = v
+		}
+	}
+}
+
 // Verbs are all the steps that the program knows, in the order of a bake.
 var Verbs = []*Verb{
 	verb("soak", "wet something before the mix: dry yeast, fruit, bread",
@@ -201,7 +224,7 @@ var Verbs = []*Verb{
 		keepsForm, putsNothing, inMaking, rawOnly, "knead", "beat", "whisk", "stir", "combine", "blend",
 		"whip", "cream", "rub in", "first speed", "second speed", "frisage", "frasage", "incordare",
 		"pétrissage",
-		"mash", "grind", "puree", "fold in", "work in", "incorporate", "bassinage"),
+		"mash", "grind", "puree", "fold in", "work in", "incorporate", "bassinage", "add", "rub"),
 	verb("fold", "stretch and fold the dough in its tub",
 		aTimeOrCount, takes{optAt, optTime, optCovered},
 		passing, noHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, touched, attended,
@@ -259,12 +282,12 @@ var Verbs = []*Verb{
 	verb("pan", "put it in its tin or on its tray",
 		anyWords, takes{optTin, optCount, optPieces, optTime},
 		passing, noHeat, nowhere, anywhere, joinsNothing, endsBulk, keepsGas, touched, attended,
-		pans, putsNothing, inMaking, anyTime),
+		pans, putsNothing, inMaking, anyTime, "place", "arrange", "transfer"),
 	verb("wash", "brush a wash on before the bake",
 		aPart, takes{optTime},
 		passing, noHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, touched, attended,
 		keepsForm, washes, inMaking, anyTime, "glaze", "egg wash", "dorure", "eggwash", "top", "dip",
-		"finish"),
+		"finish", "coat", "smear"),
 	verb("dust", "flour, sugar or seeds on the outside, too little to count",
 		harmlessWords, takes{optTime},
 		passing, noHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, touched, attended,
@@ -292,7 +315,7 @@ var Verbs = []*Verb{
 		aPart, takes{optTime},
 		passing, noHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, closed, attended,
 		keepsForm, tops, inMaking, anyTime, "glaze", "frost", "drizzle", "top", "dip", "finish",
-		"decorate", "soak", "ice"),
+		"decorate", "soak", "ice", "coat"),
 	Cool,
 	verb("hold", "keep it hot or cold for service",
 		aTime, takes{optAt, optAs, optCovered},
@@ -608,3 +631,117 @@ func (v *Verb) Keeps() bool { return v.Waits() && v.shelf != inMaking }
 
 // MeasuredIn reports whether the verb's own value can be of a kind, such as a time or a length.
 func (v *Verb) MeasuredIn(k quantity.Kind) bool { return v.own.kinds.Has(k) }
+
+// stepWord finds a key of a step. To laminate is to put the butter in where the turns are steps of
+// their own.
+func (rd *reader) stepWord(pair reading.Pair) stepWord {
+	word := stepNamed(pair.Key)
+	if rd.turnsLater && word == (stepWord{}) && said.Key(pair.Key) == "laminate" {
+		rd.assumed(pair.Place, "laminate is read as the butter that is put in: the turns are the folds below")
+		return stepNamed("enclose")
+	}
+	return word
+}
+
+// tinAlone reads a step that names a tin and no verb: the dough goes into it.
+func (rd *reader) tinAlone(s *Step, pairs []reading.Pair, words []stepWord) bool {
+	i := slices.IndexFunc(words, func(w stepWord) bool { return w.option == optTin })
+	if i < 0 {
+		return false
+	}
+	text, _, _ := rd.Literal(pairs[i].Value)
+	s.Verb, s.Place, s.word, s.Words = panVerb, pairs[i].Place, pairs[i].Key, text
+	return true
+}
+
+// settleVerb takes another verb where the value says that it is meant: a roll that ends flat, a fold
+// of ingredients.
+func (rd *reader) settleVerb(s *Step, own hclsyntax.Expression) {
+	text, at, ok := rd.Literal(own)
+	switch {
+	case !ok:
+		return
+	case s.Verb.Coils() && said.RolledOut(text):
+		s.Verb = sheetVerb
+	case s.Verb.Turns() && said.NoFigure(text):
+		if _, why := said.Which(text, rd.names(s)); why != "" {
+			return
+		}
+		s.Verb = mixVerb
+	default:
+		return
+	}
+	rd.assumed(at, fmt.Sprintf("%s = %q is read as %s", s.word, text, s.Verb.Name))
+}
+
+// asStep is a step that is written as one text, "mix 10 min", as the file holds it; "" where its first
+// words are no verb.
+func asStep(text string) string {
+	words := strings.Fields(text)
+	for n := min(2, len(words)); n > 0; n-- {
+		head := strings.ToLower(strings.Trim(strings.Join(words[:n], " "), ":,"))
+		if stepNamed(head).verb == nil {
+			continue
+		}
+		key := strings.ReplaceAll(head, " ", "_")
+		if rest := strings.Join(words[n:], " "); rest != "" {
+			return fmt.Sprintf("{ %s = %q },", key, rest)
+		}
+		return fmt.Sprintf("{ %s = \"?\" },", key)
+	}
+	return ""
+}
+
+// verbsAlone parts a step that holds verbs and no option, { mix = "10 min", rest = "1 h" }, into steps;
+// none where an option could belong to either.
+func verbsAlone(item hclsyntax.Expression) (out []hclsyntax.Expression) {
+	object, ok := item.(*hclsyntax.ObjectConsExpr)
+	if !ok {
+		return nil
+	}
+	for _, pair := range object.Items {
+		if w := wordOf(pair); w.verb == nil || w.option != nil || w.verb.PutsOn() ||
+			said.OtherOption(hcl.ExprAsKeyword(pair.KeyExpr)) != "" {
+			return nil
+		}
+		one := *object
+		one.Items = []hclsyntax.ObjectConsItem{pair}
+		out = append(out, &one)
+	}
+	return out
+}
+
+// turns reports whether a step folds the dough.
+func turns(item hclsyntax.Expression) bool {
+	object, ok := item.(*hclsyntax.ObjectConsExpr)
+	return ok && slices.ContainsFunc(object.Items, func(pair hclsyntax.ObjectConsItem) bool {
+		v := wordOf(pair).verb
+		return v != nil && v.Turns()
+	})
+}
+
+// twoThings gives the filling verb of a step and the one other verb beside it; nil where there is none
+// of its kind, or more than one.
+func twoThings(item hclsyntax.Expression) (fill, other *Verb) {
+	object, ok := item.(*hclsyntax.ObjectConsExpr)
+	if !ok {
+		return nil, nil
+	}
+	for _, pair := range object.Items {
+		switch w := wordOf(pair); {
+		case w.verb == nil || w.option != nil:
+		case w.verb.Fills() && fill == nil:
+			fill = w.verb
+		case !w.verb.Fills() && other == nil:
+			other = w.verb
+		default:
+			return nil, nil // three things at once
+		}
+	}
+	return fill, other
+}
+
+// wordOf is what the key of a pair in a step means.
+func wordOf(pair hclsyntax.ObjectConsItem) stepWord {
+	return stepNamed(hcl.ExprAsKeyword(pair.KeyExpr))
+}

@@ -66,6 +66,9 @@ func way(name, means string, suits func(*Verb) bool, fat fat, air air, oven bake
 		wayTraits: wayTraits{fat, air, oven, mixer}}
 }
 
+// Boils reports whether wet food boils this way: syrup passes 100 C, what simmers does not.
+func (w *Way) Boils() bool { return w != nil && w.food.Hi > 100 }
+
 // heatsTo says how hot wet food gets this way where no to is written, C.
 func (w *Way) heatsTo(lo, hi float64) *Way {
 	w.food = figure.Interval{Lo: lo, Hi: hi}
@@ -105,6 +108,10 @@ var fanOven = way("fan oven", "in hot moving air", (*Verb).Bakes,
 	"fan", "convection", "convection oven", "fan assisted oven", "hot air", "moving air",
 	"air fryer")
 
+// anyMixer is the way to mix of which no more is known.
+var anyMixer = way("mixer", "a mixer of any kind", (*Verb).Mixes,
+	noFat, ownAir, noOven, bakersmath.NotSaid, "machine", "kneading machine")
+
 // Ways are all the ways that the program knows, by what they do.
 var Ways = []*Way{
 	way("hand", "by hand, with a spoon or a scraper", (*Verb).Mixes, noFat, ownAir, noOven,
@@ -136,8 +143,7 @@ var Ways = []*Way{
 	way("blender", "a blender, on a stand or in the hand", (*Verb).Mixes,
 		noFat, ownAir, noOven, bakersmath.NotSaid,
 		"hand blender", "stick blender", "immersion blender"),
-	way("mixer", "a mixer of any kind", (*Verb).Mixes,
-		noFat, ownAir, noOven, bakersmath.NotSaid, "machine", "kneading machine"),
+	anyMixer,
 
 	way("frying", "in hot fat, deep or shallow", (*Verb).Cooks,
 		hotFat, ownAir, noOven, noMixer,
@@ -316,10 +322,9 @@ func wayAmong(v *Verb, text string) (found *Way, ok bool) {
 	return found, found != nil && strings.TrimSpace(beside.ReplaceAllString(rest, "")) == ""
 }
 
-// unknownWay says that a way is not known of a verb, what is nearest, and which there are.
-func unknownWay(v *Verb, text string) string {
-	says := fmt.Sprintf("no way to %s %q", v.Name, text)
-	var words, nearest []string
+// nearWays are the names of the ways to do a verb that are nearest to a word.
+func nearWays(v *Verb, text string) (nearest []string) {
+	var words []string
 	means := map[string]*Way{}
 	for _, w := range Ways {
 		if !w.suits(v) {
@@ -334,7 +339,13 @@ func unknownWay(v *Verb, text string) string {
 			nearest = append(nearest, name)
 		}
 	}
-	if len(nearest) > 0 {
+	return nearest
+}
+
+// unknownWay says that a way is not known of a verb, what is nearest, and which there are.
+func unknownWay(v *Verb, text string) string {
+	says := fmt.Sprintf("no way to %s %q", v.Name, text)
+	if nearest := nearWays(v, text); len(nearest) > 0 {
 		says += "; nearest is " + strings.Join(nearest, ", ")
 	}
 	return says + "; the ways are " + strings.Join(WayNames(v), ", ") +

@@ -1,11 +1,13 @@
-// Package hazard says what hurts in an ingredient by itself: a dose, raw meat or pulses that no
-// heat reaches, a soak too long and too warm, raw flour on what is baked.
+// Package hazard says what hurts in an ingredient by itself: a dose,
+// raw meat or pulses that no heat reaches, a soak too long and too
+// warm, raw flour on what is baked.
 //
 //	hazard.go   doses of poisons and additives   the larder's figures (larder/hazards.csv)
 //	raw.go      raw meat, fish and pulses        FDA Food Code 2022, 3-401.11; FDA, Bad Bug Book
 //	soak.go     soaks before the mix             FDA Fish and Fishery Hazards Guide, ch. 15
 //
-// The unfavourable end of every range is in the figures; the rules take it.
+// The unfavourable end of every range is in the figures; the rules
+// take it.
 package hazard
 
 import (
@@ -26,7 +28,8 @@ type (
 	Part     = safety.Part
 )
 
-// Of lists what the part's own ingredients hold that hurts, by the words of hazards.csv.
+// Of lists what the part's own ingredients hold that hurts, by the
+// words of hazards.csv.
 func Of(p *Part) Value {
 	var out []string
 	for _, in := range p.Ingredients {
@@ -37,16 +40,18 @@ func Of(p *Part) Value {
 	return figure.List(out)
 }
 
-// Holds reports whether an ingredient of the part itself holds the hazard.
+// Holds reports whether an ingredient of the part itself holds
+// the hazard.
 func Holds(p *Part, h larder.Hazard) bool {
 	return slices.ContainsFunc(p.Ingredients, func(in *formula.Ingredient) bool {
 		return in.Item != nil && in.Item.Hazard == h
 	})
 }
 
-// Dose is how much of a hazard is in a kilogram of what the formula makes, in the unit of the
-// larder's figure for a gram, times the gram of it: mg/kg of coumarin, g/kg of nutmeg. The oven's
-// loss is taken off at the high end.
+// Dose is how much of a hazard is in a kilogram of what the formula
+// makes, in the unit of the larder's figure for a gram, times the gram
+// of it: mg/kg of coumarin, g/kg of nutmeg. The oven's loss is taken
+// off at the high end.
 func Dose(s *Sheet, h larder.Hazard) Value {
 	dose, mass := Interval{}, Interval{}
 	for _, p := range s.Formula.Parts {

@@ -21,17 +21,20 @@ const (
 	othersC   = 100
 )
 
-// longs are times at a low heat that UK advice takes for a cook, C and min: 45 min at 60 C and 2 at
-// 70 C (memory), each with the time to come up (judgement). The US code has other figures.
+// longs are times at a low heat that UK advice takes for a cook, C and
+// min: 45 min at 60 C and 2 at 70 C (memory), each with the time to
+// come up (judgement). The US code has other figures.
 var longs = [...]struct{ c, minutes float64 }{{60, 75}, {70, 15}}
 
-// HasRawMeat reports whether the part's own ingredients hold raw meat or fish.
+// HasRawMeat reports whether the part's own ingredients hold raw meat
+// or fish.
 func HasRawMeat(p *Part) Value {
 	return figure.YesNo(slices.ContainsFunc(p.Ingredients, makeup.IsRawMeat))
 }
 
-// heat is how hot the raw meat of a part gets. Where a bake or hot fat follows, other rules judge
-// it: othersC. unread says that a step may well cook it, and no figure says so.
+// heat is how hot the raw meat of a part gets. Where a bake or hot fat
+// follows, other rules judge it: othersC. unread says that a step may
+// well cook it, and no figure says so.
 type heat struct {
 	Interval
 	need   *figure.Need
@@ -46,8 +49,8 @@ func (h heat) hotter(o heat) heat {
 	}
 }
 
-// MeatNeeds is what the raw meat and fish of a part must reach, C: by its kind, or stuffed in a
-// dough.
+// MeatNeeds is what the raw meat and fish of a part must reach, C: by
+// its kind, or stuffed in a dough.
 func MeatNeeds(s *Sheet, p *Part) Value {
 	c := 0.0
 	for _, in := range p.Ingredients {
@@ -61,7 +64,8 @@ func MeatNeeds(s *Sheet, p *Part) Value {
 	return figure.ValueOf(figure.Point(c))
 }
 
-// stuffs reports whether the part is put in or on a dough that is heated after it.
+// stuffs reports whether the part is put in or on a dough that is
+// heated after it.
 func stuffs(s *Sheet, p *Part) bool {
 	for _, q := range s.Formula.Parts {
 		for _, step := range q.Steps {
@@ -73,7 +77,8 @@ func stuffs(s *Sheet, p *Part) bool {
 	return false
 }
 
-// MeatHeated is how hot the raw meat and fish of a part gets: by its own cooks, and where it goes.
+// MeatHeated is how hot the raw meat and fish of a part gets: by its
+// own cooks, and where it goes.
 func MeatHeated(s *Sheet, p *Part) Value {
 	if HasRawMeat(p).Lo == 0 {
 		return figure.ValueOf(figure.Point(othersC))
@@ -85,25 +90,29 @@ func MeatHeated(s *Sheet, p *Part) Value {
 	return figure.ValueOf(h.Interval)
 }
 
-// MeatUnread reports whether a step may well cook the raw meat, and no reading says that it does:
-// it is not told how hot, or it is long at a low heat.
+// MeatUnread reports whether a step may well cook the raw meat, and no
+// reading says that it does: it is not told how hot, or it is long at a
+// low heat.
 func MeatUnread(s *Sheet, p *Part) Value {
 	return figure.YesNo(HasRawMeat(p).Lo == 1 && meat(s, p).unread != nil)
 }
 
-// meat follows the raw meat of a part through its own steps and where it goes.
+// meat follows the raw meat of a part through its own steps and where
+// it goes.
 func meat(s *Sheet, p *Part) heat {
 	way := journey{s, map[*formula.Part]heat{}}
 	return way.in(p, makeup.IsRawMeat).hotter(way.after(p))
 }
 
-// journey remembers where parts go on: paths through parts within parts are too many to walk twice.
+// journey remembers where parts go on: paths through parts within parts
+// are too many to walk twice.
 type journey struct {
 	sheet *Sheet
 	known map[*formula.Part]heat
 }
 
-// in is how hot a part's own steps make the ingredients that is tells of.
+// in is how hot a part's own steps make the ingredients that is
+// tells of.
 func (j journey) in(p *Part, is func(*formula.Ingredient) bool) heat {
 	out := heat{Interval: j.sheet.Kitchen.Room.Interval}
 	for _, step := range p.Steps {
@@ -114,8 +123,8 @@ func (j journey) in(p *Part, is func(*formula.Ingredient) bool) heat {
 	return out
 }
 
-// after is how hot a part gets where it goes, in the coolest of the places; as in the room where it
-// goes nowhere.
+// after is how hot a part gets where it goes, in the coolest of the
+// places; as in the room where it goes nowhere.
 func (j journey) after(p *Part) heat {
 	if h, ok := j.known[p.Part]; ok {
 		return h
@@ -166,8 +175,8 @@ func (j journey) on(q *Part, on *formula.Step) heat {
 	return out
 }
 
-// flashed is how hot a bake makes what has come onto a crumb that is hot already: as read there,
-// else not known.
+// flashed is how hot a bake makes what has come onto a crumb that is
+// hot already: as read there, else not known.
 func flashed(s *Sheet, bake *formula.Step) heat {
 	if bake.IsProbed() {
 		return heat{Interval: bake.Reading.Temp.Interval}
@@ -176,8 +185,8 @@ func flashed(s *Sheet, bake *formula.Step) heat {
 		What: "measured = \"75 C core\" in this bake, probed in the meat", Place: bake.Place}}
 }
 
-// heated is how hot a step makes what is in it. An aim is believed of a stirred pan, not of the
-// middle of a dough.
+// heated is how hot a step makes what is in it. An aim is believed of a
+// stirred pan, not of the middle of a dough.
 func heated(s *Sheet, p *Part, step *formula.Step) heat {
 	if step.Verb.Bakes() || p.IsDough() && step.InHotFat() {
 		return heat{Interval: figure.Point(othersC)}
@@ -202,8 +211,10 @@ func heated(s *Sheet, p *Part, step *formula.Step) heat {
 	return unknown
 }
 
-// BoiledMinutes is how long the pulses of a part boil, by its own steps, at the least.
-func BoiledMinutes(p *Part) Value {
+// BoiledMinutes is how long the pulses of a part boil, by its own
+// steps, at the least. What boils by its way alone is as hot as water
+// boils at the kitchen's height.
+func BoiledMinutes(s *Sheet, p *Part) Value {
 	sum := Interval{}
 	pulse := func(in *formula.Ingredient) bool {
 		return in.Item != nil && in.Item.Hazard == larder.HazardLectin
@@ -212,6 +223,8 @@ func BoiledMinutes(p *Part) Value {
 		aim := step.To
 		if step.IsProbed() {
 			aim = step.Reading.Temp
+		} else if step.HeatIsOfWay() && step.Way.Boils() {
+			aim.Interval = figure.Point(s.BoilsAtC())
 		}
 		if !step.Verb.Cooks() || !makeup.TakesInAll(step, pulse) || !aim.Set || aim.Hi < boiledC {
 			continue
@@ -228,7 +241,8 @@ func BoiledMinutes(p *Part) Value {
 	return figure.ValueOf(sum)
 }
 
-// FlourDusted reports whether a step dusts raw flour on what no later step heats.
+// FlourDusted reports whether a step dusts raw flour on what no later
+// step heats.
 func FlourDusted(step *formula.Step) Value {
 	words := strings.ToLower(step.Words)
 	if !strings.Contains(words, "flour") || strings.Contains(words, "treated") ||
@@ -238,8 +252,9 @@ func FlourDusted(step *formula.Step) Value {
 	return figure.YesNo(step.IsAfterHeat() && !step.IsBeforeHeat())
 }
 
-// OnlyHeat reports whether a step cooks a dough outside an oven, no later step heats it, and none
-// before it is a bake or was read to have cooked it: then it is warmed again.
+// OnlyHeat reports whether a step cooks a dough outside an oven, no
+// later step heats it, and none before it is a bake or was read to have
+// cooked it: then it is warmed again.
 func OnlyHeat(step *formula.Step) bool {
 	if step.Part.Kind != formula.Dough || !step.Verb.Cooks() || !step.HeatsAll() ||
 		step.IsBeforeHeat() {
@@ -254,14 +269,14 @@ func OnlyHeat(step *formula.Step) bool {
 	return true
 }
 
-// CoreUnread reports whether the core of such a cook is neither read nor aimed at in a time that
-// may do.
+// CoreUnread reports whether the core of such a cook is neither read
+// nor aimed at in a time that may do.
 func CoreUnread(s *Sheet, step *formula.Step) Value {
 	return figure.YesNo(DoughCore(s, step).Absent)
 }
 
-// DoughCore is what the last cook of a dough outside an oven brings its middle to; of any other
-// step othersC.
+// DoughCore is what the last cook of a dough outside an oven brings its
+// middle to; of any other step othersC.
 func DoughCore(s *Sheet, step *formula.Step) Value {
 	v := s.Reached(step)
 	byFat := step.InHotFat() && !step.IsProbed() && (v.Absent || !step.Core.Set)

@@ -9,15 +9,17 @@ import (
 	"forebake/engine/makeup"
 )
 
-// What a wet food without yeast may stand, h, and from where, C: S. aureus makes toxin after 3 h
-// above 21 C and after 12 h above 10 C (FDA Hazards Guide, ch. 15, read).
+// What a wet food without yeast may stand, h, and from where, C: S.
+// aureus makes toxin after 3 h above 21 C and after 12 h above 10 C
+// (FDA Hazards Guide, ch. 15, read).
 const (
 	warmC, warmH = 21, 3
 	coolC, coolH = 10, 12
 )
 
-// SoakShare is the share of the published time of S. aureus that a soak before the mix uses up in
-// milk, egg or other food that needs control; 0 where yeast is in it, for then it is a dough.
+// SoakShare is the share of the published time of S. aureus that a soak
+// before the mix uses up in milk, egg or other food that needs control;
+// 0 where yeast is in it, for then it is a dough.
 func SoakShare(s *Sheet, step *formula.Step) Value {
 	none := figure.ValueOf(Interval{})
 	if makeup.MeetsYeast(step) || !beforeTheMix(step) || !makeup.Meets(step, needsControl(s)) {
@@ -42,7 +44,8 @@ func SoakShare(s *Sheet, step *formula.Step) Value {
 	return figure.ValueOf(Interval{Lo: share(step.Time.Lo, at.Lo), Hi: share(step.Time.Hi, at.Hi)})
 }
 
-// needsControl tells of ingredients that need control once they are wet: milk, egg, meat, cut fruit.
+// needsControl tells of ingredients that need control once they are
+// wet: milk, egg, meat, cut fruit.
 func needsControl(s *Sheet) func(*formula.Ingredient) bool {
 	return func(in *formula.Ingredient) bool {
 		if in.Of != nil {
@@ -53,17 +56,20 @@ func needsControl(s *Sheet) func(*formula.Ingredient) bool {
 	}
 }
 
-// beforeTheMix reports whether a step is done in a bowl of its own, before the part is mixed.
+// beforeTheMix reports whether a step is done in a bowl of its own,
+// before the part is mixed.
 func beforeTheMix(step *formula.Step) bool {
 	mixes := func(other *formula.Step) bool { return other.Verb.Mixes() }
 	return slices.IndexFunc(step.Part.Steps, mixes) >= step.Index // -1 without a mix
 }
 
-// wetPct is the water from which seeds or nuts count as soaked, % of all (judgement).
+// wetPct is the water from which seeds or nuts count as soaked, % of
+// all (judgement).
 const wetPct = 25
 
-// SoakedHours is how long raw nuts, seeds, grain or pulses stand wet out of the cold before any
-// heat, with no yeast in them, h. A measured pH at which the vegetative germs stop ends it.
+// SoakedHours is how long raw nuts, seeds, grain or pulses stand wet
+// out of the cold before any heat, with no yeast in them, h. A measured
+// pH at which the vegetative germs stop ends it.
 func SoakedHours(s *Sheet, p *Part) Value {
 	sum, live := Interval{}, p.Traits()&larder.Leavens != 0
 	if p.PH.Set && p.PH.Hi <= acidPH {
@@ -93,11 +99,12 @@ func SoakedHours(s *Sheet, p *Part) Value {
 	return figure.ValueOf(sum)
 }
 
-// acidPH is where Salmonella and the toxins of S. aureus and C. botulinum stop (FDA Food Code 2022,
-// table B: 4.2, read).
+// acidPH is where Salmonella and the toxins of S. aureus and C.
+// botulinum stop (FDA Food Code 2022, table B: 4.2, read).
 const acidPH = 4.2
 
-// driedSeed tells of raw nuts, seeds, grain and pulses, bought dry. Flour is judged as dough is.
+// driedSeed tells of raw nuts, seeds, grain and pulses, bought dry.
+// Flour is judged as dough is.
 func driedSeed(in *formula.Ingredient) bool {
 	const dry = 15 // g of water in 100 g
 	if in.Item == nil || in.Item.Water > dry || in.Item.Is(larder.Cooked) ||

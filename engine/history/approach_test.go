@@ -6,8 +6,9 @@ import (
 	"forebake/engine/science/ferment"
 )
 
-// hoursApproaching adds up the hours at 26 C of a dough whose excess over the surroundings decays
-// exponentially with a time constant in hours: midpoints, many of them.
+// hoursApproaching adds up the hours at 26 C of a dough whose excess
+// over the surroundings decays exponentially with a time constant in
+// hours: midpoints, many of them.
 func hoursApproaching(fromC, ambientC, tauH, hours float64) float64 {
 	const n = 20000
 	sum := 0.0

@@ -22,22 +22,20 @@ func (f *Simulator) bake(step *formula.Step, st *Stage) {
 		return
 	}
 	f.Waits++
-	piece, body, rho := f.inOven()
+	piece, body, rho := f.inOven(step)
 	f.oven = f.oven.with(step, st)
 	bakings, why := f.ovens(step, piece)
+	st.ShapeOpen = piece[figure.Low].Body != piece[figure.Middle].Body
 	st.OvenStart, st.OvenMinutes, st.OvenC = f.oven.start, f.oven.minutes, f.oven.at
 	st.Oven, st.HasOven, st.OvenSilent = bakings[figure.Low], why == "", why
 	target := step.CoreTarget()
 	if target.Set && st.HasOven {
-		quick, why1 := bakings[figure.High].MinutesTo(target.Lo)
-		mid, why2 := bakings[figure.Middle].MinutesTo(target.Mid())
-		slow, why3 := bakings[figure.Low].MinutesTo(target.Hi)
+		quick, why1 := bakings[figure.High].MinutesToDough(target.Lo)
+		mid, why2 := bakings[figure.Middle].MinutesToDough(target.Mid())
+		slow, why3 := bakings[figure.Low].MinutesToDough(target.Hi)
 		if st.OvenSilent = figure.FirstReason(why1, why2, why3); st.OvenSilent == "" {
-			st.MinutesToCore, st.HasCoreMinutes = figure.Estimate{
-				Low:  quick.Low,
-				Mid:  mid.Mid,
-				High: slow.High,
-			}, true
+			st.MinutesToCore = figure.Estimate{Low: quick.Low, Mid: mid.Mid, High: slow.High}
+			st.HasCoreMinutes = true
 		}
 	}
 	var after, dough, peak figure.Estimate
@@ -65,10 +63,14 @@ func (f *Simulator) bake(step *formula.Step, st *Stage) {
 	f.setEven(after)
 	st.Core, st.Mean, st.Surface, st.Body = after, after, after, body
 	st.DoughCore, st.CoreMax = dough, st.StartCore.Max(peak)
-	// Crumb from here on: light, and it keeps its baked size.
+	f.setup.Trace = f.setup.Trace && f.setup.TraceBaked
+	f.becomeCrumb(body, rho)
+}
+
+// becomeCrumb makes the part light crumb, which keeps its size, in place of dough.
+func (f *Simulator) becomeCrumb(body heat.Body, rho float64) {
 	f.body, f.shape.known = body, true
 	f.setup.Gas = 0
-	f.setup.Trace = f.setup.Trace && f.setup.TraceBaked
 	f.setup.Material = Material{
 		Known:        true,
 		Ice:          f.setup.Material.Ice,
@@ -117,10 +119,13 @@ func (b falling) with(step *formula.Step, st *Stage) falling {
 	return b
 }
 
-// inOven is one piece as it goes into the oven: a proofed dough with its filling as mixed, or what
-// does not rise as it is. body is what it cools as, rho its density, kg/m3.
-func (f *Simulator) inOven() (piece bake.Piece, body heat.Body, rho float64) {
+// inOven is one piece as it goes into the oven, in the three runs: a proofed dough with its filling
+// as mixed, or what does not rise as it is. A large one of which nobody says how it stands is round
+// in the coldest run and a ring in the warmest. body is what it cools as, rho its density, kg/m3.
+func (f *Simulator) inOven(step *formula.Step) (pieces [figure.Runs]bake.Piece, body heat.Body,
+	rho float64) {
 	kg := f.massKg()
+	var piece bake.Piece
 	rho = f.shape.mixedRho
 	if kind := f.setup.Part.Kind; kind == formula.Dough || kind == formula.Preferment {
 		volume := (kg - f.shape.filling) / (1000 * geometry.ProofedDensity)
@@ -145,20 +150,31 @@ func (f *Simulator) inOven() (piece bake.Piece, body heat.Body, rho float64) {
 		if piece.Body, piece.In = body, bake.InTin; f.shape.tin.Paper {
 			piece.In = bake.InPaper
 		}
-		return piece, body, rho
+		return [figure.Runs]bake.Piece{piece, piece, piece}, body, rho
 	}
-	if h, ok := f.freeStanding(kg, rho/1000); ok {
-		body = brick(h)
-		piece.Body = heat.EllipsoidOf(2*body.Half[0], 2*body.Half[1], 2*body.Half[2])
+	stand := f.standOf(step.Index, kg)
+	as := [figure.Runs]*formula.Stand{stand, stand, stand}
+	if stand == nil && kg > smallPieceKg {
+		as = [figure.Runs]*formula.Stand{formula.Thickest, formula.UsualStand, formula.Thinnest}
 	}
-	return piece, body, rho
+	for r, stand := range as {
+		pieces[r] = piece
+		if h, ok := freeStanding(stand, kg, rho/1000); ok {
+			one := brick(h)
+			pieces[r].Body = heat.EllipsoidOf(2*one.Half[0], 2*one.Half[1], 2*one.Half[2])
+			if figure.Run(r) == figure.Middle {
+				body = one
+			}
+		}
+	}
+	return pieces, body, rho
 }
 
 // ovens bakes the piece in the three runs: the cold one from the coldest start in the coolest oven.
-func (f *Simulator) ovens(step *formula.Step, piece bake.Piece) (b [figure.Runs]bake.Baking,
-	why string) {
+func (f *Simulator) ovens(step *formula.Step, pieces [figure.Runs]bake.Piece) (
+	b [figure.Runs]bake.Baking, why string) {
 	for run := range b {
-		r := figure.Run(run)
+		r, piece := figure.Run(run), pieces[run]
 		piece.StartC = f.oven.start.At(r)
 		oven := bake.Oven{
 			TempC: f.oven.at.At(r), Kind: step.Way.Oven(), Steam: step.Way.Steams(),

@@ -10,11 +10,13 @@ import (
 	"forebake/engine/science/heat"
 )
 
-// A tray in ice water is cooled from below alone: each run is the bath of package heat.
+// A tray in ice water is cooled from below alone: each run is the bath
+// of package heat.
 func TestTrayInIceWaterIsABath(t *testing.T) {
 	s := setup(
 		t,
-		`{ cook = "8 min", to = "85 C" }, { cool = "1 h", by = "ice bath", as = "tray 30 mm" }, { chill = "2 h", at = "4 C", as = "tray 30 mm" }`,
+		`{ cook = "8 min", to = "85 C" }, { cool = "1 h", by = "ice bath", as = "tray 30 mm" }, `+
+			`{ chill = "2 h", at = "4 C", as = "tray 30 mm" }`,
 	)
 	stages := follow(t, s).Stages
 	var core, later [figure.Runs]float64
@@ -38,22 +40,26 @@ func TestTrayInIceWaterIsABath(t *testing.T) {
 			later[r] = end.CoreC
 		}
 	}
-	// The stage is gone through in pieces, whose steps are not those of one whole.
+	// The stage is gone through in pieces, whose steps are not those of
+	// one whole.
 	nearBand(t, "core", stages[1].Core, figure.Ordered(core), 0.3)
 	nearBand(t, "what follows starts even", stages[2].StartCore, figure.Ordered(later), 0.3)
-	slab := follow(t, setup(t, `{ cook = "8 min", to = "85 C" }, { cool = "1 h", by = "ice bath", as = "pieces 250 g" }`)).Stages[1]
+	slab := follow(t, setup(t, `{ cook = "8 min", to = "85 C" }, `+
+		`{ cool = "1 h", by = "ice bath", as = "pieces 250 g" }`)).Stages[1]
 	if !(slab.Core.High < stages[1].Core.Low) {
 		t.Errorf("pieces in the water %v, a tray in it %v", slab.Core, stages[1].Core)
 	}
 }
 
-// Both faces in the water would be three times as quick, and would clear a tray of 80 mm.
+// Both faces in the water would be three times as quick, and would
+// clear a tray of 80 mm.
 func TestDeepTrayInIceWaterIsSlow(t *testing.T) {
 	for mm, least := range map[float64]float64{80: 5, 40: 1.5} {
 		s := setup(
 			t,
 			fmt.Sprintf(
-				`{ cook = "8 min", to = "85 C" }, { cool = "1 h", by = "ice bath", as = "tray %g mm" }`,
+				`{ cook = "8 min", to = "85 C" }, { cool = "1 h", by = "ice bath", `+
+					`as = "tray %g mm" }`,
 				mm,
 			),
 		)
@@ -70,7 +76,9 @@ func TestReadingInABath(t *testing.T) {
 		measured string
 		want     figure.Estimate
 	}{{"30 C", even(30)}, {"28 C to 32 C", figure.Estimate{Low: 28, Mid: 30, High: 32}}} {
-		st := follow(t, setup(t, `{ cook = "8 min", to = "85 C" }, { cool = "1 h", by = "ice bath", as = "tray 30 mm", measured = "`+test.measured+`" }`)).Stages[1]
+		st := follow(t, setup(t, `{ cook = "8 min", to = "85 C" }, `+
+			`{ cool = "1 h", by = "ice bath", as = "tray 30 mm", measured = "`+test.measured+
+			`" }`)).Stages[1]
 		if !st.Known || !st.Measured {
 			t.Errorf("%s: known %v, measured %v", test.measured, st.Known, st.Measured)
 		}
@@ -78,13 +86,16 @@ func TestReadingInABath(t *testing.T) {
 	}
 }
 
-// A syrup above boiling is outside the model: it is silent and says why.
+// A syrup above boiling is outside the model: it is silent and
+// says why.
 func TestBathIsSilentOutsideItsRange(t *testing.T) {
-	st := follow(t, setup(t, `{ cook = "8 min", to = "118 C" }, { cool = "1 h", by = "ice bath", as = "tray 30 mm" }`)).Stages[1]
+	st := follow(t, setup(t, `{ cook = "8 min", to = "118 C" }, `+
+		`{ cool = "1 h", by = "ice bath", as = "tray 30 mm" }`)).Stages[1]
 	unknown(
 		t,
 		st,
-		"a temperature that was read at the end of this cool: the food in the bath is 118 C; ice baths are reckoned from 0 to 100 C",
+		"a temperature that was read at the end of this cool: the food in the bath is 118 C; ice "+
+			"baths are reckoned from 0 to 100 C",
 	)
 	if !math.IsNaN(st.Core.Mid) && st.Core.Mid != 0 {
 		t.Errorf("core %v", st.Core)

@@ -8,15 +8,17 @@ import (
 	"forebake/engine/science/geometry"
 )
 
-// A loaf takes up to two hours to 35 to 40 C in a bakery's moved air of 24 C (a baking institute,
-// read), a kilogram from a tin two to three in a kitchen (trade advice).
+// A loaf takes up to two hours to 35 to 40 C in a bakery's moved air of
+// 24 C (a baking institute, read), a kilogram from a tin two to three
+// in a kitchen (trade advice).
 func TestTinLoafCools(t *testing.T) {
 	core := func(grams, tin, minutes string, covered bool) figure.Estimate {
 		var n float64
 		fmt.Sscanf(grams, "%g", &n)
-		stages := follow(t, setup(t, fmt.Sprintf(`{ divide = %q }, { pan = "x", tin = %q, count = %d }, `+
-			`{ bake = "40 min", at = "200 C", measured = "96 C core" }, `+
-			`{ cool = %q, at = "room", covered = %t }`, grams, tin, int(2000/n), minutes, covered))).Stages
+		stages := follow(t, setup(t, fmt.Sprintf(`{ divide = %q }, { pan = "x", `+
+			`tin = %q, count = %d }, { bake = "40 min", at = "200 C", measured = "96 C core" }, `+
+			`{ cool = %q, at = "room", covered = %t }`, grams, tin, int(2000/n), minutes,
+			covered))).Stages
 		return stages[len(stages)-1].Core
 	}
 	for _, c := range []struct {
@@ -29,7 +31,8 @@ func TestTinLoafCools(t *testing.T) {
 		{"1000 g", "120 min", true, 35, 42},
 		{"500 g", "60 min", false, 31, 37},
 	} {
-		if got := core(c.grams, "long tin", c.minutes, c.covered); got.Mid < c.lo || got.Mid > c.hi {
+		got := core(c.grams, "long tin", c.minutes, c.covered)
+		if got.Mid < c.lo || got.Mid > c.hi {
 			t.Errorf("%v: %v", c, got)
 		}
 	}
@@ -47,7 +50,8 @@ func TestBunsAndLoaves(t *testing.T) {
 	}
 }
 
-// Where no step says how it stands, a part cools no quicker than in a slab of two centimetres.
+// Where no step says how it stands, a part cools no quicker than in a
+// slab of two centimetres.
 func TestThinnestSlab(t *testing.T) {
 	const chill = `{ chill = "30 min", covered = false`
 	unsaid := follow(t, setup(t, chill+` }`)).Stages[0].Core.Low
@@ -58,25 +62,28 @@ func TestThinnestSlab(t *testing.T) {
 // A reading without a range is good to 1 K.
 func TestProbeError(t *testing.T) {
 	later := func(reading string) figure.Estimate {
-		return follow(t, setup(t, `{ chill = "12 h", as = "slab 40 mm", measured = "`+reading+`" }, `+
+		return follow(t, setup(t, `{ chill = "12 h", as = "slab 40 mm", measured = "`+
+			reading+`" }, `+
 			`{ mix = "2 min", to = "26 C" }, { chill = "2 h", as = "slab 40 mm" }`)).Stages[2].Core
 	}
 	near(t, "what follows", later("8 C after 3 h").Mid, later("7 C to 9 C after 3 h").Mid, 0.02)
 }
 
-// Pieces from the fridge warm sooner in a moist proofer, by what settles on them.
+// Pieces from the fridge warm sooner in a moist proofer, by what
+// settles on them.
 func TestDewWarms(t *testing.T) {
 	core := func(more string) float64 {
 		return follow(t, setup(t, `{ chill = "12 h" }, { divide = "60 g" }, `+
 			`{ proof = "1 h", at = "30 C"`+more+` }`)).Stages[2].Core.Mid
 	}
 	if dry, moist := core(""), core(`, humidity = "80 %"`); !(moist > dry+2 && moist < dry+6) {
-		t.Errorf("after an hour %.1f C in a proofer that says nothing, %.1f C in a moist one", dry, moist)
+		t.Errorf("after an hour %.1f C in a proofer that says nothing, %.1f C in a moist one",
+			dry, moist)
 	}
 }
 
-// A filling that is rolled up lies in layers, and one that is closed in as it is lies in a lump,
-// which the heat has to cross last.
+// A filling that is rolled up lies in layers, and one that is closed in
+// as it is lies in a lump, which the heat has to cross last.
 func TestLumpsAndLayers(t *testing.T) {
 	core := func(closing string) float64 {
 		s := filled(t, `{ fill = "f" }, `+closing+`, { bake = "14 min", at = "190 C" }`, 20)

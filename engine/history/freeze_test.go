@@ -29,13 +29,15 @@ func custardSetup(t *testing.T, steps string) history.Setup {
 	return s
 }
 
-// A tray of custard in a freezer takes the hours of Plank's formula for its latent heat and those of
-// the way to freezing on top; and as long to thaw. By the walk alone it would be at -16 C in half
-// the time.
+// A tray of custard in a freezer takes the hours of Plank's formula for
+// its latent heat and those of the way to freezing on top; and as long
+// to thaw. By the walk alone it would be at -16 C in half the time.
 func TestFreezingTakesItsTime(t *testing.T) {
-	s := custardSetup(t, `{ freeze = "12 h", at = "-18 C", as = "slab 20 mm", covered = false }, { thaw = "12 h", at = "4 C", as = "slab 20 mm", covered = false }`)
+	s := custardSetup(t, `{ freeze = "12 h", at = "-18 C", as = "slab 20 mm", covered = false }, `+
+		`{ thaw = "12 h", at = "4 C", as = "slab 20 mm", covered = false }`)
 	m := s.Material
-	// Plank: rho dH/(Tf - Ta) (P D/h + R D^2/k), P 1/2 and R 1/8 of a slab; k of ice-cold custard.
+	// Plank: rho dH/(Tf - Ta) (P D/h + R D^2/k), P 1/2 and R 1/8 of a
+	// slab; k of ice-cold custard.
 	const h, d, frozenK = 9, 0.020, 1.5
 	solids := m.Ice.Made.Protein + m.Ice.Made.Carbohydrate + m.Ice.Made.Ash
 	latent := 334e3 * (m.Ice.Made.Water - 0.3*solids)
@@ -62,13 +64,15 @@ func TestFreezingTakesItsTime(t *testing.T) {
 	}
 	near(t, "thawing to 0 C", to(1, 0).Mid, 9.6, 0.3)
 
-	st := follow(t, custardSetup(t, `{ freeze = "2.5 h", at = "-18 C", as = "slab 20 mm", covered = false }`)).Stages[0]
+	st := follow(t, custardSetup(t, `{ freeze = "2.5 h", at = "-18 C", as = "slab 20 mm", `+
+		`covered = false }`)).Stages[0]
 	if !(st.Core.Mid > -4 && st.Core.Low > -9) {
 		t.Errorf("after 2.5 h: %v; it has only begun to freeze", st.Core)
 	}
 }
 
-// Water that freezing cannot be reckoned for: a freezer tells nothing, a fridge as before.
+// Water that freezing cannot be reckoned for: a freezer tells nothing,
+// a fridge as before.
 func TestFreezingIsSilent(t *testing.T) {
 	for ambient, known := range map[string]bool{"-18 C": false, "-0.1 C": false, "1 C": true} {
 		s := setup(t, `{ freeze = "2 h", at = "`+ambient+`", as = "slab 20 mm" }`)
@@ -80,8 +84,9 @@ func TestFreezingIsSilent(t *testing.T) {
 	}
 }
 
-// A slab of chocolate sets on its way: it is slower by the heat that its cocoa butter gives up, 46
-// kJ/kg over 17 to 36 C against 1.59 kJ/(kg K) of the way itself.
+// A slab of chocolate sets on its way: it is slower by the heat that
+// its cocoa butter gives up, 46 kJ/kg over 17 to 36 C against 1.59
+// kJ/(kg K) of the way itself.
 func TestChocolateSets(t *testing.T) {
 	hours := func(share float64, text string, target float64) float64 {
 		s := setup(t, text)
@@ -110,6 +115,7 @@ func TestChocolateSets(t *testing.T) {
 	}
 	want /= 1590 * math.Log(30.0/6)
 	near(t, "slower by", sets/plain, want, 0.25)
-	near(t, "above where it melts", hours(1, `{ cool = "9 h", at = "36.5 C", as = "slab 4 mm", covered = false }`, 38),
+	near(t, "above where it melts",
+		hours(1, `{ cool = "9 h", at = "36.5 C", as = "slab 4 mm", covered = false }`, 38),
 		hours(0, `{ cool = "9 h", at = "36.5 C", as = "slab 4 mm", covered = false }`, 38), 1e-6)
 }

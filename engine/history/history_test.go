@@ -12,13 +12,14 @@ import (
 	"forebake/engine/science/heat"
 )
 
-// draught is the coefficient of still air around what is colder, by hand.
+// draught is the coefficient of still air around what is colder,
+// by hand.
 func draught(startC, airC float64) float64 {
 	return math.Max(9, heat.StillAir(airC-(airC-startC)/3, airC))
 }
 
-// A rest in a bowl, a night as a slab, the sheet and the proof of pieces: the middle run is one
-// heat.Walk driven by hand.
+// A rest in a bowl, a night as a slab, the sheet and the proof of
+// pieces: the middle run is one heat.Walk driven by hand.
 func TestMiddleRunIsAWalk(t *testing.T) {
 	s := setup(
 		t,
@@ -75,8 +76,8 @@ func TestMiddleRunIsAWalk(t *testing.T) {
 	near(t, "Biot number of the slab", life.Stages[2].Bi, 8*0.020/0.33, 1e-12)
 }
 
-// The outer runs of a plain slab, by hand: no lid and faster by the model's error, and a lid with
-// the time to match.
+// The outer runs of a plain slab, by hand: no lid and faster by the
+// model's error, and a lid with the time to match.
 func TestOuterRunsByHand(t *testing.T) {
 	for _, test := range []struct {
 		name, step     string
@@ -84,12 +85,21 @@ func TestOuterRunsByHand(t *testing.T) {
 		hours          [3]float64
 		warming, plain bool
 	}{
-		{"open", `{ chill = "6 h", as = "slab 40 mm", covered = false }`, [3]float64{4, 4, 4}, [3]float64{8, 8, 8}, [3]float64{6, 6, 6}, false, true},
-		{"may be covered", `{ chill = "6 h", as = "slab 40 mm" }`, [3]float64{4, 4, 4}, [3]float64{8, 8, lidded(8)}, [3]float64{6, 6, 6}, false, false},
-		{"covered, maybe by film only", `{ chill = "6 h", as = "slab 40 mm", covered = true }`, [3]float64{4, 4, 4}, [3]float64{8, 8, lidded(8)}, [3]float64{6, 6, 6}, false, false},
-		{"ranges", `{ chill = "5 h to 7 h", at = "3 C to 7 C", as = "slab 40 mm", covered = false }`, [3]float64{3, 5, 7}, [3]float64{8, 8, 8}, [3]float64{7, 6, 5}, false, false},
-		{"warming", `{ proof = "1 h to 2 h", at = "30 C to 34 C", as = "slab 40 mm" }`, [3]float64{30, 32, 34}, [3]float64{lidded(9), 9, 9}, [3]float64{1, 1.5, 2}, true, false},
-		{"the coldest cools and the warmest warms", `{ rest = "2 h", at = "20 C to 34 C", as = "slab 40 mm", covered = false }`, [3]float64{20, 27, 34}, [3]float64{9, 9, 9}, [3]float64{2, 2, 2}, false, false},
+		{"open", `{ chill = "6 h", as = "slab 40 mm", covered = false }`, [3]float64{4, 4, 4},
+			[3]float64{8, 8, 8}, [3]float64{6, 6, 6}, false, true},
+		{"may be covered", `{ chill = "6 h", as = "slab 40 mm" }`, [3]float64{4, 4, 4},
+			[3]float64{8, 8, lidded(8)}, [3]float64{6, 6, 6}, false, false},
+		{"covered, maybe by film only", `{ chill = "6 h", as = "slab 40 mm", covered = true }`,
+			[3]float64{4, 4, 4}, [3]float64{8, 8, lidded(8)}, [3]float64{6, 6, 6}, false, false},
+		{"ranges", `{ chill = "5 h to 7 h", at = "3 C to 7 C", as = "slab 40 mm", ` +
+			`covered = false }`, [3]float64{3, 5, 7}, [3]float64{8, 8, 8}, [3]float64{7, 6, 5},
+			false, false},
+		{"warming", `{ proof = "1 h to 2 h", at = "30 C to 34 C", as = "slab 40 mm" }`,
+			[3]float64{30, 32, 34}, [3]float64{lidded(9), 9, 9}, [3]float64{1, 1.5, 2},
+			true, false},
+		{"the coldest cools and the warmest warms",
+			`{ rest = "2 h", at = "20 C to 34 C", as = "slab 40 mm", covered = false }`,
+			[3]float64{20, 27, 34}, [3]float64{9, 9, 9}, [3]float64{2, 2, 2}, false, false},
 	} {
 		st := follow(t, setup(t, test.step)).Stages[0]
 		err := heat.TimeError([]float64{8, 9}[b2i(test.h[1] == 9)]*0.02/0.33, heat.AirError)
@@ -134,11 +144,13 @@ func b2i(b bool) int {
 	return 0
 }
 
-// lidded is a coefficient with a lid over the top face only, half of the surface.
+// lidded is a coefficient with a lid over the top face only, half of
+// the surface.
 func lidded(h float64) float64 { return (h + heat.InSeries(h, 0.18)) / 2 }
 
-// Nobody says how it stands: the quick run is a thin slab, the others are a bowl. It is the coldest
-// in the cold and the warmest in the warm.
+// Nobody says how it stands: the quick run is a thin slab, the
+// others are a bowl. It is the coldest in the cold and the warmest
+// in the warm.
 func TestNoGeometry(t *testing.T) {
 	life := follow(t, setup(t, `{ rest = "2 h", at = "34 C" }, { chill = "3 h" }`))
 	warm, cold := life.Stages[0], life.Stages[1]
@@ -153,7 +165,8 @@ func TestNoGeometry(t *testing.T) {
 	}
 }
 
-// ferments makes a dough work: yeast in percent times its osmotic factor, and the heat of that.
+// ferments makes a dough work: yeast in percent times its osmotic
+// factor, and the heat of that.
 func ferments(s *history.Setup, gas float64) {
 	s.Gas, s.OwnHeat = gas, figure.WithinFactor(0.94*math.Pow(gas, 0.7), heat.OwnHeatFactor)
 }
@@ -171,8 +184,9 @@ func volumes(t tester, m history.Material, b heat.Body, q, start, ambient, h flo
 	return v
 }
 
-// A dough's own heat, in a chill, a rest and a proof: the middle run is the solver's within half a
-// kelvin, whether it is followed in closed form or by the solver.
+// A dough's own heat, in a chill, a rest and a proof: the middle run is
+// the solver's within half a kelvin, whether it is followed in closed
+// form or by the solver.
 func TestOwnHeatByHand(t *testing.T) {
 	for _, test := range []struct {
 		step       string
@@ -182,10 +196,14 @@ func TestOwnHeatByHand(t *testing.T) {
 	}{
 		{`{ chill = "6 h", as = "slab 30 mm", covered = false }`, heat.SlabOf(0.03), 4, 8, 6},
 		{`{ chill = "1 h", as = "slab 40 mm", covered = false }`, heat.SlabOf(0.04), 4, 8, 1},
-		{`{ rest = "3 h", at = "room", as = "slab 25 mm", covered = false }`, heat.SlabOf(0.025), 22, 9, 3},
-		{`{ rest = "1 h", at = "room", as = "pieces 1 kg", covered = false }`, heat.BallOf(1, 1080), 22, 9, 1},
-		{`{ proof = "2 h", at = "34 C", as = "pieces 80 g", covered = false }`, heat.BallOf(0.08, 1080), 34, 9, 2},
-		{`{ rest = "3 h", at = "room", as = "slab 120 mm", covered = false }`, heat.SlabOf(0.12), 22, 9, 3},
+		{`{ rest = "3 h", at = "room", as = "slab 25 mm", covered = false }`, heat.SlabOf(0.025),
+			22, 9, 3},
+		{`{ rest = "1 h", at = "room", as = "pieces 1 kg", covered = false }`, heat.BallOf(1, 1080),
+			22, 9, 1},
+		{`{ proof = "2 h", at = "34 C", as = "pieces 80 g", covered = false }`,
+			heat.BallOf(0.08, 1080), 34, 9, 2},
+		{`{ rest = "3 h", at = "room", as = "slab 120 mm", covered = false }`, heat.SlabOf(0.12),
+			22, 9, 3},
 	} {
 		s := setup(t, test.step)
 		ferments(&s, 1)
@@ -225,10 +243,12 @@ func TestOwnHeatIsCarriedOn(t *testing.T) {
 	near(t, "in the end", st[2].Core.Mid, v.Advance(3*3600).CoreC, 0.5)
 }
 
-// A hundred kilos at rest warm by 2 to 3 K in three hours and a kilogram cools to nearly the room, as
-// doughs in bakeries do (physics of one lump: 28.0 C and 23.6 C for half a kilogram).
+// A hundred kilos at rest warm by 2 to 3 K in three hours and a
+// kilogram cools to nearly the room, as doughs in bakeries do (physics
+// of one lump: 28.0 C and 23.6 C for half a kilogram).
 func TestOwnHeatByMass(t *testing.T) {
-	for _, test := range []struct{ kg, low, high float64 }{{100, 28, 29.5}, {10, 26, 27.8}, {1, 23, 25}} {
+	for _, test := range []struct{ kg, low, high float64 }{{100, 28, 29.5}, {10, 26, 27.8},
+		{1, 23, 25}} {
 		s := setup(t, `{ rest = "3 h", at = "room", covered = false }`)
 		ferments(&s, 1)
 		s.MassG = figure.Point(1000 * test.kg)
@@ -241,7 +261,8 @@ func TestOwnHeatByMass(t *testing.T) {
 	}
 }
 
-// Yeast beyond the doses that own heat is known for: the temperatures are not known either.
+// Yeast beyond the doses that own heat is known for: the temperatures
+// are not known either.
 func TestOwnHeatIsSilent(t *testing.T) {
 	s := setup(t, `{ rest = "3 h", at = "room" }`)
 	s.Gas, s.HeatSilent = 8, "the yeast is too much"
@@ -255,9 +276,11 @@ func TestOwnHeatIsSilent(t *testing.T) {
 	}
 }
 
-// The time to 8 C with its own heat, on the way and in the search: a 4 C fridge, dough at 26 C with
-// 0.8 W/kg at 28 C. Another grid at h 6 has 6.2 h in place of 5.5 for a slab of 40 mm, 10.6 in place
-// of 8.8 for 60 mm, 24 in place of 16.5 for 100 mm (computed); the kitchen's h is 8.
+// The time to 8 C with its own heat, on the way and in the search: a 4
+// C fridge, dough at 26 C with 0.8 W/kg at 28 C. Another grid at h 6
+// has 6.2 h in place of 5.5 for a slab of 40 mm, 10.6 in place of 8.8
+// for 60 mm, 24 in place of 16.5 for 100 mm (computed); the kitchen's h
+// is 8.
 func TestTimeWithOwnHeat(t *testing.T) {
 	m := plainDough()
 	m.Conductivity, m.Density, m.SpecificHeat = 0.35, 1100, 2650
@@ -267,7 +290,8 @@ func TestTimeWithOwnHeat(t *testing.T) {
 		v := volumes(t, m, heat.SlabOf(mm/1000), q, 26, 4, h)
 		return v.TimeTo(heat.Core, 8, 90*3600) / 3600
 	}
-	for _, test := range []struct{ mm, without, with float64 }{{40, 5.5, 6.2}, {60, 8.8, 10.6}, {100, 16.5, 24}} {
+	for _, test := range []struct{ mm, without, with float64 }{{40, 5.5, 6.2}, {60, 8.8, 10.6},
+		{100, 16.5, 24}} {
 		near(t, "without its own heat, h 6", byHand(test.mm, 6, 0), test.without, 0.1*test.without)
 		near(t, "with it, h 6", byHand(test.mm, 6, q26), test.with, 0.12*test.with)
 		text := `{ chill = "30 h", as = "slab ` + number(test.mm) + ` mm", covered = false }`
@@ -294,8 +318,8 @@ func TestTimeWithOwnHeat(t *testing.T) {
 
 func b2f(b bool) float64 { return float64(b2i(b)) }
 
-// Far from the fridge's reach a large bowl at 1.5 W/kg never comes down: the time is infinite, and
-// following it stays finite.
+// Far from the fridge's reach a large bowl at 1.5 W/kg never comes
+// down: the time is infinite, and following it stays finite.
 func TestRunaway(t *testing.T) {
 	s := setup(t, `{ chill = "20 h", as = "slab 150 mm" }`)
 	ferments(&s, 2)
@@ -310,7 +334,8 @@ func TestRunaway(t *testing.T) {
 	}
 }
 
-// A thick dough warms before it cools: the highest core is not that of either end.
+// A thick dough warms before it cools: the highest core is not that of
+// either end.
 func TestWarmsBeforeItCools(t *testing.T) {
 	s := setup(t, `{ chill = "40 h", as = "slab 120 mm" }`)
 	ferments(&s, 1)
@@ -320,14 +345,16 @@ func TestWarmsBeforeItCools(t *testing.T) {
 	}
 }
 
-// Both ends of a range of times are met, whatever stretches the solver takes.
+// Both ends of a range of times are met, whatever stretches the
+// solver takes.
 func TestOwnHeatMeetsBothEnds(t *testing.T) {
 	at := func(time string) history.Stage {
 		s := setup(t, `{ chill = "`+time+`", as = "slab 80 mm", covered = false }`)
 		ferments(&s, 1.2)
 		return follow(t, s).Stages[0]
 	}
-	for _, pair := range [][2]string{{"13 h", "14 h"}, {"4 h", "20 h"}, {"1 h", "10 h"}, {"9.9 h", "10 h"}} {
+	for _, pair := range [][2]string{{"13 h", "14 h"}, {"4 h", "20 h"}, {"1 h", "10 h"},
+		{"9.9 h", "10 h"}} {
 		both, short, long := at(pair[0]+" to "+pair[1]), at(pair[0]), at(pair[1])
 		near(t, "coldest core of "+pair[0]+" to "+pair[1], both.Core.Low, long.Core.Low, 0.05)
 		near(t, "warmest core", both.Core.High, short.Core.High, 0.05)
@@ -358,7 +385,8 @@ func TestTubFermentsMore(t *testing.T) {
 	}
 }
 
-// Where Bi is small a body is even, and the hours are those of an exponential approach.
+// Where Bi is small a body is even, and the hours are those of an
+// exponential approach.
 func TestHoursOfAThinSlab(t *testing.T) {
 	for _, test := range []struct {
 		step     string
@@ -374,7 +402,8 @@ func TestHoursOfAThinSlab(t *testing.T) {
 		s.Gas = 0.01 // hours without heat of its own
 		st := follow(t, s).Stages[0]
 		half := st.Body.Half[0]
-		// Up to 0.1 the centre is under 5 % of the step off (Incropera ch. 5, memory).
+		// Up to 0.1 the centre is under 5 % of the step off (Incropera
+		// ch. 5, memory).
 		if bi := test.h * half / s.Material.Conductivity; bi > 0.1 {
 			t.Fatalf("Bi %v", bi)
 		}
@@ -387,14 +416,15 @@ func TestHoursOfAThinSlab(t *testing.T) {
 	}
 }
 
-// Butter sets on the way down: it is taken as so much more heat to give off, where a stage crosses
-// 4 to 26 C.
+// Butter sets on the way down: it is taken as so much more heat to give
+// off, where a stage crosses 4 to 26 C.
 func TestButterSlows(t *testing.T) {
 	for _, test := range []struct {
 		step    string
 		ambient float64
 		share   float64
-	}{{`{ chill = "3 h", as = "slab 40 mm", covered = false }`, 4, 0.75}, {`{ rest = "3 h", at = "31 C", as = "slab 40 mm", covered = false }`, 31, 0}} {
+	}{{`{ chill = "3 h", as = "slab 40 mm", covered = false }`, 4, 0.75},
+		{`{ rest = "3 h", at = "31 C", as = "slab 40 mm", covered = false }`, 31, 0}} {
 		s := setup(t, test.step)
 		s.Start, s.Material.Butterfat = even(27), 0.2
 		m := s.Material

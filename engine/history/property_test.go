@@ -13,7 +13,8 @@ import (
 	"forebake/engine/history"
 )
 
-// sketch is a list of steps that can be written down again after a change.
+// sketch is a list of steps that can be written down again after
+// a change.
 type sketch struct {
 	steps    []line
 	material history.Material
@@ -149,7 +150,8 @@ func drawSketch(t *rapid.T, o only) *sketch {
 
 func drawLine(t *rapid.T, o only) line {
 	if !o.noHand && rapid.IntRange(0, 2).Draw(t, "by hand") == 0 {
-		switch verb := pick(t, "hand verb", "mix", "sheet", "divide", "shape", "pan", "fill", "fold", "roll", "bake", "cook"); verb {
+		switch verb := pick(t, "hand verb", "mix", "sheet", "divide", "shape", "pan", "fill",
+			"fold", "roll", "bake", "cook"); verb {
 		case "sheet":
 			return line{verb: verb, main: fmt.Sprintf("%.3f mm", between(t, "thickness", 0.5, 40))}
 		case "divide":
@@ -261,8 +263,9 @@ func held(t tester, what string, b figure.Estimate, text string) {
 	}
 }
 
-// Whatever is done to a part, the figures of known stages are numbers in order, no colder than the
-// coldest thing it met and no hotter than the hottest but for its own heat.
+// Whatever is done to a part, the figures of known stages are numbers
+// in order, no colder than the coldest thing it met and no hotter than
+// the hottest but for its own heat.
 func TestAnyHistoryHolds(t *testing.T) {
 	known, working := 0, 0
 	rapid.Check(t, func(t *rapid.T) {
@@ -289,7 +292,14 @@ func TestAnyHistoryHolds(t *testing.T) {
 			if st.Measured {
 				lo, hi = min(lo, st.Core.Low), max(hi, st.Core.High)
 			}
-			for what, b := range map[string]figure.Estimate{"start": st.StartCore, "core": st.Core, "mean": st.Mean, "surface": st.Surface, "highest core": st.CoreMax, "hours": st.Hours} {
+			for what, b := range map[string]figure.Estimate{
+				"start":        st.StartCore,
+				"core":         st.Core,
+				"mean":         st.Mean,
+				"surface":      st.Surface,
+				"highest core": st.CoreMax,
+				"hours":        st.Hours,
+			} {
 				held(t, what, b, text)
 			}
 			if !(st.Core.Low > lo-0.5 && st.Core.High < hi+0.5) ||
@@ -343,7 +353,8 @@ func TestAnyHistoryHolds(t *testing.T) {
 	}
 }
 
-// One follower gives what a fresh one gives, whatever it followed before.
+// One follower gives what a fresh one gives, whatever it
+// followed before.
 func TestSimulatorForgets(t *testing.T) {
 	var f history.Simulator
 	rapid.Check(t, func(t *rapid.T) {
@@ -352,11 +363,6 @@ func TestSimulatorForgets(t *testing.T) {
 		again, fresh := f.Follow(s), follow(t, s)
 		for i := range fresh.Stages {
 			a, b := again.Stages[i], fresh.Stages[i]
-			// The walk keeps its modes, and takes two Biot numbers that differ by 1e-7 for one.
-			apart := func(x, y figure.Estimate) bool {
-				return math.Abs(x.Low-y.Low) > 1e-5 || math.Abs(x.Mid-y.Mid) > 1e-5 ||
-					math.Abs(x.High-y.High) > 1e-5
-			}
 			if a.Known != b.Known || apart(a.Core, b.Core) || apart(a.Hours, b.Hours) ||
 				apart(a.CoreMax, b.CoreMax) ||
 				apart(a.MinutesToCore, b.MinutesToCore) {
@@ -397,8 +403,9 @@ func TestHotterEndsHotter(t *testing.T) {
 			if !a.Known || !b.Known {
 				continue
 			}
-			// The outer runs turn from the quick side to the slow one where they meet their
-			// surroundings; an uneven body makes that a small step.
+			// The outer runs turn from the quick side to the slow one
+			// where they meet their surroundings; an uneven body makes
+			// that a small step.
 			const slack, turn = 1e-6, 0.3
 			if b.Mean.Mid < a.Mean.Mid-slack || b.Core.Mid < a.Core.Mid-0.02 ||
 				b.Mean.Low < a.Mean.Low-turn || b.Mean.High < a.Mean.High-turn {
@@ -424,8 +431,8 @@ func crosses(a, b float64, at []float64) bool {
 	return false
 }
 
-// Knowing less never narrows: wider times and surroundings, and a cover that nobody mentions, hold
-// what was before.
+// Knowing less never narrows: wider times and surroundings, and a cover
+// that nobody mentions, hold what was before.
 func TestWiderHolds(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		k := drawSketch(t, only{noReadings: true, noGas: true})
@@ -438,7 +445,8 @@ func TestWiderHolds(t *testing.T) {
 			wide := between(t, "time by", 0, 0.4) * l.lo
 			l.lo, l.hi = l.lo-wide, l.hi+wide
 			wider := between(t, "ambient by", 0, 3)
-			if mid := (l.ambient + l.upper) / 2; !crosses(mid-1e-3, mid+1e-3, []float64{-5, 10, 26}) {
+			mid := (l.ambient + l.upper) / 2
+			if !crosses(mid-1e-3, mid+1e-3, []float64{-5, 10, 26}) {
 				l.ambient, l.upper = l.ambient-wider, l.upper+wider
 			}
 			if l.covered != "" {
@@ -451,7 +459,10 @@ func TestWiderHolds(t *testing.T) {
 			if !a.Known || !b.Known {
 				continue
 			}
-			for what, pair := range map[string][2]figure.Estimate{"mean": {a.Mean, b.Mean}, "core": {a.Core, b.Core}} {
+			for what, pair := range map[string][2]figure.Estimate{
+				"mean": {a.Mean, b.Mean},
+				"core": {a.Core, b.Core},
+			} {
 				slack := 0.3 // K, where an uneven body turns; see TestHotterEndsHotter
 				if what == "core" {
 					slack = 1.5
@@ -493,7 +504,8 @@ func TestReadingsLookForwardOnly(t *testing.T) {
 				)
 			}
 		}
-		// A point that is read at the end is the end, whatever the model says.
+		// A point that is read at the end is the end, whatever the
+		// model says.
 		if st := with.Stages[len(k.steps)-1]; st.Known {
 			read := st.Step.Reading.Temp.Mid()
 			for _, x := range []float64{st.Core.Low, st.Core.Mid, st.Core.High} {

@@ -20,8 +20,8 @@ type tester interface {
 	Fatalf(string, ...any)
 }
 
-// part reads a dough with the given steps as a baker would write them. A filling "f" stands beside
-// it.
+// part reads a dough with the given steps as a baker would write them.
+// A filling "f" stands beside it.
 func part(t tester, steps string) *formula.Part {
 	t.Helper()
 	file := source.New(
@@ -53,8 +53,8 @@ func testKitchen() *kitchen.Kitchen {
 	return k
 }
 
-// plainDough is an enriched dough with some gas in it, as heat.md's check has it: 0.33 W/(m K),
-// 1080 kg/m3, 2600 J/(kg K).
+// plainDough is an enriched dough with some gas in it, as heat.md's
+// check has it: 0.33 W/(m K), 1080 kg/m3, 2600 J/(kg K).
 func plainDough() history.Material {
 	return history.Material{
 		Known:        true,
@@ -143,7 +143,8 @@ func (h *hand) stay(ambientC, coefficient, seconds float64) heat.State {
 	return s
 }
 
-// bowlOf is a mass in a bowl twice as wide as it is deep: pi depth^3 is its volume.
+// bowlOf is a mass in a bowl twice as wide as it is deep: pi depth^3 is
+// its volume.
 func bowlOf(kg, density float64) heat.Body {
 	depth := math.Cbrt(kg / density / math.Pi)
 	return heat.Body{Shape: heat.FiniteCylinder, Half: [3]float64{depth, depth / 2}}

@@ -10,21 +10,27 @@ import (
 	"forebake/engine/science/heat"
 )
 
-// A probe read 11 C after 6 h of 14: at 6 h all three runs stood there, which a chill of 6 h with
-// the same reading shows.
+// A probe read 11 C after 6 h of 14: at 6 h all three runs stood there,
+// which a chill of 6 h with the same reading shows.
 func TestReadingPassesThrough(t *testing.T) {
 	for _, test := range []struct {
 		step string
 		want [3]float64
 	}{
-		{`{ chill = "6 h", as = "slab 40 mm", measured = "11 C after 6 h" }`, [3]float64{11, 11, 11}},
-		{`{ chill = "6 h", as = "slab 40 mm", measured = "11 C core after 6 h" }`, [3]float64{11, 11, 11}},
-		{`{ chill = "6 h", as = "slab 40 mm", measured = "11 C" }`, [3]float64{11, 11, 11}}, // at its end
+		{`{ chill = "6 h", as = "slab 40 mm", measured = "11 C after 6 h" }`,
+			[3]float64{11, 11, 11}},
+		{`{ chill = "6 h", as = "slab 40 mm", measured = "11 C core after 6 h" }`,
+			[3]float64{11, 11, 11}},
+		// at its end
+		{`{ chill = "6 h", as = "slab 40 mm", measured = "11 C" }`, [3]float64{11, 11, 11}},
 		{`{ chill = "6 h", as = "slab 40 mm", measured = "51.8 F core" }`, [3]float64{11, 11, 11}},
-		{`{ chill = "6 h", measured = "11 C" }`, [3]float64{11, 11, 11}}, // in a shape that nobody says
+		// in a shape that nobody says
+		{`{ chill = "6 h", measured = "11 C" }`, [3]float64{11, 11, 11}},
 		{`{ chill = "6 h", as = "slab 40 mm", measured = "10 C to 12 C" }`, [3]float64{10, 11, 12}},
-		{`{ chill = "5 h to 7 h", as = "slab 40 mm", measured = "11 C" }`, [3]float64{11, 11, 11}}, // at the end, whenever that was
-		{`{ chill = "5 h to 7 h", as = "slab 40 mm", measured = "10 C to 12 C" }`, [3]float64{10, 11, 12}},
+		// at the end, whenever that was
+		{`{ chill = "5 h to 7 h", as = "slab 40 mm", measured = "11 C" }`, [3]float64{11, 11, 11}},
+		{`{ chill = "5 h to 7 h", as = "slab 40 mm", measured = "10 C to 12 C" }`,
+			[3]float64{10, 11, 12}},
 	} {
 		for _, gas := range []float64{0, 1.5} {
 			s := setup(t, test.step)
@@ -42,17 +48,21 @@ func TestReadingPassesThrough(t *testing.T) {
 			)
 			nearBand(t, test.step+", start", st.StartCore, even(26), 1e-9)
 			if gas > 0 &&
-				!(st.Hours.Low > 0 && st.Hours.Low <= st.Hours.Mid && st.Hours.Mid <= st.Hours.High && st.Hours.High <= 7) {
+				!(st.Hours.Low > 0 && st.Hours.Low <= st.Hours.Mid &&
+					st.Hours.Mid <= st.Hours.High && st.Hours.High <= 7) {
 				t.Errorf("%s: hours %v", test.step, st.Hours)
 			}
 		}
 	}
 }
 
-// What a reading says of a fridge holds for that fridge from there on, and for no other place.
+// What a reading says of a fridge holds for that fridge from there on,
+// and for no other place.
 func TestReadingIsKeptForThePlace(t *testing.T) {
-	const before = `{ chill = "14 h", as = "slab 40 mm", measured = "11 C after 6 h" }, { rest = "30 min", at = "room", as = "slab 40 mm" }, `
-	const modelled = `{ chill = "14 h", as = "slab 40 mm" }, { rest = "30 min", at = "room", as = "slab 40 mm" }, `
+	const before = `{ chill = "14 h", as = "slab 40 mm", measured = "11 C after 6 h" }, ` +
+		`{ rest = "30 min", at = "room", as = "slab 40 mm" }, `
+	const modelled = `{ chill = "14 h", as = "slab 40 mm" }, ` +
+		`{ rest = "30 min", at = "room", as = "slab 40 mm" }, `
 	with := follow(t, setup(t, before+`{ chill = "2 h", as = "slab 30 mm" }`)).Stages
 	without := follow(t, setup(t, modelled+`{ chill = "2 h", as = "slab 30 mm" }`)).Stages
 	width := func(b figure.Estimate) float64 { return b.High - b.Low }
@@ -63,8 +73,8 @@ func TestReadingIsKeptForThePlace(t *testing.T) {
 		t.Errorf("after a reading %v, without %v", with[2].Core, without[2].Core)
 	}
 
-	// By hand: the reading asks for a factor, of which the later chill takes over a part, and the
-	// rest nothing.
+	// By hand: the reading asks for a factor, of which the later chill
+	// takes over a part, and the rest nothing.
 	h := &hand{t: t, m: plainDough(), mean: 26}
 	h.stand(heat.SlabOf(0.040))
 	h.w.Stage(4, 8)
@@ -81,7 +91,8 @@ func TestReadingIsKeptForThePlace(t *testing.T) {
 		h.stand(heat.SlabOf(0.030))
 		return h.stay(4, 8*math.Pow(factor, share), 2*3600).CoreC
 	}
-	if c, none, all := with[2].Core.Mid, second(0.3), second(1); !(c > min(none, all) && c < max(none, all)) {
+	c, none, all := with[2].Core.Mid, second(0.3), second(1)
+	if !(c > min(none, all) && c < max(none, all)) {
 		t.Errorf(
 			"second chill ends at %v: a third of the factor gives %v, all of it %v",
 			c,
@@ -91,11 +102,13 @@ func TestReadingIsKeptForThePlace(t *testing.T) {
 	}
 }
 
-// A reading near the surroundings tells nothing of the coefficient, and one on the steep part much.
-// It narrows what follows, and the three runs go the same way.
+// A reading near the surroundings tells nothing of the coefficient, and
+// one on the steep part much. It narrows what follows, and the three
+// runs go the same way.
 func TestReadingTellsAsFarAsItCan(t *testing.T) {
 	later := func(reading string) figure.Estimate {
-		return follow(t, setup(t, `{ chill = "12 h", as = "slab 40 mm"`+reading+` }, { mix = "2 min", to = "26 C" }, { chill = "2 h", as = "slab 40 mm" }`)).Stages[2].Core
+		return follow(t, setup(t, `{ chill = "12 h", as = "slab 40 mm"`+reading+
+			` }, { mix = "2 min", to = "26 C" }, { chill = "2 h", as = "slab 40 mm" }`)).Stages[2].Core
 	}
 	plain := later("")
 	for _, reading := range []string{"4.2 C", "5 C", "6 C"} {
@@ -110,7 +123,8 @@ func TestReadingTellsAsFarAsItCan(t *testing.T) {
 		}
 	}
 	// A probe that is good to 0.1 K tells more.
-	if sharp := later(`, measured = "4.9 C to 5.1 C"`); !(sharp.Mid > later(`, measured = "5 C"`).Mid+0.1) {
+	sharp := later(`, measured = "4.9 C to 5.1 C"`)
+	if !(sharp.Mid > later(`, measured = "5 C"`).Mid+0.1) {
 		t.Errorf("within 0.1 K: %v", sharp)
 	}
 	steep := later(`, measured = "12 C after 2 h"`)
@@ -122,8 +136,8 @@ func TestReadingTellsAsFarAsItCan(t *testing.T) {
 	}
 }
 
-// No surface coefficient explains these: they are taken as they stand, and the part goes on from
-// there.
+// No surface coefficient explains these: they are taken as they stand,
+// and the part goes on from there.
 func TestReadingWithoutExplanation(t *testing.T) {
 	for _, test := range []struct {
 		reading string
@@ -131,7 +145,8 @@ func TestReadingWithoutExplanation(t *testing.T) {
 	}{{"2 C", 2}, {"30 C", 30}, {"25.99 C", 25.99}, {"26 C", 26}, {"0.5 C", 0.5}, {"4 C", 4}} {
 		s := setup(
 			t,
-			`{ chill = "6 h", as = "slab 40 mm", measured = "`+test.reading+`" }, { rest = "1 h", at = "room", as = "slab 40 mm" }`,
+			`{ chill = "6 h", as = "slab 40 mm", measured = "`+test.reading+
+				`" }, { rest = "1 h", at = "room", as = "slab 40 mm" }`,
 		)
 		ferments(&s, 1)
 		life := follow(t, s)
@@ -147,21 +162,23 @@ func TestReadingWithoutExplanation(t *testing.T) {
 			even(test.c),
 			0.05,
 		)
-		if !(st.Hours.Low >= 0 && st.Hours.Mid >= st.Hours.Low && st.Hours.High >= st.Hours.Mid && st.Hours.High < 8) {
+		if !(st.Hours.Low >= 0 && st.Hours.Mid >= st.Hours.Low && st.Hours.High >= st.Hours.Mid &&
+			st.Hours.High < 8) {
 			t.Errorf("%s: hours %v", test.reading, st.Hours)
 		}
 	}
 }
 
-// A reading beyond the start and the surroundings is a slip of the pen: it clears nothing, and what
-// comes after is open.
+// A reading beyond the start and the surroundings is a slip of the pen:
+// it clears nothing, and what comes after is open.
 func TestReadingThatCannotBe(t *testing.T) {
 	for _, reading := range []string{"-3 C", "31 C", "-10 C to 2 C", "20 C to 40 C"} {
 		life := follow(
 			t,
 			setup(
 				t,
-				`{ chill = "6 h", as = "slab 40 mm", measured = "`+reading+`" }, { rest = "1 h", at = "room", as = "slab 40 mm" }`,
+				`{ chill = "6 h", as = "slab 40 mm", measured = "`+reading+
+					`" }, { rest = "1 h", at = "room", as = "slab 40 mm" }`,
 			),
 		)
 		for _, st := range life.Stages {
@@ -170,7 +187,8 @@ func TestReadingThatCannotBe(t *testing.T) {
 	}
 }
 
-// The time to a temperature asks the reading too, also for another thickness.
+// The time to a temperature asks the reading too, also for
+// another thickness.
 func TestTimeToBelievesTheReading(t *testing.T) {
 	for _, gas := range []float64{0, 1} {
 		s := setup(t, `{ chill = "14 h", as = "slab 40 mm", measured = "11 C after 6 h" }`)
@@ -194,7 +212,9 @@ func TestTimeToBelievesTheReading(t *testing.T) {
 func TestReadingOfMixAndBake(t *testing.T) {
 	s := setup(
 		t,
-		`{ mix = "12 min", measured = "24 C" }, { rest = "1 h", at = "24 C", as = "slab 40 mm" }, { mix = "2 min", measured = "27 C" }, { shape = "loaf" }, { bake = "30 min", at = "190 C", measured = "94 C core" }`,
+		`{ mix = "12 min", measured = "24 C" }, { rest = "1 h", at = "24 C", `+
+			`as = "slab 40 mm" }, { mix = "2 min", measured = "27 C" }, { shape = "loaf" }, `+
+			`{ bake = "30 min", at = "190 C", measured = "94 C core" }`,
 	)
 	s.Start = even(24)
 	st := follow(t, s).Stages
@@ -209,7 +229,8 @@ func TestReadingOfMixAndBake(t *testing.T) {
 	}
 }
 
-// A measured rise: hours times gas are 1.25 for each doubling, before and after alike.
+// A measured rise: hours times gas are 1.25 for each doubling, before
+// and after alike.
 func TestMeasuredRise(t *testing.T) {
 	const gas = 0.8
 	run := func(steps string) *history.Record {
@@ -218,9 +239,11 @@ func TestMeasuredRise(t *testing.T) {
 		s.Gas = gas // an even temperature: hours without heat of its own
 		return follow(t, s)
 	}
-	const rests = `{ mix = "9 min" }, { rest = "30 min", at = "26 C", as = "slab 40 mm" }, { fold = 1 }, `
+	const rests = `{ mix = "9 min" }, { rest = "30 min", at = "26 C", as = "slab 40 mm" }, ` +
+		`{ fold = 1 }, `
 	plain := run(
-		rests + `{ rest = "1 h", at = "26 C", as = "slab 40 mm" }, { shape = "loaf" }, { proof = "1 h", at = "30 C", as = "slab 40 mm" }`,
+		rests + `{ rest = "1 h", at = "26 C", as = "slab 40 mm" }, { shape = "loaf" }, ` +
+			`{ proof = "1 h", at = "30 C", as = "slab 40 mm" }`,
 	)
 	for _, rise := range []float64{1.5, 2, 3, 4} {
 		life := run(
@@ -264,9 +287,11 @@ func TestMeasuredRise(t *testing.T) {
 		nearBand(t, "no temperature changes", life.Stages[5].Core, plain.Stages[5].Core, 0)
 	}
 
-	// Read half way: the doubling was done by then, and the dough went on.
+	// Read half way: the doubling was done by then, and the dough
+	// went on.
 	half := run(
-		`{ mix = "9 min" }, { rest = "2 h", at = "26 C", as = "slab 40 mm", measured = "2 x after 1 h" }`,
+		`{ mix = "9 min" }, { rest = "2 h", at = "26 C", as = "slab 40 mm", ` +
+			`measured = "2 x after 1 h" }`,
 	)
 	near(
 		t,
@@ -275,14 +300,16 @@ func TestMeasuredRise(t *testing.T) {
 		2*ferment.DoublingE,
 		1e-3,
 	)
-	if b := half.Stages[1].Hours; !(b.Low*gas >= ferment.DoublingE && b.Low <= b.Mid && b.Mid <= b.High) {
+	b := half.Stages[1].Hours
+	if !(b.Low*gas >= ferment.DoublingE && b.Low <= b.Mid && b.Mid <= b.High) {
 		t.Errorf("hours of the rest %v: at least those that were seen", b)
 	}
 
-	// The rise of a proof is counted from the shaping, and says as much of the yeast as one in the
-	// bulk.
+	// The rise of a proof is counted from the shaping, and says as much
+	// of the yeast as one in the bulk.
 	proof := run(
-		rests + `{ rest = "1 h", at = "26 C", as = "slab 40 mm" }, { shape = "loaf" }, { proof = "1 h", at = "30 C", as = "slab 40 mm", measured = "2 x" }`,
+		rests + `{ rest = "1 h", at = "26 C", as = "slab 40 mm" }, { shape = "loaf" }, ` +
+			`{ proof = "1 h", at = "30 C", as = "slab 40 mm", measured = "2 x" }`,
 	)
 	near(t, "hours times gas of the proof", proof.Stages[5].Hours.Mid*gas, ferment.DoublingE, 1e-9)
 	scale := proof.Stages[5].Hours.Mid / plain.Stages[5].Hours.Mid
@@ -290,17 +317,22 @@ func TestMeasuredRise(t *testing.T) {
 
 	// Two readings: each rules its own rise.
 	two := run(
-		rests + `{ rest = "1 h", at = "26 C", as = "slab 40 mm", measured = "2 x" }, { shape = "loaf" }, { proof = "1 h", at = "30 C", as = "slab 40 mm", measured = "3 x" }, { rest = "10 min", at = "30 C" }`,
+		rests + `{ rest = "1 h", at = "26 C", as = "slab 40 mm", measured = "2 x" }, ` +
+			`{ shape = "loaf" }, { proof = "1 h", at = "30 C", as = "slab 40 mm", ` +
+			`measured = "3 x" }, { rest = "10 min", at = "30 C" }`,
 	)
 	near(t, "bulk", (two.Stages[1].Hours.Mid+two.Stages[3].Hours.Mid)*gas, ferment.DoublingE, 1e-9)
 	near(t, "proof", two.Stages[5].Hours.Mid*gas, ferment.DoublingE*math.Log2(3), 1e-9)
 
-	// A temperature read later does not undo what the rise said of the yeast.
+	// A temperature read later does not undo what the rise said of
+	// the yeast.
 	later := run(
-		rests + `{ rest = "1 h", at = "26 C", as = "slab 40 mm", measured = "2 x" }, { chill = "6 h", as = "slab 40 mm", measured = "11 C" }`,
+		rests + `{ rest = "1 h", at = "26 C", as = "slab 40 mm", measured = "2 x" }, ` +
+			`{ chill = "6 h", as = "slab 40 mm", measured = "11 C" }`,
 	)
 	bare := run(
-		rests + `{ rest = "1 h", at = "26 C", as = "slab 40 mm" }, { chill = "6 h", as = "slab 40 mm", measured = "11 C" }`,
+		rests + `{ rest = "1 h", at = "26 C", as = "slab 40 mm" }, ` +
+			`{ chill = "6 h", as = "slab 40 mm", measured = "11 C" }`,
 	)
 	near(
 		t,

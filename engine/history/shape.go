@@ -39,7 +39,8 @@ func (f *Simulator) reshape(step *formula.Step) {
 			set(b)
 		}
 	case !step.Verb.Coils() || f.shape.pieces > 0:
-		if h, ok := f.freeStanding(f.shape.pieceKg, f.shape.mixedRho/1000); ok {
+		stand := f.standOf(step.Index+1, f.shape.pieceKg)
+		if h, ok := freeStanding(stand, f.shape.pieceKg, f.shape.mixedRho/1000); ok {
 			set(brick(h))
 		}
 	}
@@ -146,13 +147,26 @@ func brick(h geometry.HalfSize) heat.Body {
 // smallPieceKg is the weight up to which a piece is taken as a bun rather than a loaf.
 const smallPieceKg = 0.25
 
-// freeStanding gives a piece without a tin: a bun, or a loaf twice and a half as long as wide
-// (common practice, a guess).
-func (f *Simulator) freeStanding(kg, density float64) (geometry.HalfSize, bool) {
+// standOf is how a large piece stands at a step; nil for a bun, and where nothing says it.
+func (f *Simulator) standOf(index int, kg float64) *formula.Stand {
 	if kg <= smallPieceKg {
-		return geometry.BunHalfMM(kg*1000, density, geometry.BunHeight)
+		return nil
 	}
-	return geometry.LoafHalfMM(kg*1000, density, geometry.LoafLength, geometry.LoafHeight)
+	return f.setup.Part.StandAt(index)
+}
+
+// freeStanding gives a piece without a tin: a bun, or what its stand makes of it, of which a loaf
+// is taken where nothing is said.
+func freeStanding(as *formula.Stand, kg, density float64) (geometry.HalfSize, bool) {
+	switch {
+	case kg <= smallPieceKg:
+		return geometry.BunHalfMM(kg*1000, density, geometry.BunHeight)
+	case as == nil:
+		as = formula.UsualStand
+	case as.Ring:
+		return geometry.RingHalfMM(kg*1000, density, as.Long, as.High)
+	}
+	return geometry.LoafHalfMM(kg*1000, density, as.Long, as.High)
 }
 
 func (f *Simulator) massKg() float64 {

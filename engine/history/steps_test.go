@@ -12,7 +12,8 @@ import (
 	"forebake/engine/science/heat"
 )
 
-// filled is a setup whose filling weighs half a kilo and takes 3200 J/(kg K), against 2 kg at 2600.
+// filled is a setup whose filling weighs half a kilo and takes 3200
+// J/(kg K), against 2 kg at 2600.
 func filled(t tester, steps string, tC float64) history.Setup {
 	t.Helper()
 	s := setup(t, steps)
@@ -37,7 +38,8 @@ func TestFillingSharesItsHeat(t *testing.T) {
 		t,
 		filled(
 			t,
-			`{ sheet = "5 mm" }, { fill = "f" }, { shape = "loaf" }, { rest = "10 min", at = "room" }`,
+			`{ sheet = "5 mm" }, { fill = "f" }, { shape = "loaf" }, `+
+				`{ rest = "10 min", at = "room" }`,
 			45,
 		),
 	).Stages
@@ -61,7 +63,8 @@ func TestFillingSharesItsHeat(t *testing.T) {
 		second,
 		0.5,
 	) // the filled dough is taken to have the dough's specific heat
-	one := follow(t, filled(t, `{ fill = "f" }, { bake = "30 min", at = "180 C", core = "92 C" }`, 45)).Stages[1]
+	one := follow(t, filled(t, `{ fill = "f" }, { bake = "30 min", at = "180 C", core = "92 C" }`,
+		45)).Stages[1]
 	if r := twice[2].MinutesToCore.Mid / one.MinutesToCore.Mid; r < 0.99 || r > 1.01 {
 		t.Errorf(
 			"minutes to 92 C: in one step %v, in two %v",
@@ -75,23 +78,39 @@ func TestFillingSharesItsHeat(t *testing.T) {
 	}
 }
 
-// Nothing is known after something that is not written, and the reason stays with it.
+// Nothing is known after something that is not written, and the reason
+// stays with it.
 func TestNotWritten(t *testing.T) {
 	for _, test := range []struct {
 		name, steps, missing string
 		known                int // stages that are
 		change               func(*history.Setup)
 	}{
-		{"no start", `{ rest = "1 h", at = "room" }, { bake = "30 min", at = "190 C" }`, "the temperatures of all", 0, func(s *history.Setup) { s.Started, s.Missing = false, "the temperatures of all" }},
-		{"no start and no reason", `{ rest = "1 h", at = "room" }`, "the temperature that the part begins with", 0, func(s *history.Setup) { s.Started = false }},
-		{"no material", `{ rest = "1 h", at = "room" }`, "all amounts", 0, func(s *history.Setup) { s.Material, s.Missing = history.Material{}, "all amounts" }},
-		{"a hold without a place", `{ mix = "9 min" }, { hold = "1 h" }, { proof = "1 h", at = "30 C" }`, `at = "room" or a temperature in this hold`, 1, nil},
-		{"a chill without a time", `{ mix = "9 min" }, { chill = "?", as = "slab 40 mm" }, { sheet = "5 mm" }, { proof = "1 h", at = "30 C" }`, "the time of this chill", 1, nil},
-		{"a cook to nothing", `{ cook = "9 min", at = "180 C" }, { cool = "1 h", at = "room" }`, `to = "... C" in this cook`, 0, nil},
-		{"a filling that nobody knows", `{ mix = "9 min" }, { fill = "f" }, { proof = "1 h", at = "30 C" }`, `the amounts and the temperature of "f"`, 1, nil},
-		{"a filling that is open", `{ mix = "9 min" }, { fill = "?" }, { proof = "1 h", at = "30 C" }`, "the filling", 1, nil},
-		{"a bake without a time", `{ bake = "?", at = "190 C", core = "92 C" }, { cool = "1 h", at = "room" }`, "the time of this bake", 0, nil},
-		{"a cool oven", `{ bake = "30 min", at = "95 C", core = "92 C" }, { cool = "1 h", at = "room" }`, "an oven that is hot enough to bake in", 0, nil},
+		{"no start", `{ rest = "1 h", at = "room" }, { bake = "30 min", at = "190 C" }`,
+			"the temperatures of all", 0, func(s *history.Setup) {
+				s.Started, s.Missing = false, "the temperatures of all"
+			}},
+		{"no start and no reason", `{ rest = "1 h", at = "room" }`,
+			"the temperature that the part begins with", 0, func(s *history.Setup) {
+				s.Started = false
+			}},
+		{"no material", `{ rest = "1 h", at = "room" }`, "all amounts", 0, func(s *history.Setup) {
+			s.Material, s.Missing = history.Material{}, "all amounts"
+		}},
+		{"a hold without a place", `{ mix = "9 min" }, { hold = "1 h" }, ` +
+			`{ proof = "1 h", at = "30 C" }`, `at = "room" or a temperature in this hold`, 1, nil},
+		{"a chill without a time", `{ mix = "9 min" }, { chill = "?", as = "slab 40 mm" }, ` +
+			`{ sheet = "5 mm" }, { proof = "1 h", at = "30 C" }`, "the time of this chill", 1, nil},
+		{"a cook to nothing", `{ cook = "9 min", at = "180 C" }, { cool = "1 h", at = "room" }`,
+			`to = "... C" in this cook`, 0, nil},
+		{"a filling that nobody knows", `{ mix = "9 min" }, { fill = "f" }, ` +
+			`{ proof = "1 h", at = "30 C" }`, `the amounts and the temperature of "f"`, 1, nil},
+		{"a filling that is open", `{ mix = "9 min" }, { fill = "?" }, ` +
+			`{ proof = "1 h", at = "30 C" }`, "the filling", 1, nil},
+		{"a bake without a time", `{ bake = "?", at = "190 C", core = "92 C" }, ` +
+			`{ cool = "1 h", at = "room" }`, "the time of this bake", 0, nil},
+		{"a cool oven", `{ bake = "30 min", at = "95 C", core = "92 C" }, ` +
+			`{ cool = "1 h", at = "room" }`, "an oven that is hot enough to bake in", 0, nil},
 	} {
 		s := setup(t, test.steps)
 		if test.change != nil {
@@ -111,12 +130,14 @@ func TestNotWritten(t *testing.T) {
 			}
 		}
 	}
-	// A shape or a divide that takes time, and says nothing of where, changes nothing.
+	// A shape or a divide that takes time, and says nothing of where,
+	// changes nothing.
 	st := follow(
 		t,
 		setup(
 			t,
-			`{ mix = "9 min" }, { divide = "100 g", time = "10 min" }, { shape = "knots", time = "20 min" }, { proof = "1 h", at = "30 C" }`,
+			`{ mix = "9 min" }, { divide = "100 g", time = "10 min" }, `+
+				`{ shape = "knots", time = "20 min" }, { proof = "1 h", at = "30 C" }`,
 		),
 	).Stages
 	for i := range st {
@@ -127,19 +148,23 @@ func TestNotWritten(t *testing.T) {
 	near(t, "the proof's beginning", st[3].StartCore.Mid, 26, 1e-9)
 	near(t, "hours before it", st[3].StartH.Mid(), 0.15+0.5, 1e-12)
 	// The time to the core needs no time of its own.
-	if st := follow(t, setup(t, `{ bake = "?", at = "190 C", core = "92 C" }`)).Stages[0]; !st.HasCoreMinutes ||
+	if st := follow(t,
+		setup(t, `{ bake = "?", at = "190 C", core = "92 C" }`)).Stages[0]; !st.HasCoreMinutes ||
 		!(st.MinutesToCore.Mid > 5) {
 		t.Errorf("minutes to core %v", st.MinutesToCore)
 	}
 }
 
-// The part begins with its mix: what is soaked or melted for it before stands apart.
+// The part begins with its mix: what is soaked or melted for it before
+// stands apart.
 func TestBeforeTheMix(t *testing.T) {
 	st := follow(
 		t,
 		setup(
 			t,
-			`{ soak = "10 min", at = "40 C", with = "bread flour" }, { melt = "5 min", to = "45 C", with = "bread flour" }, { mix = "9 min", to = "24 C" }, { rest = "1 h", at = "26 C" }`,
+			`{ soak = "10 min", at = "40 C", with = "bread flour" }, `+
+				`{ melt = "5 min", to = "45 C", with = "bread flour" }, `+
+				`{ mix = "9 min", to = "24 C" }, { rest = "1 h", at = "26 C" }`,
 		),
 	).Stages
 	for i := range st {
@@ -169,7 +194,8 @@ func TestBeforeTheMix(t *testing.T) {
 		t,
 		setup(
 			t,
-			`{ cook = "5 min", to = "85 C" }, { mix = "1 min", to = "30 C" }, { cool = "1 min", at = "room" }`,
+			`{ cook = "5 min", to = "85 C" }, { mix = "1 min", to = "30 C" }, `+
+				`{ cool = "1 min", at = "room" }`,
 		),
 	).Stages
 	near(t, "after a mix to 30 C", st[1].Core.Mid, 30, 1e-9)
@@ -179,7 +205,8 @@ func TestBeforeTheMix(t *testing.T) {
 func TestFriedDoughIsDead(t *testing.T) {
 	s := setup(
 		t,
-		`{ rest = "1 h", at = "26 C" }, { cook = "2 min", core = "92 C" }, { cool = "6 h", at = "28 C" }`,
+		`{ rest = "1 h", at = "26 C" }, { cook = "2 min", core = "92 C" }, `+
+			`{ cool = "6 h", at = "28 C" }`,
 	)
 	ferments(&s, 2)
 	st := follow(t, s).Stages
@@ -190,18 +217,24 @@ func TestFriedDoughIsDead(t *testing.T) {
 
 // The tin may be named at the pan, at the proof or at the bake.
 func TestTinWhereverItIsNamed(t *testing.T) {
-	want := follow(t, setup(t, `{ pan = "x", tin = "long tin", count = 4 }, { proof = "1 h", at = "30 C" }, { bake = "30 min", at = "190 C", core = "92 C" }`)).Stages[2]
+	want := follow(t, setup(t, `{ pan = "x", tin = "long tin", count = 4 }, `+
+		`{ proof = "1 h", at = "30 C" }, { bake = "30 min", at = "190 C", core = "92 C" }`)).Stages[2]
 	h, ok := geometry.TinLoafHalfMM(500, geometry.ProofedDensity, 300, 100)
 	if !ok {
 		t.Fatal("no loaf")
 	}
 	near(t, "half height of the loaf", want.Body.Half[2], h.HeightMM/1000, 1e-9)
 	for _, steps := range []string{
-		`{ proof = "1 h", at = "30 C", tin = "long tin", count = 4 }, { bake = "30 min", at = "190 C", core = "92 C" }`,
-		`{ proof = "1 h", at = "30 C" }, { bake = "30 min", at = "190 C", core = "92 C", tin = "Long Tin", count = 4 }`,
-		`{ pan = "x", tin = "long tin", count = 4 }, { proof = "1 h", at = "30 C" }, { bake = "30 min", at = "190 C", core = "92 C", tin = "long tin", count = 4 }`,
-		`{ divide = "500 g" }, { pan = "x", tin = "long tin" }, { proof = "1 h", at = "30 C" }, { bake = "30 min", at = "190 C", core = "92 C" }`,
-		`{ divide = 4 }, { pan = "x", tin = "long tin" }, { proof = "1 h", at = "30 C" }, { bake = "30 min", at = "190 C", core = "92 C" }`,
+		`{ proof = "1 h", at = "30 C", tin = "long tin", count = 4 }, ` +
+			`{ bake = "30 min", at = "190 C", core = "92 C" }`,
+		`{ proof = "1 h", at = "30 C" }, { bake = "30 min", at = "190 C", core = "92 C", ` +
+			`tin = "Long Tin", count = 4 }`,
+		`{ pan = "x", tin = "long tin", count = 4 }, { proof = "1 h", at = "30 C" }, ` +
+			`{ bake = "30 min", at = "190 C", core = "92 C", tin = "long tin", count = 4 }`,
+		`{ divide = "500 g" }, { pan = "x", tin = "long tin" }, { proof = "1 h", at = "30 C" }, ` +
+			`{ bake = "30 min", at = "190 C", core = "92 C" }`,
+		`{ divide = 4 }, { pan = "x", tin = "long tin" }, { proof = "1 h", at = "30 C" }, ` +
+			`{ bake = "30 min", at = "190 C", core = "92 C" }`,
 	} {
 		st := follow(t, setup(t, steps)).Stages
 		last := st[len(st)-1]
@@ -216,7 +249,8 @@ func TestTinWhereverItIsNamed(t *testing.T) {
 			)
 		}
 	}
-	// How many a formula makes stands in for a divide that nobody wrote.
+	// How many a formula makes stands in for a divide that
+	// nobody wrote.
 	s := setup(t, `{ bake = "30 min", at = "190 C", core = "92 C" }`)
 	whole := follow(t, s).Stages[0].MinutesToCore.Mid
 	s.Part.Formula.Makes.Pieces = 20
@@ -235,8 +269,8 @@ func TestTinWhereverItIsNamed(t *testing.T) {
 	}
 }
 
-// No crumb passes boiling, whatever the oven and the altitude, and the core is the bake's own
-// figure.
+// No crumb passes boiling, whatever the oven and the altitude, and the
+// core is the bake's own figure.
 func TestBakeIsCapped(t *testing.T) {
 	for _, altitude := range []float64{0, 500, 1500, 2000} {
 		boils := bake.BoilingPointC(altitude)
@@ -262,7 +296,8 @@ func TestBakeIsCapped(t *testing.T) {
 			}
 		}
 	}
-	st := follow(t, setup(t, `{ divide = "60 g" }, { bake = "15 min", at = "190 C", core = "92 C" }`)).Stages[1]
+	st := follow(t, setup(t, `{ divide = "60 g" }, { bake = "15 min", at = "190 C", `+
+		`core = "92 C" }`)).Stages[1]
 	h, _ := geometry.BunHalfMM(2000.0/33, geometry.ProofedDensity, geometry.BunHeight)
 	bun := bake.Piece{
 		Body:        heat.EllipsoidOf(2*h.LengthMM/1000, 2*h.WidthMM/1000, 2*h.HeightMM/1000),
@@ -277,7 +312,8 @@ func TestBakeIsCapped(t *testing.T) {
 	nearBand(t, "core", st.Core, bake.CoreAfter(15), 1e-9)
 }
 
-// The oven counts: at 110 C the same piece is long in coming, and its kind and a tin count too.
+// The oven counts: at 110 C the same piece is long in coming, and its
+// kind and a tin count too.
 func TestTheOvenCounts(t *testing.T) {
 	minutes := func(steps string) figure.Estimate {
 		t.Helper()
@@ -302,7 +338,8 @@ func TestTheOvenCounts(t *testing.T) {
 		`{ divide = "500 g" }, { bake = "30 min", at = "180 C", core = "92 C", by = "fan oven" }`,
 	)
 	static := minutes(
-		`{ divide = "500 g" }, { bake = "30 min", at = "180 C", core = "92 C", by = "static oven" }`,
+		`{ divide = "500 g" }, { bake = "30 min", at = "180 C", core = "92 C", ` +
+			`by = "static oven" }`,
 	)
 	steam := minutes(
 		`{ divide = "500 g" }, { bake = "30 min", at = "180 C", core = "92 C", by = "steam oven" }`,
@@ -314,16 +351,18 @@ func TestTheOvenCounts(t *testing.T) {
 	if !(open.Low <= hot.Low && open.High >= cool.High) {
 		t.Errorf("an oven that is not written: %v", open)
 	}
-	st := follow(t, setup(t, `{ divide = "500 g" }, { bake = "30 min", at = "360 C", core = "92 C" }`)).Stages[1]
+	st := follow(t, setup(t, `{ divide = "500 g" }, { bake = "30 min", at = "360 C", `+
+		`core = "92 C" }`)).Stages[1]
 	unknown(
 		t,
 		st,
-		"a core that was read at the end of this bake: the oven is 360 C; bakes are reckoned from 110 to 350 C",
+		"a core that was read at the end of this bake: the oven is 360 C; bakes are reckoned "+
+			"from 110 to 350 C",
 	)
 }
 
-// Surroundings as warm as the part change nothing; thin, huge, frozen and boiling parts end in
-// figures.
+// Surroundings as warm as the part change nothing; thin, huge, frozen
+// and boiling parts end in figures.
 func TestOddCorners(t *testing.T) {
 	nearBand(
 		t,
@@ -333,11 +372,18 @@ func TestOddCorners(t *testing.T) {
 		1e-9,
 	)
 	for _, steps := range []string{
-		`{ proof = "400 h", at = "30 C" }`, `{ proof = "400 h", at = "45 C", as = "slab 300 mm" }`, `{ chill = "60 day" }`, `{ rest = "1 s", at = "room" }`,
-		`{ chill = "6 h", as = "slab 0.01 mm" }`, `{ chill = "6 h", as = "log 0.01 mm" }`, `{ chill = "6 h", as = "log 3 m" }`, `{ chill = "6 h", as = "pieces 1 mg" }`,
-		`{ chill = "6 h", as = "slab 3 m" }`, `{ freeze = "9 h", at = "-80 C" }, { thaw = "9 h", at = "fridge" }, { proof = "9 h", at = "40 C" }`,
-		`{ sheet = "0.01 mm" }, { rest = "1 h", at = "room" }`, `{ divide = "0.1 g" }, { proof = "1 h", at = "30 C" }, { bake = "1 h", at = "250 C" }`,
-		`{ divide = "1000 kg" }, { proof = "1 h", at = "30 C" }`, `{ rest = "1 h", at = "room" }, { rest = "1 h", at = "22.0000001 C" }, { rest = "1 h", at = "21.9999999 C" }`,
+		`{ proof = "400 h", at = "30 C" }`, `{ proof = "400 h", at = "45 C", as = "slab 300 mm" }`,
+		`{ chill = "60 day" }`, `{ rest = "1 s", at = "room" }`,
+		`{ chill = "6 h", as = "slab 0.01 mm" }`, `{ chill = "6 h", as = "log 0.01 mm" }`,
+		`{ chill = "6 h", as = "log 3 m" }`, `{ chill = "6 h", as = "pieces 1 mg" }`,
+		`{ chill = "6 h", as = "slab 3 m" }`,
+		`{ freeze = "9 h", at = "-80 C" }, { thaw = "9 h", at = "fridge" }, ` +
+			`{ proof = "9 h", at = "40 C" }`,
+		`{ sheet = "0.01 mm" }, { rest = "1 h", at = "room" }`,
+		`{ divide = "0.1 g" }, { proof = "1 h", at = "30 C" }, { bake = "1 h", at = "250 C" }`,
+		`{ divide = "1000 kg" }, { proof = "1 h", at = "30 C" }`,
+		`{ rest = "1 h", at = "room" }, { rest = "1 h", at = "22.0000001 C" }, ` +
+			`{ rest = "1 h", at = "21.9999999 C" }`,
 	} {
 		for _, gas := range []float64{0, 1e-9, 1, 50} {
 			for _, start := range []float64{-273.15, -18, 0, 26, 99} {
@@ -355,14 +401,16 @@ func TestOddCorners(t *testing.T) {
 						}
 						continue
 					}
-					for _, b := range []figure.Estimate{st.StartCore, st.Core, st.Mean, st.Surface, st.CoreMax, st.Hours} {
+					for _, b := range []figure.Estimate{st.StartCore, st.Core, st.Mean, st.Surface,
+						st.CoreMax, st.Hours} {
 						held(t, "a figure", b, steps)
 					}
 				}
 				var f history.Simulator
 				for _, step := range s.Part.Steps {
 					if b, ok := f.TimeTo(s, step, 10); ok &&
-						(math.IsNaN(b.Low) || math.IsNaN(b.Mid) || math.IsNaN(b.High) || b.Low < 0) {
+						(math.IsNaN(b.Low) || math.IsNaN(b.Mid) || math.IsNaN(b.High) ||
+							b.Low < 0) {
 						t.Errorf("%s from %v C: time to 10 C is %v", steps, start, b)
 					}
 				}

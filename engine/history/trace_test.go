@@ -10,9 +10,9 @@ import (
 	"forebake/engine/history"
 )
 
-// The course of a wait begins and ends where the stage does, goes forward in time, and lies on the
-// line that a cooling or warming body takes: following the same wait for a part of its time ends on
-// it.
+// The course of a wait begins and ends where the stage does, goes
+// forward in time, and lies on the line that a cooling or warming body
+// takes: following the same wait for a part of its time ends on it.
 func TestTraceLiesOnTheCourse(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		minutes := rapid.IntRange(4, 600).Draw(t, "minutes")
@@ -48,7 +48,8 @@ func TestTraceLiesOnTheCourse(t *testing.T) {
 				}
 			}
 		}
-		if last := whole.Trace[1][len(whole.Trace[1])-1]; math.Abs(last.Core-whole.Core.Mid) > 1e-6 {
+		if last := whole.Trace[1][len(whole.Trace[1])-1]; math.Abs(last.Core-
+			whole.Core.Mid) > 1e-6 {
 			t.Fatalf("the middle run ends at %v, its course at %v", whole.Core.Mid, last.Core)
 		}
 		k := rapid.IntRange(1, len(whole.Trace[1])-2).Draw(t, "point")
@@ -68,8 +69,8 @@ func TestTraceLiesOnTheCourse(t *testing.T) {
 	})
 }
 
-// Straight lines between the points of a cooling lie above it, which is the careful side, and not
-// by much.
+// Straight lines between the points of a cooling lie above it, which is
+// the careful side, and not by much.
 func TestTraceIsFineEnough(t *testing.T) {
 	for _, as := range []string{"tray 10 mm", "tray 40 mm", "bowl"} {
 		s := setup(t, fmt.Sprintf(`{ chill = "8 h", at = "3 C", as = %q }`, as))

@@ -92,8 +92,8 @@ func Default() *House {
 	return &House{Kitchen: kitchen.Default(), Larder: larder.New(), FailAt: finding.Stop}
 }
 
-// FormulaOptions returns the options for reading a formula
-// of this house.
+// FormulaOptions returns the options for reading a formula of
+// this house.
 func (h *House) FormulaOptions() formula.Options {
 	return formula.Options{Larder: h.Larder, Tins: h.Kitchen.TinNames(), Units: h.Kitchen.Units}
 }
@@ -419,8 +419,8 @@ func (h *House) readIngredient(r *reading.Reader, b *hclsyntax.Block) {
 	}
 }
 
-// readLike finds the ingredient that a house's own is like. What its name says of a harm, the
-// other must hold too.
+// readLike finds the ingredient that a house's own is like. What its
+// name says of a harm, the other must hold too.
 func (h *House) readLike(r *reading.Reader, a *hclsyntax.Attribute, name string) (
 	*larder.Item, bool,
 ) {
@@ -446,8 +446,8 @@ func (h *House) readLike(r *reading.Reader, a *hclsyntax.Attribute, name string)
 	return nil, false
 }
 
-// readPrice reads "9.20 per kg" or "0.30 per piece"; pieceG is what one piece weighs, 0 where that
-// is not known.
+// readPrice reads "9.20 per kg" or "0.30 per piece"; pieceG is what one
+// piece weighs, 0 where that is not known.
 func readPrice(r *reading.Reader, e hclsyntax.Expression, what string, pieceG float64) (
 	larder.Price, bool) {
 	text, at, ok := r.Text(e, what)
@@ -464,8 +464,8 @@ func readPrice(r *reading.Reader, e hclsyntax.Expression, what string, pieceG fl
 	return larder.Price{}, false
 }
 
-// readPrices reads prices = { "sugar" = "1.10 per kg" }: what an item of the larder costs, all its
-// other figures as they are.
+// readPrices reads prices = { "sugar" = "1.10 per kg" }: what an item
+// of the larder costs, all its other figures as they are.
 func (h *House) readPrices(r *reading.Reader, a *hclsyntax.Attribute) {
 	pairs, _ := r.Pairs(a.Expr, "prices", nil)
 	var seen reading.Names
@@ -571,8 +571,8 @@ func scaleSugars(item *larder.Item, before larder.Item) {
 	item.Sucrose = item.Sugars
 }
 
-// readAllergens reads allergen codes of both jurisdictions: "milk",
-// "nuts:almond".
+// readAllergens reads allergen codes of both jurisdictions:
+// "milk", "nuts:almond".
 func readAllergens(r *reading.Reader, e hclsyntax.Expression, item *larder.Item) {
 	names, places, _ := r.Texts(e, "allergens")
 	item.US, item.EU, item.Undeclared = nil, nil, false
@@ -600,7 +600,8 @@ func readAllergens(r *reading.Reader, e hclsyntax.Expression, item *larder.Item)
 	}
 }
 
-// perUnit reads a number or a range followed by a fixed unit: "9.20 per kg".
+// perUnit reads a number or a range followed by a fixed unit: "9.20
+// per kg".
 func perUnit(text, unit string) (figure.Interval, bool) {
 	number, ok := strings.CutSuffix(strings.ToLower(strings.Join(strings.Fields(text), " ")), unit)
 	if !ok {

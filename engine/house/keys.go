@@ -16,7 +16,8 @@ var Keys = []struct{ Block, Name, Default, Means string }{
 	{"house", "fail_at", "stop", "the level from which findings fail a run: stop, risk or note"},
 	{
 		"house", "prices", "none",
-		"what ingredients cost, by name: { \"sugar\" = \"1.10 per kg\", \"egg\" = \"0.30 per piece\" }",
+		"what ingredients cost, by name: { \"sugar\" = \"1.10 per kg\", " +
+			"\"egg\" = \"0.30 per piece\" }",
 	},
 	{"house", "kitchen", "", "block: the room, the cold and the equipment"},
 	{"house", "tin", "", "block: a baking tin, by name"},

@@ -14,8 +14,9 @@ import (
 	"forebake/engine/source"
 )
 
-// label reads the figures of a house's ingredient. Each may be a range or "?": then the item holds
-// what it may be, with one figure each (larder.Item.Readings).
+// label reads the figures of a house's ingredient. Each may be a
+// range or "?": then the item holds what it may be, with one figure
+// each (larder.Item.Readings).
 type label struct {
 	reader *reading.Reader
 	attr   hclsyntax.Attributes
@@ -35,9 +36,11 @@ type spanned struct {
 }
 
 // percents are the keys in % of the mass.
-var percents = []string{"water", "protein", "fat", "sugar", "salt", "alcohol", "flour", "carbohydrate"}
+var percents = []string{"water", "protein", "fat", "sugar", "salt", "alcohol", "flour",
+	"carbohydrate"}
 
-// What may stand for "?" (judgement: from the least to the most that a food has).
+// What may stand for "?" (judgement: from the least to the most that a
+// food has).
 var (
 	anyPercent = []float64{0, 5, 15, 35, 65, 100}
 	anyDensity = []float64{0.1, 0.5, 1, 1.5}
@@ -115,7 +118,8 @@ func (l *label) span(key string, anything []float64,
 	}
 }
 
-// compose makes the item of the figures that a label gives; fault says what is wrong with them.
+// compose makes the item of the figures that a label gives; fault says
+// what is wrong with them.
 func (l *label) compose(values map[string]float64) (item larder.Item, fault string) {
 	item = l.before
 	set := func(key string, to *float64) {
@@ -152,7 +156,8 @@ func (l *label) compose(values map[string]float64) (item larder.Item, fault stri
 		fault = fmt.Sprintf("ingredient %q adds up to %s of 100 g: check its figures", l.name,
 			quantity.Format(sum, "g"))
 	} else if item.Sugars > item.Carbohydrate+2 {
-		fault = fmt.Sprintf("ingredient %q has more sugar (%s) than carbohydrate (%s): check its figures",
+		fault = fmt.Sprintf(
+			"ingredient %q has more sugar (%s) than carbohydrate (%s): check its figures",
 			l.name, quantity.Format(item.Sugars, "%"), quantity.Format(item.Carbohydrate, "%"))
 	}
 	set("density", &item.Density)
@@ -163,7 +168,8 @@ func (l *label) compose(values map[string]float64) (item larder.Item, fault stri
 	return item, fault
 }
 
-// item gives the ingredient, with what it may be where figures are ranges or "?".
+// item gives the ingredient, with what it may be where figures are
+// ranges or "?".
 func (l *label) item() larder.Item {
 	l.read()
 	item, fault := l.compose(l.values)
@@ -197,7 +203,8 @@ func (l *label) item() larder.Item {
 		item.Open = strings.Join(open, " and ") + " of the house's " + l.name
 	}
 	for _, values := range l.readings() {
-		// What cannot be is no reading: figures that add up to more than the whole.
+		// What cannot be is no reading: figures that add up to more
+		// than the whole.
 		if one, wrong := l.compose(values); wrong == "" {
 			one.Name = l.name
 			one.PerMl, one.PerPiece, one.FlourSpan = item.PerMl, item.PerPiece, item.FlourSpan
@@ -218,8 +225,8 @@ func alike(item *larder.Item) {
 	}
 }
 
-// readings lists the figures with each spanned one at each of its values, and all of them at their
-// least and at their most.
+// readings lists the figures with each spanned one at each of its
+// values, and all of them at their least and at their most.
 func (l *label) readings() []map[string]float64 {
 	var out []map[string]float64
 	put := func(pick func(s spanned) float64) {

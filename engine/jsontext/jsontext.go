@@ -1,6 +1,7 @@
-// Package jsontext writes JSON objects with long lists, item by item: as one text a list of a large
-// collection would take several times the memory of the whole check. It knows nothing of what it
-// writes; the formats and the pages call it.
+// Package jsontext writes JSON objects with long lists, item by item:
+// as one text a list of a large collection would take several times the
+// memory of the whole check. It knows nothing of what it writes; the
+// formats and the pages call it.
 package jsontext
 
 import (
@@ -17,15 +18,17 @@ import (
 	"forebake/engine/source"
 )
 
-// List is a list of a JSON object that is written item by item. The writer takes every item.
+// List is a list of a JSON object that is written item by item. The
+// writer takes every item.
 type List struct {
 	Indent string // of its key
 	Key    string
 	Items  iter.Seq[any]
 }
 
-// WriteInto writes an object as Write does, and fills in the items of its lists. The lists are
-// empty in the object, and named in their order.
+// WriteInto writes an object as Write does, and fills in the items
+// of its lists. The lists are empty in the object, and named in
+// their order.
 func WriteInto(w io.Writer, object any, lists ...List) error {
 	out := bufio.NewWriterSize(w, 1<<16)
 	rest, err := indented(object, "")
@@ -33,7 +36,8 @@ func WriteInto(w io.Writer, object any, lists ...List) error {
 		return err
 	}
 	for _, l := range lists {
-		// No text of a file can hold a line end as it is, so this is the object's own.
+		// No text of a file can hold a line end as it is, so this is
+		// the object's own.
 		mark := "\n" + l.Indent + "\"" + l.Key + "\": ["
 		before, after, ok := strings.Cut(rest, mark+"]")
 		if !ok {
@@ -54,7 +58,8 @@ func WriteInto(w io.Writer, object any, lists ...List) error {
 	return out.Flush()
 }
 
-// itemsAtOnce is how many items of a list one worker lays out at a time.
+// itemsAtOnce is how many items of a list one worker lays out at
+// a time.
 const itemsAtOnce = 64
 
 // chunk is some items of a list, laid out by a worker.
@@ -65,9 +70,9 @@ type chunk struct {
 	done  chan struct{}
 }
 
-// writeItems writes the items of a list in their order; some reports whether there are any. They
-// are laid out on all processors, a few at a time: the report of a large collection takes as long
-// as its check.
+// writeItems writes the items of a list in their order; some reports
+// whether there are any. They are laid out on all processors, a few at
+// a time: the report of a large collection takes as long as its check.
 func writeItems(out *bufio.Writer, l List) (some bool, err error) {
 	crew := max(1, runtime.GOMAXPROCS(0))
 	work, order := make(chan *chunk, crew), make(chan *chunk, 2*crew)
@@ -128,7 +133,8 @@ func writeItems(out *bufio.Writer, l List) (some bool, err error) {
 	return some, err
 }
 
-// layOut writes items with commas between them, each on lines of its own.
+// layOut writes items with commas between them, each on lines of
+// its own.
 func layOut(out *bytes.Buffer, items []any, indent string) error {
 	var b bytes.Buffer
 	e := json.NewEncoder(&b)
@@ -153,7 +159,8 @@ func layOut(out *bytes.Buffer, items []any, indent string) error {
 	return nil
 }
 
-// isPlain reports whether a text holds only line ends and what every terminal shows as it is.
+// isPlain reports whether a text holds only line ends and what every
+// terminal shows as it is.
 func isPlain(text []byte) bool {
 	for _, c := range text {
 		if (c < ' ' || c > '~') && c != '\n' {
@@ -163,8 +170,8 @@ func isPlain(text []byte) bool {
 	return true
 }
 
-// Write writes indented JSON. Characters that control a terminal are written as JSON escapes;
-// all others stay readable.
+// Write writes indented JSON. Characters that control a terminal are
+// written as JSON escapes; all others stay readable.
 func Write(w io.Writer, v any) error { return WriteInto(w, v) }
 
 func indented(v any, prefix string) (string, error) {
@@ -178,7 +185,8 @@ func indented(v any, prefix string) (string, error) {
 	return escaped(b.String()), nil
 }
 
-// escaped replaces every character that source.Safe refuses by its JSON escape.
+// escaped replaces every character that source.Safe refuses by its
+// JSON escape.
 func escaped(s string) string {
 	var b strings.Builder
 	for _, line := range strings.SplitAfter(s, "\n") {

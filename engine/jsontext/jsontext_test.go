@@ -15,8 +15,8 @@ func each[T any](list []T) iter.Seq[any] {
 	}
 }
 
-// TestWriteIntoIsWrite holds the object written item by item to the same object written as a
-// whole, whatever the items hold.
+// TestWriteIntoIsWrite holds the object written item by item to the
+// same object written as a whole, whatever the items hold.
 func TestWriteIntoIsWrite(t *testing.T) {
 	type object struct {
 		A    string           `json:"a"`
@@ -33,7 +33,8 @@ func TestWriteIntoIsWrite(t *testing.T) {
 	more := []string{"x", "\"more\": []", "<&>"}
 	for _, n := range []int{0, 1, 3} {
 		var whole, parts bytes.Buffer
-		if err := Write(&whole, object{"\n  \"some\": []", some[:n], []string{}, more[:n], 7}); err != nil {
+		if err := Write(&whole, object{"\n  \"some\": []", some[:n], []string{}, more[:n],
+			7}); err != nil {
 			t.Fatal(err)
 		}
 		err := WriteInto(

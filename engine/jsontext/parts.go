@@ -8,7 +8,8 @@ import (
 	"strings"
 )
 
-// Filled makes every missing list of a value an empty one, so that a reader need not ask.
+// Filled makes every missing list of a value an empty one, so that a
+// reader need not ask.
 func Filled[T any](v T) T {
 	fill(reflect.ValueOf(&v).Elem())
 	return v
@@ -36,7 +37,8 @@ func fill(v reflect.Value) {
 	}
 }
 
-// Capped counts the bytes of a text, and keeps them while they are no more than Most.
+// Capped counts the bytes of a text, and keeps them while they are no
+// more than Most.
 type Capped struct {
 	bytes.Buffer
 	Most, Size int
@@ -49,8 +51,9 @@ func (c *Capped) Write(p []byte) (int, error) {
 	return len(p), nil
 }
 
-// Reference makes a relative reference (RFC 3986) of a path with slashes, percent-encoded. A colon is encoded too: the
-// text before it would be read as a scheme. A path from the root becomes a file URI.
+// Reference makes a relative reference (RFC 3986) of a path with
+// slashes, percent-encoded. A colon is encoded too: the text before it
+// would be read as a scheme. A path from the root becomes a file URI.
 func Reference(name string) string {
 	parts := strings.Split(name, "/")
 	for i, part := range parts {

@@ -18,8 +18,8 @@ type law struct {
 }
 
 // laws holds the limits of each code, and under "" those of a kitchen
-// that names no code. They are computed on first use, because most
-// runs need none.
+// that names no code. They are computed on first use, because most runs
+// need none.
 var laws = sync.OnceValue(func() map[string]law {
 	strictest := microbe.Strictest(Codes...)
 	ofAll := joinAnd(Codes)
@@ -100,8 +100,8 @@ func (k *Kitchen) FigureSource(name string) string {
 	return l.Source
 }
 
-// LawSources lists the section of each code that has a figure
-// of that name.
+// LawSources lists the section of each code that has a figure of
+// that name.
 func LawSources(name string) string {
 	var list []string
 	for _, code := range Codes {

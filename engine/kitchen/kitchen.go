@@ -37,15 +37,17 @@ type Kitchen struct {
 	Code   string
 	CodeAt source.Place
 	Tins   []Tin
-	// Units is whose measures the kitchen uses: one of UnitNames, or "" where it does not say.
+	// Units is whose measures the kitchen uses: one of UnitNames, or ""
+	// where it does not say.
 	Units string
 
 	written map[string]bool         // keys of the block that stand in it
 	open    map[string]source.Place // keys that are "?", to be decided
 }
 
-// UnitNames are whose measures a kitchen can name. Pints and fluid ounces differ between the US and
-// the UK, and so do the sizes of eggs; a US kitchen reads temperatures in Fahrenheit too.
+// UnitNames are whose measures a kitchen can name. Pints and fluid
+// ounces differ between the US and the UK, and so do the sizes of eggs;
+// a US kitchen reads temperatures in Fahrenheit too.
 var UnitNames = []string{"metric", "uk", "us"}
 
 // Oven is what the house's oven takes at once.
@@ -65,8 +67,9 @@ type Span struct {
 	Readings []*Kitchen
 }
 
-// figureKey is a figure of a kitchen for which a range or "?" may stand: the field, its bounds, and
-// what may stand for "?" (judgement: from the least to the most, and where answers turn).
+// figureKey is a figure of a kitchen for which a range or "?" may
+// stand: the field, its bounds, and what may stand for "?" (judgement:
+// from the least to the most, and where answers turn).
 type figureKey struct {
 	name     string
 	field    func(*Kitchen) *reading.Given
@@ -74,25 +77,44 @@ type figureKey struct {
 }
 
 var figureKeys = []figureKey{
-	{"room", func(k *Kitchen) *reading.Given { return &k.Room }, []float64{-10, 10, 18, 24, 30, 38, 50}},
-	{"fridge", func(k *Kitchen) *reading.Given { return &k.Fridge }, []float64{-5, 2, 4.5, 6, 9, 14, 20}},
-	{"freezer", func(k *Kitchen) *reading.Given { return &k.Freezer }, []float64{-90, -25, -18, -10, 0}},
-	{"altitude", func(k *Kitchen) *reading.Given { return &k.Altitude }, []float64{0, 600, 1500, 3000, 6000}},
-	{"scale", func(k *Kitchen) *reading.Given { return &k.Scale }, []float64{0.01, 0.1, 1, 5, 50, 1000}},
-	{"bowl", func(k *Kitchen) *reading.Given { return &k.Bowl }, []float64{100, 1000, 5000, 20000, 1e6}},
-	{"bench", func(k *Kitchen) *reading.Given { return &k.BenchLength }, []float64{300, 700, 1200, 2400, 10000}},
-	{"bench", func(k *Kitchen) *reading.Given { return &k.BenchWidth }, []float64{200, 400, 700, 1200, 5000}},
-	{"friction", func(k *Kitchen) *reading.Given { return &k.Friction }, []float64{0, 2, 5, 9, 14, 20}},
+	{"room", func(k *Kitchen) *reading.Given {
+		return &k.Room
+	}, []float64{-10, 10, 18, 24, 30, 38, 50}},
+	{"fridge", func(k *Kitchen) *reading.Given {
+		return &k.Fridge
+	}, []float64{-5, 2, 4.5, 6, 9, 14, 20}},
+	{"freezer", func(k *Kitchen) *reading.Given {
+		return &k.Freezer
+	}, []float64{-90, -25, -18, -10, 0}},
+	{"altitude", func(k *Kitchen) *reading.Given {
+		return &k.Altitude
+	}, []float64{0, 600, 1500, 3000, 6000}},
+	{"scale", func(k *Kitchen) *reading.Given {
+		return &k.Scale
+	}, []float64{0.01, 0.1, 1, 5, 50, 1000}},
+	{"bowl", func(k *Kitchen) *reading.Given {
+		return &k.Bowl
+	}, []float64{100, 1000, 5000, 20000, 1e6}},
+	{"bench", func(k *Kitchen) *reading.Given {
+		return &k.BenchLength
+	}, []float64{300, 700, 1200, 2400, 10000}},
+	{"bench", func(k *Kitchen) *reading.Given {
+		return &k.BenchWidth
+	}, []float64{200, 400, 700, 1200, 5000}},
+	{"friction", func(k *Kitchen) *reading.Given {
+		return &k.Friction
+	}, []float64{0, 2, 5, 9, 14, 20}},
 }
 
-// anyTin are tins that may stand for "?", length, width and height in mm.
+// anyTin are tins that may stand for "?", length, width and height
+// in mm.
 var anyTin = [][3]float64{
 	{10, 10, 10}, {60, 60, 35}, {120, 80, 60}, {200, 100, 80}, {300, 100, 100}, {260, 260, 80},
 	{400, 130, 130}, {600, 400, 200},
 }
 
-// Spans gives the kitchen with one figure for each that is open or a range. Of the tins only those
-// count that hasTin names.
+// Spans gives the kitchen with one figure for each that is open or a
+// range. Of the tins only those count that hasTin names.
 func (k *Kitchen) Spans(hasTin func(name string) bool) []Span {
 	var out []Span
 	for _, key := range figureKeys {
@@ -126,7 +148,12 @@ func (k *Kitchen) Spans(hasTin func(name string) bool) []Span {
 		if len(boxes) < 2 || !hasTin(t.Name) {
 			continue
 		}
-		one := Span{What: fmt.Sprintf("the inside of tin %q", t.Name), Place: t.Place, Open: t.Open, IsTin: true}
+		one := Span{
+			What:  fmt.Sprintf("the inside of tin %q", t.Name),
+			Place: t.Place,
+			Open:  t.Open,
+			IsTin: true,
+		}
 		for _, box := range boxes {
 			other := *k
 			other.Tins = slices.Clone(k.Tins)
@@ -138,12 +165,15 @@ func (k *Kitchen) Spans(hasTin func(name string) bool) []Span {
 	return out
 }
 
-// Assumed lists the figures that no house file gives, with the defaults that stand for them. The
-// code of law is none of them: without one the strictest figures hold.
+// Assumed lists the figures that no house file gives, with the defaults
+// that stand for them. The code of law is none of them: without one the
+// strictest figures hold.
 func (k *Kitchen) Assumed() []string {
 	var out []string
 	for _, key := range Keys {
-		isFigure := slices.ContainsFunc(figureKeys, func(f figureKey) bool { return f.name == key.Name })
+		isFigure := slices.ContainsFunc(figureKeys, func(f figureKey) bool {
+			return f.name == key.Name
+		})
 		if isFigure && !k.written[key.Name] {
 			out = append(out, key.Name+" "+key.Default)
 		}
@@ -151,8 +181,9 @@ func (k *Kitchen) Assumed() []string {
 	return out
 }
 
-// boxesOf are the boxes that stand for the ranges of a tin's sides: the ends, and some between in even
-// ratios, for a loaf bakes slowest in a tin that is about as wide as the dough in it is high.
+// boxesOf are the boxes that stand for the ranges of a tin's sides: the
+// ends, and some between in even ratios, for a loaf bakes slowest in a
+// tin that is about as wide as the dough in it is high.
 func boxesOf(sides [3]figure.Interval) [][3]float64 {
 	out := figure.Corners(sides)
 	if len(out) == 1 {
@@ -176,7 +207,8 @@ func boxesOf(sides [3]figure.Interval) [][3]float64 {
 // mostBoxes bounds the boxes of one tin.
 const mostBoxes = 32
 
-// At gives the temperature of a place by the key that sets it: "room", "fridge", "freezer".
+// At gives the temperature of a place by the key that sets it: "room",
+// "fridge", "freezer".
 func (k *Kitchen) At(key string) (reading.Given, bool) {
 	switch key {
 	case "room":
@@ -233,8 +265,8 @@ var Keys = []struct{ Name, Default, Means string }{
 	{"altitude", "0 m", "height above the sea: water boils cooler high up"},
 }
 
-// Default returns the kitchen without a house file (common
-// practice, no source).
+// Default returns the kitchen without a house file (common practice,
+// no source).
 func Default() *Kitchen {
 	return &Kitchen{
 		Room:        defaultOf(quantity.Temperature, 22),
@@ -285,7 +317,8 @@ func Read(r *reading.Reader, b *hclsyntax.Block, k *Kitchen) {
 	}
 }
 
-// readFigures reads the temperatures, weights and the height of a kitchen.
+// readFigures reads the temperatures, weights and the height of
+// a kitchen.
 func (k *Kitchen) readFigures(r *reading.Reader, b *hclsyntax.Block) {
 	set := func(to *reading.Given, key string, kinds quantity.Kinds, lo, hi float64, usual string) {
 		a := b.Body.Attributes[key]
@@ -372,7 +405,8 @@ func (k *Kitchen) readOven(r *reading.Reader, a *hclsyntax.Attribute) {
 	}
 }
 
-// openFigure keeps that a figure is "?": it spans all that may stand there.
+// openFigure keeps that a figure is "?": it spans all that may
+// stand there.
 func (k *Kitchen) openFigure(name string, at source.Place) {
 	k.open[name] = at
 	for _, key := range figureKeys {
@@ -416,8 +450,18 @@ func readArea(r *reading.Reader, text string, at source.Place, what string) (
 	return length, width, ok1 && ok2
 }
 
-// openTin is a tin whose size is to be decided.
-func openTin(name string, at source.Place) Tin {
+// SizedTin is a tin of which each side is a range, length, width and
+// height in mm.
+func SizedTin(name string, at source.Place, sides [3]figure.Interval, round bool) Tin {
+	t := Tin{Name: name, Place: at, Sides: sides, Round: round}
+	for i, side := range sides {
+		t.Inside[i] = (side.Lo + side.Hi) / 2
+	}
+	return t
+}
+
+// OpenTin is a tin whose size is to be decided.
+func OpenTin(name string, at source.Place) Tin {
 	t := Tin{Name: name, Place: at, Open: true, Inside: anyTin[len(anyTin)/2]}
 	for i, x := range t.Inside {
 		t.Sides[i] = figure.Point(x)
@@ -425,13 +469,13 @@ func openTin(name string, at source.Place) Tin {
 	return t
 }
 
-// WithOpenTin gives the kitchen with one more tin, whose size is to be decided, unless it has one of
+// WithTin gives the kitchen with one more tin, unless it has one of
 // that name.
-func (k *Kitchen) WithOpenTin(name string, at source.Place) *Kitchen {
-	if _, has := k.TinNamed(name); has {
+func (k *Kitchen) WithTin(t Tin) *Kitchen {
+	if _, has := k.TinNamed(t.Name); has {
 		return k
 	}
 	with := *k
-	with.Tins = append(slices.Clone(k.Tins), openTin(name, at))
+	with.Tins = append(slices.Clone(k.Tins), t)
 	return &with
 }

@@ -37,7 +37,7 @@ func ReadTin(r *reading.Reader, b *hclsyntax.Block, k *Kitchen) {
 		return
 	}
 	if r.IsOpen(a.Expr) {
-		t = openTin(t.Name, t.Place)
+		t = OpenTin(t.Name, t.Place)
 	} else if text, at, ok := r.Text(a.Expr, "inside"); ok {
 		t.readInside(r, text, at)
 	}
@@ -57,7 +57,8 @@ func ReadTin(r *reading.Reader, b *hclsyntax.Block, k *Kitchen) {
 	k.Tins = append(k.Tins, t)
 }
 
-// readInside reads "300 x 100 x 100 mm", or "170 x 110 mm round": width and height.
+// readInside reads "300 x 100 x 100 mm", or "170 x 110 mm round": width
+// and height.
 func (t *Tin) readInside(r *reading.Reader, text string, at source.Place) {
 	box := strings.TrimSpace(text)
 	if flat, round := strings.CutSuffix(box, "round"); round {
@@ -66,7 +67,8 @@ func (t *Tin) readInside(r *reading.Reader, text string, at source.Place) {
 			r.Fault(at, "inside: of a round tin write width and height: \"170 x 110 mm round\"")
 			return
 		}
-		if wide, high = strings.TrimSpace(wide), strings.TrimSpace(high); reading.UnitBehind(high) == "" {
+		if wide, high = strings.TrimSpace(wide), strings.TrimSpace(high); reading.UnitBehind(
+			high) == "" {
 			r.Fault(at, "inside: the lengths have no unit; write \"%s x %s mm round\"", wide, high)
 			return
 		}

@@ -135,7 +135,8 @@ func TestControl(t *testing.T) {
 		has, not Trait
 	}{
 		{"kefir", Acid | LiveCulture, Cooked}, {"lemon juice", Acid, LiveCulture},
-		{"ham", Cooked | KeptOut, Acid}, {"bacon", KeptOut, Cooked}, {"stiff sourdough", LiveCulture, 0},
+		{"ham", Cooked | KeptOut, Acid}, {"bacon", KeptOut, Cooked},
+		{"stiff sourdough", LiveCulture, 0},
 		{"pumpkin puree", Cooked, KeptOut | Acid},
 	} {
 		it := find(t, New(), c.name)

@@ -6,7 +6,8 @@ import (
 	"testing"
 )
 
-// Each bound is a row of the table, with its part; the rows left out name no item of the larder.
+// Each bound is a row of the table, with its part; the rows left out
+// name no item of the larder.
 func TestBoundsByTheTable(t *testing.T) {
 	table := rows(t, "../../testdata/tables/bounds.csv")
 	left := map[string]bool{"colour, liquid": true, "colour, powder or paste": true,
@@ -25,7 +26,8 @@ func TestBoundsByTheTable(t *testing.T) {
 	for _, b := range all {
 		found := false
 		for i, r := range table {
-			if r["class"] == b.Class && strings.Contains(r["part"], strings.TrimSuffix(string(b.Where[0]), " part")) &&
+			if r["class"] == b.Class && strings.Contains(r["part"],
+				strings.TrimSuffix(string(b.Where[0]), " part")) &&
 				num(t, r["largest_share_pct_of_part"]) == b.MostPct &&
 				r["basis"] == BoundBasis {
 				found, used[i] = true, true

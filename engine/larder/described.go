@@ -28,13 +28,13 @@ var plainWords = sync.OnceValue(func() map[string]func(*Item) bool {
 			"organic range pure plump large small medium cut torn divided firm pliable " +
 			"waxed unwaxed slivered halve piece chunk cube half level scalded drained " +
 			"steeped bloomed dissolved warming crisp crispy thin thick strips rounds " +
-			"tiede fondu fondue ramolli mou pommade froid froide rape rapee weich zerlassen lauwarm kalt " +
-			"geschmolzen tibia tibio templada templado derretida derretido morbido freddo " +
-			"tiepido fuso", always},
-		{"soft whole", butFlour},
+			"soaked plumped overnight aop aoc dop bio patted zested strained reserved heaped level spooned swept " +
+			foreignAlways, always},
+		{"soft whole " + foreignWhole, butFlour},
 		{"thawed defrosted frozen cored pitted stoned seedless mashed", ofFruit},
-		{"ground milled toasted roasted blanched skinned shelled flaked", dry},
-		{"ripe fresh active bubbly fed", wet},
+		{"ground milled toasted roasted blanched skinned shelled flaked " +
+			foreignDry, dry},
+		{"ripe fresh active bubbly fed " + foreignFresh, wet},
 		{"unsalted", unsalted},
 		{"unsweetened", littleSugar},
 	} {
@@ -44,6 +44,26 @@ var plainWords = sync.OnceValue(func() map[string]func(*Item) bool {
 	}
 	return out
 })
+
+// The same in German, French, Italian, Spanish, Swedish and Danish.
+const (
+	foreignAlways = "weich weiche weicher weiches weichen lauwarm lauwarme lauwarmes lauwarmer " +
+		"warme warmes warmer kalt kalte kaltes kalter zerlassen zerlassene geschmolzen " +
+		"geschmolzene zimmerwarm zimmerwarme heisse heisses flussig flussige gehackt gehackte " +
+		"gehackter gerieben geriebene abgerieben abgeriebene verquirlt verquirltes verquirlte " +
+		"fein feine grob kleine grosse gesiebt gesiebte tiede tiedes chaud chaude fondu fondue " +
+		"ramolli mou molle pommade froid froide rape rapee hache hachee haches hachees battu " +
+		"battus tamise petit gros tiepido tiepida caldo calda morbido morbida freddo fredda fuso " +
+		"fusa sciolto grattugiata grattugiato sbattuto tibia tibio templada templado derretida " +
+		"derretido rallada picadas picada batido mjukt mjuk rumsvarmt rumsvarm " +
+		"rumstempererat rumstempererad smalt kallt kall varmt varm ljummen ljummet fingervarm " +
+		"fingervarmt hackad hackade riven rivet uppvispat uppvispad vispat blodt blod smeltet " +
+		"koldt kold lunken lunkent hakket hakkede revet pisket stuetempereret"
+	foreignWhole = "entier entiers intero intera"
+	foreignDry   = "gemahlen gemahlene gemahlener moulu moulue tritato tritata tritate macinata " +
+		"macinato molida stott malen mald malet stodt nymald"
+	foreignFresh = "frisch frische frisches frischer frais fraiche fresco fresca"
+)
 
 const (
 	dryBelow = 20 // g of water per 100 g
@@ -64,7 +84,9 @@ func littleSugar(it *Item) bool { return it.Sugars < dryBelow }
 const fillers = " and then at room temperature the a in into from fridge to of or but not until " +
 	"slightly if needed with for plus extra dusting rolling greasing work surface tin pan bowl " +
 	"brushing temp temperature temperatura ambiente more little glaze serve decorate sprinkle " +
-	"finish top kneading taste free straight "
+	"finish top kneading taste free straight sprinkling coating topping garnish drizzling " +
+	"filling frying needed as when over your hand use time an each about approx just more some " +
+	"optional i it is blood finger "
 
 func filler(word string) bool { return strings.Contains(fillers, " "+word+" ") }
 
@@ -72,6 +94,9 @@ func filler(word string) bool { return strings.Contains(fillers, " "+word+" ") }
 func leaves(word string, it *Item) bool {
 	if filler(word) {
 		return true
+	}
+	if word == "fat" {
+		return it == nil || it.fatIs(strconv.FormatFloat(it.Fat, 'f', 2, 64))
 	}
 	if pct, is := strings.CutSuffix(word, "%"); word == "protein" || is {
 		return it == nil || it.Flour > 0 || it.fatIs(pct) // protein of a flour, from its label
@@ -85,8 +110,14 @@ func leaves(word string, it *Item) bool {
 
 // fatIs reports whether a dairy food or a fat holds about so much fat, %: "butter 82%".
 func (it *Item) fatIs(pct string) bool {
-	const near = 2
 	x, err := strconv.ParseFloat(pct, 64)
+	near := 1.0 // of milk
+	switch {
+	case it.Fat > 60: // of butter
+		near = 2
+	case it.Fat > 10: // of cream, whose makes differ
+		near = 4.5
+	}
 	return err == nil && (it.Class == ClassDairy || it.Is(MilkFat)) && math.Abs(x-it.Fat) <= near
 }
 
@@ -96,6 +127,11 @@ var (
 		`(?:(?:\d+(?:/\d+)?|[½¼¾]|an?|one|two|three|half an?|half) )?(.+)$`)
 	leadingCount = regexp.MustCompile(`^\d+ `)
 	inRound      = regexp.MustCompile(`\(([^()]*)\)`)
+
+	inches        = regexp.MustCompile(`[\d/½¼¾.]+[- ]?(?:inch(?:es)?|cm|mm|in)\b`)
+	creamOf       = regexp.MustCompile(`^(?:\w+ )?(?:cream|sahne|creme|panna|gradde|flode) ?\(?(\d+) ?%(?: fat)?\)?$`)
+	partedPercent = regexp.MustCompile(` +%`) // "35 %" is one word
+	leadingKind   = regexp.MustCompile(`^(flour|yeast|sugar|salt|butter|cream|oil|eggs?|mehl) (.+)$`)
 )
 
 // Described finds the item of a name that says how it is prepared: "unsalted butter, softened",
@@ -105,13 +141,23 @@ func (l *Larder) Described(name string) (it *Item, said []string, ok bool) {
 	if it, ok = l.Find(name); ok {
 		return it, nil, true
 	}
+	if m := creamOf.FindStringSubmatch(fold(name)); m != nil { // "cream 35 %" says which by its fat
+		if it, ok = l.Find("heavy cream"); ok && it.fatIs(m[1]) {
+			return it, []string{m[1] + "% fat"}, true
+		}
+	}
 	aside := ""
-	head := inRound.ReplaceAllStringFunc(name, func(s string) string {
-		aside += " " + strings.Trim(s, "()")
+	var also []*Item // another name of it in brackets: "plum butter (Powidl)"
+	head := inRound.ReplaceAllStringFunc(inches.ReplaceAllString(name, " "), func(s string) string {
+		if other, known := l.Find(strings.Trim(s, "() ")); known {
+			also = append(also, other)
+		} else {
+			aside += " " + strings.Trim(s, "()")
+		}
 		return " "
 	})
-	head, after, _ := strings.Cut(head, ",")
-	aside = fold(strings.ReplaceAll(after, ",", " ") + aside)
+	head, after, _ := strings.Cut(partedPercent.ReplaceAllString(head, "%"), ",")
+	aside = fold(strings.ReplaceAll(after, ",", " ") + partedPercent.ReplaceAllString(aside, "%"))
 	head = leadingCount.ReplaceAllString(fold(head), "")
 	if m := ofSome.FindStringSubmatch(head); m != nil {
 		head = singularLast(m[2]) + " " + m[1]
@@ -119,11 +165,14 @@ func (l *Larder) Described(name string) (it *Item, said []string, ok bool) {
 	it, ok = l.turned(head, aside) // "potatoes, boiled and mashed" are boiled potatoes
 	if !ok {
 		it, said, ok = l.stripped(strings.Fields(head))
+		if m := leadingKind.FindStringSubmatch(head); !ok && m != nil { // "flour T45"
+			it, said, ok = l.stripped(strings.Fields(m[2] + " " + m[1]))
+		}
 		for _, w := range strings.Fields(aside) {
 			ok = ok && leaves(w, it)
 		}
 	}
-	if !ok {
+	if !ok || slices.ContainsFunc(also, func(other *Item) bool { return other != it }) {
 		return nil, nil, false
 	}
 	if aside != "" {
@@ -142,7 +191,7 @@ func (l *Larder) turned(head, aside string) (*Item, bool) {
 		} {
 			it, ok := l.Find(name)
 			for k, other := range words {
-				ok = ok && (k == i || filler(other) || plainWords()[other] != nil)
+				ok = ok && (k == i || filler(other) || plainWords()[other] != nil && other != "soaked")
 			}
 			if ok {
 				return it, true
@@ -193,8 +242,10 @@ func (l *Larder) stripped(typed []string) (*Item, []string, bool) {
 // Prepared reports whether words beside an amount only say how the item is prepared.
 func (it *Item) Prepared(words []string) bool {
 	for _, w := range words {
-		if !leaves(fold(w), it) || strings.HasSuffix(w, "%") {
-			return false
+		for _, one := range foldedWords(w) {
+			if !leaves(one, it) || strings.HasSuffix(w, "%") {
+				return false
+			}
 		}
 	}
 	return true

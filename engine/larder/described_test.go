@@ -22,7 +22,8 @@ func TestDescribed(t *testing.T) {
 	}
 }
 
-// TestRiskyAllergens holds what a label must not lose: foods whose name does not say it.
+// TestRiskyAllergens holds what a label must not lose: foods whose name
+// does not say it.
 func TestRiskyAllergens(t *testing.T) {
 	l := New()
 	for _, r := range rows(t, "../../testdata/tables/risky-allergens.csv") {

@@ -1,14 +1,16 @@
-// Package layout lays a page of text out in the columns of a terminal. It knows no formula.
+// Package layout lays a page of text out in the columns of a terminal.
+// It knows no formula.
 package layout
 
 import "strings"
 
-// Verbatim begins a line that is never folded, such as one of a formula file. No text from a file
-// holds it (source.Safe).
+// Verbatim begins a line that is never folded, such as one of a formula
+// file. No text from a file holds it (source.Safe).
 const Verbatim = "\x00"
 
-// Fold cuts the lines of a page that are wider than so many columns, at spaces. What is cut off
-// stands below the last column of a table, else further in than the line. A word is never cut.
+// Fold cuts the lines of a page that are wider than so many columns, at
+// spaces. What is cut off stands below the last column of a table, else
+// further in than the line. A word is never cut.
 func Fold(s string, width int) string {
 	var b strings.Builder
 	for line := range strings.Lines(s) {
@@ -43,8 +45,9 @@ func foldLine(b *strings.Builder, line string, width int) {
 	b.WriteString(line)
 }
 
-// hanging is the indent of what is cut off a line: that of its last column where two thirds of the
-// width are left of it at most, else four more than its own.
+// hanging is the indent of what is cut off a line: that of its last
+// column where two thirds of the width are left of it at most, else
+// four more than its own.
 func hanging(line string, width int) int {
 	own := indentOf(line)
 	hang := own + 4
@@ -61,8 +64,9 @@ func hanging(line string, width int) int {
 
 func indentOf(line string) int { return len(line) - len(strings.TrimLeft(line, " ")) }
 
-// cutAt is the last space of a line behind an indent that leaves it no wider than so many columns,
-// else the first space behind them; -1 where there is none.
+// cutAt is the last space of a line behind an indent that leaves it no
+// wider than so many columns, else the first space behind them; -1
+// where there is none.
 func cutAt(line string, from, width int) int {
 	best := -1
 	for i := from + 1; i < len(line); i++ {

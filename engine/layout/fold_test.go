@@ -14,8 +14,10 @@ func TestFold(t *testing.T) {
 			"                words"},
 		{"one two three four five six seven", "one two three four five\n    six seven"},
 		{"\x00one two three four five six seven\n", "one two three four five six seven\n"},
-		{"  averyveryverylongwordthatstands alone", "  averyveryverylongwordthatstands\n      alone"},
-		{"\x1b[1mone two three four five six\x1b[0m", "\x1b[1mone two three four five\n    six\x1b[0m"},
+		{"  averyveryverylongwordthatstands alone",
+			"  averyveryverylongwordthatstands\n      alone"},
+		{"\x1b[1mone two three four five six\x1b[0m",
+			"\x1b[1mone two three four five\n    six\x1b[0m"},
 	} {
 		if got := Fold(test.in, 24); got != test.want {
 			t.Errorf("%q folds to %q, not %q", test.in, got, test.want)
@@ -23,7 +25,8 @@ func TestFold(t *testing.T) {
 	}
 }
 
-// A fold loses no word, and leaves no wider line than the longest word needs.
+// A fold loses no word, and leaves no wider line than the longest
+// word needs.
 func TestFoldKeepsWords(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		words := rapid.SliceOf(rapid.StringMatching(`[a-z]{1,12}`)).Draw(t, "words")

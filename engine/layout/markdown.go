@@ -5,14 +5,14 @@ import (
 	"unicode"
 )
 
-// Separator is an empty HTML comment. It separates a sign from the word behind it: sites look for
-// mentions, references and addresses in the rendered text, where a backslash before the sign is
-// gone.
+// Separator is an empty HTML comment. It separates a sign from the word
+// behind it: sites look for mentions, references and addresses in the
+// rendered text, where a backslash before the sign is gone.
 const Separator = "<!-- -->"
 
-// Markdown makes a text safe in Markdown: one line, with no markup, no HTML, no end of
-// a table cell, no link, no mention, no reference and no formula. Rendered, it reads as it was
-// written.
+// Markdown makes a text safe in Markdown: one line, with no markup, no
+// HTML, no end of a table cell, no link, no mention, no reference and
+// no formula. Rendered, it reads as it was written.
 func Markdown(s string) string {
 	rs := []rune(strings.Join(strings.Fields(s), " "))
 	var b strings.Builder
@@ -49,8 +49,8 @@ func Markdown(s string) string {
 	return b.String()
 }
 
-// isPosition reports whether the digits behind a colon are a line, a column or
-// minutes. Those of a sign such as :100: are not.
+// isPosition reports whether the digits behind a colon are a line, a
+// column or minutes. Those of a sign such as :100: are not.
 func isPosition(rs []rune) bool {
 	i := 0
 	for i < len(rs) && unicode.IsDigit(rs[i]) {

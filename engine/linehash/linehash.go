@@ -1,8 +1,10 @@
-// Package linehash identifies the lines of a text by what stands in them, as sites that scan code
-// do: a finding keeps its hash where lines are put in above it.
+// Package linehash identifies the lines of a text by what stands in
+// them, as sites that scan code do: a finding keeps its hash where
+// lines are put in above it.
 //
-// The method is the published one of the site that names it primaryLocationLineHash
-// (github.com/github/codeql-action, src/fingerprints.ts); the test holds its published examples.
+// The method is the published one of the site that names it
+// primaryLocationLineHash (github.com/github/codeql-action,
+// src/fingerprints.ts); the test holds its published examples.
 package linehash
 
 import (
@@ -16,9 +18,10 @@ const (
 	ending = 0xFFFF // stands behind the last unit of the text
 )
 
-// Of gives a hash a line, the first for line 1: 64 bits in hexadecimal digits, a colon, and how
-// often these have come up so far. Blanks and tabs do not count, and every line ending counts as
-// one line feed. A text that ends in a line ending has an empty last line.
+// Of gives a hash a line, the first for line 1: 64 bits in hexadecimal
+// digits, a colon, and how often these have come up so far. Blanks and
+// tabs do not count, and every line ending counts as one line feed. A
+// text that ends in a line ending has an empty last line.
 func Of(text []byte) []string {
 	var units []uint16
 	starts := []int{0}

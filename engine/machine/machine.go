@@ -1,8 +1,9 @@
-// Package machine is the second judge of conditions: the expression library's own parser, checker
-// and machine, on points.
+// Package machine is the second judge of conditions: the expression
+// library's own parser, checker and machine, on points.
 //
-// It shares nothing with the judge on intervals of package expr but the text of an expression, so
-// the two can be held against each other. Trials ask it; a check does not, and compiles nothing.
+// It shares nothing with the judge on intervals of package expr but the
+// text of an expression, so the two can be held against each other.
+// Trials ask it; a check does not, and compiles nothing.
 package machine
 
 import (
@@ -17,7 +18,8 @@ import (
 	"forebake/engine/figure"
 )
 
-// Judge is the second judge. It holds the judge on intervals to compiled programs.
+// Judge is the second judge. It holds the judge on intervals to
+// compiled programs.
 type Judge struct {
 	Points int // at which the two were compared
 
@@ -25,15 +27,17 @@ type Judge struct {
 	machine  vm.VM
 }
 
-// Check judges a condition a second time, at points within the intervals of its
-// figures. Declared figures that it reads are judged likewise.
+// Check judges a condition a second time, at points within the
+// intervals of its figures. Declared figures that it reads are
+// judged likewise.
 func (s *Judge) Check(
 	j *expr.Judge, x *expr.Expr, n *expr.Names, subject facts.Subject, limits []expr.Limit,
 ) error {
 	return s.check(j, x, n, subject, limits, map[*expr.Figure]bool{})
 }
 
-// check is Check but for the figures that were checked on the subject already.
+// check is Check but for the figures that were checked on the
+// subject already.
 func (s *Judge) check(
 	j *expr.Judge, x *expr.Expr, n *expr.Names, subject facts.Subject, limits []expr.Limit,
 	done map[*expr.Figure]bool,
@@ -54,7 +58,8 @@ func (s *Judge) check(
 	return s.compare(j, x, n, subject, limits)
 }
 
-// compare holds the interval judge to the compiled program on one expression.
+// compare holds the interval judge to the compiled program on
+// one expression.
 func (s *Judge) compare(
 	j *expr.Judge, x *expr.Expr, n *expr.Names, subject facts.Subject, limits []expr.Limit,
 ) error {
@@ -77,7 +82,8 @@ func (s *Judge) compare(
 	})
 }
 
-// declared gives the figure that a read is of, if a rule file declares it.
+// declared gives the figure that a read is of, if a rule file
+// declares it.
 func declared(r *expr.Read) (*expr.Figure, bool) {
 	if r.Fact == nil {
 		return nil, false
@@ -107,7 +113,8 @@ type answer struct {
 	typ facts.Type
 }
 
-// holds reports whether the answer at a point lies within the answer on intervals.
+// holds reports whether the answer at a point lies within the answer
+// on intervals.
 func (a answer) holds(got any) bool {
 	switch a.typ {
 	case facts.YesNo:

@@ -9,8 +9,8 @@ import (
 	"forebake/engine/source"
 )
 
-// Names and types that the library's checker must refuse, were the type-checker of package expr to
-// let them through.
+// Names and types that the library's checker must refuse, were the
+// type-checker of package expr to let them through.
 func TestLibraryChecksNamesAndTypes(t *testing.T) {
 	const text = "dough.sugar_pct > 1"
 	subject, _, fault := expr.NewSubject([]string{"dough"}, "rule")
@@ -34,7 +34,8 @@ func TestLibraryChecksNamesAndTypes(t *testing.T) {
 		"dough.sugr_pct > 1": "unknown field sugr_pct", "dough.family > 1": "invalid operation",
 		"dough.sugar_pct": "expected bool", "bun.sugar_pct > 1": "unknown name bun",
 		"limit.sugar_pct > 1": "unknown field sugar_pct", "known(dough.sugr_pct)": "unknown field",
-		"len(dough.allergens) > 1": "unknown name len", "dough.sugar_pct + dough.name > 1": "invalid operation",
+		"len(dough.allergens) > 1":         "unknown name len",
+		"dough.sugar_pct + dough.name > 1": "invalid operation",
 	} {
 		if _, err := compileText(text, x, n); err == nil || !strings.Contains(err.Error(), says) {
 			t.Errorf("%s: %v", text, err)

@@ -24,8 +24,8 @@ type choice struct {
 // Points for a figure that is unknown.
 var anywhere = []float64{-1e6, 0, 1, 12345.678}
 
-// choices lists the values at which a read is sampled: the ends of its interval and its middle,
-// and points far apart where it is open.
+// choices lists the values at which a read is sampled: the ends of its
+// interval and its middle, and points far apart where it is open.
 func (a *asked) choices(i int) []choice {
 	r := &a.x.Reads()[i]
 	if r.Fact == nil {
@@ -73,7 +73,8 @@ func yesNo(v *facts.Value) figure.Truth {
 	return figure.TruthOf(v.Lo == 1)
 }
 
-// numbers samples an interval: its ends, its middle, and points far apart within an open one.
+// numbers samples an interval: its ends, its middle, and points far
+// apart within an open one.
 func numbers(iv figure.Interval, mid float64, known bool) []choice {
 	at := []float64{iv.Lo, mid, iv.Hi}
 	if !iv.IsFinite() {
@@ -92,8 +93,9 @@ func numbers(iv figure.Interval, mid float64, known bool) []choice {
 	return out
 }
 
-// wordsOf samples a text or a list: its own words, or those that the expression names and others,
-// where it is absent. least is 0 where no word at all is one of the samples.
+// wordsOf samples a text or a list: its own words, or those that the
+// expression names and others, where it is absent. least is 0 where no
+// word at all is one of the samples.
 func (a *asked) wordsOf(v *facts.Value, least int) [][]string {
 	if !v.Absent {
 		return [][]string{v.Words}
@@ -108,13 +110,15 @@ func (a *asked) wordsOf(v *facts.Value, least int) [][]string {
 	return out
 }
 
-// maxPoints bounds the points at which one condition is sampled on one subject.
+// maxPoints bounds the points at which one condition is sampled on
+// one subject.
 const maxPoints = 81
 
-// sample visits points within the intervals of the expression at hand: all combinations of the
-// choices where they are few; else the first, the last and the middle choices together, each read
-// through its own choices with the others in the middle, and combinations spread by a fixed
-// sequence. alone tells that there is only one point.
+// sample visits points within the intervals of the expression at hand:
+// all combinations of the choices where they are few; else the first,
+// the last and the middle choices together, each read through its own
+// choices with the others in the middle, and combinations spread by a
+// fixed sequence. alone tells that there is only one point.
 func (a *asked) sample(visit func(point []choice, alone bool) error) error {
 	all := make([][]choice, len(a.x.Reads()))
 	total := 1

@@ -14,7 +14,8 @@ import (
 	"forebake/engine/facts"
 )
 
-// program is an expression compiled by the expression library. It answers on points.
+// program is an expression compiled by the expression library. It
+// answers on points.
 type program struct {
 	reads    []expr.Read
 	words    [][]string // for each read, the names that its fact goes by: "dough", "part"
@@ -22,9 +23,11 @@ type program struct {
 	quotient *division
 }
 
-// compile hands the text of a checked expression to the library: its own parser, its own checker
-// against an environment in which every fact has its type, and its own compiler. Nothing but the
-// text is shared with the judge on intervals, so the two can be held against each other.
+// compile hands the text of a checked expression to the library: its
+// own parser, its own checker against an environment in which every
+// fact has its type, and its own compiler. Nothing but the text is
+// shared with the judge on intervals, so the two can be held against
+// each other.
 func compile(x *expr.Expr, n *expr.Names) (*program, error) {
 	return compileText(x.Text(), x, n)
 }
@@ -60,7 +63,8 @@ const (
 var typeOf = [...]types.Type{facts.Number: types.Float64, facts.YesNo: types.Bool,
 	facts.Text: types.String, facts.List: types.TypeOf([]string{})}
 
-// environment types every name that an expression may read, such as part.fat_pct.
+// environment types every name that an expression may read, such
+// as part.fat_pct.
 func environment(n *expr.Names) types.Map {
 	known := types.Map{}
 	env := types.Map{given: known}
@@ -82,8 +86,9 @@ func environment(n *expr.Names) types.Map {
 	return env
 }
 
-// dialect turns what the rules write otherwise into the library's language. All numbers are
-// decimal ones, a division says whether its divisor was zero, and known() reads the environment.
+// dialect turns what the rules write otherwise into the library's
+// language. All numbers are decimal ones, a division says whether its
+// divisor was zero, and known() reads the environment.
 type dialect struct{}
 
 func (dialect) Visit(n *ast.Node) {
@@ -108,7 +113,8 @@ func (dialect) Visit(n *ast.Node) {
 	}
 }
 
-// division stands for "/" where it matters what becomes of a division by zero.
+// division stands for "/" where it matters what becomes of a division
+// by zero.
 type division struct {
 	standIn float64 // the quotient where there is none
 	none    bool    // a divisor was zero
@@ -127,8 +133,8 @@ func (d *division) divide(params ...any) (any, error) {
 	return q, nil
 }
 
-// standIns are tried in turn as the quotient of a division by zero: an answer that is certain
-// must hold whatever it were.
+// standIns are tried in turn as the quotient of a division by zero: an
+// answer that is certain must hold whatever it were.
 var standIns = []float64{0, 1, -1e6, 12345.678}
 
 // fill makes the environment of a point.
@@ -148,9 +154,10 @@ func (p *program) fill(point []choice) map[string]any {
 	return env
 }
 
-// answers runs the program on a point: once, or with each stand-in where a divisor is zero. exact
-// tells that no division went out of bounds. Where ranges meet (alone is false) a point with a
-// divisor of zero is passed over: the quotients of a range leave it out.
+// answers runs the program on a point: once, or with each stand-in
+// where a divisor is zero. exact tells that no division went out of
+// bounds. Where ranges meet (alone is false) a point with a divisor of
+// zero is passed over: the quotients of a range leave it out.
 func (p *program) answers(
 	machine *vm.VM, point []choice, alone bool, visit func(got any, exact bool) error,
 ) error {

@@ -8,9 +8,9 @@ import (
 	"forebake/engine/science/wateractivity"
 )
 
-// Activity is the water activity at 25 C, as measured or by the model: the solutes at their most in
-// the least water give the low end, the other way round the high one. Yeast splits sucrose in a
-// dough, so a dough's low end has it split.
+// Activity is the water activity at 25 C, as measured or by the model:
+// the most solutes in the least water give the low end, the reverse the
+// high one. Yeast splits sucrose, so a dough's low end has it split.
 func (p *Part) Activity() Value {
 	if p.WaterActivity.Set {
 		v := figure.ValueOf(p.WaterActivity.Interval)
@@ -34,8 +34,8 @@ func (p *Part) Activity() Value {
 	return v
 }
 
-// CrumbActivity is that of a dough's crumb: a bake takes water off. The share of the water that is
-// left is kept.
+// CrumbActivity is the water activity of a dough's crumb, after a bake
+// has taken water off. kept is the share of water left.
 func (p *Part) CrumbActivity(kept Interval) Value {
 	if p.WaterActivity.Set {
 		return p.Activity()
@@ -43,7 +43,8 @@ func (p *Part) CrumbActivity(kept Interval) Value {
 	return p.activity(kept)
 }
 
-// WaterKept is the share of a dough's water that a bake leaves, by the usual loss of weight.
+// WaterKept is the share of a dough's water left by a bake's
+// usual loss.
 func (p *Part) WaterKept() Interval {
 	water := p.Over(AllWater, Mass)
 	if water.Lo <= bakeLoss.Hi {
@@ -57,8 +58,8 @@ func (p *Part) activity(kept Interval) Value {
 	class := p.class()
 	strong, weak := p.solution(strongest), p.solution(weakest)
 	strong.WaterG, weak.WaterG = strong.WaterG*kept.Lo, weak.WaterG*kept.Hi
-	// Sugar beyond what the water holds is crystal. Glucose stays dissolved in the middle: honey
-	// and syrups hold more for months.
+	// Sugar beyond what the water holds is crystal. Glucose stays
+	// dissolved in the middle: honey and syrups hold more for months.
 	middle := strong
 	if !p.IsDough() {
 		full := wateractivity.Dissolved(strong)
@@ -83,8 +84,9 @@ func (p *Part) activity(kept Interval) Value {
 	return v
 }
 
-// highest is the careful end: that of the equation with no water taken as bound, and its error. A
-// working error narrower than that of milk and egg is not trusted on this side.
+// highest is the careful end: the equation with no bound water, and its
+// error. A working error narrower than that of milk and egg is not
+// trusted on this side.
 func (p *Part) highest(weak wateractivity.Solution, class wateractivity.Class) float64 {
 	weak = wateractivity.Dissolved(weak)
 	all, ok := wateractivity.Of(weak)
@@ -96,16 +98,17 @@ func (p *Part) highest(weak wateractivity.Solution, class wateractivity.Class) f
 	return min(1, max(estimate.High, all+careful))
 }
 
-// HighestActivity is the most that a part too dry for the model can have: that of the syrup which
-// its water and sugar would make, with the model's error; what is dissolved can only be stronger
-// where solids take up water. 1 where there is nothing to go by.
+// HighestActivity is the most that a part too dry for the model can
+// have: that of the syrup of its water and sugar, with the model's
+// error. Where solids take up water, the solution is only stronger. It
+// is 1 where nothing is known.
 func (p *Part) HighestActivity() float64 { return p.highest(p.solution(weakest), p.class()) }
 
-// driestSolution is the share of water below which the model does not answer: cookies, crusts and
-// dry pastes.
+// driestSolution is the share of water below which the model is silent:
+// cookies, crusts and dry pastes.
 const driestSolution = 0.12
 
-// class is the kind of food that the part's water belongs to.
+// class is the kind of food that holds the part's water.
 func (p *Part) class() wateractivity.Class {
 	p.add()
 	switch {
@@ -141,16 +144,19 @@ func (p *Part) solution(end strength) wateractivity.Solution {
 		WaterG: one(
 			Water,
 			!strong,
-		), SucroseG: one(Sucrose, strong), GlucoseG: one(Glucose, strong), FructoseG: one(Fructose, strong),
+		), SucroseG: one(Sucrose, strong), GlucoseG: one(Glucose, strong),
+		FructoseG: one(Fructose, strong),
 		MaltoseG: one(
 			Maltose,
 			strong,
-		), LactoseG: one(Lactose, strong), GalactoseG: one(Galactose, strong), SaltG: one(Salt, strong),
+		), LactoseG: one(Lactose, strong), GalactoseG: one(Galactose, strong),
+		SaltG:    one(Salt, strong),
 		EthanolG: one(Alcohol, strong),
 		CocoaG:   one(Cocoa, strong), MilkProteinG: one(MilkProtein, strong),
 	}
 	if p.IsDough() {
-		// The flour's own moisture is part of the water that its starch and protein hold.
+		// The flour's moisture is part of the water that its starch and
+		// protein hold.
 		s.WaterG += flourMoisture * one(Flour, !strong)
 		s.DryFlourG = dryFlour * one(Flour, strong)
 	}

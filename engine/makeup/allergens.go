@@ -19,7 +19,7 @@ const (
 	OnLabel // those that an ingredient often holds, of both laws
 )
 
-// Allergens are those in the part, that a law takes.
+// Allergens are the part's allergens that a law takes.
 func (p *Part) Allergens(l Law) Value {
 	set := map[string]bool{}
 	p.allergens(l, set)
@@ -33,7 +33,7 @@ func (s *Sheet) Allergens(l Law) Value {
 		s.parts[i].ownAllergens(l, set)
 	}
 	if l == OnLabel {
-		// What is there for certain need not be checked.
+		// What is certainly there need not be checked.
 		sure := map[string]bool{}
 		for i := range s.parts {
 			s.parts[i].ownAllergens(BothLaws, sure)
@@ -68,8 +68,8 @@ func (p *Part) ownAllergens(l Law, set map[string]bool) {
 	}
 }
 
-// addAllergens takes the codes that are there for certain, or for OnLabel those that end in a
-// question mark.
+// addAllergens takes the certain codes or, for OnLabel, those that end
+// in a question mark.
 func addAllergens(codes []string, jurisdiction string, l Law, set map[string]bool) {
 	for _, code := range codes {
 		plain, often := strings.CutSuffix(code, "?")
@@ -79,8 +79,8 @@ func addAllergens(codes []string, jurisdiction string, l Law, set map[string]boo
 	}
 }
 
-// AllergensBrief gives every allergen of both laws by a short word. Those that are there for
-// certain come first; those to check on a label end in a question mark.
+// AllergensBrief gives every allergen of both laws by a short word,
+// certain ones first; those to check on a label end in a question mark.
 func (s *Sheet) AllergensBrief() Value {
 	sure, open := map[string]bool{}, map[string]bool{}
 	for i := range s.parts {

@@ -22,7 +22,7 @@ func (s *Sheet) KindMass(k formula.Kind) Interval {
 	return sum
 }
 
-// Spread adds up the parts that fill steps use, each once.
+// Spread adds up the parts of fill steps, without repeats.
 func (s *Sheet) Spread() Interval {
 	sum := Interval{}
 	for i := range s.parts {
@@ -33,8 +33,9 @@ func (s *Sheet) Spread() Interval {
 	return sum
 }
 
-// IsClosedIn reports whether a step puts a filling in the dough before the heat: not roll-in fat,
-// not what lies on top, not what goes in when it is baked.
+// IsClosedIn reports whether a step puts a filling in the dough
+// before the heat: not roll-in fat, nor what lies on top or goes in
+// after the bake.
 func IsClosedIn(step *formula.Step) bool {
 	return step.Verb.Fills() && step.Uses != nil && step.Uses.Kind == formula.Filling &&
 		!OnlyFat(step.Uses) && !step.IsAfterHeat()
@@ -43,8 +44,8 @@ func IsClosedIn(step *formula.Step) bool {
 // wells are words of a shape that leaves its filling open to the oven.
 var wells = []string{"well", "hollow", "dent", "dimple", "nest", "open"}
 
-// LiesOpen reports whether a filling lies on the dough when it goes to the oven, and nothing
-// closes over it: on a dough that is in its tin already, or in a well.
+// LiesOpen reports whether a filling lies uncovered on the dough in the
+// oven: on a dough that is in its tin already, or in a well.
 func LiesOpen(step *formula.Step) bool {
 	if !IsClosedIn(step) {
 		return false
@@ -67,7 +68,7 @@ func LiesOpen(step *formula.Step) bool {
 	return false
 }
 
-// isWell reports whether the words of a shape name a well.
+// isWell reports whether a shape's words name a well.
 func isWell(words string) bool {
 	for _, word := range strings.FieldsFunc(strings.ToLower(words), notALetter) {
 		if slices.Contains(wells, strings.TrimSuffix(word, "s")) {
@@ -79,17 +80,36 @@ func isWell(words string) bool {
 
 func notALetter(r rune) bool { return !unicode.IsLetter(r) }
 
-// GoesOnBeforeHeat reports whether a step fills or covers the dough before the heat.
+// GoesOnBeforeHeat reports whether a step fills or covers the dough
+// before the heat.
 func GoesOnBeforeHeat(step *formula.Step) bool {
 	return step.Verb.Fills() && step.Uses != nil && !step.IsAfterHeat()
 }
 
-// isRollIn reports whether a step puts fat alone in the dough before the heat.
+// isRollIn reports whether a step puts fat alone in the dough before
+// the heat.
 func isRollIn(step *formula.Step) bool {
 	return GoesOnBeforeHeat(step) && step.Uses.Kind == formula.Filling && OnlyFat(step.Uses)
 }
 
-// Put adds up what the steps of a kind put in or on, g, as much of it as they take.
+// IsLaminated reports whether the part is a dough in layers, or is
+// rolled into one: its family has a roll-in, or it is folded with only
+// fat in it.
+func (p *Part) IsLaminated() bool {
+	if p.Formula.Family != nil && p.Family().RollIn.Known {
+		return true
+	}
+	return slices.ContainsFunc(p.Formula.Parts, func(dough *formula.Part) bool {
+		at := slices.IndexFunc(dough.Steps, func(step *formula.Step) bool {
+			return isRollIn(step) && (dough == p.Part || step.Uses == p.Part)
+		})
+		return at >= 0 && slices.ContainsFunc(dough.Steps[at:], func(step *formula.Step) bool {
+			return step.Verb.Turns() && !step.IsAfterHeat()
+		})
+	})
+}
+
+// Put adds up what the steps of a kind put in or on, g.
 func (s *Sheet) Put(is func(*formula.Step) bool) Interval {
 	sum := Interval{}
 	for _, p := range s.Formula.Parts {
@@ -109,8 +129,8 @@ func (s *Sheet) Put(is func(*formula.Step) bool) Interval {
 	return sum
 }
 
-// ClosedInRatio is the filling that is closed in before the heat, in percent of the dough with its
-// roll-in fat.
+// ClosedInRatio is the filling closed in before the heat, % of the
+// dough with its roll-in fat.
 func (s *Sheet) ClosedInRatio() Value {
 	dough := s.KindMass(formula.Dough).Add(s.Put(isRollIn))
 	if dough.Hi == 0 {
@@ -120,10 +140,12 @@ func (s *Sheet) ClosedInRatio() Value {
 	return figure.ValueOf(s.Put(closed).Div(dough).Scale(100))
 }
 
-// soakShare is the share of a dough's weight from which a syrup soaks in (judgement).
+// soakShare is the share of a dough's weight from which a syrup soaks
+// in (judgement).
 const soakShare = 0.15
 
-// Soaks reports whether a step puts so much on the baked dough that it soaks in.
+// Soaks reports whether a step puts enough on the baked dough to
+// soak in.
 func (s *Sheet) Soaks(step *formula.Step) Value {
 	if step.Uses == nil || !step.Verb.Tops() {
 		return figure.YesNo(false)
@@ -138,7 +160,8 @@ func (s *Sheet) Soaks(step *formula.Step) Value {
 	return figure.Maybe("the amounts of \""+step.Uses.Name+"\" and of what it goes on", step.Place)
 }
 
-// SoaksIn reports whether some step puts so much of the part on another that it soaks in.
+// SoaksIn reports whether some step puts enough of the part on another
+// to soak in.
 func (p *Part) SoaksIn() Value {
 	out := figure.YesNo(false)
 	for _, q := range p.Formula.Parts {
@@ -157,7 +180,7 @@ func (p *Part) SoaksIn() Value {
 	return out
 }
 
-// IsSoaked reports whether a syrup that is put on the baked part soaks in.
+// IsSoaked reports whether a syrup put on the baked part soaks in.
 func (p *Part) IsSoaked() Value {
 	out := figure.YesNo(false)
 	for _, step := range p.Steps {
@@ -191,7 +214,8 @@ var (
 
 func left(loss Interval) Interval { return figure.Point(1).Sub(loss) }
 
-// Finished is what comes out of the oven, g, after the losses on the way.
+// Finished is the weight out of the oven, g, after the losses on
+// the way.
 func (s *Sheet) Finished() Value {
 	dough, filling := s.KindMass(formula.Dough), s.Spread()
 	if dough.Hi == 0 {
@@ -222,8 +246,8 @@ func (s *Sheet) Pieces() Value {
 	return figure.Absent("makes = \"24 pieces\"", s.Formula.Place)
 }
 
-// cutUp is the number of lumps that a dough is divided into by weight, where it is written beside
-// the weight of one.
+// cutUp is the number of lumps that a dough is divided into by weight,
+// where written beside the weight of one.
 func (s *Sheet) cutUp() *formula.Given {
 	if step := s.divides(); step != nil {
 		return step.Pieces
@@ -231,7 +255,7 @@ func (s *Sheet) cutUp() *formula.Given {
 	return nil
 }
 
-// divides gives the step that divides a dough by weight, nil where none does.
+// divides gives the step that divides a dough by weight, nil for none.
 func (s *Sheet) divides() *formula.Step {
 	for _, p := range s.Formula.Parts {
 		for _, step := range p.Steps {
@@ -243,8 +267,9 @@ func (s *Sheet) divides() *formula.Step {
 	return nil
 }
 
-// cutToWish reports whether the dough is divided into pieces of the very weight that is asked for,
-// before a filling goes in: then the wish is of dough alone.
+// cutToWish reports whether the dough is divided into pieces of just
+// the weight asked for, before a filling goes in: the wish is of
+// dough alone.
 func (s *Sheet) cutToWish() bool {
 	each := s.Formula.Makes.Each
 	for _, p := range s.Formula.Parts {
@@ -271,8 +296,8 @@ func (s *Sheet) PieceAsked() Value {
 	return figure.Absent("the weight of a piece (makes = \"24 pieces of 75 g\")", s.Formula.Place)
 }
 
-// PieceGrams is the weight of one piece, unbaked: as asked for, else by the number of pieces. What
-// goes in when it is baked is no part of it.
+// PieceGrams is the weight of one unbaked piece: as asked for, else by
+// the number of pieces. What goes in after the bake does not count.
 func (s *Sheet) PieceGrams() Value {
 	if v := s.PieceAsked(); !v.Absent {
 		return v
@@ -286,8 +311,9 @@ func (s *Sheet) PieceGrams() Value {
 	)
 }
 
-// MakesGap is 0 where some usual loss makes the pieces come out; beyond that, how far the dough is
-// off. Both ends rise with the dough and fall with what is asked.
+// MakesGap is how far the dough is off what is asked; 0 where some
+// usual loss explains it. Both ends rise with the dough and fall with
+// what is asked.
 func (s *Sheet) MakesGap() Value {
 	n, each := s.Pieces(), s.PieceAsked()
 	if cut := s.cutUp(); cut != nil && !s.Formula.Makes.Each.Set {
@@ -305,13 +331,13 @@ func (s *Sheet) MakesGap() Value {
 		asked = n.Interval().Mul(each.Interval())
 	}
 	dough := s.KindMass(formula.Dough)
-	// The weight asked for is that of the filled piece; whether with what lies on it, only the
-	// baker knows.
+	// The weight asked for is that of the dough, of the filled piece,
+	// or of all with its topping: only the baker knows.
 	meant := []Interval{{}}
 	switch cut := s.divides(); {
 	case (s.Formula.Makes.Each.Set || s.Formula.Makes.Total.Set) && !s.cutToWish():
 		inside := func(step *formula.Step) bool { return IsClosedIn(step) || isRollIn(step) }
-		meant = []Interval{s.Put(inside), s.Put(GoesOnBeforeHeat)}
+		meant = []Interval{{}, s.Put(inside), s.Put(GoesOnBeforeHeat)}
 		if s.Formula.Makes.Total.Set {
 			meant = append(meant, s.Spread())
 		}
@@ -339,7 +365,8 @@ func (s *Sheet) MakesGap() Value {
 	return figure.ValueOf(nearestToZero(gaps))
 }
 
-// nearestToZero spans what the figure nearest to zero can be: each lies within its own interval.
+// nearestToZero spans the possible figures nearest to zero, each within
+// its own interval.
 func nearestToZero(list []Interval) Interval {
 	most := math.Inf(1)
 	for _, x := range list {
@@ -355,7 +382,8 @@ func nearestToZero(list []Interval) Interval {
 	return out
 }
 
-// Unspread lists the fillings that a step spreads and that have no amount at all.
+// Unspread lists the fillings that a step spreads and that have
+// no amount.
 func (s *Sheet) Unspread() Value {
 	var names []string
 	for _, p := range s.Formula.Parts {
@@ -373,7 +401,8 @@ func (s *Sheet) Unspread() Value {
 	return figure.List(names)
 }
 
-// BakeLoss is the share of a batch that the oven takes as water, as Finished has it.
+// BakeLoss is the share of a batch that the oven takes as water, as
+// in Finished.
 func (s *Sheet) BakeLoss() Interval {
 	if s.Spread().Hi > 0 {
 		return filledLoss.Hull(bakeLoss)

@@ -7,7 +7,7 @@ import (
 	"forebake/engine/larder"
 )
 
-// wheres names the kind of part that a bound is for, by the kind of a part.
+// wheres names the kind of part for a bound, by a part's kind.
 var wheres = map[formula.Kind]larder.Where{
 	formula.Dough:      larder.InDough,
 	formula.Preferment: larder.InPreferment,
@@ -17,7 +17,8 @@ var wheres = map[formula.Kind]larder.Where{
 	formula.Syrup:      larder.InSyrup,
 }
 
-// bound is the bound of the class of an ingredient in this kind of part.
+// bound is the bound of the class of an ingredient in this kind
+// of part.
 func (p *Part) bound(in *formula.Ingredient) (larder.Bound, bool) {
 	if in.Item == nil {
 		return larder.Bound{}, false
@@ -25,15 +26,17 @@ func (p *Part) bound(in *formula.Ingredient) (larder.Bound, bool) {
 	return larder.BoundOf(in.Item, wheres[p.Kind])
 }
 
-// Seasons reports whether the class of an ingredient bounds its usual share of the part.
+// Seasons reports whether an ingredient's class bounds its usual share
+// of the part.
 func (p *Part) Seasons(in *formula.Ingredient) bool {
 	_, ok := p.bound(in)
 	return ok
 }
 
-// MostUsual is the most of an open ingredient that is usual in the part, g: its class bounds it.
-// ok is false where it has no bound, or where something else in the part is open and has none, so
-// that the weight of the part is not known.
+// MostUsual is the most of an open ingredient that is usual in the
+// part, g, by its class. ok is false without a bound, or where
+// something else in the part is open without one, so that the part's
+// weight is unknown.
 func (p *Part) MostUsual(in *formula.Ingredient) (grams float64, ok bool) {
 	mine, ok := p.bound(in)
 	if !ok || !in.Amount.Open {

@@ -7,10 +7,12 @@ import (
 	"forebake/engine/larder"
 )
 
-// UsualFloorC is the coldest usual dough out of the bowl where no family is named, C.
+// UsualFloorC is the coldest usual dough out of the bowl without a
+// family, C.
 const UsualFloorC = 20
 
-// Family is that of the formula; where none is named, the ranges of any enriched dough.
+// Family is the formula's; without one, the ranges of any
+// enriched dough.
 func (p *Part) Family() *family.Family {
 	if p.Formula.Family != nil {
 		return p.Formula.Family
@@ -26,8 +28,8 @@ func (p *Part) FamilyName() string {
 	return "any enriched dough"
 }
 
-// FamilyEgg limits nothing where the family's range is of yolk, which egg_pct does not tell from
-// whole egg.
+// FamilyEgg limits nothing where the family's range is of yolk, which
+// egg_pct does not tell from whole egg.
 func (p *Part) FamilyEgg() Value {
 	if p.Family().EggIsYolk {
 		return HighEnd(family.Range{})
@@ -38,13 +40,13 @@ func (p *Part) FamilyEgg() Value {
 // Usual is Family by the ranges that a dough is judged by.
 func (p *Part) Usual() *family.Family { return p.Family().Usual() }
 
-// Margin is how soft the ends of a range of the family are, 0 where no published formulas were
-// counted.
+// Margin is the softness of the ends of a family's range, 0 without
+// counted published formulas.
 func Margin(r family.Range) Value {
 	return Value{Lo: r.Margin, Hi: r.Margin, Mid: r.Margin, Origin: figure.AsGiven}
 }
 
-// LowEnd is the low end of a range of the family, 0 where it has no figure.
+// LowEnd is the low end of a family's range, 0 for none.
 func LowEnd(r family.Range) Value {
 	if !r.Known {
 		return figure.ValueOf(figure.Point(0))
@@ -52,10 +54,10 @@ func LowEnd(r family.Range) Value {
 	return Value{Lo: r.Lo, Hi: r.Lo, Mid: r.Lo, Origin: figure.AsGiven}
 }
 
-// NoHighEnd is the high end of a range that the family has no figure for: it limits nothing.
+// NoHighEnd is the high end of a range without one: it limits nothing.
 const NoHighEnd = 1000
 
-// HighEnd is the high end of a range of the family, NoHighEnd where it has no figure.
+// HighEnd is the high end of a family's range, NoHighEnd for none.
 func HighEnd(r family.Range) Value {
 	x := float64(NoHighEnd)
 	if r.Known {
@@ -64,8 +66,8 @@ func HighEnd(r family.Range) Value {
 	return Value{Lo: x, Hi: x, Mid: x, Origin: figure.AsGiven}
 }
 
-// RollIn is the fat of parts of fat alone on the part's flour, %. It counts whether or not a step
-// folds the fat in: a list of weights has no steps.
+// RollIn is the fat of parts of fat alone on the part's flour, %. It
+// counts even if no step folds it in: a list of weights has no steps.
 func (p *Part) RollIn() Value {
 	if p.TotalFlour().Hi == 0 {
 		return p.NoFlour()
@@ -80,7 +82,7 @@ func (p *Part) RollIn() Value {
 	return figure.ValueOf(sum.Div(p.TotalFlour()).Scale(100))
 }
 
-// OnlyFat reports whether a part is nothing but butter or another fat.
+// OnlyFat reports whether a part is only butter or another fat.
 func OnlyFat(p *formula.Part) bool {
 	for _, in := range p.Ingredients {
 		if in.Item == nil || in.Item.Class != larder.ClassFat {

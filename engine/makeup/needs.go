@@ -8,16 +8,17 @@ import (
 	"forebake/engine/larder"
 )
 
-// Controls reports whether anything in the part, what it takes in included, needs control for one
-// of the reasons.
+// Controls reports whether anything in the part, parts taken in
+// included, needs control for one of the reasons.
 func (p *Part) Controls(reasons ...larder.Control) bool {
 	return p.NeedsFor(func(c larder.Control) bool { return slices.Contains(reasons, c) })
 }
 
-// AnyControl reports whether anything in the part needs control, for whatever reason.
+// AnyControl reports whether anything in the part needs control.
 func (p *Part) AnyControl() bool { return p.NeedsFor(func(larder.Control) bool { return true }) }
 
-// NeedsFor reports whether anything in the part needs control for a reason that is asked for.
+// NeedsFor reports whether anything in the part needs control for a
+// reason asked for.
 func (p *Part) NeedsFor(asked func(larder.Control) bool) bool {
 	return p.Holds(func(in *formula.Ingredient) bool {
 		c := in.Item.ControlOf()
@@ -25,8 +26,8 @@ func (p *Part) NeedsFor(asked func(larder.Control) bool) bool {
 	})
 }
 
-// Holds reports whether an ingredient of a kind is in the part or in what it takes in; it asks of
-// items alone.
+// Holds reports whether a kind of ingredient is in the part or in what
+// it takes in.
 func (p *Part) Holds(is func(*formula.Ingredient) bool) bool {
 	for in := range p.Foods() {
 		if is(in) {
@@ -36,19 +37,21 @@ func (p *Part) Holds(is func(*formula.Ingredient) bool) bool {
 	return false
 }
 
-// HasFruit reports whether there is fruit in the part, zest apart, which is a spice in it.
+// HasFruit reports whether the part holds fruit. Zest is a spice.
 func (p *Part) HasFruit() bool {
 	return p.Holds(func(in *formula.Ingredient) bool {
 		return in.Item.Is(larder.Fruit) && !strings.HasSuffix(in.Item.Name, " zest")
 	})
 }
 
-// mostBeside is the share of what may buffer the acid of a fruit filling, on its fruit (judgement).
+// mostBeside is the share, on its fruit, of what may buffer a fruit
+// filling's acid (judgement).
 const mostBeside = 0.15
 
-// IsAcidFruit reports whether the part is a filling of acid fruit: with sugar, fat, zest, spice,
-// spirit and acid juice as it may be, with water up to the weight of the fruit, and with little of
-// anything else. Egg, milk, leaven and whatever needs control by itself take that away.
+// IsAcidFruit reports whether the part is a filling of acid fruit: with
+// any sugar, fat, zest, spice, spirit and acid juice, water up to the
+// weight of the fruit, and little of anything else. Egg, milk, leaven
+// and whatever needs control by itself exclude it.
 func (p *Part) IsAcidFruit() bool {
 	if p.IsDough() || p.AnyControl() || p.Traits()&(larder.Egg|larder.Dairy|larder.Leavens) != 0 {
 		return false
@@ -72,18 +75,23 @@ func (p *Part) IsAcidFruit() bool {
 	return fruit > 0 && water <= fruit && beside <= mostBeside*fruit
 }
 
-// What a filling may hold so that it is no wetter than the crumb around it, shares of its weight:
-// bread has 35 to 40 % of water (common practice, no source).
+// What a filling may hold and be no wetter than the crumb around it,
+// shares of its weight: bread has 35 to 40 % of water (common practice,
+// no source).
 const (
 	dryFillingWater = 0.30
 	garlicMost      = 0.20 // of raw vegetables, where half of it is butter
 )
 
-// IsDryFilling reports whether a filling is of nuts, seeds, sugar or fat, with little water, and
-// holds no meat, fish, cheese or cooked plant food. Baked in, it asks for no fridge: California
-// holds baked goods without cream, custard or meat fillings not to be potentially hazardous (Health
-// and Safety Code 114365.5(b)(1), read), and the crumb of plain bread needs none (NSW Food
-// Authority, quoted). No study of its water activity was found: its rule stays a note.
+// IsDryFilling reports whether a filling is of nuts, seeds, sugar or
+// fat, with little water, and holds no meat, fish, cheese or cooked
+// plant food.
+//
+// Baked in, it needs no fridge: California holds baked goods without
+// cream, custard or meat fillings not to be potentially hazardous
+// (Health and Safety Code 114365.5(b)(1), read), and the crumb of plain
+// bread needs none (NSW Food Authority, quoted). No study of its water
+// activity was found: its rule stays a note.
 func (p *Part) IsDryFilling() bool {
 	if p.IsDough() || p.NeedsFor(func(c larder.Control) bool {
 		return c != larder.ControlProtein && c != larder.ControlRawVegetable
@@ -97,7 +105,8 @@ func (p *Part) IsDryFilling() bool {
 	return !p.Controls(larder.ControlRawVegetable) || p.IsSeasonedButter()
 }
 
-// IsSeasonedButter reports whether the part is butter with some garlic, onion or herbs in it.
+// IsSeasonedButter reports whether the part is butter with some garlic,
+// onion or herbs.
 func (p *Part) IsSeasonedButter() bool {
 	green, butter := 0.0, 0.0
 	for in := range p.Foods() {

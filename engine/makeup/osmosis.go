@@ -9,7 +9,7 @@ import (
 	"forebake/engine/science/ferment"
 )
 
-// Solids is all that is neither water nor alcohol, in percent of the mass.
+// Solids is all but water and alcohol, % of the mass.
 func (p *Part) Solids() Value {
 	m := p.Grams(Mass)
 	if m.Hi == 0 {
@@ -20,7 +20,8 @@ func (p *Part) Solids() Value {
 	return figure.ValueOf(figure.Between(max(0, s.Lo), max(0, min(1, s.Hi))).Scale(100))
 }
 
-// FreeWaterPct counts the water of everything but flour, less what the flour binds.
+// FreeWaterPct counts the water of all but flour, less what the
+// flour binds.
 func (p *Part) FreeWaterPct() Value {
 	free := p.Over(Water, Mass).Sub(p.Over(Flour, Mass).Scale(ferment.BoundWater))
 	return figure.ValueOf(
@@ -36,8 +37,8 @@ const (
 	strongest                 // the most solutes in the least water
 )
 
-// molality gives the osmolality of the free water at the two ends: low where the solutes are least
-// and the water most.
+// molality gives the osmolality of the free water at its ends: low with
+// the least solutes in the most water.
 func (p *Part) molality() (Interval, bool) {
 	one := func(c Component, high bool) float64 {
 		x := p.Grams(c)
@@ -71,7 +72,7 @@ func (p *Part) molality() (Interval, bool) {
 	}
 	lo, ok := at(weakest)
 	if !ok {
-		// No water even at the wettest end: there is no solution to speak of.
+		// No water even at the wettest end: there is no solution.
 		const high = true
 		if one(Water, high) < math.Inf(1) {
 			return Interval{}, false
@@ -85,8 +86,8 @@ func (p *Part) molality() (Interval, bool) {
 	return figure.Between(lo, hi), true
 }
 
-// NoFreeWater is the answer where the flour binds all the water: there is no solution that the
-// yeast could feel.
+// NoFreeWater answers where the flour binds all the water: the yeast
+// feels no solution.
 func (p *Part) NoFreeWater() Value {
 	return figure.Absent("free water in \""+p.Name+"\"", p.Place)
 }
@@ -100,8 +101,8 @@ func (p *Part) Molality() Value {
 	return figure.ValueOf(m)
 }
 
-// strainsOf are the strains that the yeasts of a part are of. An unwritten strain goes by the
-// standard curve, with the wider error.
+// strainsOf are the strains of a part's yeasts. An unwritten strain
+// takes the standard curve, with the wider error.
 func (p *Part) strainsOf() []ferment.Strain {
 	var out []ferment.Strain
 	p.yeasts(func(in *formula.Ingredient) {
@@ -119,9 +120,10 @@ func (p *Part) strainsOf() []ferment.Strain {
 	return out
 }
 
-// PaceSpan is every pace of the part's yeast against one that feels no sugar and salt, without the
-// error: a span where the molality is one, or where strains are mixed. Without yeast it is that of
-// one whose strain is not written.
+// PaceSpan is every pace of the part's yeast against one that feels
+// no sugar and salt, without the error: a span where the molality is
+// one, or strains are mixed. Without yeast it is that of an
+// unwritten strain.
 func (p *Part) PaceSpan() (Interval, bool) {
 	m, ok := p.molality()
 	if !ok {
@@ -151,8 +153,8 @@ func (p *Part) PaceError() float64 {
 	return factor
 }
 
-// OsmoticFactor is the pace of the yeast against one that feels no sugar and salt, with the error
-// of the model.
+// OsmoticFactor is the yeast's pace against one that feels no sugar and
+// salt, with the model's error.
 func (p *Part) OsmoticFactor() Value {
 	if p.Strain() == "none" {
 		return p.NoYeast()
@@ -164,8 +166,8 @@ func (p *Part) OsmoticFactor() Value {
 	return p.paced(span)
 }
 
-// paced lays the error of a pace on it. Above the molality that the model answers for it gives no
-// middle.
+// paced lays its error on a pace. Above the model's molality it gives
+// no middle.
 func (p *Part) paced(span Interval) Value {
 	v := figure.Modelled(span, p.PaceError())
 	if m, _ := p.molality(); m.Lo > ferment.HighestMolality {
@@ -174,10 +176,11 @@ func (p *Part) paced(span Interval) Value {
 	return v
 }
 
-// leanMolality is the osmolality of lean dough's free water: 2 % salt at 62 % water, osmol/kg.
+// leanMolality is the osmolality of lean dough's free water: 2 % salt
+// at 62 % water, osmol/kg.
 const leanMolality = 1.6
 
-// Pace is the pace of the yeast against the same dose in a lean dough, %.
+// Pace is the yeast's pace against the same dose in a lean dough, %.
 func (p *Part) Pace() Value {
 	if p.Strain() == "none" {
 		return p.NoYeast()

@@ -10,7 +10,7 @@ import (
 	"forebake/engine/science/wateractivity"
 )
 
-// Component is one thing that a part is made of and that can be added up over its ingredients.
+// Component is one thing in a part that adds up over its ingredients.
 type Component uint8
 
 // The components, in grams unless said.
@@ -59,24 +59,26 @@ const (
 	componentCount
 )
 
-// Part is the working sheet of one part: its components and what they are made of.
+// Part is the working sheet of one part: its components and what they
+// are made of.
 type Part struct {
 	*formula.Part
 	sheet    *Sheet
 	contents []*Part // see Contents
 	added    bool
 	amounts  [componentCount]formula.Mass
-	// loose is what a dough that takes the part in gets of it: without what sits inside pieces. A
-	// dough's own amounts are that already.
+	// loose is what a dough that takes the part in gets: all but what
+	// sits inside pieces. A dough's own amounts are that already.
 	loose  [componentCount]formula.Mass
 	soaks  []soaked
 	flourG Interval
 	traits larder.Trait // of everything in it, taken parts included
 }
 
-// Contents is the part and all that it takes in, parts within parts too, each once, the part itself
-// first. Where each of many parts takes all earlier ones, the paths through them are too many to
-// walk: a figure that looks into taken parts goes by this list, or keeps its answer for each part.
+// Contents is the part and all that it takes in, at any depth and
+// without repeats, the part first. Where each of many parts takes all
+// earlier ones, the paths are too many to walk: a figure that looks
+// into taken parts uses this list, or caches its answer by part.
 func (p *Part) Contents() []*Part {
 	if p.contents != nil {
 		return p.contents
@@ -96,7 +98,8 @@ func (p *Part) Contents() []*Part {
 	return out
 }
 
-// Foods are the ingredients of the larder in the part and in all that it takes in.
+// Foods are the larder's ingredients in the part and all that it
+// takes in.
 func (p *Part) Foods() iter.Seq[*formula.Ingredient] {
 	return func(yield func(*formula.Ingredient) bool) {
 		for _, q := range p.Contents() {
@@ -131,7 +134,7 @@ func (p *Part) add() {
 	}
 }
 
-// plus adds what the part holds of a component wherever it sits.
+// plus adds the part's amount of a component, wherever it sits.
 func (p *Part) plus(c Component, m formula.Mass, share float64) {
 	if share == 0 {
 		return
@@ -142,7 +145,8 @@ func (p *Part) plus(c Component, m formula.Mass, share float64) {
 	}
 }
 
-// plusLoose adds what the part holds of a component; a dough gets only the share outside of pieces.
+// plusLoose adds the part's amount of a component; a dough gets only
+// the share outside of pieces.
 func (p *Part) plusLoose(c Component, m formula.Mass, outside Interval, share float64) {
 	if share == 0 {
 		return
@@ -166,7 +170,8 @@ func add(t *formula.Mass, m formula.Mass, share float64) {
 	}
 }
 
-// looseGrams is what a dough gets of a component where it takes all of the part, g.
+// looseGrams is what a dough that takes all of the part gets of a
+// component, g.
 func (p *Part) looseGrams(c Component) Interval {
 	if p.IsDough() {
 		return p.Grams(c)
@@ -175,8 +180,8 @@ func (p *Part) looseGrams(c Component) Interval {
 	return p.loose[c].Grams(p.flourG)
 }
 
-// ownFlour reports whether an item's water, fat and sugars are those of flour itself, which the
-// trade does not count.
+// ownFlour reports whether an item's water, fat and sugars are those of
+// flour itself, which the trade does not count.
 func ownFlour(item *larder.Item) bool { return item.Class == larder.ClassFlour }
 
 // addItem adds what an ingredient is made of.
@@ -234,7 +239,8 @@ func (p *Part) addItem(in *formula.Ingredient) {
 	p.addWithoutFlour(in, m, outside)
 }
 
-// addWithoutFlour adds what an ingredient without flour dissolves, and the rest that it counts as.
+// addWithoutFlour adds what a flourless ingredient dissolves, and the
+// rest that it counts as.
 func (p *Part) addWithoutFlour(in *formula.Ingredient, m formula.Mass, outside Interval) {
 	item := in.Item
 	if item.Class == larder.ClassFruit {
@@ -297,7 +303,8 @@ func (p *Part) addWithoutFlour(in *formula.Ingredient, m formula.Mass, outside I
 	}
 }
 
-// holdsItsWater reports whether an item is wet and yet no liquid: curd, boiled potato, purée.
+// holdsItsWater reports whether an item is wet but no liquid: curd,
+// boiled potato, purée.
 func holdsItsWater(item *larder.Item) bool {
 	if !item.Is(larder.Solid) || item.Is(larder.Pourable) || item.Water <= curdWaterPct {
 		return false
@@ -309,12 +316,12 @@ func holdsItsWater(item *larder.Item) bool {
 	return false
 }
 
-// pasteSugarPct is the least sugar of a cooked paste, such as bean paste and plum butter, %
-// (judgement).
+// pasteSugarPct is the least sugar of a cooked paste, such as bean
+// paste and plum butter, % (judgement).
 const pasteSugarPct = 30
 
-// isFirm reports whether an item holds its water in a filling: pieces of cheese, meat and fish, and
-// pastes that were cooked down with sugar.
+// isFirm reports whether an item holds its water in a filling: pieces
+// of cheese, meat and fish, and pastes cooked down with sugar.
 func isFirm(item *larder.Item) bool {
 	if item.Is(larder.KeptOut) {
 		return item.Class != larder.ClassFruit
@@ -322,20 +329,22 @@ func isFirm(item *larder.Item) bool {
 	return item.Is(larder.Cooked) && item.Sugars >= pasteSugarPct
 }
 
-// curdWaterPct is the water that curd, potato and purée have at least, % (judgement).
+// curdWaterPct is the least water of curd, potato and purée,
+// % (judgement).
 const curdWaterPct = 50
 
 const (
-	// flourMoisture is the moisture of white flour, g/g, taken out of a culture's water (USDA SR
-	// 28, all-purpose flour).
+	// flourMoisture is white flour's moisture, g/g, taken out of a
+	// culture's water (USDA SR 28, all-purpose flour).
 	flourMoisture = 0.119
-	// driedEggAsEgg is how much shell egg a gram of dried egg stands for: one part and three of
-	// water (common practice, no source).
+	// driedEggAsEgg is the shell egg in a gram of dried egg: one part
+	// and three of water (common practice, no source).
 	driedEggAsEgg = 4
 )
 
-// syrupByDE gives what a gram of glucose syrup dissolves as, where its DE is written and the model
-// answers for it: all of its carbohydrate, at the mean molar mass of that DE.
+// syrupByDE gives what a gram of glucose syrup of a written DE
+// dissolves as, within the model: all its carbohydrate, at the mean
+// molar mass of that DE.
 func syrupByDE(in *formula.Ingredient) (solids, molar float64, ok bool) {
 	if in.DE == nil {
 		return 0, 0, false
@@ -345,7 +354,7 @@ func syrupByDE(in *formula.Ingredient) (solids, molar float64, ok bool) {
 	return solids, molar, silent == ""
 }
 
-// addPart takes in the share of another part that an ingredient line names.
+// addPart takes in the share of another part on an ingredient line.
 func (p *Part) addPart(in *formula.Ingredient) {
 	from := p.sheet.Part(in.Of)
 	from.add()
@@ -387,27 +396,28 @@ func (p *Part) addPart(in *formula.Ingredient) {
 	add(Prefermented, asFerment)
 }
 
-// IsCooked reports whether the part's own steps cook something of it.
+// IsCooked reports whether the part's own steps cook some of it.
 func (p *Part) IsCooked() bool { return p.HasStep((*formula.Verb).Cooks) }
 
-// CooksUnsaid reports whether a step cooks the part and says nothing of how hot it gets.
+// CooksUnsaid reports whether a step cooks the part to an
+// unwritten heat.
 func (p *Part) CooksUnsaid() bool {
 	return slices.ContainsFunc(p.Steps, (*formula.Step).HeatUnsaid)
 }
 
-// CooksAll reports whether a step of the part's own cooks all of it.
+// CooksAll reports whether one of the part's own steps cooks all of it.
 func (p *Part) CooksAll() bool {
 	return slices.ContainsFunc(p.Steps, func(s *formula.Step) bool {
 		return s.Verb.Cooks() && s.HeatsAll()
 	})
 }
 
-// scaldC is the temperature from which wet flour gelatinises: wheat starch swells from about 58 to
-// 64 C (memory).
+// scaldC is the temperature from which wet flour gelatinises, C: wheat
+// starch swells from about 58 to 64 C (memory).
 const scaldC = 60
 
-// isScalded reports whether the part's own steps gelatinise its flour: a cook, or a soak in liquid
-// that hot.
+// isScalded reports whether the part's own steps gelatinise its flour:
+// a cook, or a soak in liquid that hot.
 func (p *Part) isScalded() figure.Truth {
 	if p.IsCooked() {
 		return figure.Yes
@@ -434,8 +444,9 @@ func (p *Part) Grams(c Component) Interval {
 	return p.amounts[c].Grams(p.flourG)
 }
 
-// OfFlour gives a Component as a fraction of the total flour. It divides before it adds, so that an
-// amount in percent stays exact whatever the flour; ok is false when there is no flour.
+// OfFlour gives a Component as a fraction of the total flour. It
+// divides before it adds, so that an amount in percent stays exact; ok
+// is false without flour.
 func (p *Part) OfFlour(c Component) (Interval, bool) {
 	p.add()
 	if p.flourG.Hi == 0 {
@@ -458,10 +469,11 @@ func (p *Part) NoFlour() Value {
 	return figure.Absent("flour in "+p.Kind.String()+" \""+p.Name+"\"", p.Place)
 }
 
-// Over gives one Component over another, as a fraction. With amounts in percent there are two ways
-// to it, through the flour and through the grams. Both hold the truth and each is the narrower
-// where the other counts one range twice, so what they share is taken; else a percentage turned
-// into "?" could give the narrower figure.
+// Over gives one Component over another, as a fraction. Amounts in
+// percent give two paths, by the flour and by the grams. Both hold the
+// truth and each is narrower where the other counts one range twice, so
+// their intersection is taken; else a percentage turned into "?" could
+// narrow the figure.
 func (p *Part) Over(c, of Component) Interval {
 	p.add()
 	byMass := p.Grams(c).Div(p.Grams(of))
@@ -479,7 +491,8 @@ func (p *Part) Over(c, of Component) Interval {
 // IsDough reports whether the part is a dough or a preferment.
 func (p *Part) IsDough() bool { return p.Kind == formula.Dough || p.Kind == formula.Preferment }
 
-// HasStep reports whether a step's verb has a trait: p.HasStep((*formula.Verb).Bakes).
+// HasStep reports whether a step's verb has a trait:
+// p.HasStep((*formula.Verb).Bakes).
 func (p *Part) HasStep(has func(*formula.Verb) bool) bool {
 	for _, s := range p.Steps {
 		if has(s.Verb) {
@@ -489,7 +502,7 @@ func (p *Part) HasStep(has func(*formula.Verb) bool) bool {
 	return false
 }
 
-// TakenBy lists the parts that take this one in as an ingredient.
+// TakenBy lists the parts with this one as an ingredient.
 func (p *Part) TakenBy() []*formula.Part {
 	var out []*formula.Part
 	if len(p.Taken) == 0 {
@@ -511,7 +524,7 @@ func (p *Part) TotalFlour() Interval {
 	return p.flourG
 }
 
-// Traits are those of everything in the part, taken parts included.
+// Traits are those of everything in the part, parts taken in included.
 func (p *Part) Traits() larder.Trait {
 	p.add()
 	return p.traits
@@ -535,8 +548,9 @@ func wasSoaked(s *formula.Step, in *formula.Ingredient) bool {
 	return false
 }
 
-// LiquidTemp is the warmest written temperature among the pourable ingredients and taken parts that
-// the step takes; a soak's own at or to is the temperature of its liquid.
+// LiquidTemp is the warmest written temperature among the pourable
+// ingredients and parts that the step takes; a soak's at or to is its
+// liquid's temperature.
 func (*Sheet) LiquidTemp(s *formula.Step) Value {
 	warmest := Interval{}
 	found := false

@@ -11,13 +11,16 @@ import (
 )
 
 const (
-	driedFruitWater = 40 // g per 100 g: dried and candied fruit hold less, fresh fruit and purees more
+	// g per 100 g: dried and candied fruit have less, fresh fruit and
+	// purees more
+	driedFruitWater = 40
 	cocoaSugars     = 10 // g per 100 g: chocolate holds more, cocoa less
 )
 
-// isPieces reports whether an ingredient lies in a dough as pieces: dried and candied fruit, nuts,
-// chocolate that is not melted. Published hydrations, sugars and fats of such doughs do not count
-// them, and the yeast does not feel them.
+// isPieces reports whether an ingredient lies in a dough as pieces:
+// dried and candied fruit, nuts, unmelted chocolate. Published
+// hydrations, sugars and fats of such doughs leave them out, and the
+// yeast does not feel them.
 func isPieces(in *formula.Ingredient) bool {
 	switch item := in.Item; item.Class {
 	case larder.ClassFruit:
@@ -31,8 +34,8 @@ func isPieces(in *formula.Ingredient) bool {
 	return false
 }
 
-// isBroken reports whether a word of an ingredient's as says that fresh fruit is no longer in
-// pieces.
+// isBroken reports whether a word of an ingredient's as says that fresh
+// fruit is no longer in pieces.
 func isBroken(word string) bool {
 	switch word {
 	case "puree", "pureed", "puréed", "purée", "mashed", "grated", "crushed", "juiced":
@@ -46,19 +49,22 @@ func isDriedFruit(item *larder.Item) bool {
 		item.Water < driedFruitWater
 }
 
-// isSoakLiquid reports whether fruit takes the ingredient up: water, juice, milk, spirits.
+// isSoakLiquid reports whether fruit takes the ingredient up: water,
+// juice, milk, spirits.
 func isSoakLiquid(item *larder.Item) bool {
 	return item.Class == larder.ClassLiquid || item.Is(larder.Pourable)
 }
 
-// soaked is the liquid of one soak of fruit, with the share of it that stays outside the pieces.
+// soaked is the liquid of one soak of fruit, with its share outside
+// the pieces.
 type soaked struct {
 	liquids []*formula.Ingredient
 	outside Interval
 }
 
-// outside is the share of an ingredient's water, sugar and the like that lies outside of pieces,
-// where the part is a dough or goes into one. p.soaks is filled before.
+// outside is the share of an ingredient's water, sugar and the like
+// outside of pieces, where the part is a dough or goes into one.
+// p.soaks is filled before.
 func (p *Part) outside(in *formula.Ingredient) Interval {
 	if isPieces(in) {
 		return Interval{}
@@ -71,9 +77,9 @@ func (p *Part) outside(in *formula.Ingredient) Interval {
 	return figure.Point(1)
 }
 
-// addSoaks fills p.soaks. A soak step takes its fruit and liquid. Fruit and liquid that make up a
-// part of their own lie together even where no step says so: what they have taken up when a dough
-// takes them is then open.
+// addSoaks fills p.soaks. A soak step takes its fruit and liquid. Fruit
+// and liquid that make up a part lie together even without a step: what
+// they have taken up when a dough takes them is then open.
 func (p *Part) addSoaks() {
 	p.soaks = nil
 	for _, s := range p.Steps {
@@ -115,8 +121,8 @@ func (p *Part) addSoak(list []*formula.Ingredient, open bool) {
 	p.soaks = append(p.soaks, out)
 }
 
-// outsideShare is the share of a soak's liquid that the pieces leave outside: least where little
-// liquid stands on much fruit.
+// outsideShare is the share of a soak's liquid outside the pieces:
+// least for little liquid on much fruit.
 func outsideShare(liquidG, piecesG Interval) Interval {
 	share := func(liquid, pieces float64) Interval {
 		if liquid == 0 {

@@ -1,8 +1,9 @@
-// Package makeup says what a part is made of: the sums over its ingredients, what dissolves and
-// how strongly the yeast feels it, what heat meets in it, its allergens and other traits.
+// Package makeup says what a part is made of: the sums over its
+// ingredients, what dissolves and how strongly the yeast feels it, what
+// heat meets in it, its allergens and other traits.
 //
-// Package process builds on it. It looks at steps only for what they do to the make-up, and
-// follows no temperature.
+// Package process builds on it. Of steps it reads only their effect on
+// the make-up, and it follows no temperature.
 package makeup
 
 import (
@@ -22,7 +23,8 @@ type (
 type Sheet struct {
 	Formula *formula.Formula
 	Kitchen *kitchen.Kitchen
-	// Pinned are masses that stand for open ones, g; nil on a sheet of the formula as written.
+	// Pinned are masses in place of open ones, g; nil on a sheet of the
+	// formula as written.
 	Pinned map[*formula.Ingredient]Interval
 
 	parts []Part
@@ -40,7 +42,8 @@ func (s *Sheet) Reset(f *formula.Formula, k *kitchen.Kitchen) {
 	}
 }
 
-// Given is the value of a quantity as written; what says what to write where it is not.
+// Given is a quantity's value as written; what says what to write if it
+// is not.
 func Given(g formula.Given, what string, at source.Place) Value {
 	if !g.Set {
 		return figure.Absent(what, at)
@@ -53,13 +56,15 @@ func Given(g formula.Given, what string, at source.Place) Value {
 // Part is a part of the formula on this sheet.
 func (s *Sheet) Part(p *formula.Part) *Part { return &s.parts[p.Serial] }
 
-// TakenAsUsual reports whether a span stands for an open amount: no more than is usual of its class.
+// TakenAsUsual reports whether a span stands for an open amount: at
+// most its class's usual.
 func (s *Sheet) TakenAsUsual(in *formula.Ingredient) bool {
 	g, ok := s.Pinned[in]
 	return ok && g.Lo < g.Hi
 }
 
-// Mass gives an ingredient's mass, as pinned while looking for what settles a fact.
+// Mass gives an ingredient's mass, pinned while looking for what
+// settles a fact.
 func (s *Sheet) Mass(in *formula.Ingredient) formula.Mass {
 	if g, ok := s.Pinned[in]; ok {
 		return formula.Mass{FixedG: g}

@@ -13,12 +13,12 @@ type ThermalValues struct{ Density, SpecificHeat, Conductivity, Diffusivity Valu
 
 const thermalAtC = 20
 
-// Gas in the part, as a share of its volume: 5 to 15 % in a dough fresh from the mixer, none
-// elsewhere (memory).
+// Gas in the part, as a share of its volume: 5 to 15 % in a dough fresh
+// from the mixer, none elsewhere (memory).
 var doughGas = figure.Between(0.05, 0.15)
 
-// Thermal computes the four together, at both ends of the gas. A part whose make-up is still open
-// has none of them.
+// Thermal computes the four together, at both ends of the gas; none for
+// a part whose make-up is open.
 func (p *Part) Thermal() ThermalValues {
 	c, ok := p.composition()
 	if !ok {
@@ -67,7 +67,8 @@ func (p *Part) Thermal() ThermalValues {
 	}
 }
 
-// composition gives the mass fractions; ok is false while the mass is not settled.
+// composition gives the mass fractions; ok is false until the mass
+// is settled.
 func (p *Part) composition() (heat.Composition, bool) {
 	total := p.Grams(Mass)
 	if !p.IsSettled(total) || total.Lo == 0 {
@@ -80,25 +81,27 @@ func (p *Part) composition() (heat.Composition, bool) {
 	}, true
 }
 
-// OpenShare is how much of the part may still be put in or left out, on its least mass.
+// OpenShare is how much of the part is still open, on its least mass.
 func (p *Part) OpenShare() float64 {
 	total := p.Grams(Mass)
 	return total.Width() / total.Lo
 }
 
-// settledWithin is the share of a part's mass by which a weight may be open, as the zest of a lemon
-// is or flour by the cup, and heat still be followed with its middle: the mix is 1.5 K off at most
-// by what is 30 K colder or warmer, and times are widened by the share (computed).
+// settledWithin is the share of a part's mass by which a weight may be
+// open, like a lemon's zest or flour by the cup, while its middle still
+// carries the heat: at 30 K colder or warmer it moves the mix by 1.5 K
+// at most, and times are widened by the share (computed).
 const settledWithin = 0.1
 
-// IsSettled reports whether a weight of the part, or of something in it, is known so well that heat
-// can be followed with its middle.
+// IsSettled reports whether a weight in the part is known well enough
+// to follow heat with its middle.
 func (p *Part) IsSettled(g Interval) bool {
 	return g.IsFinite() && g.Width() <= settledWithin*p.Grams(Mass).Lo
 }
 
-// Freezing is the water of the part that can freeze, without its onset, and the onset, C; both are
-// zero where nothing freezes. why is the reason for silence.
+// Freezing is the part's water that can freeze, without its onset, and
+// the onset, C; both are zero where nothing freezes. why is the reason
+// for silence.
 func (p *Part) Freezing() (ice melt.Ice, onset figure.Estimate, why string) {
 	made, ok := p.composition()
 	m, wet := p.molality()
@@ -118,8 +121,8 @@ func (p *Part) Freezing() (ice melt.Ice, onset figure.Estimate, why string) {
 	return ice, figure.Estimate{Low: low.Low, Mid: mid.Mid, High: high.High}, ""
 }
 
-// Chocolate is the share of the mass that is chocolate of its own, put in to melt and to set: not
-// what lies in a dough as pieces.
+// Chocolate is the mass share of chocolate put in to melt and to set,
+// not of pieces in a dough.
 func (p *Part) Chocolate() float64 {
 	total := p.Grams(Mass).Mid()
 	if !(total > 0) || p.IsDough() {

@@ -9,11 +9,13 @@ import (
 	"forebake/engine/larder"
 )
 
-// boilingSugarC is where a sugar syrup boils at the least, C: it counts as hot from there on.
+// boilingSugarC is the least boiling point of a sugar syrup, C: from
+// there on it counts as hot.
 const boilingSugarC = 100
 
-// SugarCooked reports whether a cook or a melt heats sugar, honey or syrup of the part to
-// boilingSugarC or more. Without a temperature the answer is open, since it may.
+// SugarCooked reports whether a cook or a melt heats sugar, honey or
+// syrup of the part to boilingSugarC or more. Without a temperature it
+// is open.
 func (p *Part) SugarCooked() Value {
 	out := figure.YesNo(false)
 	if p.IsDough() {
@@ -26,11 +28,17 @@ func (p *Part) SugarCooked() Value {
 		hottest, known := figure.Interval{}, false
 		for _, at := range []formula.Given{step.To, step.Core} {
 			if at.Set {
-				hottest, known = figure.Interval{Lo: max(hottest.Lo, at.Lo), Hi: max(hottest.Hi, at.Hi)}, true
+				hottest, known = figure.Interval{
+					Lo: max(hottest.Lo, at.Lo),
+					Hi: max(hottest.Hi, at.Hi),
+				}, true
 			}
 		}
 		if r := step.Reading; r != nil && r.Temp.Set {
-			hottest, known = figure.Interval{Lo: max(hottest.Lo, r.Temp.Lo), Hi: max(hottest.Hi, r.Temp.Hi)}, true
+			hottest, known = figure.Interval{
+				Lo: max(hottest.Lo, r.Temp.Lo),
+				Hi: max(hottest.Hi, r.Temp.Hi),
+			}, true
 		}
 		switch {
 		case known && hottest.Lo >= boilingSugarC:
@@ -42,8 +50,8 @@ func (p *Part) SugarCooked() Value {
 	return out
 }
 
-// sugarIn reports whether a step heats sugar, honey, syrup or jam with pectin; a part that is
-// called a syrup is taken for one.
+// sugarIn reports whether a step heats sugar, honey, syrup or jam with
+// pectin; a part named a syrup counts as one.
 func (p *Part) sugarIn(step *formula.Step) bool {
 	found := p.Kind == formula.Syrup
 	for _, in := range p.Ingredients {
@@ -53,7 +61,8 @@ func (p *Part) sugarIn(step *formula.Step) bool {
 	return found
 }
 
-// ActiveDry is the first active dry yeast among the ingredients, nil where there is none.
+// ActiveDry is the first active dry yeast among the ingredients, nil
+// for none.
 func (p *Part) ActiveDry() *formula.Ingredient {
 	for _, in := range p.Ingredients {
 		if in.Item != nil && in.Item.YeastKind == "active dry" {
@@ -74,7 +83,8 @@ func (p *Part) ActiveDrySoaked() bool {
 	return false
 }
 
-// TakesIn reports whether a step is done to that ingredient: it names it, or it names nothing.
+// TakesIn reports whether a step applies to that ingredient: it names
+// it, or names nothing.
 func TakesIn(s *formula.Step, in *formula.Ingredient) bool {
 	if len(s.With) == 0 {
 		return true
@@ -87,15 +97,16 @@ func TakesIn(s *formula.Step, in *formula.Ingredient) bool {
 	return false
 }
 
-// TakesInAll reports whether a step is done to all ingredients of its part that are of a kind.
+// TakesInAll reports whether a step applies to all of its part's
+// ingredients of a kind.
 func TakesInAll(s *formula.Step, is func(*formula.Ingredient) bool) bool {
 	return !slices.ContainsFunc(s.Part.Ingredients, func(in *formula.Ingredient) bool {
 		return is(in) && !TakesIn(s, in)
 	})
 }
 
-// IsRawMeat reports whether an ingredient is meat or fish that was not bought cooked, or cured to be
-// eaten raw.
+// IsRawMeat reports whether an ingredient is meat or fish, neither
+// bought cooked nor cured to be eaten raw.
 func IsRawMeat(in *formula.Ingredient) bool { return in.Item != nil && in.Item.CookC() > 0 }
 
 // Has reports whether anything in the part has the trait.
@@ -104,12 +115,13 @@ func (p *Part) Has(t larder.Trait) Value {
 	return figure.YesNo(p.traits&t != 0)
 }
 
-// fineForms are the words of an ingredient's as that leave no piece of nut to choke on. Others,
-// such as chopped alone, do not: a caution errs to the safe side.
+// fineForms are words of an ingredient's as that leave no piece of nut
+// to choke on. Others, such as chopped alone, do not: a caution errs to
+// the safe side.
 var fineForms = []string{"ground", "finely ground", "ground fine", "finely chopped", "chopped fine"}
 
-// WholeNuts looks at each ingredient, since only its entry says that it is ground; parts taken in
-// are looked into.
+// WholeNuts looks at each ingredient, since only its entry says that it
+// is ground; parts taken in count.
 func (p *Part) WholeNuts() Value {
 	if p.Has(larder.WholeNut).Lo == 0 {
 		return figure.YesNo(false)
@@ -120,7 +132,8 @@ func (p *Part) WholeNuts() Value {
 	}))
 }
 
-// HasSalt is open when the only salt is an amount still open, since "?" may yet become nothing.
+// HasSalt is open when the only salt has an open amount, since "?" may
+// become nothing.
 func (p *Part) HasSalt() Value {
 	g := p.Grams(Salt)
 	switch {
@@ -148,7 +161,8 @@ func (p *Part) Cost() Value {
 	return figure.ValueOf(p.Grams(Price))
 }
 
-// Cost is that of all ingredients of the formula, where all have a price.
+// Cost is that of all ingredients of the formula, where all have
+// a price.
 func (s *Sheet) Cost() Value {
 	sum := Interval{}
 	for i := range s.parts {
@@ -175,7 +189,7 @@ func (p *Part) firstUnpriced() string {
 	return "an ingredient"
 }
 
-// yeasts calls visit for every yeast in the part and the parts it takes in.
+// yeasts visits every yeast in the part and in the parts it takes in.
 func (p *Part) yeasts(visit func(*formula.Ingredient)) {
 	for in := range p.Foods() {
 		if in.Item.Yeast > 0 {
@@ -191,7 +205,8 @@ func (p *Part) YeastKind() string {
 	return kind
 }
 
-// Strain is standard, osmotolerant, mixed or none; standard where none is written.
+// Strain is standard, osmotolerant, mixed or none; standard where none
+// is written.
 func (p *Part) Strain() string {
 	strain := "none"
 	p.yeasts(func(in *formula.Ingredient) {
@@ -216,8 +231,8 @@ func (p *Part) NoYeast() Value {
 	return figure.Absent("yeast in "+p.Kind.String()+" \""+p.Name+"\"", p.Place)
 }
 
-// Meets reports whether a step takes an ingredient of a kind: one that it names, or any of its part
-// when it names none.
+// Meets reports whether a step takes a kind of ingredient: one that it
+// names, or any of its part when it names none.
 func Meets(s *formula.Step, is func(*formula.Ingredient) bool) bool {
 	list := s.With
 	if len(list) == 0 {

@@ -4,6 +4,7 @@ import (
 	"cmp"
 
 	"forebake/engine/finding"
+	"forebake/engine/mend/asked"
 	"forebake/engine/mend/levers"
 	"forebake/engine/rule"
 	"forebake/engine/source"
@@ -31,6 +32,17 @@ func (c *candidate) harmless() bool { return len(c.worsens) == 0 }
 // forBaker reports whether a candidate is a matter of taste.
 func (c *candidate) forBaker() bool { return c.lever.Kind.ForBaker(c.lever) }
 
+// mostForNote is the cost of a change up to which a note is mended without
+// asking: a sixth more or less of an amount or a time.
+const mostForNote = 0.16
+
+// isLarge reports whether a change is more than a note is worth. One that the
+// rule computes is what its message says.
+func (c *candidate) isLarge() bool {
+	return c.before != nil || c.trust != finding.Exact && c.cost > mostForNote ||
+		c.answer != finding.Clear && c.trust != finding.Exact
+}
+
 // chain gives the candidates that are set together, in order.
 func (c *candidate) chain() []*candidate {
 	if c.before == nil {
@@ -53,7 +65,7 @@ func describe(from *version, l *levers.Lever, to levers.Setting, edits []source.
 // cost.
 func compare(a, b *candidate) int {
 	return cmp.Or(
-		firstIf(a.harmless(), b.harmless()),
+		asked.FirstIf(a.harmless(), b.harmless()),
 		cmp.Compare(rank(a.answer), rank(b.answer)),
 		cmp.Compare(a.cost, b.cost),
 	)
@@ -96,7 +108,7 @@ func (m *Mender) candidate(v *version, q question, a *rule.Adjust, l *levers.Lev
 		return s.best()
 	}
 	m.open(v)
-	number, word, known := m.judge.To(q.rule, a, q.subject(v.formula))
+	number, word, known := m.judge.To(q.Rule, a, q.Subject(v.formula))
 	switch {
 	case !known:
 		return nil

@@ -1,7 +1,7 @@
 package mend
 
-// Undone mends a formula, and gives the text without each change in turn; nil
-// where the others need it.
+// Undone mends a formula, and gives the text without each change in
+// turn; nil where the others need it.
 func (m *Mender) Undone(name string, text []byte, index int) (now []byte, each [][]byte, _ error) {
 	base, err := m.begin(name, text, index)
 	if err != nil {

@@ -11,9 +11,13 @@ import (
 // A value on the edge of a rule clears it by nothing. A baker takes the usual
 // value, or a round one inside.
 
-// mostMoved is the factor by which a value is moved towards the usual one, where
-// the edge is nearer.
-const mostMoved = 1.25
+// mostMoved is the factor by which a value is moved towards the usual one: from
+// what is written where the edge is nearer, else from the edge. Where the edge
+// is farther than slip, what is written says little.
+const (
+	mostMoved = 1.25
+	slip      = 2
+)
 
 // aims lists the steps that a baker would choose behind the edge, the best
 // first: the usual value, half the way to it, the next round one inside, the
@@ -25,26 +29,30 @@ func (s *search) aims(edge, direction int) []int {
 	}
 	var out []int
 	add := func(x float64) {
-		n := int(math.Round(levers.Rounded(x, l.Round) / l.Step))
+		n := int(math.Round(levers.Rounded(x, l.RoundAt(x)) / l.Step))
 		if n >= s.low && n <= s.high && direction*(n-edge) >= 0 {
 			out = append(out, n)
 		}
 	}
 	at := l.Number(edge)
 	if usual, known := s.usual(); known && float64(direction)*(usual-at) > 0 {
-		low, high := l.Start/mostMoved, l.Start*mostMoved
-		if at > low && at < high { // else it is a slip, and the written value says little
-			usual = max(low, min(usual, high))
+		from := l.Start
+		if at <= from/mostMoved || at >= from*mostMoved {
+			from = at
+		}
+		if at > l.Start/slip && at < l.Start*slip {
+			usual = max(from/mostMoved, min(usual, from*mostMoved))
 		}
 		add(usual)
 		add((at + usual) / 2)
 	}
-	round := levers.Rounded(at, l.Round)
-	for float64(direction)*(round-at) < l.Round/2 {
-		round += float64(direction) * l.Round
+	by := l.RoundAt(at)
+	round := levers.Rounded(at, by)
+	for float64(direction)*(round-at) < by/2 {
+		round += float64(direction) * by
 	}
 	add(round)
-	add(round - float64(direction)*l.Round)
+	add(round - float64(direction)*by)
 	return out
 }
 
@@ -100,18 +108,19 @@ func withEdge(text, edge string) string {
 const rangeMargin = 0.05
 
 // leavesRange reports whether a figure lies inside its published range in one
-// version and outside in the other.
+// version and outside in the other, or on the other side of it.
 func (m *Mender) leavesRange(before, after *version) bool {
 	was, is := m.outside(before), m.outside(after)
 	for i := range is {
-		if i < len(was) && was[i] <= rangeMargin && is[i] > rangeMargin {
+		if i < len(was) && (was[i] <= rangeMargin && is[i] > rangeMargin ||
+			was[i] >= -rangeMargin && is[i] < -rangeMargin) {
 			return true
 		}
 	}
 	return false
 }
 
-// outside says how far each figure lies outside its published range.
+// outside says how far each figure lies outside its published range, below 0 under it.
 func (m *Mender) outside(v *version) []float64 {
 	if v.outside == nil {
 		m.open(v)

@@ -62,6 +62,8 @@ type Mender struct {
 	judge *rule.Judge
 	on    *version // whose figures the sheet holds
 
+	written *version // the formula as the baker wrote it
+
 	kept      map[string]*version // by text
 	keptBytes int                 // of their texts
 	found     map[searched][]*candidate
@@ -87,6 +89,7 @@ func (m *Mender) begin(name string, text []byte, index int) (*version, error) {
 	if err != nil {
 		return nil, err
 	}
+	m.written = v
 	m.judgeAll(v)
 	return v, nil
 }
@@ -148,5 +151,6 @@ func (m *Mender) passes(base *version) (*version, []*change) {
 		m.judgeAll(whole)
 		now, changes = m.minimal(base, whole, all)
 	}
+	now, changes = m.asAlone(base, now, changes)
 	return now, changes
 }

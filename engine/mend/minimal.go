@@ -107,7 +107,7 @@ func asGood(v, other *version) bool {
 		if rank(a) > rank(other.answers[q]) {
 			return false
 		}
-		if q.rule.Safety && v.excess[q] > other.excess[q]+excessMargin {
+		if q.Rule.Safety && v.excess[q] > other.excess[q]+excessMargin {
 			return false
 		}
 	}
@@ -172,7 +172,12 @@ func (m *Mender) movedBack(base, now *version, list []*change, i int) (*version,
 		direction = -1
 	}
 	was, aim := now, now
+	s := m.newSearch(base, c.questions[0], l)
+	s.bound()
 	serves := func(n int) bool {
+		if n < s.low || n > s.high {
+			return false
+		}
 		trial := m.movedTo(base, list, i, n)
 		v := m.replayed(base, trial)
 		if v == nil || !asGood(v, was) || m.leavesRange(base, v) && !m.leavesRange(base, was) {
@@ -182,8 +187,6 @@ func (m *Mender) movedBack(base, now *version, list []*change, i int) (*version,
 		return true
 	}
 	edge := halved(steps(l.Start), steps(c.to.Number), serves)
-	s := m.newSearch(base, c.questions[0], l)
-	s.bound()
 	at := s.inside(edge, direction, serves)
 	if serves(at) && at != edge {
 		list[i].edge = l.EdgeText(edge, direction)
@@ -206,7 +209,7 @@ func (m *Mender) movedTo(base *version, list []*change, i, n int) []*change {
 // move it in opposite directions. The house decides between them. A change for
 // food safety stays.
 func (m *Mender) withoutDisputed(base, now *version, list []*change) (*version, []*change) {
-	for _, q := range flagged(now) {
+	for _, q := range m.flagged(now) {
 		if base.answers[q] != finding.Flagged {
 			continue
 		}
@@ -233,7 +236,7 @@ func (m *Mender) withoutDisputed(base, now *version, list []*change) (*version, 
 func disputes(c *candidate, made *change) bool {
 	undone := func(q question) bool { return slices.Contains(made.questions, q) }
 	return made.lever.Same(c.lever) && slices.ContainsFunc(c.worsens, undone) &&
-		!slices.ContainsFunc(made.questions, func(q question) bool { return q.rule.Safety })
+		!slices.ContainsFunc(made.questions, func(q question) bool { return q.Rule.Safety })
 }
 
 // noteDispute notes which findings of the original formula a candidate and a

@@ -24,7 +24,7 @@ func (m *Mender) outcome(base, now *version, list []*change) *Outcome {
 	o.Mending.Doubted = doubted(now.text, o.Mending.Lines)
 	o.Mending.Worse = m.worse(base, now)
 	m.tellChanges(o, base, now, list)
-	for _, q := range flagged(now) {
+	for _, q := range m.flagged(now) {
 		m.tellLeft(o, now, q)
 	}
 	o.Mending.Spent = m.spent()
@@ -40,12 +40,12 @@ func (m *Mender) worse(base, now *version) []finding.Worse {
 			list = append(list, q)
 		}
 	}
-	sortQuestions(list)
+	m.sortQuestions(list, now)
 	var out []finding.Worse
 	for _, q := range list {
 		f := m.finding(now, q)
 		out = append(out, finding.Worse{
-			Rule: q.rule.ID, Subject: f.Subject, Level: f.Level, Line: f.Place.Line(),
+			Rule: q.Rule.ID, Subject: f.Subject, Level: f.Level, Line: f.Place.Line(),
 			Was: base.answers[q], Is: now.answers[q],
 		})
 	}
@@ -78,27 +78,30 @@ func doubted(text []byte, lines []finding.ChangedLines) []finding.Doubted {
 // tellChanges words each change with the findings that it cleared.
 func (m *Mender) tellChanges(o *Outcome, base, now *version, list []*change) {
 	steps := m.stepwise(base, list)
-	clearedBy := clearedBy(base, now, steps)
+	clearedBy := m.clearedBy(base, now, steps)
 	from := base
 	for i, v := range steps {
 		c := list[i]
 		one := finding.Change{Mend: finding.Mend{Text: c.describe(from), Trust: c.trust}}
-		for _, q := range flagged(base) {
+		for _, q := range m.flagged(base) {
 			if at, cleared := clearedBy[q]; !cleared || at != i {
 				continue
 			}
 			f := m.finding(base, q)
 			one.Rules = append(one.Rules, finding.Helped{
-				Rule: q.rule.ID, Subject: f.Subject, Level: f.Level, Line: f.Place.Line(),
+				Rule: q.Rule.ID, Subject: f.Subject, Level: f.Level, Line: f.Place.Line(),
 				Unsure: now.answers[q] == finding.Unsure,
 			})
 			for _, figure := range m.moved(q, base, now) {
 				one.Figures = withNew(one.Figures, figure)
 			}
 		}
+		if len(list) > 1 {
+			one.Alone = m.differs(base, c)
+		}
 		if len(one.Rules) == 0 {
 			for _, q := range c.questions {
-				one.With = withNew(one.With, q.rule.ID)
+				one.With = withNew(one.With, q.Rule.ID)
 			}
 		}
 		o.Mending.Changes = append(o.Mending.Changes, one)
@@ -126,9 +129,9 @@ func (m *Mender) stepwise(base *version, list []*change) []*version {
 
 // clearedBy says which change cleared each finding. One lever may serve several
 // findings, and two may serve one: the last that made the answer better counts.
-func clearedBy(base, now *version, steps []*version) map[question]int {
+func (m *Mender) clearedBy(base, now *version, steps []*version) map[question]int {
 	out := map[question]int{}
-	for _, q := range flagged(base) {
+	for _, q := range m.flagged(base) {
 		if now.answers[q] == finding.Flagged {
 			continue
 		}
@@ -181,11 +184,14 @@ func (m *Mender) tellLeft(o *Outcome, now *version, q question) {
 	f := m.finding(now, q)
 	o.After = append(o.After, f)
 	left := finding.Left{
-		Rule: q.rule.ID, Subject: f.Subject, Level: f.Level, Line: f.Place.Line(),
+		Rule: q.Rule.ID, Subject: f.Subject, Level: f.Level, Line: f.Place.Line(),
 	}
 	if choice := m.choice(now, q); choice != nil {
 		o.Mending.Choose(*choice)
 		left.Why = "it is a matter of taste: see above"
+		if choice.Trust != finding.Taste {
+			left.Why = "the change is larger than a note is worth: see above"
+		}
 	} else {
 		m.explain(now, q, &left)
 	}
@@ -198,14 +204,14 @@ func (m *Mender) choice(v *version, q question) *finding.Change {
 		return nil
 	}
 	c := m.best(v, q, true)
-	if c == nil || !c.forBaker() {
+	if c == nil || !c.forBaker() && m.level(v, q) < finding.Note || !c.harmless() {
 		return nil
 	}
 	f := m.finding(v, q)
 	return &finding.Change{
 		Mend: finding.Mend{Text: c.describe(v), Trust: c.trust},
 		Rules: []finding.Helped{{
-			Rule: q.rule.ID, Subject: f.Subject, Level: f.Level,
+			Rule: q.Rule.ID, Subject: f.Subject, Level: f.Level,
 			Unsure: c.answer == finding.Unsure,
 		}},
 	}
@@ -213,14 +219,14 @@ func (m *Mender) choice(v *version, q question) *finding.Change {
 
 // explain says why a finding is left, and what a baker would do about it.
 func (m *Mender) explain(v *version, q question, left *finding.Left) {
-	if len(q.rule.Adjust) == 0 {
+	if len(q.Rule.Adjust) == 0 {
 		left.Why = "no value of the formula is named for it"
 		left.Instead = advice(m.finding(v, q).Text)
 		return
 	}
-	for i := range q.rule.Adjust {
+	for i := range q.Rule.Adjust {
 		if left.Instead == "" {
-			left.Instead = levers.Instead(m.query(v, q, &q.rule.Adjust[i]))
+			left.Instead = levers.Instead(m.query(v, q, &q.Rule.Adjust[i]))
 		}
 	}
 	if left.Instead == "" {
@@ -230,8 +236,8 @@ func (m *Mender) explain(v *version, q question, left *finding.Left) {
 		return
 	}
 	var tried []string
-	for i := range q.rule.Adjust {
-		for _, l := range m.levers(v, q, &q.rule.Adjust[i]) {
+	for i := range q.Rule.Adjust {
+		for _, l := range m.levers(v, q, &q.Rule.Adjust[i]) {
 			tried = withNew(tried, l.Kind.Noun(l, v.formula))
 		}
 	}
@@ -245,8 +251,8 @@ func (m *Mender) explain(v *version, q question, left *finding.Left) {
 
 // explainTried says why the first candidate with a reason was not accepted.
 func (m *Mender) explainTried(v *version, q question, left *finding.Left) bool {
-	for i := range q.rule.Adjust {
-		for _, c := range m.candidates(v, q, &q.rule.Adjust[i]) {
+	for i := range q.Rule.Adjust {
+		for _, c := range m.candidates(v, q, &q.Rule.Adjust[i]) {
 			if m.explainCandidate(v, q, c, left) {
 				return true
 			}
@@ -259,8 +265,8 @@ func (m *Mender) explainTried(v *version, q question, left *finding.Left) bool {
 func (m *Mender) wish(v *version, q question) string {
 	const own = "it is what you want to reach, and a mend leaves it to you"
 	text := ""
-	for i := range q.rule.Adjust {
-		for _, l := range m.wishes(v, q, &q.rule.Adjust[i]) {
+	for i := range q.Rule.Adjust {
+		for _, l := range m.wishes(v, q, &q.Rule.Adjust[i]) {
 			c := m.newSearch(v, q, l).best()
 			if c != nil && c.harmless() && c.answer == finding.Clear {
 				return c.describe(v) + " would clear it; " + own
@@ -286,7 +292,7 @@ func (m *Mender) explainCandidate(v *version, q question, c *candidate, left *fi
 	case len(m.disputes[q]) > 0 && c.next != nil:
 		left.Why = c.describe(v) + " would clear it, and take it further from the other"
 		for _, other := range m.disputes[q] {
-			left.Against = withNew(left.Against, other.rule.ID)
+			left.Against = withNew(left.Against, other.Rule.ID)
 		}
 	case c.lever.IsAdvice():
 		left.Why = c.describe(v)
@@ -304,9 +310,9 @@ func explainHarm(v *version, c *candidate, left *finding.Left) {
 	var unsure []string
 	for _, q := range c.worsens {
 		if c.next.answers[q] == finding.Unsure {
-			unsure = withNew(unsure, q.rule.ID)
+			unsure = withNew(unsure, q.Rule.ID)
 		} else {
-			left.Against = withNew(left.Against, q.rule.ID)
+			left.Against = withNew(left.Against, q.Rule.ID)
 		}
 	}
 	left.Why = c.describe(v) + " would clear it"

@@ -11,18 +11,34 @@ import (
 // mostRounds bounds the rounds. Each round takes up every finding that is left.
 const mostRounds = 6
 
-// pass mends a version in rounds, and gives the result with its changes.
+// pass mends a version in rounds, the stops first, then the risks, then the
+// notes, and gives the result with its changes.
 func (m *Mender) pass(base *version) (*version, []*change) {
 	now := base
 	var changes []*change
+	for level := finding.Stop; level <= finding.Note; level++ {
+		now, changes = m.rounds(base, now, changes, level)
+	}
+	now, changes = m.withoutDisputed(base, now, changes)
+	if len(changes) == 0 {
+		now = base
+	}
+	return now, changes
+}
+
+// rounds mends what stands at a level or above it, until a round changes
+// nothing.
+func (m *Mender) rounds(base, now *version, changes []*change, level finding.Level) (
+	*version, []*change,
+) {
 	for range mostRounds {
 		progress := false
-		for _, q := range pending(base, now) {
+		for _, q := range m.pending(base, now, level) {
 			if now.answers[q] == finding.Clear {
 				continue // cleared by an earlier change of this round
 			}
 			next, made := m.accept(now, q)
-			if next == nil {
+			if next == nil || m.unsettles(base, made, changes, q) {
 				continue
 			}
 			now, progress = next, true
@@ -35,30 +51,67 @@ func (m *Mender) pass(base *version) (*version, []*change) {
 		}
 		now, changes = m.minimal(base, now, changes)
 	}
-	now, changes = m.withoutDisputed(base, now, changes)
-	if len(changes) == 0 {
-		now = base
-	}
 	return now, changes
 }
 
-// pending lists the findings to be mended: those that are flagged, or were and
-// are unsure now.
-func pending(base, now *version) []question {
+// unsettles reports whether candidates for a note would move a value that a
+// finding of a higher level asked for.
+func (m *Mender) unsettles(base *version, made []*candidate, changes []*change, q question) bool {
+	if m.level(base, q) < finding.Note {
+		return false
+	}
+	serious := func(q question) bool { return m.level(base, q) < finding.Note }
+	for _, c := range made {
+		for _, old := range changes {
+			if old.lever.Same(c.lever) && slices.ContainsFunc(old.questions, serious) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// pending lists the findings of a level or above it that are to be mended: those
+// that are flagged, or were and are unsure now.
+func (m *Mender) pending(base, now *version, level finding.Level) []question {
 	var out []question
 	for q, a := range now.answers {
-		if a == finding.Flagged || base.answers[q] == finding.Flagged {
+		if (a == finding.Flagged || base.answers[q] == finding.Flagged) && m.level(now, q) <= level {
 			out = append(out, q)
 		}
 	}
-	sortQuestions(out)
+	m.sortQuestions(out, now)
 	return out
 }
 
 // accept finds the change for one finding, or the few that go together; nil
 // when there is none.
 func (m *Mender) accept(now *version, q question) (*version, []*candidate) {
+	next, made := m.accepted(now, q)
+	asks := 0.0
+	for _, c := range made {
+		if c.trust != finding.Exact {
+			asks += c.lever.Kind.Cost(c.lever, c.to)
+		}
+	}
+	if asks > mostAsked && !q.Rule.Safety && !m.Taste {
+		return nil, nil
+	}
+	return next, made
+}
+
+// mostAsked bounds what the searched changes for one finding may ask of the
+// baker together, e^2 times an amount. What asks for more is another formula.
+const mostAsked = 2
+
+func (m *Mender) accepted(now *version, q question) (*version, []*candidate) {
 	best := m.best(now, q, m.Taste)
+	if m.level(now, q) == finding.Note && !m.Taste {
+		if best == nil || best.isLarge() {
+			return nil, nil
+		}
+		return best.next, best.chain()
+	}
 	if best != nil && (best.answer == finding.Clear || best.trust == finding.Exact) {
 		return best.next, best.chain()
 	}
@@ -100,8 +153,8 @@ func (m *Mender) best(v *version, q question, withTaste bool) *candidate {
 			best, least = c, price
 		}
 	}
-	for i := range q.rule.Adjust {
-		for _, c := range m.candidates(v, q, &q.rule.Adjust[i]) {
+	for i := range q.Rule.Adjust {
+		for _, c := range m.candidates(v, q, &q.Rule.Adjust[i]) {
 			weigh(c, i)
 		}
 	}
@@ -132,8 +185,8 @@ func helped(v, next *version) int {
 // the cheapest first.
 func (m *Mender) harmful(v *version, q question) []*candidate {
 	var out []*candidate
-	for i := range q.rule.Adjust {
-		for _, c := range m.candidates(v, q, &q.rule.Adjust[i]) {
+	for i := range q.Rule.Adjust {
+		for _, c := range m.candidates(v, q, &q.Rule.Adjust[i]) {
 			if !c.harmless() {
 				out = append(out, c)
 			}
@@ -158,11 +211,11 @@ func (m *Mender) repaired(now *version, q question, c *candidate) (*version, []*
 	}
 	v, made := c.next, c.chain()
 	for range mostRepairs {
-		worse := worsened(now, v, q.rule.Level)
+		worse := m.harm(now, v, q)
 		if len(worse) == 0 {
 			break
 		}
-		if worse[0].rule.Safety {
+		if worse[0].Rule.Safety {
 			return nil, nil
 		}
 		next := m.best(v, worse[0], m.Taste)
@@ -171,7 +224,7 @@ func (m *Mender) repaired(now *version, q question, c *candidate) (*version, []*
 		}
 		v, made = next.next, append(made, next.chain()...)
 	}
-	if len(worsened(now, v, q.rule.Level)) > 0 || rank(v.answers[q]) >= rank(now.answers[q]) {
+	if len(m.harm(now, v, q)) > 0 || rank(v.answers[q]) >= rank(now.answers[q]) {
 		return nil, nil
 	}
 	return v, made

@@ -20,8 +20,8 @@ import (
 	"forebake/engine/source"
 )
 
-// answersOf gives the answer to each rule that is not clear, by a check of its
-// own.
+// answersOf gives the answer to each rule that is not clear, by a check
+// of its own.
 func answersOf(t testing.TB, text []byte) map[string]finding.Answer {
 	t.Helper()
 	res := engine.New().Check([]engine.Input{{Name: "t.hcl", Text: text, Dir: "../../formulas"}})
@@ -51,7 +51,8 @@ func worseThan(a, b map[string]finding.Answer) []string {
 	return out
 }
 
-// formulasOfDemo lists the demo formulas, and one trial in some of the packs.
+// formulasOfDemo lists the demo formulas, and one trial in some of
+// the packs.
 func formulasOfDemo(t testing.TB, everyTrial int) map[string][]byte {
 	t.Helper()
 	out := map[string][]byte{}
@@ -88,9 +89,10 @@ func formulasOfDemo(t testing.TB, everyTrial int) map[string][]byte {
 	return out
 }
 
-// TestEachChangeIsNeeded undoes each change of a mend alone, and holds that a
-// separate check answers something worse without it. It holds that every answer
-// that a mend makes worse is told, and that none of them is about food safety.
+// TestEachChangeIsNeeded undoes each change of a mend alone, and holds
+// that a separate check answers something worse without it. It holds
+// that every answer that a mend makes worse is told, and that none of
+// them is about food safety.
 func TestEachChangeIsNeeded(t *testing.T) {
 	m := shipped(t)
 	m.Budget = 60_000
@@ -142,8 +144,8 @@ func TestEachChangeIsNeeded(t *testing.T) {
 	t.Logf("%d changes undone, %d answers worse or open", undone, told)
 }
 
-// TestBudget holds that a search within a budget ends near it, says so, and
-// finds the same each time.
+// TestBudget holds that a search within a budget ends near it, says so,
+// and finds the same each time.
 func TestBudget(t *testing.T) {
 	text, err := os.ReadFile("../../formulas/second-draft.hcl")
 	if err != nil {
@@ -174,7 +176,8 @@ func TestBudget(t *testing.T) {
 	}
 }
 
-// TestEnded holds that a search that is wanted no more stops, and says that it is not complete.
+// TestEnded holds that a search that is wanted no more stops, and says
+// that it is not complete.
 func TestEnded(t *testing.T) {
 	text, err := os.ReadFile("../../formulas/second-draft.hcl")
 	if err != nil {
@@ -193,9 +196,10 @@ func TestEnded(t *testing.T) {
 	}
 }
 
-// TestRestatingIsNotChanging writes every solid of the larder by spoon and cup,
-// and has it restated on every scale that is sold. The mass stays up to half a
-// step, or nothing is restated. No other figure leaves what that step explains.
+// TestRestatingIsNotChanging writes every solid of the larder by spoon
+// and cup, and has it restated on every scale that is sold. The mass
+// stays up to half a step, or nothing is restated. No other figure
+// leaves what that step explains.
 func TestRestatingIsNotChanging(t *testing.T) {
 	rule := ruleOn("ingredient", "ingredient.by_volume && ingredient.is_solid",
 		`adjust "amount" { to = "ingredient.amount_g" }`)
@@ -257,14 +261,15 @@ func TestRestatingIsNotChanging(t *testing.T) {
 	}
 }
 
-// sameFigures holds that the figures of a dough move by no larger share than an
-// ingredient did.
+// sameFigures holds that the figures of a dough move by no larger share
+// than an ingredient did.
 func sameFigures(t *testing.T, k *kitchen.Kitchen, was, is string, share float64) {
 	t.Helper()
 	m := &mend.Mender{Options: plainOptions()}
 	before, after := read(t, m, []byte(was)), read(t, m, []byte(is))
 	a, b := facts.NewSheet(before, k), facts.NewSheet(after, k)
-	for _, name := range []string{"hydration_pct", "sugar_pct", "salt_pct", "fat_pct", "egg_pct", "yeast_pct"} {
+	for _, name := range []string{"hydration_pct", "sugar_pct", "salt_pct", "fat_pct", "egg_pct",
+		"yeast_pct"} {
 		fact, known := facts.Find(facts.OnPart, name)
 		if !known {
 			t.Fatal(name)
@@ -284,8 +289,8 @@ func sameFigures(t *testing.T, k *kitchen.Kitchen, was, is string, share float64
 	}
 }
 
-// TestWishesStay holds that no mend of the demo changes what the baker wants to
-// reach.
+// TestWishesStay holds that no mend of the demo changes what the baker
+// wants to reach.
 func TestWishesStay(t *testing.T) {
 	m := shipped(t)
 	wish := regexp.MustCompile(`\b(makes|keep|to|core|measured)\s*=\s*"[^"]*"`)
@@ -317,8 +322,8 @@ func TestDoubtedComments(t *testing.T) {
 	}
 }
 
-// TestWithinReason holds that no mend makes a bake half as long again, or takes
-// a figure out of its published range.
+// TestWithinReason holds that no mend makes a bake half as long again,
+// or takes a figure out of its published range.
 func TestWithinReason(t *testing.T) {
 	baked := strings.Replace(fmt.Sprintf(plainDough, "10 g"), "\n  }\n}\n",
 		"\n    steps = [{ bake = \"20 min\", at = \"200 C\" }]\n  }\n}\n", 1)

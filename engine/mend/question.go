@@ -1,62 +1,14 @@
 package mend
 
 import (
-	"cmp"
 	"slices"
 
-	"forebake/engine/facts"
 	"forebake/engine/finding"
-	"forebake/engine/formula"
-	"forebake/engine/rule"
+	"forebake/engine/mend/asked"
 )
 
-// question is one rule asked of one subject. It outlives an edit: serials and
-// indexes stay, since entries are added at the end of a list only.
-type question struct {
-	rule        *rule.Rule
-	on          facts.On
-	part, index int
-}
-
-// questionOf gives the question of a rule about a subject.
-func questionOf(r *rule.Rule, x facts.Subject) question {
-	q := question{rule: r, on: x.On}
-	if x.Part != nil {
-		q.part = x.Part.Serial
-	}
-	switch x.On {
-	case facts.OnStep:
-		q.index = x.Step.Index
-	case facts.OnIngredient:
-		q.index = slices.Index(x.Ingredient.Part.Ingredients, x.Ingredient)
-	}
-	return q
-}
-
-// subject finds the question's subject in a formula.
-func (q question) subject(f *formula.Formula) facts.Subject {
-	x := facts.Subject{On: q.on}
-	if q.on == facts.OnFormula || q.on == facts.OnKitchen {
-		return x
-	}
-	x.Part = f.Parts[q.part]
-	switch q.on {
-	case facts.OnStep:
-		x.Step = x.Part.Steps[q.index]
-	case facts.OnIngredient:
-		x.Ingredient = x.Part.Ingredients[q.index]
-	}
-	return x
-}
-
-// stands reports whether a question is about a step in which a dough rises.
-func (q question) stands(f *formula.Formula) bool {
-	if q.on != facts.OnStep {
-		return false
-	}
-	v := q.subject(f).Step.Verb
-	return v.Waits() && !v.Chills()
-}
+// question is one rule asked of one subject.
+type question = asked.Question
 
 // rank orders answers from good to bad.
 func rank(a finding.Answer) int {
@@ -81,62 +33,70 @@ func worsened(before, after *version, level finding.Level) []question {
 	var out []question
 	for q, a := range after.answers {
 		was := before.answers[q]
-		opened := a == finding.Unsure && q.stands(after.formula)
-		if q.rule.Level > level && !q.rule.Safety && !opened {
+		opened := a == finding.Unsure && q.Stands(after.formula)
+		if q.Rule.Level > level && !q.Rule.Safety && !opened {
 			continue
 		}
-		exempt := a == finding.Unsure && before.draft && !q.rule.Safety
+		exempt := a == finding.Unsure && before.draft && !q.Rule.Safety
 		worse := rank(a) > rank(was) && !exempt
-		if worse || q.rule.Safety && after.excess[q] > before.excess[q]+excessMargin {
+		if worse || q.Rule.Safety && after.excess[q] > before.excess[q]+excessMargin {
 			out = append(out, q)
 		}
 	}
-	sortQuestions(out)
 	return out
 }
 
 // flagged lists the findings of a version in the order in which they are
 // mended.
-func flagged(v *version) []question {
+func (m *Mender) flagged(v *version) []question {
 	var out []question
 	for q, a := range v.answers {
 		if a == finding.Flagged {
 			out = append(out, q)
 		}
 	}
-	sortQuestions(out)
+	m.sortQuestions(out, v)
 	return out
 }
 
-// sortQuestions puts food safety first, then the higher level. The whole
-// formula comes last of a level, since it depends on the rest. Rules that
-// compute their lever come before those that search, and amounts before steps.
-func sortQuestions(list []question) {
-	slices.SortFunc(list, func(a, b question) int {
-		return cmp.Or(
-			firstIf(a.rule.Safety, b.rule.Safety),
-			cmp.Compare(a.rule.Level, b.rule.Level),
-			firstIf(a.on != facts.OnFormula, b.on != facts.OnFormula),
-			firstIf(computes(a.rule), computes(b.rule)),
-			cmp.Compare(a.on, b.on),
-			cmp.Compare(a.part, b.part),
-			cmp.Compare(a.index, b.index),
-			cmp.Compare(a.rule.ID, b.rule.ID),
-		)
-	})
-}
-
-// firstIf orders two of which one meets a condition: that one first.
-func firstIf(a, b bool) int {
-	switch {
-	case a == b:
-		return 0
-	case a:
-		return -1
+// level is the level of a finding of a version; of an answer that is not flagged there the level
+// that it had as written, else the rule's.
+func (m *Mender) level(v *version, q question) finding.Level {
+	if level, known := v.levels[q]; known {
+		return level
 	}
-	return 1
+	if level, known := m.written.levels[q]; known {
+		return level
+	}
+	return q.Rule.Level
 }
 
-// computes reports whether the first adjust block of a rule computes what its
-// lever is set to.
-func computes(r *rule.Rule) bool { return len(r.Adjust) > 0 && r.Adjust[0].To != nil }
+// harm lists what a change for a finding would make worse. What is only a note is no reason to take
+// another finding further from clear.
+func (m *Mender) harm(v, next *version, q question) []question {
+	level := m.level(v, q)
+	out := worsened(v, next, level)
+	if level == finding.Note {
+		out = append(out, m.burdened(v, next)...)
+	}
+	m.sortQuestions(out, next)
+	return out
+}
+
+// burdened lists the findings that stay and that a change takes further from clear.
+func (m *Mender) burdened(before, after *version) []question {
+	var out []question
+	for q, a := range after.answers {
+		if a == finding.Flagged && before.answers[q] == finding.Flagged && !q.Rule.Safety &&
+			(after.excess[q] > before.excess[q]+excessMargin || m.level(after, q) < m.level(before, q)) {
+			out = append(out, q)
+		}
+	}
+	return out
+}
+
+// sortQuestions puts questions in the order in which they are mended.
+func (m *Mender) sortQuestions(list []question, v *version) {
+	level := func(q question) finding.Level { return m.level(v, q) }
+	slices.SortFunc(list, func(a, b question) int { return asked.Compare(a, b, level) })
+}

@@ -2,6 +2,7 @@ package mend
 
 import (
 	"math"
+	"slices"
 
 	"forebake/engine/finding"
 	"forebake/engine/mend/levers"
@@ -87,13 +88,14 @@ func (s *search) word(word string) *candidate {
 		return nil
 	}
 	c := s.judged(&candidate{to: to, trust: finding.Exact, next: next, edits: edits})
-	if c.answer == finding.Flagged {
+	if c == nil || c.answer == finding.Flagged {
 		return nil
 	}
 	return c
 }
 
-// judged judges every rule on a candidate and fills in what follows.
+// judged judges every rule on a candidate and fills in what follows; nil for one
+// that no mend may make.
 func (s *search) judged(c *candidate) *candidate {
 	s.m.judgeAll(c.next)
 	c.lever = s.lever
@@ -102,7 +104,21 @@ func (s *search) judged(c *candidate) *candidate {
 	if s.lever.Kind.ForBaker(s.lever) {
 		c.trust = finding.Taste
 	}
-	c.worsens = worsened(s.from, c.next, s.question.rule.Level)
+	c.worsens = s.m.harm(s.from, c.next, s.question)
+	if c.trust == finding.Exact && s.m.level(s.from, s.question) < finding.Note {
+		// What the rule computes may leave a note or a question, to be settled after it.
+		c.worsens = slices.DeleteFunc(c.worsens, func(q question) bool {
+			return !q.Rule.Safety && (c.next.answers[q] == finding.Unsure ||
+				s.m.level(c.next, q) == finding.Note)
+		})
+	}
+	// More of what hurts leaves the band of a rule for that of a stop: no mend.
+	stricter := func(q question) bool {
+		return q.Rule.Safety && q.Rule.Level < s.question.Rule.Level
+	}
+	if s.question.Rule.Safety && slices.ContainsFunc(c.worsens, stricter) {
+		return nil
+	}
 	return c
 }
 

@@ -85,8 +85,8 @@ func (m *Mender) reach(v *version, q question, first, second choice) bool {
 // freely.
 func (m *Mender) pairable(v *version, q question) []choice {
 	var out []choice
-	for i := range q.rule.Adjust {
-		a := &q.rule.Adjust[i]
+	for i := range q.Rule.Adjust {
+		a := &q.Rule.Adjust[i]
 		if a.To != nil {
 			continue
 		}
@@ -133,7 +133,7 @@ func (m *Mender) pairOf(v *version, q question, first, second choice) *candidate
 			if c == nil {
 				continue
 			}
-			c.worsens = worsened(v, c.next, q.rule.Level)
+			c.worsens = m.harm(v, c.next, q)
 			c.before, c.cost = one, c.cost+one.cost
 			best = betterOf(best, c)
 		}
@@ -176,8 +176,8 @@ func (m *Mender) foundAgain(v *version, q question, a *rule.Adjust, l *levers.Le
 func (m *Mender) toBounds(v *version, q question) *candidate {
 	now := v
 	var last *candidate
-	for i := range q.rule.Adjust {
-		a := &q.rule.Adjust[i]
+	for i := range q.Rule.Adjust {
+		a := &q.Rule.Adjust[i]
 		if a.To != nil {
 			continue
 		}
@@ -197,7 +197,7 @@ func (m *Mender) toBounds(v *version, q question) *candidate {
 			if c.answer != finding.Clear {
 				continue
 			}
-			if c.worsens = worsened(v, c.next, q.rule.Level); c.harmless() {
+			if c.worsens = m.harm(v, c.next, q); c.harmless() {
 				return c
 			}
 			if other := m.movedTowardsWritten(v, q, c); other != nil {
@@ -228,7 +228,7 @@ func (m *Mender) movedTowardsWritten(v *version, q question, c *candidate) *cand
 			trial := m.movedTo(v, list, i, set+(written-set)*point/pointsBack)
 			next := m.replayed(v, trial)
 			if next != nil && next.answers[q] == finding.Clear &&
-				len(worsened(v, next, q.rule.Level)) == 0 {
+				len(m.harm(v, next, q)) == 0 {
 				return m.chained(v, q, trial)
 			}
 		}
@@ -254,7 +254,7 @@ func (m *Mender) chained(v *version, q question, list []*change) *candidate {
 	}
 	m.judgeAll(now)
 	last.answer = now.answers[q]
-	last.worsens = worsened(v, now, q.rule.Level)
+	last.worsens = m.harm(v, now, q)
 	return last
 }
 

@@ -40,19 +40,19 @@ func (m *Mender) Suggest(name string, text []byte, index int) (
 	// finding, those that need no search and the more serious first, then to
 	// several.
 	found := map[question][]finding.Mend{}
-	for _, q := range flagged(v) {
-		if q.rule.Level == finding.Stop {
+	for _, q := range m.flagged(v) {
+		if q.Rule.Level == finding.Stop {
 			found[q] = m.mends(v, q)
 		}
 	}
 	for _, exact := range []bool{true, false} {
 		for _, level := range []finding.Level{finding.Stop, finding.Risk, finding.Note} {
-			for _, q := range flagged(v) {
+			for _, q := range m.flagged(v) {
 				if m.finding(v, q).Level != level {
 					continue
 				}
-				for i := range q.rule.Adjust {
-					if a := &q.rule.Adjust[i]; (a.To != nil) == exact {
+				for i := range q.Rule.Adjust {
+					if a := &q.Rule.Adjust[i]; (a.To != nil) == exact {
 						m.candidates(v, q, a)
 					}
 				}
@@ -60,13 +60,13 @@ func (m *Mender) Suggest(name string, text []byte, index int) (
 		}
 	}
 	var out []Suggestion
-	for _, q := range flagged(v) {
+	for _, q := range m.flagged(v) {
 		place := m.finding(v, q).Place
 		list, known := found[q]
 		if !known {
 			list = m.mends(v, q)
 		}
-		out = append(out, Suggestion{Rule: q.rule.ID, Place: place, On: q.on, Mends: list})
+		out = append(out, Suggestion{Rule: q.Rule.ID, Place: place, On: q.On, Mends: list})
 	}
 	return out, !m.spent(), nil
 }
@@ -76,8 +76,8 @@ func (m *Mender) Suggest(name string, text []byte, index int) (
 func (m *Mender) mends(v *version, q question) []finding.Mend {
 	var out, leaveUnsure []finding.Mend
 	cleared := false
-	for i := range q.rule.Adjust {
-		list := slices.Clone(m.candidates(v, q, &q.rule.Adjust[i]))
+	for i := range q.Rule.Adjust {
+		list := slices.Clone(m.candidates(v, q, &q.Rule.Adjust[i]))
 		slices.SortStableFunc(list, compare)
 		if len(list) == 0 || !list[0].harmless() || len(out) == mostMends {
 			continue

@@ -9,6 +9,7 @@ import (
 	"forebake/engine/finding"
 	"forebake/engine/formula"
 	"forebake/engine/formula/edit"
+	"forebake/engine/mend/asked"
 	"forebake/engine/mend/levers"
 	"forebake/engine/reading"
 	"forebake/engine/rule"
@@ -25,7 +26,8 @@ type version struct {
 
 	answers map[question]finding.Answer // that are not clear; nil until all rules were judged
 	excess  map[question]float64        // how far each of them is from clear
-	outside []float64                   // how far figures lie outside their published range
+	levels  map[question]finding.Level  // of those that are flagged
+	outside []float64                   // how far figures lie outside their published range; below 0 under it
 	replies map[question]reply          // to questions that were asked alone
 }
 
@@ -161,6 +163,7 @@ func (m *Mender) judgeAll(v *version) {
 	}
 	m.open(v)
 	v.answers, v.excess = map[question]finding.Answer{}, map[question]float64{}
+	v.levels = map[question]finding.Level{}
 	for _, r := range m.Rules {
 		waived := m.Waived != nil && m.Waived(r.ID, v.formula.Name)
 		if waived && !r.Safety {
@@ -174,8 +177,11 @@ func (m *Mender) judgeAll(v *version) {
 			if waived {
 				a = finding.Waived
 			}
-			q := questionOf(r, x)
+			q := asked.Of(r, x)
 			v.answers[q], v.excess[q] = a, m.judge.Excess(r, x)
+			if a == finding.Flagged {
+				v.levels[q] = m.judge.Level(r, x)
+			}
 		})
 	}
 }
@@ -192,13 +198,13 @@ func (m *Mender) ask(v *version, q question) reply {
 		return r
 	}
 	m.open(v)
-	x := q.subject(v.formula)
-	r := reply{excess: m.judge.Excess(q.rule, x)}
+	x := q.Subject(v.formula)
+	r := reply{excess: m.judge.Excess(q.Rule, x)}
 	if v.answers != nil {
 		r.answer = v.answers[q]
 	} else {
 		m.count()
-		r.answer = m.judge.Answer(q.rule, x)
+		r.answer = m.judge.Answer(q.Rule, x)
 	}
 	if v.replies == nil {
 		v.replies = map[question]reply{}
@@ -210,13 +216,26 @@ func (m *Mender) ask(v *version, q question) reply {
 // finding words a rule's answer on one subject of a version.
 func (m *Mender) finding(v *version, q question) *finding.Finding {
 	m.open(v)
-	return m.judge.Finding(q.rule, q.subject(v.formula))
+	return m.judge.Finding(q.Rule, q.Subject(v.formula))
 }
 
 // levers lists the levers that an adjust block means for a finding, without the
 // wishes of the baker.
 func (m *Mender) levers(v *version, q question, a *rule.Adjust) []*levers.Lever {
-	return slices.DeleteFunc(levers.Find(m.query(v, q, a)), (*levers.Lever).IsWish)
+	list := slices.DeleteFunc(levers.Find(m.query(v, q, a)), (*levers.Lever).IsWish)
+	if v == m.written || !q.IsIn(m.written.formula) {
+		return list
+	}
+	// Several changes of one value together keep within the bounds of one: those
+	// of what the baker wrote.
+	for _, asWritten := range levers.Find(m.query(m.written, q, a)) {
+		for _, l := range list {
+			if l.Same(asWritten) {
+				l.Low, l.High = asWritten.Low, asWritten.High
+			}
+		}
+	}
+	return list
 }
 
 // wishes lists what an adjust block means and a mend leaves alone.
@@ -228,7 +247,7 @@ func (m *Mender) wishes(v *version, q question, a *rule.Adjust) []*levers.Lever 
 // query is what an adjust block asks for about a finding.
 func (m *Mender) query(v *version, q question, a *rule.Adjust) *levers.Query {
 	return &levers.Query{
-		Name: a.Lever, Formula: v.formula, Subject: q.subject(v.formula), Kitchen: m.Kitchen,
+		Name: a.Lever, Formula: v.formula, Subject: q.Subject(v.formula), Kitchen: m.Kitchen,
 		Within: a.Within, Computed: a.To != nil,
 	}
 }

@@ -41,8 +41,8 @@ func answer(out *finding.Mix, liquid, ice *facts.Value, liquidG figure.Interval,
 			tapped(out, liquid.Mid, liquidG, n)
 		}
 		if liquid.Lo < coldest && known(ice) && ice.Hi > 0 {
-			out.Notes = append(out.Notes, fmt.Sprintf("At the warm end of the error it wants up to "+
-				"%s of ice.", grams(min(ice.Hi, liquidG.Hi))))
+			out.Notes = append(out.Notes, fmt.Sprintf("At the warm end of the error it wants up "+
+				"to %s of ice.", grams(min(ice.Hi, liquidG.Hi))))
 		}
 	}
 	if milky && out.IceG != nil {
@@ -61,7 +61,8 @@ func iced(out *finding.Mix, ice *facts.Value, liquidG figure.Interval, n *Now) {
 	from := "at " + both(coldest)
 	var share figure.Estimate
 	if n.Tap.Set {
-		// The rest comes from the tap, and takes ice of its own down to the coldest.
+		// The rest comes from the tap, and takes ice of its own down to
+		// the coldest.
 		share, _ = shares(n, coldest)
 		from = "from the tap at " + tapText(n)
 	}
@@ -81,7 +82,8 @@ func iced(out *finding.Mix, ice *facts.Value, liquidG figure.Interval, n *Now) {
 		"g") + " of ice"
 }
 
-// tapped words how the tap's water comes to a temperature: by ice where it is too warm.
+// tapped words how the tap's water comes to a temperature: by ice where
+// it is too warm.
 func tapped(out *finding.Mix, needC float64, liquidG figure.Interval, n *Now) {
 	share, ok := shares(n, needC)
 	if !ok || share.High == 0 {
@@ -94,8 +96,9 @@ func tapped(out *finding.Mix, needC float64, liquidG figure.Interval, n *Now) {
 		both(needC), grams(liquidG.Mid()-g.Mid), tapText(n), grams(g.Mid))
 }
 
-// shares are the shares of ice that bring the tap's water to a temperature: of its coldest, its
-// middle and its warmest. ok is false where the warmest cannot be brought there.
+// shares are the shares of ice that bring the tap's water to a
+// temperature: of its coldest, its middle and its warmest. ok is false
+// where the warmest cannot be brought there.
 func shares(n *Now, needC float64) (share figure.Estimate, ok bool) {
 	share.Low, _ = bakersmath.IceForTap(n.Tap.Lo, needC)
 	share.Mid, _ = bakersmath.IceForTap(n.Tap.Mid(), needC)
@@ -111,7 +114,8 @@ func tapText(n *Now) string {
 	return quantity.FormatInterval(n.Tap.Interval, "C")
 }
 
-// good tells at what temperature an ingredient goes in, and how that is known.
+// good tells at what temperature an ingredient goes in, and how that
+// is known.
 func good(s *facts.Sheet, in *formula.Ingredient, n *Now) finding.MixGood {
 	t := s.Part(in.Part).IngredientTemp(in)
 	from := "taken as the room's"

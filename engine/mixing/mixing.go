@@ -1,8 +1,9 @@
-// Package mixing answers how warm the liquid of a dough is poured, and how much of it as ice, from
-// what stands in the kitchen now.
+// Package mixing answers how warm the liquid of a dough is poured, and
+// how much of it as ice, from what stands in the kitchen now.
 //
-// It sets the temperatures that a baker has read into a copy of the formula, and asks the figures
-// of the mix. So its answer is the one that the rules see. Package engine calls it.
+// It sets the temperatures that a baker has read into a copy of the
+// formula, and asks the figures of the mix. So its answer is the one
+// that the rules see. Package engine calls it.
 package mixing
 
 import (
@@ -21,14 +22,15 @@ import (
 	"forebake/engine/reading"
 )
 
-// Now is what a baker reads in the kitchen: one field a row of Readings. A zero Given was not read.
+// Now is what a baker reads in the kitchen: one field a row of
+// Readings. A zero Given was not read.
 type Now struct {
 	Room, Flour, Eggs, Fat, Preferment reading.Given
 	Aim, Friction, Tap                 reading.Given
 }
 
-// Reading is one thing that can be read: the flag, and the ingredients that it is the temperature
-// of.
+// Reading is one thing that can be read: the flag, and the ingredients
+// that it is the temperature of.
 type Reading struct {
 	Name, Means string
 	Low, High   float64 // C
@@ -114,7 +116,8 @@ func (n *Now) said(in *formula.Ingredient) bool {
 	return false
 }
 
-// Plan answers for every first mix of a formula's doughs and preferments, in file order.
+// Plan answers for every first mix of a formula's doughs and
+// preferments, in file order.
 func Plan(f *formula.Formula, k *kitchen.Kitchen, n Now) []finding.Mix {
 	f, k = n.with(f, k)
 	s := facts.NewSheet(f, k)
@@ -141,7 +144,8 @@ func planned(s *facts.Sheet, step *formula.Step, n *Now) finding.Mix {
 	for _, in := range process.GoesIn(step) {
 		g := s.Amount(in)
 		if process.IsFreeLiquid(in) {
-			liquids = append(liquids, fmt.Sprintf("%s %s", quantity.FormatInterval(g, "g"), in.Name))
+			liquids = append(liquids, fmt.Sprintf("%s %s",
+				quantity.FormatInterval(g, "g"), in.Name))
 			liquidG = liquidG.Add(g)
 			milky = milky || in.Item.Class != larder.ClassLiquid
 			continue

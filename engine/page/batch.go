@@ -9,8 +9,8 @@ import (
 	"forebake/engine/source"
 )
 
-// Batches prints batches side by side: what each says of itself, what was read and noted at each
-// step, the marks of the tasting.
+// Batches prints batches side by side: what each says of itself, what
+// was read and noted at each step, the marks of the tasting.
 func Batches(w io.Writer, run *finding.Run, list []finding.Batches, o report.Options) error {
 	return write(w, run, o, func(t *text) {
 		for _, b := range list {
@@ -39,7 +39,8 @@ func (t *text) batches(b finding.Batches) {
 		if s.Changed {
 			changed = " (changed since)"
 		}
-		fmt.Fprintf(t, "%3d %s, %s%s\n", s.Number, source.Safe(s.Step), source.Safe(s.Part), changed)
+		fmt.Fprintf(t, "%3d %s, %s%s\n", s.Number, source.Safe(s.Step),
+			source.Safe(s.Part), changed)
 		t.cells(b, s.Cells)
 	}
 	for _, rows := range [][]finding.BatchRow{b.Marks, b.Notes} {

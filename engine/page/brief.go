@@ -10,8 +10,9 @@ import (
 	"forebake/engine/source"
 )
 
-// FactsBrief prints the main figures of each subject, one a line, so that a part fits on a screen.
-// Figures that are not known, and those that are nothing, are counted only.
+// FactsBrief prints the main figures of each subject, one a line, so
+// that a part fits on a screen. Figures that are not known, and those
+// that are nothing, are counted only.
 func FactsBrief(w io.Writer, run *finding.Run, rows []finding.FactRow, o report.Options) error {
 	t := newText(w, o)
 	t.figuresHead(run)
@@ -73,7 +74,8 @@ func (t *text) briefSubject(rows []finding.FactRow) {
 	t.WriteString("\n")
 }
 
-// isNothing reports whether a figure is not known, or says that there is none of a thing.
+// isNothing reports whether a figure is not known, or says that there
+// is none of a thing.
 func isNothing(r *finding.FactRow) bool {
 	f := &r.Figure
 	return f.Shown == "unknown" || f.Shown == "none" ||

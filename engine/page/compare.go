@@ -11,14 +11,15 @@ import (
 	"forebake/engine/source"
 )
 
-// Sides names the two files of a comparison, and the formulas that only one of them has.
+// Sides names the two files of a comparison, and the formulas that only
+// one of them has.
 type Sides struct {
 	A, B         string
 	OnlyA, OnlyB []string
 }
 
-// Compare prints the prelude and the formulas side by side, part by part, with the findings gained
-// and lost.
+// Compare prints the prelude and the formulas side by side, part by
+// part, with the findings gained and lost.
 func Compare(w io.Writer, run *finding.Run, list []finding.Comparison, sides Sides,
 	o report.Options) error {
 	return write(w, run, o, func(t *text) {

@@ -11,8 +11,8 @@ import (
 	"forebake/engine/source"
 )
 
-// Cost prints the tally of the cautions, and for each formula what it costs and what its label
-// lists.
+// Cost prints the tally of the cautions, and for each formula what it
+// costs and what its label lists.
 func Cost(w io.Writer, run *finding.Run, list []finding.Costing, o report.Options) error {
 	t := newText(w, o)
 	t.figuresHead(run)
@@ -41,7 +41,8 @@ func (t *text) costing(c *finding.Costing) {
 			names = append(names, source.Safe(name))
 		}
 		t.Paragraph("No price is named for "+strings.Join(names, ", ")+". Name them in "+
-			"house.hcl: prices = { "+fmt.Sprintf("%q", names[0])+" = \"... per kg\" }", "  ", "    ")
+			"house.hcl: prices = { "+fmt.Sprintf("%q", names[0])+" = \"... per kg\" }",
+			"  ", "    ")
 	}
 	for _, note := range c.Notes {
 		t.Paragraph(source.Safe(note), "  ", "    ")
@@ -58,8 +59,8 @@ func (t *text) costing(c *finding.Costing) {
 		t.Paragraph("Source: "+source.Safe(l.Source)+".", "    ", "    ")
 		t.WriteString("\n")
 	}
-	t.Paragraph("A draft for your label, and no label: names, sub-lists, quantities and traces are "+
-		"for you to settle.", "  ", "    ")
+	t.Paragraph("A draft for your label, and no label: names, sub-lists, quantities and traces "+
+		"are for you to settle.", "  ", "    ")
 	t.WriteString("\n")
 }
 
@@ -122,8 +123,8 @@ type jsonLabel struct {
 	Source   string   `json:"source"`
 }
 
-// CostJSON prints the same as one object, with the cautions first. Figures that are not known are
-// null.
+// CostJSON prints the same as one object, with the cautions first.
+// Figures that are not known are null.
 func CostJSON(w io.Writer, run *finding.Run, list []finding.Costing) error {
 	out := jsonCosts{headOf(costFormat, run), []jsonCost{}}
 	for i := range list {

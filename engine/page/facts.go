@@ -13,7 +13,8 @@ import (
 	"forebake/engine/source"
 )
 
-// tally says how many cautions the formulas of a run have. Pages of figures begin with it.
+// tally says how many cautions the formulas of a run have. Pages of
+// figures begin with it.
 func (t *text) tally(run *finding.Run) {
 	n := report.CautionCount(run)
 	if n == 0 {
@@ -27,8 +28,8 @@ func (t *text) tally(run *finding.Run) {
 	t.WriteString("\n")
 }
 
-// figuresHead begins a page of figures: the number of cautions, and what the
-// house keeps from being checked.
+// figuresHead begins a page of figures: the number of cautions, and
+// what the house keeps from being checked.
 func (t *text) figuresHead(run *finding.Run) {
 	t.tally(run)
 	t.SetAside(run.SetAside())
@@ -36,9 +37,9 @@ func (t *text) figuresHead(run *finding.Run) {
 	t.Loosened(run.Loosened)
 }
 
-// FactsText prints figures by subject: name, value with unit, origin, meaning.
-// Sources stand below, by number. Unknown figures are counted only, unless all
-// are asked for.
+// FactsText prints figures by subject: name, value with unit, origin,
+// meaning. Sources stand below, by number. Unknown figures are counted
+// only, unless all are asked for.
 func FactsText(w io.Writer, run *finding.Run, rows []finding.FactRow, all bool,
 	o report.Options) error {
 	t := newText(w, o)
@@ -117,9 +118,10 @@ func (l *factList) row(r *finding.FactRow, first bool) {
 	}
 }
 
-// FactsCSV prints figures as comma-separated values (RFC 4180), a heading first. A figure that is not
-// known is an empty cell; the ends of a figure that is a point are it. The cautions are not in it:
-// they stand on standard error.
+// FactsCSV prints figures as comma-separated values (RFC 4180), a
+// heading first. A figure that is not known is an empty cell; the ends
+// of a figure that is a point are it. The cautions are not in it: they
+// stand on standard error.
 func FactsCSV(w io.Writer, rows []finding.FactRow) error {
 	out := csv.NewWriter(w)
 	_ = out.Write([]string{"formula", "subject", "name", "value", "low", "high", "unit", "kind",
@@ -140,14 +142,16 @@ func FactsCSV(w io.Writer, rows []finding.FactRow) error {
 			}
 		}
 		_ = out.Write([]string{cell(r.Formula), cell(r.Subject), g.Name, cell(value),
-			number(report.Finite(g.Low, g.Numeric)), number(report.Finite(g.High, g.Numeric)), g.Unit,
+			number(report.Finite(g.Low, g.Numeric)),
+			number(report.Finite(g.High, g.Numeric)), g.Unit,
 			g.Kind, cell(r.Source)})
 	}
 	out.Flush()
 	return out.Error()
 }
 
-// cell makes a text safe for a cell: a spreadsheet reads one that begins with a sign as a formula.
+// cell makes a text safe for a cell: a spreadsheet reads one that
+// begins with a sign as a formula.
 func cell(s string) string {
 	s = source.Safe(s)
 	if s != "" && strings.ContainsRune("=+-@", rune(s[0])) {
@@ -173,14 +177,15 @@ type jsonFact struct {
 	Source  string   `json:"source"`
 }
 
-// FactsJSON prints figures as one object, with the cautions first. Unknown figures are null, never
-// 0 or NaN.
+// FactsJSON prints figures as one object, with the cautions first.
+// Unknown figures are null, never 0 or NaN.
 func FactsJSON(w io.Writer, run *finding.Run, rows []finding.FactRow) error {
 	out := jsonFacts{headOf(factsFormat, run), []jsonFact{}}
 	for _, r := range rows {
 		g := r.Figure
 		out.Facts = append(out.Facts, jsonFact{r.Formula, r.Subject, g.Name, report.FigureValue(&g),
-			report.Finite(g.Low, g.Numeric), report.Finite(g.High, g.Numeric), g.Unit, g.Kind, r.Source})
+			report.Finite(g.Low, g.Numeric), report.Finite(g.High, g.Numeric), g.Unit, g.Kind,
+			r.Source})
 	}
 	return jsontext.Write(w, jsontext.Filled(out))
 }

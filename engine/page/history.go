@@ -12,9 +12,10 @@ import (
 	"forebake/engine/source"
 )
 
-// History prints timelines, a table a part: when each step begins, the temperature around the part,
-// and its state at the end of the step. A table that is wider than the page leaves out the ranges
-// of its figures.
+// History prints timelines, a table a part: when each step begins,
+// the temperature around the part, and its state at the end of the
+// step. A table that is wider than the page leaves out the ranges of
+// its figures.
 func History(w io.Writer, run *finding.Run, rows []finding.HistoryRow, o report.Options) error {
 	t := newText(w, o)
 	t.figuresHead(run)
@@ -89,8 +90,8 @@ func total(width [6]int) (sum int) {
 	return sum
 }
 
-// clock gives the time at which a step begins: the time of day where the formula
-// has a start, else hours and minutes of work.
+// clock gives the time at which a step begins: the time of day where
+// the formula has a start, else hours and minutes of work.
 func clock(r finding.HistoryRow) string {
 	minutes := int(math.Round(60 * r.Clock))
 	if math.IsNaN(r.StartMin) {

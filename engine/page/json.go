@@ -11,8 +11,9 @@ import (
 	"forebake/engine/source"
 )
 
-// The versions of the JSON outputs, each its own. One changes when a key of that output goes, or
-// means something else; a new key does not change it. formulas/schemas holds a schema of each.
+// The versions of the JSON outputs, each its own. One changes when a
+// key of that output goes, or means something else; a new key does not
+// change it. formulas/schemas holds a schema of each.
 const (
 	batchesFormat   = 1
 	beginFormat     = 1
@@ -136,7 +137,8 @@ type (
 	}
 )
 
-// MendJSON prints what Mend prints as one object, with the edits of each file.
+// MendJSON prints what Mend prints as one object, with the edits of
+// each file.
 func MendJSON(w io.Writer, run *finding.Run, list []finding.Mending,
 	files []finding.FileEdits) error {
 	out := jsonMends{headOf(mendFormat, run), list, nil}
@@ -161,7 +163,8 @@ func PlanJSON(w io.Writer, run *finding.Run, p *finding.Plan) error {
 	return jsontext.Write(w, jsontext.Filled(jsonPlan{headOf(planFormat, run), *p}))
 }
 
-// ScaleJSON prints what Scale prints as one object, with the new text of the file.
+// ScaleJSON prints what Scale prints as one object, with the new text
+// of the file.
 func ScaleJSON(w io.Writer, run *finding.Run, s *finding.Scaling, text []byte) error {
 	return jsontext.Write(w, jsontext.Filled(jsonScaling{headOf(scaleFormat, run), s.Formula,
 		s.File, s.From, s.To, s.Asked, s.Factor, report.FindingsJSON(s.New),
@@ -199,8 +202,8 @@ func WhyJSON(w io.Writer, c finding.Card) error {
 	return jsontext.Write(w, jsontext.Filled(jsonWhy{whyFormat, c}))
 }
 
-// Trials is how the trials of some packs came out. A trial that the packs hold no rule or caution
-// of has failed, and answers nothing.
+// Trials is how the trials of some packs came out. A trial that the
+// packs hold no rule or caution of has failed, and answers nothing.
 type Trials struct {
 	Trials    []Trial  `json:"trials"`
 	NoFlagged []string `json:"no_trial_flags"`
@@ -227,12 +230,14 @@ func TrialsJSON(w io.Writer, t Trials) error {
 	return jsontext.Write(w, jsontext.Filled(jsonTrials{trialFormat, t}))
 }
 
-// BeginJSON prints a starting text, or the names of the families, as one object.
+// BeginJSON prints a starting text, or the names of the families, as
+// one object.
 func BeginJSON(w io.Writer, families []string, text string) error {
 	return jsontext.Write(w, jsontext.Filled(jsonBegin{beginFormat, families, text}))
 }
 
-// ReadJSON prints the formula file of a recipe, with its remarks, as one object.
+// ReadJSON prints the formula file of a recipe, with its remarks, as
+// one object.
 func ReadJSON(w io.Writer, text string, doubts []string) error {
 	return jsontext.Write(w, jsontext.Filled(jsonRead{readFormat, text, doubts}))
 }

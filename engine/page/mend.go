@@ -11,9 +11,9 @@ import (
 	"forebake/engine/source"
 )
 
-// Mend prints the prelude and what mending found, formula by formula: the lines
-// that differ, each change with its trust, and the findings that are left.
-// Formulas with nothing to mend are named at the end.
+// Mend prints the prelude and what mending found, formula by formula:
+// the lines that differ, each change with its trust, and the findings
+// that are left. Formulas with nothing to mend are named at the end.
 func Mend(w io.Writer, run *finding.Run, list []finding.Mending, o report.Options) error {
 	return write(w, run, o, func(t *text) {
 		var clear []string
@@ -83,7 +83,8 @@ func (t *text) mending(m *finding.Mending) {
 		t.WriteString("  Worse or open after the changes\n\n")
 		for _, w := range m.Worse {
 			t.Paragraph(fmt.Sprintf("%-5s %s:%d, %s: %s was %s, and is %s", w.Level,
-				source.Safe(m.File), w.Line, source.Safe(w.Subject), w.Rule, w.Was, w.Is), "  ", "        ")
+				source.Safe(m.File), w.Line, source.Safe(w.Subject), w.Rule, w.Was, w.Is), "  ",
+				"        ")
 		}
 		t.WriteString("\n")
 	}
@@ -147,6 +148,10 @@ func (t *text) change(c finding.Change) {
 	if len(c.With) > 0 {
 		t.Paragraph("goes with the change for "+strings.Join(c.With, ", "), "           ",
 			"             ")
+	}
+	if c.Alone != "" {
+		t.Paragraph("by itself, as check says: "+source.Safe(c.Alone)+"; with the other "+
+			"changes it takes this", "           ", "             ")
 	}
 	for _, f := range c.Figures {
 		if f.Before == "yes" || f.Before == "no" { // the rule's name says it

@@ -10,8 +10,8 @@ import (
 	"forebake/engine/source"
 )
 
-// Mix prints the tally of the cautions, and for each mix the one answer, its error, and how it was
-// reckoned.
+// Mix prints the tally of the cautions, and for each mix the one
+// answer, its error, and how it was reckoned.
 func Mix(w io.Writer, run *finding.Run, list []finding.Mix, o report.Options) error {
 	t := newText(w, o)
 	t.figuresHead(run)
@@ -80,8 +80,8 @@ type jsonMix struct {
 	Warnings []string      `json:"notes"`
 }
 
-// MixJSON prints the same as one object, with the cautions first. Figures that are not known are
-// null.
+// MixJSON prints the same as one object, with the cautions first.
+// Figures that are not known are null.
 func MixJSON(w io.Writer, run *finding.Run, list []finding.Mix) error {
 	out := jsonMixes{headOf(mixFormat, run), []jsonMix{}}
 	for i := range list {

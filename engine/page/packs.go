@@ -74,7 +74,8 @@ func RulebookJSON(w io.Writer, b finding.Rulebook) error {
 			rule := jsonRule{r.ID, r.Level, r.LevelBy, r.On, r.When, r.Say, r.Why, r.Source,
 				[]jsonLimit{}}
 			for _, l := range r.Limits {
-				rule.Limits = append(rule.Limits, jsonLimit{l.Name, l.Shown, l.Value, l.By, l.Source})
+				rule.Limits = append(rule.Limits,
+					jsonLimit{l.Name, l.Shown, l.Value, l.By, l.Source})
 			}
 			one.Rules = append(one.Rules, rule)
 		}

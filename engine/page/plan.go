@@ -11,16 +11,18 @@ import (
 	"forebake/engine/source"
 )
 
-// Plan prints the clock of some formulas: the sums, then every step day by day, then what a day
-// before can take over, where hands are wanted twice, and who is wanted by night.
+// Plan prints the clock of some formulas: the sums, then every step day
+// by day, then what a day before can take over, where hands are wanted
+// twice, and who is wanted by night.
 func Plan(w io.Writer, run *finding.Run, p *finding.Plan, o report.Options) error {
 	return write(w, run, o, func(t *text) {
 		fmt.Fprintf(t, "%s\n\n", t.Bold(p.Head))
 		for _, f := range p.Formulas {
-			about := fmt.Sprintf("%s: begins %s, ready %s. Hands-on %s; standing, chilling and baking "+
-				"%s.", source.Safe(f.Name), f.Begins, f.Ready, f.HandsOn, f.Waiting)
+			about := fmt.Sprintf("%s: begins %s, ready %s. Hands-on %s; standing, chilling and "+
+				"baking %s.", source.Safe(f.Name), f.Begins, f.Ready, f.HandsOn, f.Waiting)
 			if f.Sooner != "" {
-				about += " It is ready " + f.Sooner + " sooner, since the oven or the mixer is taken then."
+				about += " It is ready " + f.Sooner +
+					" sooner, since the oven or the mixer is taken then."
 			}
 			t.Paragraph(about, "  ", "    ")
 		}

@@ -40,8 +40,9 @@ func RulebookText(w io.Writer, book finding.Rulebook, o report.Options) error {
 	return err
 }
 
-// RulebookMarkdown prints the rules in force as a page: the cautions first, then each pack. Each
-// rule stands with its text, its reason, and the lines that set its level and limits.
+// RulebookMarkdown prints the rules in force as a page: the cautions
+// first, then each pack. Each rule stands with its text, its reason,
+// and the lines that set its level and limits.
 func RulebookMarkdown(w io.Writer, book finding.Rulebook) error {
 	var b strings.Builder
 	b.WriteString("# Rules in force\n\n## Cautions\n\nPrinted first, always. No setting reaches " +
@@ -83,7 +84,8 @@ func RulebookMarkdown(w io.Writer, book finding.Rulebook) error {
 	fmt.Fprintf(&b, "\n%s in force, and %s.\n", report.Count(rules, "rule"),
 		report.Count(len(book.Cautions), "caution"))
 	for _, u := range book.Unchecked {
-		fmt.Fprintf(&b, "\n**%s** (%s).\n", report.Markdown(report.UpperFirst(u.Text())), report.At(u.Place))
+		fmt.Fprintf(&b, "\n**%s** (%s).\n", report.Markdown(report.UpperFirst(u.Text())),
+			report.At(u.Place))
 	}
 	_, err := io.WriteString(w, b.String())
 	return err
@@ -133,7 +135,8 @@ func ruleMarkdown(b *strings.Builder, c finding.Card) {
 	fmt.Fprintf(b, "- Flags when: `%s`\n- Says: %s\n- Why: %s\n",
 		code(c.When), report.Markdown(c.Say), report.Markdown(c.Why))
 	for _, l := range c.Limits {
-		fmt.Fprintf(b, "- Limit %s: %s%s\n", code(l.Name), report.Markdown(l.Shown+report.From(l)), setAt(l.By))
+		fmt.Fprintf(b, "- Limit %s: %s%s\n", code(l.Name), report.Markdown(l.Shown+report.From(l)),
+			setAt(l.By))
 	}
 	if len(c.Levers) > 0 {
 		fmt.Fprintf(b, "- Mended by: %s\n", report.Markdown(strings.Join(c.Levers, "; ")))
@@ -149,14 +152,16 @@ func setAt(place string) string {
 	return " (set at " + report.Markdown(place) + ")"
 }
 
-// code makes a text safe between two backticks, where only a backtick ends it.
+// code makes a text safe between two backticks, where only a backtick
+// ends it.
 func code(s string) string {
 	return strings.ReplaceAll(strings.Join(strings.Fields(source.Safe(s)), " "), "`", "'")
 }
 
 // factAbout is the heading above the figures of each kind of subject.
 var factAbout = map[string]string{"formula": "a formula",
-	"part": "a part (a dough, a filling, ...)", "step": "a step", "ingredient": "an ingredient", "kitchen": "the kitchen"}
+	"part": "a part (a dough, a filling, ...)", "step": "a step", "ingredient": "an ingredient",
+	"kitchen": "the kitchen"}
 
 // wordAbout heads the closed lists of words.
 var wordAbout = map[string]string{
@@ -187,7 +192,8 @@ func trustsOf(l finding.CatalogueLever) string {
 	return strings.Join(l.Trusts, " or ")
 }
 
-// CatalogueText prints every fact, step verb, lever, unit and house key, one line each.
+// CatalogueText prints every fact, step verb, lever, unit and house
+// key, one line each.
 func CatalogueText(w io.Writer, c finding.Catalogue, o report.Options) error {
 	var b strings.Builder
 	subject := ""
@@ -308,14 +314,15 @@ func CatalogueMarkdown(w io.Writer, c finding.Catalogue) error {
 			list = w.List
 			fmt.Fprintf(
 				&b,
-				"\n## %s\n\n| word | what it is | steps | also written |\n| --- | --- | --- | --- |\n",
+				"\n## %s\n\n| word | what it is | steps | also written |\n"+
+					"| --- | --- | --- | --- |\n",
 				wordAbout[list],
 			)
 		}
 		row("`"+w.Name+"`", w.Means, w.Steps, strings.Join(w.Spelt, ", "))
 	}
-	b.WriteString("\n## Levers (adjust, in a rule)\n\n| lever | what a mend changes | trust | also asked " +
-		"for as |\n| --- | --- | --- | --- |\n")
+	b.WriteString("\n## Levers (adjust, in a rule)\n\n| lever | what a mend changes | trust | " +
+		"also asked for as |\n| --- | --- | --- | --- |\n")
 	for _, l := range c.Levers {
 		row("`"+l.Names[0]+"`", l.Means, trustsOf(l), strings.Join(l.Names[1:], ", "))
 	}

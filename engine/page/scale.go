@@ -11,8 +11,8 @@ import (
 	"forebake/engine/source"
 )
 
-// Scale prints the prelude and a formula at another size: what is new at that size first, then the
-// lots, and what to weigh of each part.
+// Scale prints the prelude and a formula at another size: what is new
+// at that size first, then the lots, and what to weigh of each part.
 func Scale(w io.Writer, run *finding.Run, s *finding.Scaling, o report.Options) error {
 	return write(w, run, o, func(t *text) {
 		fmt.Fprintf(t, "%s  %s\n", t.Bold(source.Safe(s.Formula)),
@@ -87,7 +87,8 @@ func (t *text) scaledPart(p finding.ScaledPart) {
 	t.WriteString("\n")
 }
 
-// table prints rows in columns; the last column is wrapped below itself.
+// table prints rows in columns; the last column is wrapped
+// below itself.
 func (t *text) table(rows [][]string) {
 	var wide []int
 	for _, row := range rows {

@@ -11,7 +11,8 @@ import (
 	"forebake/engine/report"
 )
 
-// timesShown is the number of rules that Times names; the others are one row.
+// timesShown is the number of rules that Times names; the others are
+// one row.
 const timesShown = 12
 
 // Times prints the time of each rule of a run, the longest first.

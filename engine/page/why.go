@@ -10,7 +10,8 @@ import (
 	"forebake/engine/source"
 )
 
-// Why prints a rule's card: its texts, source and limits, and how a house changes it.
+// Why prints a rule's card: its texts, source and limits, and how a
+// house changes it.
 func Why(w io.Writer, c finding.Card, o report.Options) error {
 	t := newText(w, o)
 	fmt.Fprintf(t, "%s\n\n", c.ID)
@@ -82,14 +83,16 @@ func (t *text) settings(c finding.Card) {
 			"usual range, unsure outside it.")
 	}
 	for _, w := range c.Waivers {
-		say(source.Safe(report.UpperFirst(waiverText(w))+", because "+report.Reason(w.Because)) + ".")
+		say(source.Safe(report.UpperFirst(waiverText(w))+", because "+
+			report.Reason(w.Because)) + ".")
 	}
 	if len(c.Was) > 0 {
 		say("Was once named: " + strings.Join(c.Was, ", ") + ".")
 	}
 }
 
-// setBlock prints the block of a house file that changes a rule, with its values of today.
+// setBlock prints the block of a house file that changes a rule, with
+// its values of today.
 func (t *text) setBlock(c finding.Card) {
 	t.WriteString("\n  A house changes it in house.hcl:\n\n")
 	fmt.Fprintf(t, "    set %q {\n      level  = %q\n", c.ID, c.Level)

@@ -9,8 +9,9 @@ import (
 
 func TestReadClock(t *testing.T) {
 	for text, want := range map[string]string{
-		"07:00": "07:00", "00:00": "00:00", "23:59": "23:59", " 07:00 ": "07:00", "04:00 +1d": "04:00",
-		"7:00": "07:00",
+		"07:00": "07:00", "00:00": "00:00", "23:59": "23:59", " 07:00 ": "07:00",
+		"04:00 +1d": "04:00",
+		"7:00":      "07:00",
 	} {
 		c, err := ReadClock(text)
 		if err != nil || c.String() != want {
@@ -20,9 +21,11 @@ func TestReadClock(t *testing.T) {
 	if c, _ := ReadClock("04:00 +2d"); c.Day() != 2 {
 		t.Errorf("day %d", c.Day())
 	}
-	for _, text := range []string{"25:00", "07:60", "7", "", "07:00 +d", "07:00 +100d", "07:00 +-1d",
+	for _, text := range []string{"25:00", "07:60", "7", "", "07:00 +d", "07:00 +100d",
+		"07:00 +-1d",
 		"07:00 tomorrow", "-1:00", "07:00:00"} {
-		if c, err := ReadClock(text); err == nil || !strings.Contains(err.Error(), "no clock time; write") {
+		c, err := ReadClock(text)
+		if err == nil || !strings.Contains(err.Error(), "no clock time; write") {
 			t.Errorf("%q is read as %v, %v", text, c, err)
 		}
 	}
@@ -42,7 +45,7 @@ func TestReadNight(t *testing.T) {
 	}
 }
 
-// A span has a moment of the night where one of its minutes is one.
+// A span touches the night where one of its minutes does.
 func TestNightCuts(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		clock := func(label string) int { return rapid.IntRange(0, 1439).Draw(t, label) }

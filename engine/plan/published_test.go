@@ -2,9 +2,10 @@ package plan
 
 import "testing"
 
-// TestPublishedSchedules works the sample schedules of a page for one bread back from their last
-// clock. Its steps take as long in all of them but for the fermentation and the retarding, which
-// the page lets run from 7 h to 12 h. Source: handcraft.pl, "White country bread with seeds, sample
+// TestPublishedSchedules works one bread's sample schedules back from
+// their last clock. Its steps take as long in all of them except the
+// fermentation and the retarding, which the page lets run from 7 h to
+// 12 h. Source: handcraft.pl, "White country bread with seeds, sample
 // schedules" (read).
 func TestPublishedSchedules(t *testing.T) {
 	for _, test := range []struct {
@@ -17,13 +18,16 @@ func TestPublishedSchedules(t *testing.T) {
 			"12:00", "20:00", "21:00"}},
 		{"B", 230, 7 * 60, "20:00", []string{"05:00", "05:15", "05:35", "05:50", "09:40", "10:00",
 			"11:00", "18:00", "19:00"}},
-		{"C", 220, 7*60 + 10, "08:00", []string{"17:00", "17:15", "17:35", "17:50", "21:30", "21:50",
+		{"C", 220, 7*60 + 10, "08:00", []string{"17:00", "17:15", "17:35", "17:50",
+			"21:30", "21:50",
 			"22:50", "06:00", "07:00"}},
-		{"D", 220, 12*60 + 10, "13:00", []string{"17:00", "17:15", "17:35", "17:50", "21:30", "21:50",
+		{"D", 220, 12*60 + 10, "13:00", []string{"17:00", "17:15", "17:35", "17:50",
+			"21:30", "21:50",
 			"22:50", "11:00", "12:00"}},
 	} {
 		c := Chain{}
-		for _, minutes := range []int{15, 20, 15, test.fermentation, 20, 60, test.retarding, 60, 60} {
+		for _, minutes := range []int{15, 20, 15, test.fermentation, 20, 60,
+			test.retarding, 60, 60} {
 			c.Tasks = append(c.Tasks, Task{Lo: 60 * minutes, Hi: 60 * minutes})
 		}
 		c.Made = len(c.Tasks)

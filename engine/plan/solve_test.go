@@ -7,7 +7,8 @@ import (
 	"pgregory.net/rapid"
 )
 
-// drawChains draws the chains of some formulas: each has a dough and may have a part that it takes.
+// drawChains draws some formulas' chains: each has a dough, and may
+// have a part that it takes.
 func drawChains(t *rapid.T, most int, ranges bool) []Chain {
 	var chains []Chain
 	groups := rapid.IntRange(1, most).Draw(t, "groups")
@@ -48,8 +49,8 @@ func drawChains(t *rapid.T, most int, ranges bool) []Chain {
 	return chains
 }
 
-// run plays a schedule with a length for every task within its range, and gives each task's begin
-// and end.
+// run plays a schedule with a length for every task within its range,
+// and gives each task's begin and end.
 func run(t *rapid.T, s *Schedule) [][]Span {
 	out := make([][]Span, len(s.Chains))
 	for i, c := range s.Chains {
@@ -63,8 +64,9 @@ func run(t *rapid.T, s *Schedule) [][]Span {
 	return out
 }
 
-// Whatever the ranges turn out to be: the oven and the mixer have one task at a time, a part is
-// ready before it is taken in, all is ready at the time 0, and what is printed holds what happens.
+// Whatever the ranges turn out to be: oven and mixer have one task at a
+// time, a part is ready before it is taken in, all is ready at time 0,
+// and the printed spans hold what happens.
 func TestScheduleHolds(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		s := Solve(drawChains(t, 3, true))
@@ -75,28 +77,36 @@ func TestScheduleHolds(t *testing.T) {
 			}
 			for k, task := range played[i] {
 				begin, end := s.Task(i, k)
-				if task.Lo < begin.Lo || task.Lo > begin.Hi || task.Hi < end.Lo || task.Hi > end.Hi {
-					t.Fatalf("task %d of chain %d at %v lies outside %v, %v", k, i, task, begin, end)
+				if task.Lo < begin.Lo || task.Lo > begin.Hi || task.Hi < end.Lo ||
+					task.Hi > end.Hi {
+					t.Fatalf("task %d of chain %d at %v lies outside %v, %v", k, i, task,
+						begin, end)
 				}
 				for tool := range tools {
 					for other := range s.Chains {
 						for n, o := range played[other] {
 							if (other != i || n != k) && c.Tasks[k].Needs[tool] &&
-								s.Chains[other].Tasks[n].Needs[tool] && task.Lo < o.Hi && o.Lo < task.Hi {
-								t.Fatalf("the %s has two tasks: %v and %v", ToolNames[tool], task, o)
+								s.Chains[other].Tasks[n].Needs[tool] && task.Lo < o.Hi &&
+								o.Lo < task.Hi {
+								t.Fatalf("the %s has two tasks: %v and %v",
+									ToolNames[tool], task, o)
 							}
 						}
 					}
 				}
 			}
 			if c.Made > 0 {
-				if done := s.Done(i); done.Hi > 0 && taker(s, i) < 0 || played[i][c.Made-1].Hi > done.Hi {
-					t.Fatalf("chain %d is ready at %d, by the plan %v", i, played[i][c.Made-1].Hi, done)
+				done := s.Done(i)
+				if done.Hi > 0 && taker(s, i) < 0 || played[i][c.Made-1].Hi > done.Hi {
+					t.Fatalf("chain %d is ready at %d, by the plan %v", i,
+						played[i][c.Made-1].Hi, done)
 				}
 			}
 			for _, take := range c.Takes {
-				if of := played[take.Chain]; len(of) > 0 && of[len(of)-1].Hi > played[i][take.At].Lo {
-					t.Fatalf("chain %d ends at %d and is taken in at %d", take.Chain, of[len(of)-1].Hi,
+				of := played[take.Chain]
+				if len(of) > 0 && of[len(of)-1].Hi > played[i][take.At].Lo {
+					t.Fatalf("chain %d ends at %d and is taken in at %d", take.Chain,
+						of[len(of)-1].Hi,
 						played[i][take.At].Lo)
 				}
 			}
@@ -115,8 +125,8 @@ func taker(s *Schedule, chain int) int {
 	return -1
 }
 
-// A scheduler that tries every minute finds none that waits less, where each formula is one dough
-// with one bake and one mix.
+// A scheduler that tries every minute finds none that waits less, where
+// each formula is one dough with one bake and one mix.
 func TestNoneWaitsLess(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		var chains []Chain
@@ -125,7 +135,8 @@ func TestNoneWaitsLess(t *testing.T) {
 				n := 60 * rapid.IntRange(0, most).Draw(t, label)
 				return Task{Lo: n, Hi: n}
 			}
-			mix, rest, bake, cool := minutes("mix", 2), minutes("rest", 4), minutes("bake", 5), minutes("cool", 3)
+			mix, rest, bake, cool := minutes("mix", 2), minutes("rest", 4), minutes("bake",
+				5), minutes("cool", 3)
 			mix.Needs[Mixer] = rapid.Bool().Draw(t, "by machine")
 			bake.Needs[Oven] = true
 			chains = append(chains, Chain{Group: g, Tasks: []Task{mix, rest, bake, cool}, Made: 4})
@@ -187,7 +198,8 @@ func leastWait(chains []Chain) int {
 	return best
 }
 
-// Many formulas are placed without trying every order, and the same chains give the same schedule.
+// Many formulas are placed without trying every order; the same chains
+// give the same schedule.
 func TestManyFormulas(t *testing.T) {
 	var chains []Chain
 	for g := range 12 {

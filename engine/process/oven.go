@@ -192,13 +192,15 @@ func (s *Sheet) OvenTemp(step *formula.Step) Value {
 	return figure.ValueOf(sum.Div(minutes.Interval()))
 }
 
+// BoilsAtC is where water boils at the middle of the kitchen's altitude, C.
+func (s *Sheet) BoilsAtC() float64 { return bake.BoilingPointC(s.Kitchen.Altitude.Mid()) }
+
 // MinutesToCore is open while only the history is missing, and absent where the step asks for no
 // core or water boils below it: a rule that asks whether it is known must not take a formula that
 // says less for one that does without.
 func (s *Sheet) MinutesToCore(step *formula.Step) Value {
 	target := step.CoreTarget()
-	if highest := bake.BoilingPointC(s.Kitchen.Altitude.Mid()) - bake.CoreMargin; !target.Set ||
-		target.Lo > highest {
+	if !target.Set || target.Lo > s.BoilsAtC()-bake.CoreMargin {
 		return figure.Absent(
 			"core = \"92 C\" in this bake, "+quantity.Format(
 				bake.CoreMargin,
@@ -249,6 +251,8 @@ func (s *Sheet) OvenHigh(step *formula.Step) Value {
 		switch rich := fat > 0.3 || p.HasStep((*formula.Verb).Fills); {
 		case p.FamilyName() == "panettone":
 			return 185
+		case g <= 60: // cinnamon buns of 40 g are published at 250 C (read)
+			return 250
 		case g <= 150:
 			return 220
 		case g <= 450 && !rich:

@@ -1,7 +1,9 @@
 package process
 
 import (
+	"iter"
 	"math"
+	"slices"
 
 	"forebake/engine/figure"
 	"forebake/engine/formula"
@@ -161,4 +163,47 @@ func (s *Sheet) HandsOn() Value {
 		}
 	}
 	return figure.ValueOf(sum.Scale(1.0 / 60))
+}
+
+// HoursToHeat is how long after the start of a step of a part it is baked or
+// cooked, in all that it goes into or is spread on, h; ok is false where it
+// is not.
+func (s *Sheet) HoursToHeat(p *formula.Part, from int) (h Interval, ok bool) {
+	own := Interval{}
+	for _, step := range p.Steps[from:] {
+		switch {
+		case step.HeatsAll():
+			return own, true
+		case step.Time.Set:
+			own = own.Add(step.Time.Interval.Scale(1.0 / 60))
+		case step.Verb.Waits():
+			own.Hi = math.Inf(1)
+		}
+	}
+	for _, q := range s.Formula.Parts {
+		for at := range usesOf(p, q) {
+			later, heated := s.HoursToHeat(q, at)
+			if !heated {
+				return Interval{}, false
+			}
+			h, ok = figure.Between(max(h.Lo, later.Lo), max(h.Hi, later.Hi)), true
+		}
+	}
+	return own.Add(h), ok
+}
+
+// usesOf gives the steps from which a part is in or on another one: the first
+// for an ingredient, wherever it is put in.
+func usesOf(p, q *formula.Part) iter.Seq[int] {
+	return func(yield func(int) bool) {
+		taken := func(in *formula.Ingredient) bool { return in.Of == p }
+		if slices.ContainsFunc(q.Ingredients, taken) && !yield(0) {
+			return
+		}
+		for i, step := range q.Steps {
+			if step.Uses == p && !yield(i) {
+				return
+			}
+		}
+	}
 }

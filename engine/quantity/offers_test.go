@@ -11,7 +11,7 @@ var (
 	quotedText = regexp.MustCompile(`"((?:[^"\\]|\\.)*)"`)
 )
 
-// offers are the texts that a refusal says to write.
+// offers are the texts that a refusal offers.
 func offers(text string) []string {
 	var out []string
 	for _, m := range quotedText.FindAllStringSubmatch(offersPart.FindString(text), -1) {
@@ -20,8 +20,8 @@ func offers(text string) []string {
 	return out
 }
 
-// TestOffersKeepTheAmount misspells every unit by one letter and holds that what is offered reads,
-// and that the amount that was meant is among the offers.
+// TestOffersKeepTheAmount misspells every unit by one letter and holds
+// that what is offered reads, and includes the amount that was meant.
 func TestOffersKeepTheAmount(t *testing.T) {
 	tried, offered := 0, 0
 	for i := range units {
@@ -60,7 +60,8 @@ func TestOffersKeepTheAmount(t *testing.T) {
 				if len(list) > 0 {
 					offered++
 				}
-				if _, word := kitchenWords[strings.TrimSuffix(strings.ToLower(wrong), "s")]; !kept && !word {
+				_, word := kitchenWords[strings.TrimSuffix(strings.ToLower(wrong), "s")]
+				if !kept && !word {
 					t.Errorf("%q, meant as %s: %s", text, u.name, fault.Text)
 				}
 			}
@@ -83,8 +84,8 @@ func slipsOf(word string) []string {
 	return out
 }
 
-// TestOffersOfNumbers holds that a number in another notation is offered with its value, or with
-// each value that it may have.
+// TestOffersOfNumbers holds that a number in another notation is
+// offered with its value, or with each possible value.
 func TestOffersOfNumbers(t *testing.T) {
 	for text, want := range map[string][]float64{
 		"1.000 g": {1000, 1}, "1,500 g": {1500, 1.5}, "1,500,000 mg": {1500}, "1 000 g": {1000},
@@ -115,7 +116,8 @@ func TestOffersOfNumbers(t *testing.T) {
 func TestOfCountry(t *testing.T) {
 	for _, c := range [][3]string{
 		{"1 pint", "uk", "1  uk pint"}, {"1 pint", "us", "1  us pint"}, {"1 pint", "", "1 pint"},
-		{"1 UK pint", "us", "1 UK pint"}, {"2 fl oz", "us", "2 fl oz"}, {"2 fl oz", "uk", "2  uk fl oz"},
+		{"1 UK pint", "us", "1 UK pint"}, {"2 fl oz", "us", "2 fl oz"},
+		{"2 fl oz", "uk", "2  uk fl oz"},
 		{"1/2pint", "uk", "1/2 uk pint"}, {"200 g", "uk", "200 g"},
 	} {
 		got := OfCountry(c[0], c[1])

@@ -138,12 +138,15 @@ func TestRead(t *testing.T) {
 	}
 }
 
-// A plain text holds no word that a kitchen or a country gives a meaning to.
+// A plain text has no word whose meaning depends on a kitchen or
+// a country.
 func TestIsPlain(t *testing.T) {
 	for text, want := range map[string]bool{
-		"200 g": true, "1.6 %": true, "2 pieces": true, "90 min": true, "-18 C": false, "25 C": true,
+		"200 g": true, "1.6 %": true, "2 pieces": true, "90 min": true, "-18 C": false,
+		"25 C":   true,
 		"2 floz": false, "2 fl oz": false, "2 pints": false, "2 US pint": true, "1 pinch": false,
-		"2 large": false, "180 C fan": false, "30 x 45 cm": false, "?": false, "": false, "3": false,
+		"2 large": false, "180 C fan": false, "30 x 45 cm": false, "?": false, "": false,
+		"3": false,
 	} {
 		if got := IsPlain(text); got != want {
 			t.Errorf("IsPlain(%q) is %v", text, got)
@@ -198,8 +201,8 @@ func TestFaults(t *testing.T) {
 		{"200 grmas", Amounts, "grmas", `"grmas" is not a unit; write "200 g"`},
 		{"20 mintes to 2 h", timer, "mintes", `"mintes" is not a unit; write "20 min to 2 h"`},
 		{"200 blobs", Amounts, "blobs", `"blobs" is not a unit; the units here are g, ` +
-			`kg, mg, oz, lb, %, ml, l, dl, cl, tsp, tbsp, cup, floz, UK floz, US pint, UK pint, US quart, ` +
-			`UK quart, US gallon, UK gallon, pieces`},
+			`kg, mg, oz, lb, %, ml, l, dl, cl, tsp, tbsp, cup, floz, UK floz, US pint, UK pint, ` +
+			`US quart, UK quart, US gallon, UK gallon, pieces`},
 		{"2 x", timer, "x", `"x" is not a unit; the units here are s, min, h, day, week`},
 		{"200 g", oven, "200 g", `"200 g" is a mass; write a temperature, such as "24 C"`},
 		{"24 C", Amounts, "24 C", `"24 C" is a temperature; ` +
@@ -243,11 +246,11 @@ func TestFaults(t *testing.T) {
 		{"NaN", oven, "NaN", `"NaN" is not a temperature; "?" stands for what is to be decided, ` +
 			`and words go into a note; write for example ` +
 			`"24 C", or "24 to 26 C"`},
-		{"about so", scale, "about so", `"about so" is not a mass; "?" stands for what is to be decided, ` +
-			`and words go into a note; write for example ` +
+		{"about so", scale, "about so", `"about so" is not a mass; "?" stands for what is to be ` +
+			`decided, and words go into a note; write for example ` +
 			`"200 g", or "190 to 210 g"`},
-		{"on a rack", timer, "on a rack", `"on a rack" is not a time; "?" stands for what is to be decided, ` +
-			`and words go into a note; write for example ` +
+		{"on a rack", timer, "on a rack", `"on a rack" is not a time; "?" stands for what is to ` +
+			`be decided, and words go into a note; write for example ` +
 			`"90 min", or "90 min to 2 h", or "overnight"`},
 		{"2 T", Amounts, "T", `"T" is a tablespoon as T and a teaspoon as t: say which; ` +
 			`write "2 tbsp", or "2 tsp"`},
@@ -256,7 +259,8 @@ func TestFaults(t *testing.T) {
 		{"1 c", Amounts, "c", `"c" is a cup here; write "1 cup"`},
 		{"2 heaped tsp", Amounts, "heaped", `a heaped measure is 1.25 to 2 of a level one: ` +
 			`weigh it; write "2.5 to 4 tsp"`},
-		{"1 knob", Amounts, "knob", `"knob" is no fixed measure: weigh it; write "?" until you have`},
+		{"1 knob", Amounts, "knob",
+			`"knob" is no fixed measure: weigh it; write "?" until you have`},
 		{"2 leaves", Amounts, "leaves", `"leaves" of gelatin is 1.7 to 5 g by its grade: ` +
 			`weigh it; write "3.4 to 10 g"`},
 		{"?", scale, "?", `"?" is not a number; write for example "200 g"`},
@@ -267,7 +271,8 @@ func TestFaults(t *testing.T) {
 		{"8 to h", timer, "h", `"h" is not a number; write for example "90 min"`},
 		{"8 h to", timer, "",
 			`the upper end of the range is missing; write for example "90 min to 2 h"`},
-		{"2 to 3 to 4 h", timer, "to", `"to" is not a unit; the units here are s, min, h, day, week`},
+		{"2 to 3 to 4 h", timer, "to",
+			`"to" is not a unit; the units here are s, min, h, day, week`},
 		{strings.Repeat("9", 201), scale, strings.Repeat("9", 201),
 			"this is too long to be a quantity"},
 		{strings.Repeat("9", 199) + "g", scale, strings.Repeat("9", 199) + "g",
@@ -297,7 +302,8 @@ func TestFaults(t *testing.T) {
 // can be read, if it is one quoted text for the whole.
 func TestFaultsSuggestWhatReads(t *testing.T) {
 	for _, text := range []string{"180", "8 to 10", "8 h to 10", "200 G", "200 grmas",
-		"20 mintes to 2 h", "1,000,000 mg", "1.000 g", "1 pint", "3 sachets", "1 stick", "2 pinches", "1 000 g", "3 to 2 h",
+		"20 mintes to 2 h", "1,000,000 mg", "1.000 g", "1 pint", "3 sachets", "1 stick",
+		"2 pinches", "1 000 g", "3 to 2 h",
 		"2 h to 90 min", "1e3 g", "", "about", "1 h 30", "200 g of flour", "8 h to"} {
 		_, fault := Read(text, all)
 		if fault == nil {

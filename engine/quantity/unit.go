@@ -2,8 +2,8 @@ package quantity
 
 import "strings"
 
-// Kind is the kind of a quantity. Each has one base unit, the unit of
-// Quantity.Interval.
+// Kind is the kind of a quantity. Each has one base unit, the unit
+// of Quantity.Interval.
 type Kind uint8
 
 const (
@@ -89,13 +89,18 @@ type unit struct {
 	also           []string // other spellings; in any letter case from three letters on
 }
 
-// units holds every unit with its exact factor to the base unit.
-// Sources: the SI for metric units; NIST SP 811 (2008), appendix B, for
-// avoirdupois ounce and pound, inch and the Fahrenheit scale. NIST
-// Handbook 44, appendix C, for the US teaspoon, tablespoon, cup and
-// fluid ounce (a gallon of 231 cubic inches holds 768 teaspoons), pint,
-// quart and gallon. The Units of Measurement Regulations 1994 (UK) for
-// the imperial gallon of 4.54609 l, of 4 quarts and 8 pints.
+// units holds every unit with its exact factor to the base
+// unit. Sources:
+//
+//   - the SI for metric units;
+//   - NIST SP 811 (2008), appendix B, for avoirdupois ounce and pound,
+//     inch and the Fahrenheit scale;
+//   - NIST Handbook 44, appendix C, for the US teaspoon, tablespoon, cup
+//     and fluid ounce (a gallon of 231 cubic inches holds 768
+//     teaspoons), pint, quart and gallon;
+//   - the Units of Measurement Regulations 1994 (UK) for the imperial
+//     gallon of 4.54609 l, of 4 quarts and 8 pints.
+//
 // testdata/tables/units.csv gives each figure's basis. One test
 // compares this list with it, another both with GNU units.
 var units = []unit{
@@ -111,16 +116,18 @@ var units = []unit{
 	{"dl", Volume, 100, 0, []string{"dL", "decilitre", "decilitres", "deciliter", "deciliters"}},
 	{"cl", Volume, 10, 0, []string{"cL", "centilitre", "centilitres", "centiliter", "centiliters"}},
 	{"tsp", Volume, 4.92892159375, 0, []string{"tsps", "teaspoon", "teaspoons", "TL", "tsk",
-		"cdta", "cucharadita",
+		"teske", "teskeer", "tesked", "teskedar", "cdta", "cucharadita",
 		"cucharaditas", "cucchiaino", "cucchiaini"}},
 	{"tbsp", Volume, 14.78676478125, 0, []string{
-		"tbsps", "tbs", "tbl", "tblsp", "tablespoon", "tablespoons", "EL", "msk", "rkl", "cda",
+		"tbsps", "tbs", "tbl", "tblsp", "tablespoon", "tablespoons", "EL", "msk", "rkl", "spsk",
+		"spiseske", "spiseskeer", "matsked", "matskedar", "cda",
 		"cucharada", "cucharadas", "cucchiaio", "cucchiai",
 	}},
 	{"cup", Volume, 236.5882365, 0, []string{"cups"}},
 	{"floz", Volume, 29.5735295625, 0, []string{"fl oz", "fluid ounce", "fluid ounces"}},
 	{"UK floz", Volume, 28.4130625, 0, []string{
-		"uk floz", "uk fl oz", "imperial floz", "imperial fl oz", "uk fluid ounce", "uk fluid ounces",
+		"uk floz", "uk fl oz", "imperial floz", "imperial fl oz", "uk fluid ounce",
+		"uk fluid ounces",
 	}},
 	{"US pint", Volume, 473.176473, 0, []string{"us pint", "us pints"}},
 	{
@@ -138,14 +145,17 @@ var units = []unit{
 	{"UK gallon", Volume, 4546.09, 0, []string{
 		"uk gallon", "uk gallons", "imperial gallon", "imperial gallons",
 	}},
-	{"pieces", Count, 1, 0, []string{"piece", "pc", "pcs", "each", "ea"}},
+	{"pieces", Count, 1, 0, []string{"piece", "pc", "pcs", "each", "ea", "stk",
+		"pezzi", "pezzo", "piezas", "stycken", "styk"}},
 	{"%", Percent, 1, 0, []string{"percent", "per cent", "pct"}},
 	{"C", Temperature, 1, 0, []string{"c", "celsius", "centigrade", "degrees celsius"}},
 	{"F", Temperature, 5.0 / 9, -32 * 5.0 / 9, []string{"f", "fahrenheit", "degrees fahrenheit"}},
 	{"s", Time, 1.0 / 60, 0, []string{"sec", "secs", "second", "seconds"}},
-	{"min", Time, 1, 0, []string{"mins", "minute", "minutes"}},
-	{"h", Time, 60, 0, []string{"hr", "hrs", "hour", "hours"}},
-	{"day", Time, 1440, 0, []string{"days"}},
+	{"min", Time, 1, 0, []string{"mins", "minute", "minutes", "minuten", "minuti",
+		"minuto", "minutos", "minuter", "minutter"}},
+	{"h", Time, 60, 0, []string{"hr", "hrs", "hour", "hours", "stunde", "stunden", "std", "ore",
+		"ora", "heure", "heures", "hora", "horas", "timme", "timmar", "time", "timer"}},
+	{"day", Time, 1440, 0, []string{"days", "tage", "giorni", "jours", "dagar", "dage"}},
 	{"week", Time, 10080, 0, []string{"weeks"}},
 	{"mm", Length, 1, 0, []string{"millimetre", "millimetres", "millimeter", "millimeters"}},
 	{"cm", Length, 10, 0, []string{"centimetre", "centimetres", "centimeter", "centimeters"}},
@@ -154,7 +164,7 @@ var units = []unit{
 }
 
 // spellings maps each spelling to its unit. Words of three letters or
-// more are in lower case.
+// more are lower case.
 var spellings = func() map[string]*unit {
 	m := make(map[string]*unit)
 	for i := range units {
@@ -206,7 +216,7 @@ func (u *unit) fromBase(x float64) float64 {
 	return x / u.factor
 }
 
-// ToBase converts a number from a unit to the base unit of its kind. It
+// ToBase converts a number from a unit to its kind's base unit. It
 // returns false for an unknown unit.
 func ToBase(x float64, name string) (float64, Kind, bool) {
 	u := unitNamed(name)
@@ -216,8 +226,8 @@ func ToBase(x float64, name string) (float64, Kind, bool) {
 	return u.toBase(x), u.kind, true
 }
 
-// FromBase converts a number from the base unit to a unit of the same
-// kind. It returns false for an unknown unit.
+// FromBase converts a number from the base unit to a unit of its kind.
+// It returns false for an unknown unit.
 func FromBase(x float64, name string) (float64, bool) {
 	u := unitNamed(name)
 	if u == nil {
@@ -226,9 +236,10 @@ func FromBase(x float64, name string) (float64, bool) {
 	return u.fromBase(x), true
 }
 
-// nearestUnits returns the units of the allowed kinds that are nearest to an unknown word: the one
-// equal but for letter case, else all that are one typing error away. With several the word alone
-// does not say which is meant.
+// nearestUnits returns the units of the allowed kinds nearest to an
+// unknown word: the one equal but for letter case, else all that
+// are one typing error away. Of several the word does not say which
+// is meant.
 func nearestUnits(word string, allowed Kinds) []*unit {
 	lower := strings.ToLower(word)
 	if u := spellings[lower]; u != nil && allowed.Has(u.kind) {
@@ -253,7 +264,7 @@ func nearestUnits(word string, allowed Kinds) []*unit {
 	return out
 }
 
-// undoubled is a word with each run of a letter as one: "kgg" is "kg".
+// undoubled is a word with each doubled letter single: "kgg" is "kg".
 func undoubled(word string) string {
 	var b strings.Builder
 	last := rune(0)

@@ -6,10 +6,9 @@ import (
 	"strings"
 )
 
-// Written returns another value, lo to hi in base units, in the
-// notation of q: its unit, its spelling, and a blank before the unit or
-// none. A time in hours that is not whole is in hours and minutes: "1 h
-// 15 min", not "1.25 h".
+// Written returns another value, lo to hi in base units, in q's
+// notation: its unit, spelling and blank. A time in hours that is not
+// whole is in hours and minutes: "1 h 15 min", not "1.25 h".
 func (q Quantity) Written(lo, hi float64) string {
 	if lo != hi {
 		return q.end(lo) + " to " + q.end(hi)
@@ -28,8 +27,8 @@ func (q Quantity) end(x float64) string {
 		return number
 	}
 	blank, word := " ", q.Unit
-	// "180 g", "180g", "1 piece": a number, an optional blank,
-	// and one word.
+	// "180 g", "180g", "1 piece": a number, an optional blank, and
+	// one word.
 	if rest := strings.TrimLeft(q.Text, "0123456789."); rest != q.Text && rest != "" {
 		if w := strings.TrimSpace(rest); !strings.ContainsAny(w, " 0123456789/") {
 			if u := unitNamed(w); u != nil && u.name == q.Unit {
@@ -70,5 +69,6 @@ func Plain(x float64) string {
 	return strconv.FormatFloat(math.Round(x*1e6)/1e6+0, 'f', -1, 64)
 }
 
-// Duration returns minutes as a baker writes them: "45 min", "1 h 30 min", "14 h".
+// Duration returns minutes as a baker writes them: "45 min", "1 h 30
+// min", "14 h".
 func Duration(minutes float64) string { return clockText(math.Round(minutes), "h") }

@@ -5,12 +5,14 @@ import (
 	"forebake/engine/spelling"
 )
 
-// Names holds the names that were read so far, each with its first place. The zero Names is empty.
+// Names holds the names that were read so far, each with its first
+// place. The zero Names is empty.
 type Names struct{ first map[string]source.Place }
 
-// Twice keeps a name, and reports whether it was kept before, with the place where it stood first.
-// A file may hold as many equal names as fit in, so each is told against the first alone. An empty
-// name is another fault, and is told as that.
+// Twice keeps a name, and reports whether it was kept before, with the
+// place where it stood first. A file may hold as many equal names as
+// fit in, so each is told against the first alone. An empty name is
+// another fault, and is told as that.
 func (n *Names) Twice(name string, at source.Place) (first source.Place, twice bool) {
 	if name == "" {
 		return first, false

@@ -7,8 +7,8 @@ import (
 	"forebake/engine/source"
 )
 
-// Quoted writes a text as HCL does: the signs that open a template are doubled, and characters that
-// are not plain are escaped.
+// Quoted writes a text as HCL does: the signs that open a template are
+// doubled, and characters that are not plain are escaped.
 func Quoted(s string) string {
 	var b strings.Builder
 	b.WriteByte('"')

@@ -42,8 +42,8 @@ func (r *Reader) Fault(at source.Place, format string, args ...any) {
 	r.Problems = append(r.Problems, source.Problem{Place: at, Text: fmt.Sprintf(format, args...)})
 }
 
-// written returns the expression as the user wrote it, shortened
-// for a message.
+// written returns the expression as the user wrote it, shortened for
+// a message.
 func (r *Reader) written(e hclsyntax.Expression) string {
 	rng := e.Range()
 	text := string(r.File.Text[rng.Start.Byte:rng.End.Byte])
@@ -90,6 +90,16 @@ func (r *Reader) Text(e hclsyntax.Expression, what string) (string, source.Place
 		r.Fault(at, "%s must be a plain text in quotes, not %s", what, text)
 	}
 	return "", source.Place{}, false
+}
+
+// Literal returns the text of a value in quotes, and its place. It
+// records no problem.
+func (r *Reader) Literal(e hclsyntax.Expression) (string, source.Place, bool) {
+	if _, isText := e.(*hclsyntax.TemplateExpr); !isText {
+		return "", source.Place{}, false
+	}
+	text, inside, ok := source.StringLiteral(e)
+	return text, source.Place{File: r.File, Start: inside.Start, End: inside.End}, ok
 }
 
 // quotable reports whether a value lacks only its quotes: it is a word
@@ -187,8 +197,8 @@ func (r *Reader) Number(e hclsyntax.Expression, lo, hi float64,
 	return x, at, true
 }
 
-// IsOpen reports whether a value is "?", to be decided. A value without that sign, written or as an
-// escape, is not looked into.
+// IsOpen reports whether a value is "?", to be decided. A value without
+// that sign, written or as an escape, is not looked into.
 func (r *Reader) IsOpen(e hclsyntax.Expression) bool {
 	t, isText := e.(*hclsyntax.TemplateExpr)
 	if !isText {
@@ -202,7 +212,8 @@ func (r *Reader) IsOpen(e hclsyntax.Expression) bool {
 	return ok && strings.TrimSpace(text) == "?"
 }
 
-// Figure reads a figure without a unit from lo to hi, or a range of it: 5.2, or "5 to 5.4".
+// Figure reads a figure without a unit from lo to hi, or a range of it:
+// 5.2, or "5 to 5.4".
 func (r *Reader) Figure(e hclsyntax.Expression, lo, hi float64, what string) (Given, bool) {
 	if text, _, ok := source.StringLiteral(e); ok {
 		if low, high, isRange := strings.Cut(text, " to "); isRange {
@@ -377,7 +388,8 @@ func UnknownText(kind, name, in string, known []string) string {
 	return text
 }
 
-// Box reads three lengths in one unit, "300 x 100 x 100 mm", in mm. Each may be a range.
+// Box reads three lengths in one unit, "300 x 100 x 100 mm", in mm.
+// Each may be a range.
 func (r *Reader) Box(text string, at source.Place, what string) (box [3]figure.Interval, ok bool) {
 	isTimes := func(c rune) bool { return c == 'x' || c == 'X' || c == '×' }
 	sides := strings.FieldsFunc(text, isTimes)
@@ -405,7 +417,8 @@ func (r *Reader) Box(text string, at source.Place, what string) (box [3]figure.I
 	return box, true
 }
 
-// UnitBehind is what stands behind the last figure of a length: "mm" of "290 to 310 mm".
+// UnitBehind is what stands behind the last figure of a length: "mm" of
+// "290 to 310 mm".
 func UnitBehind(text string) string {
 	return strings.TrimSpace(text[strings.LastIndexAny(text, "0123456789.")+1:])
 }

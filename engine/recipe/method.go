@@ -4,166 +4,223 @@ import (
 	"fmt"
 	"regexp"
 	"slices"
+	"strconv"
 	"strings"
 
 	"forebake/engine/quantity"
+	"forebake/engine/recipe/list"
+	"forebake/engine/recipe/phrase"
 	"forebake/engine/spelling"
 )
 
-// cue is a word of a method that begins a step. The first of the table that fits a place is taken.
-type cue struct {
-	verb  string // of the formula file; "" for what is no step
-	words func() *regexp.Regexp
-}
-
-func cueOf(verb, words string) cue {
-	return cue{verb, spelling.Pattern(`(?i)\b(?:` + words + `)\b`)}
-}
-
-// Verbs of a cue that are not verbs of the formula file.
-const (
-	preheat = "preheat"
-	rise    = "rise"  // a rest, or a proof after the shaping
-	spread  = doBrush // a wash, or a brush after the bake
-	aside   = ""      // words that hold a verb and mean no step
-)
-
-// cues are the words of plain English for the steps. More than one word goes before one.
-var cues = []cue{
-	cueOf(aside, `mixing bowl|baking (?:sheet|tray|tin|dish|pan|paper|parchment|powder|soda)|stand mixer|the rest\b|paper (?:mould|case)s?|(?:a|the) (?:\w+ )?mould|`+
-		`rolling pin|cooling rack|cool place|cool (?:water|milk)|resting place|the rest of|chilled butter|melted butter|`+
-		`(?:the )?(?:filling|glaze|dough) mixture|mixture|softened|room temperature|before baking|after baking|`+
-		`(?:dust|flour|oil|grease|line)s? (?:a|the|your|two|2)? ?(?:lightly )?(?:work|bench|bowl|tin|pan|tray|baking|large)[\w ]*|`+
-		`lightly (?:floured|oiled|greased)[\w ]*|roll-in|(?:the|with|a) (?:\w+ )?(?:glaze|fill|score|wash|mix)\b|`+
-		`bread rolls?|dough rolls?`),
-	cueOf(preheat, `preheat|pre-heat|heat (?:the |your |an )?oven|turn (?:the |your )?oven|oven to`),
-	cueOf(doSoak, `until (?:foamy|frothy|bubbly)|bloom|activate|soak|proof the yeast|dissolve the yeast|sprinkle the yeast`),
-	cueOf(doFold, `punch(?: it| the dough)? down|knock(?: it| the dough)? back|deflate|degas|`+
-		`stretch(?:es)? and folds?|fold the dough`),
-	cueOf(doChill, `refrigerat\w*|chill|in the fridge|to the fridge|retard|cold[- ]proof|in the refrigerator`),
-	cueOf(doFreeze, doFreeze),
-	cueOf(doThaw, `thaw|defrost`),
-	cueOf(doTemper, `come to room temperature|bring to room temperature|take (?:it |them )?out of the fridge`),
-	cueOf(doRoll, `roll (?:it |them |the \w+ )?up|roll (?:it |the \w+ )?into a (?:log|coil|cylinder)`),
-	cueOf(doSheet, `roll(?: \w+){0,3} out|roll out|roll (?:it |the dough |each (?:piece|half) )?to|pat out|`+
-		`roll (?:it |the dough )?into a (?:\d+|large)? ?[\w ]*rectangle|flatten`),
-	cueOf(doFill, `spread|fill`),
-	cueOf(doDivide, `divide|scale|cut into|portion|slice into|cut (?:it |the \w+ )?into`),
-	cueOf(doShape, `shape|form|roll (?:it |them |each (?:piece )?|the pieces )?into|plait|braid|twist|mould`),
-	cueOf(doPan, `(?:place|put|arrange|transfer|set|tuck|lay|drop)(?: \w+){0,4} (?:in|on|into|onto|to) `+
-		`(?:[\w-]+ ){0,6}?(?:tins?|pans?|trays?|sheets?|dish|moulds?|cases)`),
-	cueOf(doBake, `bake|baked for`),
-	cueOf(doCook, `deep[- ]fry|fry|simmer|boil|bring to (?:a|the) (?:boil|simmer)|cook|scald|heat|toast`),
-	cueOf(doMelt, doMelt),
-	cueOf(spread, `brush|glaze|drizzle|coat|dip|ice the|pour (?:the|over)`),
-	cueOf(doDust, `dust|sprinkle|scatter`),
-	cueOf(doScore, `score|slash|snip`),
-	cueOf(doCool, doCool),
-	cueOf(doStore, `store|keep for|keeps for`),
-	cueOf(rise, `rise|prove|proof|ferment|double(?:d|s)?(?: in (?:size|volume|bulk))?|let (?:it |them |the \w+ )?(?:rest|stand|sit)|rest|leave (?:it |them |the \w+ )?(?:to stand|in a warm)|set aside|stand|leave`),
-	cueOf(doMix, `mix|combine|stir|whisk|beat|knead|blend|cream|whip|work in|incorporate|add|toss|rub in|rub|whizz|pulse|process`),
-}
-
-// mark is a cue at its place in a sentence.
-type mark struct {
-	cue
-	start, end int
-}
-
-// cuesOf finds the cues of a sentence, in order, none within another.
-func cuesOf(text string) []mark {
-	taken := make([]bool, len(text)+1)
-	var out []mark
-	for _, c := range cues {
-		for _, at := range c.words().FindAllStringIndex(text, -1) {
-			if slices.Contains(taken[at[0]:at[1]], true) {
-				continue
-			}
-			for i := at[0]; i < at[1]; i++ {
-				taken[i] = true
-			}
-			out = append(out, mark{c, at[0], at[1]})
-		}
-	}
-	slices.SortFunc(out, func(a, b mark) int { return a.start - b.start })
-	return slices.DeleteFunc(out, func(m mark) bool { return m.verb == aside })
-}
-
-var sentenceEnd = spelling.Pattern(`([a-z)\]°CF0-9])[.!?;](?:\s+|$)`)
-
 // sentences reads a line of the method.
 func (d *draft) sentences(text string) {
-	d.method.last = nil
-	text = numbered().ReplaceAllString(bullet().ReplaceAllString(text, ""), "")
-	text = sentenceEnd().ReplaceAllString(text, "$1\n")
-	for _, s := range strings.Split(text, "\n") {
-		if s = strings.TrimSpace(s); s != "" {
-			d.sentence(s)
-		}
+	d.method.last, d.method.cover = nil, false
+	text = numbered().ReplaceAllString(strings.TrimSpace(bulletAt().ReplaceAllString(text, "")), "")
+	for _, s := range phrase.Sentences(text) {
+		d.sentence(s)
+	}
+	if d.method.cover {
+		d.remark(d.dough(), "not read: cover, of no step that waits")
 	}
 }
 
-var partWord = spelling.Pattern(`(?i)\b(?:for|make|prepare|meanwhile|assemble|start|mix|combine|stir|cook|whisk|beat|melt|toss)\b[^.]{0,25}\bthe ([\w ]*?(?:sponge|poolish|biga|starter|tangzhong|filling|custard|topping|streusel|crumb|glaze|icing|frosting|syrup|egg wash|wash))\b`)
+var bulletAt = spelling.Pattern(`^(?:[-*•–·▢☐□‣+]|\[ ?\])\s*`)
 
-// sentence reads one sentence: each cue with the words up to the next one is a step.
-func (d *draft) sentence(text string) {
-	p := d.subject(text)
-	marks := cuesOf(text)
-	if len(marks) == 0 {
-		if t, ok := timeOf(text); ok && d.late(p, t) {
-			return
+// ofTheDay are sentences that only say on what day the work goes on.
+var ofTheDay = spelling.Pattern(`(?i)^(?:(?:on )?(?:the )?(?:next |first |second )?(?:day|morning|evening)(?: \d| one| two)?|the night before|enjoy\b[^\d]*|serve\b[^\d]*|happy baking|bon app[eé]tit)[.!]*$`)
+
+// gathers are sentences that bring ingredients together, and mix nothing yet.
+var gathers = spelling.Pattern(`(?i)^(?:put|place|tip|sift|measure|weigh|make a well)\b.*`)
+
+// remark puts a comment among the steps of a part, at its place.
+func (d *draft) remark(p *part, text string) *step {
+	s := &step{from: d.at, text: text}
+	p.steps = append(p.steps, s)
+	return s
+}
+
+// sentence reads one sentence: each cue with the words up to the next one is a step. The sentence
+// stands as a comment above its steps, so that a reader sees what was made of it.
+func (d *draft) sentence(whole string) {
+	text, other := whole, ""
+	if m := otherwise().FindStringIndex(text); m != nil {
+		if _, timed := phrase.TimeOf(text[:m[0]]); timed {
+			other, text = strings.Trim(text[m[0]:m[1]], " ,"), text[:m[0]]+text[m[1]:]
 		}
-		if t, ok := temperature(text); ok && d.cameTo(p, t) { // "the dough should be at 24 C"
-			return
-		}
-		d.remarks = append(d.remarks, remark{d.at, "not read: " + text})
-		return
 	}
-	read := false
-	before := len(p.steps)
-	marks = merged(text, marks)
+	p := d.subject(text)
+	before := d.snapshot()
+	d.used = nil
+	head := d.remark(p, whole)
+	marks := merged(text, cuesOf(text))
+	read := len(marks) == 0 && d.loose(p, text)
+	if d.warming(p, marks, text) {
+		marks, read = nil, true
+	}
+	if gathers().MatchString(text) && p.named(text) > 1 {
+		d.mention(p, text) // "put the flour, yeast and salt in a bowl"
+		read = true
+	}
 	for i, m := range marks {
-		end := len(text)
+		start, end := m.start, len(text)
 		if i+1 < len(marks) {
 			end = marks[i+1].start
 		}
-		start := m.start
 		if i == 0 {
 			start = 0
 		}
-		if d.stepOf(p, m.verb, strings.ToLower(text[m.start:m.end]), text[start:end], text) {
-			read = true
+		for _, piece := range byTime(m.verb, text[start:end]) {
+			if d.stepOf(p, m.verb, strings.ToLower(text[m.start:m.end]), piece, text) {
+				read = true
+			}
 		}
 	}
-	for i := len(p.steps) - 1; i > before; i-- { // "drizzle with the glaze" is one step
-		if stepText(p.steps[i]) == stepText(p.steps[i-1]) {
+	d.joinRepeats(p, head)
+	covered := d.covers(text, before)
+	if !read && !covered && !ofTheDay().MatchString(strings.Trim(text, " .")) {
+		head.text = "not read: " + whole
+		return
+	}
+	if other != "" {
+		d.remark(p, "not read: "+other+"; the first is taken")
+		d.used = append(d.used, other)
+	}
+	if left := phrase.Unused(whole, d.madeSince(before)+d.amountsIn(whole)); len(left) > 0 && !ofTheDay().MatchString(whole) {
+		d.remark(p, "not read in it: "+strings.Join(left, ", "))
+	}
+}
+
+// joinRepeats leaves one step of those that a sentence says twice: "drizzle with the glaze".
+func (d *draft) joinRepeats(p *part, head *step) {
+	from := slices.Index(p.steps, head)
+	for i := len(p.steps) - 1; i > from && from >= 0; i-- {
+		if len(p.steps[i].set) > 0 && stepText(p.steps[i]) == stepText(p.steps[i-1]) &&
+			p.steps[i].verb() != doFold {
 			p.steps = slices.Delete(p.steps, i, i+1)
 		}
 	}
-	if !read {
-		d.remarks = append(d.remarks, remark{d.at, "not read: " + text})
+}
+
+// snapshot holds the text of every step and line, to tell what a sentence made.
+func (d *draft) snapshot() map[any]string {
+	out := map[any]string{}
+	for _, p := range d.parts {
+		for _, s := range p.steps {
+			out[s] = stepText(s) + strings.Join(s.says, " ")
+		}
+		for _, l := range p.lines {
+			out[l] = lineText(l)
+		}
 	}
+	return out
+}
+
+func lineText(l *line) string { return fmt.Sprint(l.Amount, l.Options, l.Says) }
+
+// madeSince is the text of what was made or changed since a snapshot, and of what was taken in.
+func (d *draft) madeSince(before map[any]string) string {
+	var b strings.Builder
+	for _, p := range d.parts {
+		for _, s := range p.steps {
+			if now := stepText(s) + strings.Join(s.says, " "); before[s] != now && s.text == "" {
+				b.WriteString(now + " ")
+			}
+		}
+		for _, l := range p.lines {
+			if now := lineText(l); before[l] != now {
+				b.WriteString(now + " ")
+			}
+		}
+	}
+	return b.String() + strings.Join(d.used, " ")
+}
+
+// amountsIn are the whole amounts of the ingredients that a text names: said again, not lost.
+func (d *draft) amountsIn(text string) string {
+	out := ""
+	for _, p := range d.parts {
+		for _, l := range p.lines {
+			if l.namedIn(text) {
+				out += " " + l.Amount
+			}
+		}
+	}
+	return out
+}
+
+var (
+	coverWord   = spelling.Pattern(`(?i)\b(?:cover(?:ed)?|wrap(?:ped)?|under a (?:\w+ )?(?:towel|cloth))\b`)
+	uncoverWord = spelling.Pattern(`(?i)\buncover(?:ed)?\b`)
+	coverBake   = spelling.Pattern(`(?i)\bif\b|\bfoil\b|cover(?:ed)? (?:the \w+ )?with (?:the )?(?:jam|icing|glaze|filling|frosting|streusel|chocolate)`)
+)
+
+// covers says of the waits that a sentence made that they are covered, and keeps the word for the
+// next wait of the paragraph where it made none.
+func (d *draft) covers(text string, before map[any]string) bool {
+	says, open := coverWord().MatchString(text), uncoverWord().MatchString(text)
+	if coverBake().MatchString(text) || !says && !open && !d.method.cover {
+		return false
+	}
+	done := false
+	for _, p := range d.parts {
+		for _, s := range p.steps {
+			if before[s] != stepText(s)+strings.Join(s.says, " ") && slices.Contains(waiting, s.verb()) {
+				s.put("covered", strconv.FormatBool(!open))
+				done = true
+			}
+		}
+	}
+	d.method.cover = !done && (says || d.method.cover)
+	return says || open
+}
+
+var waiting = []string{doRest, doProof, doChill, doFreeze, doThaw, doTemper, doCool}
+
+// loose reads a sentence without a step: a time or a temperature of the step before it.
+func (d *draft) loose(p *part, text string) bool {
+	if t, ok := phrase.TimeOf(text); ok && d.late(p, t) {
+		return true
+	}
+	t, ok := d.list.Temperature(text)
+	return ok && d.cameTo(p, t) // "the dough should be at 24 C"
 }
 
 // late puts a time that stands in a sentence of its own into the step before it, where that has
 // none.
 func (d *draft) late(p *part, t string) bool {
-	if n := len(p.steps); n > 0 {
-		if s := p.steps[n-1]; s.set[0].value == quote("?") {
-			s.set[0].value = quote(t)
-			return true
-		}
+	if s := p.last(); s != nil && s.open() {
+		s.set[0].value = quote(t)
+		return true
 	}
 	return false
 }
 
 // cameTo puts a temperature that stands in a sentence of its own into the mix before it.
 func (d *draft) cameTo(p *part, t string) bool {
-	if n := len(p.steps); n > 0 && p.steps[n-1].verb() == doMix && !p.steps[n-1].has("to") {
-		p.steps[n-1].put("to", quote(t))
+	if s := p.last(); s != nil && s.verb() == doMix && !s.has("to") {
+		s.put("to", quote(t))
 		return true
 	}
 	return false
+}
+
+// byTime cuts what a cue speaks of where it says two times of one kind of step: "bake 10 minutes at
+// 220 C, then 20 at 180 C". Times of a mix are added up instead.
+func byTime(verb, text string) []string {
+	times := phrase.Times(text)
+	if len(times) < 2 || !slices.Contains([]string{rise, doBake, doChill, doCook, doFreeze}, verb) {
+		return []string{text}
+	}
+	var out []string
+	start := 0
+	for i := 1; i < len(times); i++ {
+		if at := phrase.CutAt(text, times[i-1].End, times[i].Start); at > start {
+			out = append(out, text[start:at])
+			start = at
+		}
+	}
+	return append(out, text[start:])
 }
 
 // inFridge are the words for the cold place where something is left.
@@ -179,12 +236,12 @@ func merged(text string, marks []mark) []mark {
 			continue
 		}
 		last := &out[len(out)-1]
-		_, timed := timeOf(text[last.start:m.start])
+		_, timed := phrase.TimeOf(text[last.start:m.start])
 		end := len(text)
 		if i+1 < len(marks) {
 			end = marks[i+1].start
 		}
-		_, again := timeOf(text[m.start:end])
+		_, again := phrase.TimeOf(text[m.start:end])
 		switch {
 		case timed && again:
 			out = append(out, m)
@@ -193,6 +250,9 @@ func merged(text string, marks []mark) []mark {
 			last.verb = doSoak
 		case m.verb == doChill && last.verb == rise && inFridge().MatchString(text[m.start:m.end]):
 			last.verb = doChill
+		case last.verb == rise && (m.verb == doCool || m.verb == doTemper) && m.start-last.end < 20:
+			last.verb = m.verb // "leave to cool"
+			last.end = m.end
 		default:
 			out = append(out, m)
 		}
@@ -201,7 +261,7 @@ func merged(text string, marks []mark) []mark {
 }
 
 // handling are the verbs that the dough alone goes through.
-var handling = []string{doDivide, doShape, doSheet, doRoll, doPan, doBake, doFill, rise}
+var handling = []string{doDivide, doShape, doSheet, doRoll, doPan, doBake, doFill, rise, lockIn, turns}
 
 // subject is the part that a sentence speaks of: the one of the heading above it, one that it
 // names, or the dough.
@@ -210,13 +270,26 @@ func (d *draft) subject(text string) *part {
 	if d.method.part != nil && d.method.part != main {
 		return d.method.part
 	}
+	marks := cuesOf(text)
+	last := d.method.last
 	p := d.partNamed(text)
 	switch {
-	case p == nil && d.method.last != nil && !strings.Contains(strings.ToLower(text), "dough") &&
-		!slices.ContainsFunc(cuesOf(text), func(m mark) bool { return slices.Contains(handling, m.verb) }):
-		p = d.method.last // the next sentence of a paragraph on a filling
+	case p == nil && last != nil && !strings.Contains(strings.ToLower(text), "dough") &&
+		main.named(text) <= last.named(text) && !joinsTo(text, last.name) &&
+		!slices.ContainsFunc(marks, func(m mark) bool { return slices.Contains(handling, m.verb) }):
+		p = last // the next sentence of a paragraph on a filling
 	case p == nil:
 		p = main
+		if len(marks) > 0 && marks[0].verb == doSheet && !strings.Contains(strings.ToLower(text), "dough") {
+			if of := d.onlyPart("filling"); of != nil && of.named(text) > 0 {
+				return of // "beat the butter into a square"
+			}
+		}
+		if len(marks) > 0 && slices.Contains([]string{doCook, doMelt, doSoak}, marks[0].verb) {
+			if of := d.cooked(text); of != nil {
+				p = of
+			}
+		}
 	}
 	d.method.last = nil
 	if p != main {
@@ -225,157 +298,90 @@ func (d *draft) subject(text string) *part {
 	return p
 }
 
+// joinsTo reports whether a text puts a part into something: "combine the starter with the flour".
+func joinsTo(text, name string) bool {
+	return regexp.MustCompile(`(?i)\b` + regexp.QuoteMeta(name) + `\b[^,.]{0,20}? (?:with|and|to|into|in)\b`).MatchString(text)
+}
+
+// cooked is the part that holds all of what a sentence cooks, where the dough does not: a syrup.
+func (d *draft) cooked(text string) *part {
+	var found *part
+	most := 0
+	for _, p := range d.parts {
+		if p.kind == "dough" || len(p.lines) == 0 {
+			continue
+		}
+		if n := p.named(text); n > most {
+			found, most = p, n
+		}
+	}
+	if found == nil || most <= d.dough().named(text) {
+		return nil
+	}
+	return found
+}
+
+// partWord finds the name of a part as the thing that is made in a sentence.
+var partWord = spelling.Pattern(`(?i)\b(?:for|make|prepare|meanwhile|assemble|start|mix|combine|stir|cook|whisk|beat|melt|toss)\b[^.]{0,25}\bthe ([\w ]*?(?:sponge|poolish|biga|starter|tangzhong|filling|custard|topping|streusel|crumb|glaze|icing|frosting|syrup|egg wash|wash))\b(?: ingredients)?( with| into| to| and the)?`)
+
 // partNamed is the part that a sentence names as the thing that is made in it; nil for none.
 func (d *draft) partNamed(text string) *part {
 	lower := strings.ToLower(text)
 	for _, p := range d.parts {
-		if p.kind == "dough" {
+		if p.kind == "dough" && p == d.dough() || !phrase.HasWord(text, p.name) {
 			continue
 		}
 		at := regexp.MustCompile(`\b(?:for|make|prepare|mix|cook|whisk|combine|melt|stir|simmer|soak|beat|heat) ` +
-			`(?:together )?the ` + regexp.QuoteMeta(p.name) + `\b`)
-		if at.MatchString(lower) {
+			`(?:together )?(?:all )?(?:(?:the )?ingredients (?:of|for) )?the ` +
+			regexp.QuoteMeta(strings.ToLower(p.name)) + `\b( with| into| to| and the)?`)
+		if m := at.FindStringSubmatch(lower); m != nil && m[1] == "" {
 			return p
 		}
 	}
 	m := partWord().FindStringSubmatch(text)
-	if m == nil || strings.Contains(lower, "dough") {
+	if m == nil || m[2] != "" || strings.Contains(lower, "dough") {
 		return nil
 	}
-	of := d.parts[:0:0]
-	for _, k := range kinds {
-		if !k.words().MatchString(m[1]) {
-			continue
-		}
-		for _, p := range d.parts {
-			if p.kind == k.kind && p.kind != "dough" {
-				of = append(of, p)
-			}
-		}
-		break
-	}
-	if len(of) == 1 {
-		return of[0]
-	}
-	return nil
-}
-
-var (
-	warmPlace = spelling.Pattern(`(?i)\bwarm (?:\w+ )?(?:place|spot|room|kitchen|oven)|\bin the warm\b`)
-	untilSign = spelling.Pattern(`(?i)\buntil [^,.;(]+`)
-	coreForm  = spelling.Pattern(`(?i)(?:internal|core|cent(?:re|er)|middle|inside|thermometer|registers?|reads?)[^.]{0,40}?(\d{2,3} ?(?:°|º|deg(?:rees)?)? ?[CF])\b`)
-	gasMark   = spelling.Pattern(`(?i)\bgas(?: mark)? ?(\d)\b`)
-	fanForm   = spelling.Pattern(`(?i)(\d{2,3}) ?°? ?([CF])? ?(?:\(?fan\)?|\(?convection\)?)`)
-	pieceForm = spelling.Pattern(`(?i)\b(\d{1,3}|two|three|four|five|six|seven|eight|nine|ten|twelve|sixteen|twenty-four)\b(?: equal| even)?(?: -?sized)?(?: \d+ ?g)?\s+(?:equal |even |small |large )?(pieces?|parts?|portions?|balls?|rolls?|buns?|slices?|strands?|ropes?|knots|strips|squares|rounds|loaves|halves)`)
-	thickForm = spelling.Pattern(`(?i)(` + numberForm + `)\s*-?\s*(mm|cm|in(?:ch(?:es)?)?|")\.?(?:\s*-?\s*|\s+(?:in\s+)?)(?:thick|thickness)`)
-	areaForm  = spelling.Pattern(`(?i)(` + numberForm + `)\s*-?(mm|cm|in(?:ch(?:es)?)?|")?\s*(?:x|×|by)\s*(` + numberForm + `)\s*-?\s*(mm|cm|in(?:ch(?:es)?)?|")`)
-	timeForm  = spelling.Pattern(`(?i)(?:(at least|up to|another|about|around|approximately) )?(` + numberForm + `|an?|half an|a further|one|two|three|four|five|six|seven|eight|ten|twelve|fifteen|twenty|thirty|forty)(?:\s*(?:-|–|—|to|or)\s*(` + numberForm + `|two|three))?\s*-?\s*(seconds?|secs?|minutes?|mins?|hours?|hrs?|h|days?)\b(?: (?:and )?(` + numberForm + `|a half)\s*(minutes?|mins?)?)?`)
-	toForm    = spelling.Pattern(`(?i)\b(?:to|reaches|until it is)(?: about)? (\d{2,3} ?(?:°|º|deg(?:rees)?)? ?[CF])\b`)
-	overnight = spelling.Pattern(`(?i)\bovernight\b`)
-	eachGram  = spelling.Pattern(`(?i)\b(\d{2,4}) ?g(?:rams?)?\b`)
-)
-
-// gasMarks are the oven marks of the UK, C. 4, 6 and 7 were read in pages that pair them; the
-// others are common practice.
-var gasMarks = map[string]string{"1": "140 C", "2": "150 C", "3": "170 C", "4": "180 C",
-	"5": "190 C", "6": "200 C", "7": "220 C", "8": "230 C", "9": "240 C"}
-
-var smallNumbers = map[string]string{"two": "2", "three": "3", "four": "4", "five": "5", "six": "6",
-	"fifteen": "15", "twenty": "20", "thirty": "30", "forty": "40", "seven": "7", "eight": "8", "nine": "9", "ten": "10", "twelve": "12", "sixteen": "16",
-	"twenty-four": "24", "one": "1", "a": "1", "an": "1", "half an": "1/2", "a further": "1"}
-
-// overnightHours is how long a night is read as. Trade usage, a judgement.
-const overnightHours = "8 h to 14 h"
-
-// timeOf reads the first time of a text: "" and true where a night is meant and not said how long.
-func timeOf(text string) (string, bool) {
-	m := timeForm().FindStringSubmatch(text)
-	if m == nil {
-		if overnight().MatchString(text) {
-			return overnightHours, true
-		}
-		return "", false
-	}
-	number := func(s string) string {
-		if n := smallNumbers[strings.ToLower(s)]; n != "" {
-			return n
-		}
-		return s
-	}
-	unit := strings.ToLower(m[4])
-	switch {
-	case strings.HasPrefix(unit, "h"):
-		unit = "h"
-	case strings.HasPrefix(unit, "m"):
-		unit = "min"
-	case strings.HasPrefix(unit, "s"):
-		unit = "s"
-	case strings.HasPrefix(unit, "d"):
-		unit = "day"
-	}
-	out := number(m[2])
-	if m[3] != "" {
-		out += " to " + number(m[3])
-	}
-	out += " " + unit
-	switch {
-	case m[5] != "" && m[6] != "" && m[3] == "":
-		out += " " + m[5] + " min"
-	case strings.EqualFold(m[5], "a half") && unit == "h":
-		out += " 30 min"
-	}
-	if _, fault := quantity.Read(out, quantity.Of(quantity.Time)); fault != nil {
-		return "", false
-	}
-	return out, true
+	return d.onlyPart(kindOf(m[1]))
 }
 
 // stepOf reads one step, and reports whether anything was made of it.
 func (d *draft) stepOf(p *part, verb, word, text, sentence string) bool {
 	switch verb {
 	case preheat:
-		if t, says := ovenOf(text); t != "" {
-			d.method.oven, d.method.ovenAt = t, d.at
-			if says != "" {
-				d.remarks = append(d.remarks, remark{d.at, says})
-			}
+		return d.heated(p, text)
+	case fatTo:
+		return d.fatHeated(text)
+	case spread, doDust:
+		return d.puton(p, verb, text)
+	case doFill, lockIn:
+		return d.filled(p, verb, word, text, sentence)
+	case doMix:
+		return d.mixed(p, word, text)
+	case turns:
+		return d.turned(p, word, sentence)
+	case doMelt, doCook:
+		if d.warmed(p, verb, text) {
 			return true
 		}
-		return strings.Contains(strings.ToLower(text), "oven")
+	case doCool:
+		if p.kind == "dough" && !p.did(doMix, doBake, doCook) {
+			return d.warmed(p, verb, text)
+		}
 	case rise:
 		verb = doRest
 		if p.kind == "dough" && p.did(doShape, doPan, doRoll) && !p.did(doBake) {
 			verb = doProof
 		}
-		if strings.HasPrefix(word, "double") && len(p.steps) > 0 {
-			last := p.steps[len(p.steps)-1]
-			if v := last.verb(); v == doRest || v == doProof || v == doChill {
-				last.put("note", quote("until "+strings.TrimSpace(word)))
-				d.timed(last, text)
-				d.around(last, v, text)
-				return true
-			}
-		}
-	case spread:
-		return d.brushed(sentence)
-	case doFill:
-		return d.filled(p, text, sentence)
-	case doMix:
-		return d.mixed(p, word, text)
-	}
-	if (verb == doRest || verb == doProof || verb == doSoak) && len(p.steps) > 0 {
-		last := p.steps[len(p.steps)-1]
-		if last.verb() == verb && last.from == d.at && last.set[0].value == quote("?") {
-			d.timed(last, text) // "cover and let rise until doubled, about 1 hour"
-			d.around(last, verb, text)
+		if d.doubled(p, word, text) {
 			return true
 		}
 	}
-	if verb == doChill && len(p.steps) > 0 && p.steps[len(p.steps)-1].verb() == doChill && p.steps[len(p.steps)-1].from == d.at {
-		d.timed(p.steps[len(p.steps)-1], text)
+	if d.goesOn(p, verb, text) {
 		return true
 	}
-	if verb == doCool && p.kind != "dough" && len(p.lines) == 0 {
+	if verb == doCool && p.kind != "dough" && len(p.lines) == 0 ||
+		verb == doDivide && p.did(doBake) || verb == doShape && p.did(doBake) {
 		return false
 	}
 	s := &step{from: d.at}
@@ -384,9 +390,12 @@ func (d *draft) stepOf(p *part, verb, word, text, sentence string) bool {
 		s.put(verb, quote("?"))
 		d.sheeted(s, text)
 	case doDivide:
-		s.put(verb, d.pieces(s, text))
+		s.put(verb, d.divided(p, s, text))
+		if each := phrase.Grams(text); each != "" && !strings.Contains(s.set[0].value, "g") {
+			s.put("note", quote("of "+each))
+		}
 	case doShape:
-		s.put(verb, quote(shapeWords(word, text)))
+		d.shaped(p, s, word, text)
 	case doRoll:
 		s.put(verb, quote("coil"))
 	case doPan:
@@ -394,12 +403,12 @@ func (d *draft) stepOf(p *part, verb, word, text, sentence string) bool {
 	case doFold:
 		s.put(verb, "1")
 		s.put("note", quote(word))
-	case doDust, doScore:
-		s.put(verb, quote(strings.TrimSuffix(short(text), " and")))
+	case doScore, doHandle:
+		s.put(verb, quote(strings.TrimSuffix(phrase.Short(text), " and")))
 	default:
 		s.put(verb, quote("?"))
 		d.timed(s, text)
-		d.around(s, verb, text)
+		d.around(p, s, verb, text)
 		if verb == doSoak || verb == doCook || verb == doMelt {
 			p.some(s, text)
 		}
@@ -408,76 +417,310 @@ func (d *draft) stepOf(p *part, verb, word, text, sentence string) bool {
 	return true
 }
 
+// doubled puts "until doubled, about an hour" into the rise that it speaks of.
+func (d *draft) doubled(p *part, word, text string) bool {
+	s := p.last()
+	if !strings.HasPrefix(word, "double") || s == nil ||
+		!slices.Contains([]string{doRest, doProof, doChill}, s.verb()) {
+		return false
+	}
+	s.put("note", quote("until "+strings.TrimSpace(word)))
+	d.timed(s, text)
+	d.around(p, s, s.verb(), text)
+	return true
+}
+
+// goesOn puts a second cue for the same wait of a line into its step: "cover, let rise until doubled".
+func (d *draft) goesOn(p *part, verb, text string) bool {
+	s := p.last()
+	if s == nil || s.verb() != verb || s.from != d.at || !s.open() ||
+		!slices.Contains([]string{doRest, doProof, doSoak, doChill, doCool}, verb) {
+		return false
+	}
+	d.timed(s, text)
+	d.around(p, s, verb, text)
+	return true
+}
+
+// heated reads an oven that is heated, or that is turned down in the middle of a bake.
+func (d *draft) heated(p *part, text string) bool {
+	t, says, fan := d.ovenOf(text)
+	if t == "" {
+		return strings.Contains(strings.ToLower(text), "oven")
+	}
+	d.used = append(d.used, text)
+	if length, timed := phrase.TimeOf(text); timed && p.did(doBake) {
+		s := &step{from: d.at}
+		s.put(doBake, quote(length))
+		s.put("at", quote(t))
+		p.steps = append(p.steps, s)
+		return true
+	}
+	d.method.oven, d.method.ovenAt, d.method.fan = t, d.at, fan
+	if says != "" {
+		d.say(says)
+	}
+	return true
+}
+
+// fatHeated keeps how hot the frying fat is for the step that fries.
+func (d *draft) fatHeated(text string) bool {
+	t, ok := d.list.Temperature(text)
+	if !ok {
+		return true
+	}
+	d.method.fat = t
+	d.used = append(d.used, text)
+	if l, is := list.Letterless(text); is {
+		d.say(l + " has no letter: read as " + t)
+	}
+	return true
+}
+
+// warming reads a whole sentence of what is melted and warmed before the mix: "melt the butter, add
+// the milk and warm to 37 C".
+func (d *draft) warming(p *part, marks []mark, text string) bool {
+	heats := []string{doMelt, doCook}
+	if len(marks) < 2 || !slices.Contains(heats, marks[0].verb) || !warmsOnly().MatchString(text) ||
+		slices.ContainsFunc(marks, func(m mark) bool { return !slices.Contains([]string{doMelt, doCook, doMix, doCool}, m.verb) }) {
+		return false
+	}
+	return d.warmed(p, doMelt, text)
+}
+
+var warmsOnly = spelling.Pattern(`(?i)\b(?:melt|warm|scald|heat)\b`)
+
+// warmed reads an ingredient that is melted, warmed or cooled before the mix: that is how it goes in,
+// and no step of the dough.
+func (d *draft) warmed(p *part, verb, text string) bool {
+	lower := strings.ToLower(text)
+	_, timed := phrase.TimeOf(text)
+	if p.kind != "dough" || p.did(doShape, doBake) || timed || strings.Contains(lower, "fry") ||
+		strings.Contains(lower, "simmer") || strings.Contains(lower, "thick") {
+		return false
+	}
+	var of []*line
+	for _, l := range p.lines {
+		if l.namedIn(text) {
+			of = append(of, l)
+		}
+	}
+	if len(of) == 0 {
+		of = d.warm
+	} else if verb != doCool {
+		d.warm = append(d.warm, of...)
+	}
+	t, ok := d.list.Temperature(text)
+	if !ok && (strings.Contains(lower, "lukewarm") || strings.Contains(lower, "tepid") ||
+		strings.Contains(lower, "blood") || strings.Contains(lower, byHand)) {
+		t, ok = "35 to 40 C", true
+	}
+	if len(of) == 0 || len(of) == len(p.lines) ||
+		slices.ContainsFunc(of, func(l *line) bool { return l.flour(d) || l.mixed }) {
+		return false
+	}
+	for _, l := range of {
+		it, known := d.list.Item(l.Name)
+		fat := known && it.Fat > fatFrom && strings.Contains(lower, doMelt)
+		if fat && !l.has("as") {
+			l.set("as", "melted")
+		}
+		switch {
+		case ok:
+			l.set("temp", t)
+		case fat:
+		case verb == doMelt && strings.Contains(lower, doMelt) && !l.has("as"):
+			l.set("as", "melted")
+		case !l.has("temp"):
+			l.Says = append(l.Says, phrase.Short(text)+": how warm does it go in? add temp = \"40 C\"")
+		}
+	}
+	return true
+}
+
+// fatFrom is the least fat of what melts, %.
+const fatFrom = 60
+
+func (l *line) has(key string) bool {
+	return slices.ContainsFunc(l.Options, func(o list.Option) bool { return o.Key == key })
+}
+
+// set sets an option over what stood there.
+func (l *line) set(key, value string) {
+	for i, o := range l.Options {
+		if o.Key == key {
+			l.Options[i].Value = value
+			return
+		}
+	}
+	l.Options = append(l.Options, list.Option{Key: key, Value: value})
+}
+
+func (l *line) flour(d *draft) bool {
+	it, ok := d.list.Item(l.Name)
+	return ok && it.Flour > 0
+}
+
+// turned reads the turns of a laminated dough: "two letter folds, chilling 30 minutes between".
+func (d *draft) turned(p *part, word, sentence string) bool {
+	n := 1
+	for _, m := range turnCount().FindAllString(word, -1) {
+		if x, err := strconv.Atoi(phrase.Number(strings.ToLower(m))); err == nil && x <= 8 {
+			n = x
+		}
+	}
+	between := ""
+	if betweenForm().MatchString(sentence) {
+		between, _ = phrase.TimeOf(sentence)
+	}
+	for i := range n {
+		s := &step{from: d.at}
+		s.put(doFold, "1")
+		s.put("note", quote(word))
+		p.steps = append(p.steps, s)
+		if between != "" && i+1 < n {
+			c := &step{from: d.at}
+			c.put(doChill, quote(between))
+			c.put("at", quote("fridge"))
+			p.steps = append(p.steps, c)
+		}
+	}
+	return true
+}
+
+var (
+	turnCount   = spelling.Pattern(`(?i)\b(?:one|two|three|four|\d)\b`)
+	betweenForm = spelling.Pattern(`(?i)\bbetween\b|\bafter each\b`)
+)
+
+// shaped reads a shape, and into how many pieces: "shape into 16 balls".
+func (d *draft) shaped(p *part, s *step, word, text string) {
+	shape := phrase.Shape(word, text)
+	if (shape == "log" || shape == "loaf") && strings.HasPrefix(word, doRoll) && p.did(doFill) && !p.did(doRoll) {
+		s.put(doRoll, quote("coil"))
+		return
+	}
+	s.put(doShape, quote(shape))
+	if n := phrase.Count(text); n != "" && !phrase.IsOne(n) {
+		s.put("pieces", n)
+	}
+}
+
+// divided reads into how many a dough is cut; "cut each into 20 slices" is so many times more.
+func (d *draft) divided(p *part, s *step, text string) string {
+	n := phrase.Pieces(text)
+	if strings.HasSuffix(n, "g") {
+		return quote(n)
+	}
+	if n == "" {
+		if d.count != "" && quoteFree(d.count) {
+			s.says = append(s.says, "into how many? as many as it makes: "+phrase.Short(text))
+			return d.count
+		}
+		s.says = append(s.says, "into how many? "+phrase.Short(text))
+		return quote("?")
+	}
+	if strings.Contains(strings.ToLower(text), "each") {
+		for _, other := range slices.Backward(p.steps) {
+			if other.verb() != doDivide || other.off {
+				continue
+			}
+			each, err1 := strconv.Atoi(n)
+			before, err2 := strconv.Atoi(other.set[0].value)
+			if err1 == nil && err2 == nil && each*before <= 10_000 {
+				s.says = append(s.says, fmt.Sprintf("%d of each of the %d", each, before))
+				return strconv.Itoa(each * before)
+			}
+			break
+		}
+	}
+	return n
+}
+
+func quoteFree(count string) bool {
+	_, err := strconv.Atoi(count)
+	return err == nil
+}
+
 // some says which ingredients are soaked, cooked or melted. In a dough it is never all of it, unless
 // the dough is fried; where the text does not say, the step is left to the baker.
 func (p *part) some(s *step, text string) {
-	if s.has("by") {
+	if s.has("by") && s.value("by") == quote(byFrying) || p.kind == "dough" && p.did(doShape, doDivide) && s.verb() == doCook {
 		return
 	}
 	if s.verb() == doSoak && strings.Contains(s.value("note"), "foamy") {
 		text += " yeast"
 	}
 	p.into(s, text)
-	switch whole := p.kind != "dough" && (s.verb() != doSoak); {
-	case s.has("with") || whole:
+	switch whole := p.kind != "dough"; {
+	case len(s.with) > 0 || whole:
 	default:
 		s.off = true
-		s.says = append(s.says, "what goes into it? add with = [\"...\"]: "+short(text))
+		s.says = append(s.says, "not read: what goes into it? add with = [\"...\"]: "+phrase.Short(text))
 	}
-}
-
-// did reports whether a part has a step of one of the verbs.
-func (p *part) did(verbs ...string) bool {
-	return slices.ContainsFunc(p.steps, func(s *step) bool { return slices.Contains(verbs, s.verb()) })
 }
 
 // timed puts the time of a text into a step, and what the text says it is to look like.
 func (d *draft) timed(s *step, text string) {
-	if t, ok := timeOf(text); ok && s.set[0].value == quote("?") {
+	if t, ok := phrase.TimeOf(text); ok && s.open() {
+		if m := eachSide().FindString(text); m != "" && s.verb() == doCook {
+			s.says = append(s.says, t+" "+m+": read as both sides")
+			t = orElse(phrase.Multiply(t, 2), t)
+		}
 		s.set[0].value = quote(t)
-		if t == overnightHours && overnight().MatchString(text) {
-			s.says = append(s.says, "overnight: read as "+overnightHours)
+		if t == phrase.Overnight && phrase.AtNight(text) {
+			s.says = append(s.says, "overnight: read as "+phrase.Overnight)
 		}
 	}
 	if until := untilSign().FindString(text); until != "" && !coreForm().MatchString(text) {
-		s.put("note", quote(short(until)))
+		s.put("note", quote(phrase.Short(until)))
 	}
 }
 
+// settle takes the usual time of a step that no line of the text gave one.
+func (d *draft) settle(p *part, s *step) {
+	if !s.open() || s.off {
+		return
+	}
+	if s.verb() == doMix {
+		s.set[0].value = quote(mixTime(s.value("note")))
+		s.says = append(without(s.says, howLong), "how long? "+strings.Trim(s.set[0].value, `"`)+": common practice")
+		return
+	}
+	names := ""
+	for _, l := range s.with {
+		names += " " + l.Name
+	}
+	for _, u := range usual {
+		if u.verb != s.verb() || !u.sign().MatchString(s.value("note")+names) || u.dough && s.verb() == doCool && p.kind != "dough" {
+			continue
+		}
+		s.set[0].value = quote(u.time)
+		s.says = append(without(s.says, howLong), "how long? "+u.time+": common practice")
+		if s.verb() == doRest || s.verb() == doProof {
+			if !s.has("at") {
+				s.put("at", quote("room"))
+				s.says = append(s.says, "not said where: read as the room")
+			}
+		}
+		return
+	}
+}
+
+func without(says []string, text string) []string {
+	return slices.DeleteFunc(says, func(t string) bool { return t == text })
+}
+
 // around reads what is around the part, and how it is done.
-func (d *draft) around(s *step, verb, text string) {
+func (d *draft) around(p *part, s *step, verb, text string) {
 	lower := strings.ToLower(text)
 	switch verb {
 	case doBake:
-		if t, says := ovenOf(text); t != "" {
-			s.put("at", quote(t))
-			if says != "" {
-				s.says = append(s.says, says)
-			}
-		} else if d.method.oven != "" {
-			s.put("at", quote(d.method.oven))
-		} else {
-			s.put("at", quote("?"))
-			s.says = append(s.says, "how hot is the oven?")
-		}
-		d.method.oven = ""
+		d.baked(s, text)
 	case doCook:
-		if m := toForm().FindStringSubmatch(text); m != nil && !strings.Contains(lower, "fry") {
-			if t, ok := temperature(m[1]); ok {
-				s.put("to", quote(t))
-			}
-		} else if t, ok := temperature(text); ok {
-			s.put("at", quote(t))
-		}
-		if strings.Contains(lower, "fry") {
-			s.put("by", quote(byFrying))
-			if !s.has("at") {
-				s.put("at", quote("?"))
-				s.says = append(s.says, "how hot is the fat?")
-			}
-		}
+		d.cookedAt(p, s, text)
 	case doRest, doProof, doSoak:
-		t, ok := temperature(text)
+		t, ok := d.list.Temperature(text)
 		switch {
 		case ok:
 			s.put("at", quote(t))
@@ -490,7 +733,7 @@ func (d *draft) around(s *step, verb, text string) {
 			s.put("at", quote("25 C to 30 C"))
 		case strings.Contains(lower, "room"), strings.Contains(lower, "counter"):
 			s.put("at", quote("room"))
-		case s.set[0].value != quote("?") && !s.has("at"):
+		case !s.open() && !s.has("at"):
 			s.put("at", quote("room"))
 			s.says = append(s.says, "not said where: read as the room")
 		}
@@ -498,54 +741,81 @@ func (d *draft) around(s *step, verb, text string) {
 		s.put("at", quote("fridge"))
 	case doCool:
 		s.put("at", quote("room"))
-	}
-	if strings.Contains(lower, "cover") && verb != doCook && verb != doSoak || verb == doSoak && strings.Contains(lower, "cover ") {
-		s.put("covered", "true")
+	case doMelt:
+		if t, ok := d.list.Temperature(text); ok {
+			s.put("to", quote(t))
+		}
 	}
 	if m := coreForm().FindStringSubmatch(text); m != nil && (verb == doBake || verb == doCook || verb == doCool) {
-		if t, ok := temperature(m[1]); ok {
+		if t, ok := d.list.Temperature(m[1]); ok {
 			s.put("core", quote(t))
 		}
 	}
-	if s.set[0].value == quote("?") {
-		s.says = append(slices.DeleteFunc(s.says, func(t string) bool { return t == howLong }), howLong)
-	} else {
-		s.says = slices.DeleteFunc(s.says, func(t string) bool { return t == howLong })
+	s.says = without(s.says, howLong)
+	if s.open() {
+		s.says = append(s.says, howLong)
 	}
 }
 
 const howLong = "how long?"
 
-// ovenOf reads the oven's temperature: the one without a fan where both stand there.
-func ovenOf(text string) (t, says string) {
-	rest := fanForm().ReplaceAllString(text, "")
-	if coreAt := coreForm().FindStringIndex(rest); coreAt != nil {
-		rest = rest[:coreAt[0]] + rest[coreAt[1]:]
+func (d *draft) baked(s *step, text string) {
+	t, says, fan := d.ovenOf(text)
+	switch {
+	case t != "":
+		s.put("at", quote(t))
+		if says != "" {
+			s.says = append(s.says, says)
+		}
+	case d.method.oven != "":
+		s.put("at", quote(d.method.oven))
+		fan = d.method.fan
+	default:
+		s.put("at", quote("?"))
+		s.says = append(s.says, "how hot is the oven?")
 	}
-	if t, ok := temperature(rest); ok {
-		return t, ""
+	if fan {
+		s.put("by", quote(byFanOven))
 	}
-	if m := gasMark().FindStringSubmatch(rest); m != nil && gasMarks[m[1]] != "" {
-		return gasMarks[m[1]], "gas mark " + m[1] + ": read as " + gasMarks[m[1]]
-	}
-	if m := fanForm().FindStringSubmatch(text); m != nil {
-		return m[1] + " " + strings.ToUpper(orElse(m[2], "C")), "a fan oven: write by = \"fan oven\" beside the bake"
-	}
-	return "", ""
+	d.method.oven, d.method.fan = "", false
 }
 
-var mixWays = []struct{ words, way string }{
-	{byDoughHook, byDoughHook}, {byPaddle, byPaddle}, {byStandMixer, byStandMixer},
-	{bySpiral, bySpiral}, {byPlanetary, byPlanetary}, {"electric mixer", byMixer}, {byFoodProcessor, byFoodProcessor}, {"by hand", byHand},
-	{"wooden spoon", byHand}, {"floured surface", byHand}, {"work surface", byHand},
-	{byMixer, byMixer},
+func (d *draft) cookedAt(p *part, s *step, text string) {
+	lower := strings.ToLower(text)
+	fries := strings.Contains(lower, "fry")
+	if m := toForm().FindStringSubmatch(text); m != nil && !fries {
+		if t, ok := d.list.Temperature(m[1]); ok {
+			s.put("to", quote(t))
+		}
+	} else if t, ok := d.list.Temperature(text); ok {
+		s.put("at", quote(t))
+	}
+	switch {
+	case fries:
+		s.put("by", quote(byFrying))
+		if d.method.fat != "" {
+			s.put("at", quote(d.method.fat))
+		}
+		if !s.has("at") {
+			s.put("at", quote(usualFat))
+			s.says = append(s.says, "how hot is the fat? "+usualFat+": common practice")
+		}
+		if s.open() {
+			s.set[0].value = quote("2 to 5 min")
+			s.says = append(s.says, "how long? 2 to 5 min: common practice")
+		}
+	case strings.Contains(lower, "simmer"):
+		s.put("by", quote(bySimmering))
+	case strings.Contains(lower, "boil") && !strings.Contains(lower, "not ") && !strings.Contains(lower, "before"):
+		s.put("by", quote(byBoiling))
+	}
 }
 
 // mostMixing is the longest mix that is believed, min.
 const mostMixing = 60
 
 // goesIn are the words of a mix for what goes into a dough that is mixed already.
-var goesIn = spelling.Pattern(`(?i)^(?:add|stir|work in|incorporate|beat|mix|knead)$`)
+var goesIn = spelling.Pattern(`(?i)^(?:add|stir|work in|incorporate|beat|mix|knead|fold\b.*|drizzle\b.*|trickle\b.*|pour\b.*)$`)
 
 // mixes counts the mixes of a part.
 func (p *part) mixes() int {
@@ -560,44 +830,48 @@ func (p *part) mixes() int {
 
 // into names the ingredients that a text speaks of as those that go in with a later mix.
 func (p *part) into(s *step, text string) {
-	var names []string
+	var names []*line
 	for _, l := range p.lines {
-		words := strings.Fields(l.name)
-		last := strings.TrimSuffix(words[len(words)-1], "s")
-		if regexp.MustCompile(`(?i)\b` + regexp.QuoteMeta(last) + `s?\b`).MatchString(text) {
-			names = append(names, quote(l.name))
+		if !l.off && (l.namedIn(text) || slices.Contains(s.with, l)) {
+			names = append(names, l)
 		}
 	}
 	if len(names) > 0 && len(names) < len(p.lines) {
-		s.put("with", "["+strings.Join(names, ", ")+"]")
+		s.with = names
 	}
 }
 
-// mixed reads a mix. One without a time is part of the mix that follows or goes before it.
+// mixed reads a mix. One without a time is part of the mix that follows or goes before it. Several
+// times of one kneading are added up.
 func (d *draft) mixed(p *part, word, text string) bool {
-	t, timed := timeOf(text)
-	var last *step
-	if n := len(p.steps); n > 0 && p.steps[n-1].verb() == doMix {
-		last = p.steps[n-1]
+	d.mention(p, text)
+	if p.kind == "dough" && p.did(doBake, doCook) {
+		return false
 	}
-	if !timed && p.kind != "dough" && p.kind != "preferment" {
-		p.remarks = append(p.remarks, remark{d.at, "said: " + short(text)}) // no time counts in it
-		return true
+	times := phrase.Times(text)
+	s := p.last()
+	if len(times) == 0 && p.kind != "dough" && p.kind != "preferment" {
+		return true // no time counts in it; the sentence stands as a comment
 	}
-	s := last
-	if s == nil || s.set[0].value != quote("?") {
+	if s == nil || s.verb() != doMix || !s.open() {
 		s = &step{from: d.at}
 		s.put(doMix, quote("?"))
 		s.says = []string{howLong}
 		p.steps = append(p.steps, s)
 	}
 	if p.mixes() > 1 && goesIn().MatchString(word) {
+		d.kneadedIn(p, text)
 		p.into(s, text)
 	}
-	if timed && s.set[0].value == quote("?") {
-		s.says = slices.DeleteFunc(s.says, func(t string) bool { return t == howLong })
+	if len(times) > 0 && s.open() {
+		t := times[0].Text
+		if len(times) > 1 {
+			t = phrase.Sum(times)
+			s.says = append(s.says, t+" in all: "+phrase.Short(text[times[0].Start:]))
+		}
+		s.says = without(s.says, howLong)
 		if q, fault := quantity.Read(t, quantity.Of(quantity.Time)); fault == nil && q.Hi > mostMixing {
-			s.says = append(s.says, "is it mixed for "+t+"? "+short(text))
+			s.says = append(s.says, "is it mixed for "+t+"? "+phrase.Short(text))
 		} else {
 			s.set[0].value = quote(t)
 		}
@@ -609,164 +883,54 @@ func (d *draft) mixed(p *part, word, text string) bool {
 			break
 		}
 	}
-	for i, o := range s.set {
-		if o.key == "note" {
-			if was := strings.Trim(o.value, `"`); !strings.Contains(was, word) && len(was) < 80 {
-				s.set[i].value = quote(was + ", " + word)
-			}
-			return true
-		}
+	if t, ok := d.list.Temperature(text); ok && p.kind == "dough" && toForm().MatchString(text) {
+		s.put("to", quote(t))
 	}
-	s.put("note", quote(word))
+	word = strings.TrimSpace(word)
+	if was := strings.Trim(s.value("note"), `"`); was == "" {
+		s.put("note", quote(word))
+	} else if !strings.Contains(was, word) && len(was) < 80 {
+		s.change("note", quote(was+", "+word))
+	}
 	return true
 }
 
-// brushed reads what is put on the outside of the dough: a wash before the bake, a topping after it.
-func (d *draft) brushed(text string) bool {
-	p := d.dough()
-	verb, kind, kindsOf := doWash, doWash, []string{doWash}
-	if p.did(doBake) || p.did(doCook) {
-		verb, kind, kindsOf = doBrush, "topping", []string{"syrup", "topping", doWash}
-	}
-	var of, spoken []*part
-	for _, other := range d.parts {
-		if other == p || len(other.lines) == 0 || other.kind == "preferment" {
+// kneadedIn puts a filling into the dough that a mix works in: "knead in the fruit".
+func (d *draft) kneadedIn(p *part, text string) {
+	for _, of := range d.parts {
+		if p.kind != "dough" || of.kind != "filling" || len(of.lines) == 0 || d.puts(of.name) ||
+			!of.spoken(text) || p.holds("the "+of.name) {
 			continue
 		}
-		if other.spokenOf(text) {
-			spoken = append(spoken, other)
-		}
-		if slices.Contains(kindsOf, other.kind) {
-			of = append(of, other)
-		}
+		l := &line{from: d.at}
+		l.Name, l.Amount = "the "+of.name, "all"
+		l.Says = []string{"worked into the dough, by the method"}
+		p.lines = append(p.lines, l)
 	}
-	s := &step{from: d.at}
-	p.steps = append(p.steps, s)
-	switch {
-	case len(spoken) == 1:
-		s.put(verb, quote(spoken[0].name))
-	case len(of) == 1:
-		s.put(verb, quote(of[0].name))
-	default:
-		s.off = true
-		s.put(verb, quote("?"))
-		s.says = append(s.says, "which part is it? write a "+kind+" part: "+short(text))
-	}
-	return true
 }
 
-// spokenOf reports whether a text names the part or one of its ingredients.
-func (p *part) spokenOf(text string) bool {
-	names := []string{p.name}
+// mention notes which ingredients went into a mix; of two of one kind the first.
+func (d *draft) mention(p *part, text string) {
+	seen := map[string]bool{}
 	for _, l := range p.lines {
-		words := strings.Fields(l.name)
-		names = append(names, words[len(words)-1])
-	}
-	for _, n := range names {
-		if regexp.MustCompile(`(?i)\b` + regexp.QuoteMeta(n) + `\b`).MatchString(text) {
-			return true
+		words := strings.Fields(l.Name)
+		last := strings.ToLower(words[len(words)-1])
+		if !l.mixed && !seen[last] && l.namedIn(text) {
+			l.mixed, seen[last] = true, true
 		}
 	}
-	return false
-}
-
-// filled reads a filling that is spread: the only part of that kind.
-func (d *draft) filled(p *part, text, sentence string) bool {
-	var of []*part
-	lower := strings.ToLower(sentence)
-	for _, other := range d.parts {
-		if other != p && len(other.lines) > 0 && (other.kind == "filling" || other.kind == "topping") &&
-			(other.kind == "filling" || strings.Contains(lower, other.name)) {
-			of = append(of, other)
-		}
-	}
-	s := &step{from: d.at}
-	s.put(doFill, quote("?"))
-	if len(of) == 1 {
-		s.set[0].value = quote(of[0].name)
-	} else {
-		s.off = true
-		s.says = append(s.says, "which part is it? "+short(text))
-	}
-	p.steps = append(p.steps, s)
-	return true
 }
 
 // sheeted reads a thickness, and the sides of a rectangle.
 func (d *draft) sheeted(s *step, text string) {
-	unit := func(u string) string {
-		if u == `"` || strings.HasPrefix(strings.ToLower(u), "in") {
-			return "in"
-		}
-		return strings.ToLower(u)
+	thick, wide, area := phrase.Sheet(text)
+	if wide != "" {
+		s.put("wide", quote(wide))
+		s.says = append(s.says, area+": the longer side is read as the one rolled up")
 	}
-	rest := text
-	if m := areaForm().FindStringSubmatch(text); m != nil {
-		u := unit(orElse(m[4], m[2]))
-		long, a := quantity.Read(m[1]+" "+u, quantity.Of(quantity.Length))
-		other, b := quantity.Read(m[3]+" "+u, quantity.Of(quantity.Length))
-		if a == nil && b == nil {
-			if other.Hi > long.Hi {
-				long = other
-			}
-			s.put("wide", quote(long.Text))
-			s.says = append(s.says, fmt.Sprintf("%s: the longer side is read as the one rolled up", m[0]))
-		}
-		rest = strings.Replace(text, m[0], "", 1)
-	}
-	if m := thickForm().FindStringSubmatch(rest); m != nil {
-		s.set[0].value = quote(m[1] + " " + unit(m[2]))
+	if thick == "" {
+		s.says = append(s.says, "how thick?")
 		return
 	}
-	s.says = append(s.says, "how thick?")
-}
-
-// pieces reads into how many a dough is cut, or what each weighs.
-func (d *draft) pieces(s *step, text string) string {
-	if m := pieceForm().FindStringSubmatch(text); m != nil {
-		n := strings.ToLower(m[1])
-		if small := smallNumbers[n]; small != "" {
-			n = small
-		}
-		return n
-	}
-	if strings.Contains(strings.ToLower(text), "half") {
-		return "2"
-	}
-	if m := eachGram().FindStringSubmatch(text); m != nil {
-		return quote(m[1] + " g")
-	}
-	if n := regexp.MustCompile(`\b(\d{1,3})\b`).FindString(text); n != "" {
-		return n
-	}
-	s.says = append(s.says, "into how many?")
-	return quote("?")
-}
-
-// shapeWords is what a piece is shaped to.
-func shapeWords(word, text string) string {
-	lower := strings.ToLower(text)
-	for _, w := range []string{"balls", "ball", "knots", "knot", "logs", "log", "loaf", "loaves", "rounds",
-		"round", "rings", "ring", "buns", "rolls", "crescents", "spirals", "ropes", "plait", "braid", "twist"} {
-		if regexp.MustCompile(`\b` + w + `\b`).MatchString(lower) {
-			return w
-		}
-	}
-	return strings.TrimSpace(word)
-}
-
-// short is a text of one line, cut at a word.
-func short(text string) string {
-	words := strings.Fields(text)
-	out := ""
-	for _, w := range words {
-		if len(out)+len(w) > 70 {
-			return out + " ..."
-		}
-		if out != "" {
-			out += " "
-		}
-		out += w
-	}
-	return strings.TrimRight(out, " ,.;:")
+	s.set[0].value = quote(thick)
 }

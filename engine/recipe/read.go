@@ -1,34 +1,22 @@
 package recipe
 
 import (
-	"regexp"
 	"strings"
-	"unicode"
 
 	"forebake/engine/formula"
 	"forebake/engine/quantity"
+	"forebake/engine/recipe/list"
+	"forebake/engine/recipe/phrase"
 	"forebake/engine/spelling"
 )
-
-// kinds are the words of a heading that say what kind of part stands below it.
-var kinds = []struct {
-	kind  string
-	words func() *regexp.Regexp
-}{
-	{"preferment", spelling.Pattern(`(?i)\b(sponge|poolish|biga|preferment|pre-ferment|levain|starter|tangzhong|yudane|flying ferment)\b`)},
-	{doWash, spelling.Pattern(`(?i)\b(wash|egg ?wash|to brush)\b`)},
-	{"syrup", spelling.Pattern(`(?i)\bsyrup\b`)},
-	{"filling", spelling.Pattern(`(?i)\b(filling|frangipane|custard|butter block|roll-in)\b`)},
-	{"topping", spelling.Pattern(`(?i)\b(topping|streusel|crumble|crumb|glaze|icing|frosting|decoration|crosses|to finish)\b`)},
-	{"dough", spelling.Pattern(`(?i)\b(dough|buns?|rolls?|bread|loaf|brioche|doughnuts?)\b`)},
-}
 
 var (
 	methodHead = spelling.Pattern(`(?i)^(?:the )?(method|directions?|instructions?|steps|preparation|procedure|to make|how to make (?:it|them))\b[^.]{0,20}$`)
 	listHead   = spelling.Pattern(`(?i)^(?:the )?(ingredients|you will need|what you need|shopping list)\b[^.]{0,20}$`)
-	makesLine  = spelling.Pattern(`(?i)^(?:makes|yields?|quantity|for)\b:?\s*(?:about|approximately|around)?\s*(\d+)(?:\s*(?:-|–|to)\s*(\d+))?\s*(?:large |small |medium |soft )?([\pL][\pL -]*)?\.?$`)
+	makesLine  = spelling.Pattern(`(?i)^(?:makes|yields?|quantity|for)\b:?\s*(?:about|approximately|approx\.?|around|some)?\s*(\d+|one|two|three|four|six|a)(?:\s*(?:-|–|to)\s*(\d+))?\s*(dozen)?\s*(?:(?:large|small|medium|soft|big|generous)\b)?\s*([\pL][\pL -]*)?\.?$`)
+	inTitle    = spelling.Pattern(`(?i)^(.*?)\s*(?:[(,–—-]\s*((?:makes|yields?)\b[^()]*?)\)?)$`)
 	timesLine  = spelling.Pattern(`(?i)^(?:(?:prep(?:aration)?|cook(?:ing)?|total|baking|rising|proving|resting|active|hands-on)(?: time)?\s*:|serves \d|servings|difficulty|category|cuisine|equipment|tags\b)`)
-	numbered   = spelling.Pattern(`^(?:step\s*)?\d{1,2}\s*[.):]\s+`)
+	numbered   = spelling.Pattern(`(?i)^(?:step\s*)?\d{1,2}\s*[.):]\s+`)
 	markup     = spelling.Pattern("^[#>*_=`\\s]+|[*_`=]+$")
 )
 
@@ -39,14 +27,18 @@ type methodState struct {
 	last   *part  // that the sentence before, in this line, speaks of
 	oven   string // what the oven was heated to
 	ovenAt int
+	fan    bool   // it is a fan oven
+	fat    string // what the frying fat was heated to
+	cover  bool   // said before the step that it is of
 }
 
 // read reads the whole text, line by line.
 func (d *draft) read(text string) {
 	text = strings.NewReplacer("\r\n", "\n", "\r", "\n", "\u00a0", " ", "\u2009", " ", "\u202f", " ",
 		"\t", " ", "\ufeff", "").Replace(text)
-	d.kitchen = kitchenOf(text)
+	d.list = list.Reader{Larder: d.opts.Larder, Kitchen: list.KitchenOf(text), Scale: list.ScaleOf(text)}
 	var current *part
+	skip := false
 	for i, raw := range strings.Split(text, "\n") {
 		d.at = i + 1
 		if d.tooLong() {
@@ -54,22 +46,30 @@ func (d *draft) read(text string) {
 		}
 		line := strings.TrimSpace(raw)
 		bare := strings.TrimSpace(markup().ReplaceAllString(line, ""))
+		head := strings.Trim(bare, " :")
 		switch {
 		case bare == "":
 			continue
-		case methodHead().MatchString(strings.TrimSuffix(bare, ":")):
-			d.method.on, d.method.part = true, nil
+		case methodHead().MatchString(head):
+			d.method.on, d.method.part, skip = true, nil, false
 			continue
-		case listHead().MatchString(strings.TrimSuffix(bare, ":")):
-			d.method.on = false
+		case listHead().MatchString(head):
+			d.method.on, skip = false, false
+			continue
+		case asideHead().MatchString(head) && d.title != "":
+			skip = true
+			d.notRead(bare)
+			continue
+		case skip || timesLine().MatchString(bare):
+			d.notRead(bare)
 			continue
 		case d.readMakes(bare):
 			continue
-		case timesLine().MatchString(bare):
-			d.remarks = append(d.remarks, remark{d.at, "not read: " + bare})
+		}
+		if d.title == "" && len(d.parts) == 0 && d.readTitle(bare) {
 			continue
 		}
-		if kind, name, ok := heading(bare, line); ok && (d.title != "" || len(d.parts) > 0) {
+		if kind, name, ok := d.heading(bare, line); ok {
 			current = d.partOf(kind, name)
 			if d.method.on {
 				d.method.part = current
@@ -79,81 +79,137 @@ func (d *draft) read(text string) {
 		if current == nil {
 			current = d.dough()
 		}
-		inMethod := d.method.on || numbered().MatchString(bare) && len(strings.Fields(bare)) > 3
-		switch {
-		case !inMethod && d.ingredientLine(current, bare):
-		case d.title == "" && !inMethod && len(current.lines) == 0:
-			d.title = strings.Trim(bare, " .:")
-			if len(d.title) > 120 {
-				d.remarks = append(d.remarks, remark{d.at, "not read: " + bare})
-				d.title = ""
-			}
-		case inMethod || len(cuesOf(bare)) > 0 && (len(strings.Fields(bare)) > 3 || strings.HasSuffix(bare, ".")):
-			d.sentences(bare)
-		default:
-			d.remarks = append(d.remarks, remark{d.at, "not read: " + bare})
-		}
+		d.lineOf(current, bare)
 	}
 	if d.title == "" {
-		d.remarks = append(d.remarks, remark{0, "the text has no title: name the formula"})
+		d.say("the text has no title: name the formula")
 	}
 	if d.method.oven != "" {
-		d.remarks = append(d.remarks, remark{d.method.ovenAt, "the oven is heated to " + d.method.oven +
+		d.remarks = append(d.remarks, remark{d.method.ovenAt, "not read: the oven is heated to " + d.method.oven +
 			", and no bake was found to write it in"})
 	}
 }
 
+// lineOf reads a line that is no heading: an ingredient, a block, or a line of the method.
+func (d *draft) lineOf(current *part, bare string) {
+	inMethod := d.method.on || numbered().MatchString(bare) && len(strings.Fields(bare)) > 3
+	if p, rest, ok := d.inline(bare); ok {
+		if d.method.on {
+			was := d.method.part
+			d.method.part = p
+			d.sentences(rest)
+			d.method.part = was
+			return
+		}
+		lines, left, _ := d.list.Lines(rest)
+		d.add(p, lines, left)
+		return
+	}
+	plain := strings.TrimSpace(bare)
+	if !inMethod {
+		if lines, left, ok := d.list.Lines(plain); ok && !tooWordy(plain, lines) {
+			d.add(current, lines, left)
+			return
+		}
+		if l, ok := d.list.Named(plain); ok {
+			d.bounded(&l, current)
+			d.add(current, []list.Line{l}, nil)
+			return
+		}
+	}
+	if inMethod || len(cuesOf(bare)) > 0 && (len(strings.Fields(bare)) > 3 || strings.HasSuffix(bare, ".")) {
+		d.sentences(bare)
+		return
+	}
+	d.notRead(bare)
+}
+
+// tooWordy reports whether a line that begins with an amount is a sentence all the same.
+func tooWordy(text string, lines []list.Line) bool {
+	return len(lines) == 1 && lines[0].Unknown != "" && len(strings.Fields(text)) > 9 && len(cuesOf(text)) > 0
+}
+
+// readTitle takes the first line for the title, and how many it makes out of it.
+func (d *draft) readTitle(bare string) bool {
+	if _, _, ok := d.list.Lines(bare); ok || len(bare) > 120 || numbered().MatchString(bare) {
+		return false
+	}
+	if kind, _, ok := d.heading(bare, bare); ok && strings.HasSuffix(bare, ":") && kind != "" {
+		return false
+	}
+	title := bare
+	if m := inTitle().FindStringSubmatch(bare); m != nil && d.readMakes(strings.TrimSpace(m[2])) {
+		title = m[1]
+	}
+	d.title = strings.Trim(title, " .:")
+	return true
+}
+
+// notRead says of a line that nothing was made of it.
+func (d *draft) notRead(text string) {
+	d.remarks = append(d.remarks, remark{d.at, "not read: " + text})
+}
+
+// say puts a comment at the top of the formula.
+func (d *draft) say(text string) { d.remarks = append(d.remarks, remark{d.at, text}) }
+
 // tooLong reports whether the text has more ingredients or steps than a formula may have.
 func (d *draft) tooLong() bool {
 	for _, p := range d.parts {
-		if len(p.lines) > formula.MaxIngredients || len(p.steps) > formula.MaxSteps {
+		n := 0
+		for _, s := range p.steps {
+			if len(s.set) > 0 {
+				n++
+			}
+		}
+		if len(p.lines) > formula.MaxIngredients || n > formula.MaxSteps {
 			return true
 		}
 	}
 	return len(d.parts) > formula.MaxParts
 }
 
-// heading reports whether a line names a part: "For the filling:", "Dough", "## Streusel topping".
-func heading(bare, line string) (kind, name string, ok bool) {
-	marked := strings.HasSuffix(bare, ":") || strings.HasPrefix(line, "#") ||
-		strings.HasPrefix(line, "**") || strings.HasPrefix(strings.ToLower(bare), "for the ")
-	name = strings.Trim(bare, " :.")
-	words := strings.Fields(name)
-	if len(words) == 0 || len(words) > 5 || !marked && len(words) > 3 ||
-		strings.IndexFunc(name, unicode.IsDigit) >= 0 || strings.ContainsAny(name, ".,;") {
-		return "", "", false
-	}
-	name = strings.ToLower(name)
-	for _, lead := range []string{"for the ", "for ", "make the ", "to make the ", "the "} {
-		name = strings.TrimPrefix(name, lead)
-	}
-	for _, k := range kinds {
-		if k.words().MatchString(name) {
-			return k.kind, name, true
-		}
-	}
-	return "", "", false
-}
-
-// readMakes reads "Makes 12 rolls". A range and a number of servings say no number of pieces.
+// readMakes reads "Makes 12 rolls", "Makes 2 dozen". A number of servings says no number of pieces.
 func (d *draft) readMakes(text string) bool {
-	m := makesLine().FindStringSubmatch(strings.Trim(text, "()"))
+	m := makesLine().FindStringSubmatch(strings.Trim(text, "() "))
 	if m == nil {
 		return false
 	}
-	unit := orElse(strings.TrimSpace(m[3]), "pieces")
-	lower := strings.ToLower(unit)
-	switch {
-	case strings.HasPrefix(lower, "serving") || strings.HasPrefix(lower, "people") || strings.HasPrefix(lower, "person"):
-		d.remarks = append(d.remarks, remark{d.at, "not read: " + text})
-	case m[2] != "":
-		d.remarks = append(d.remarks, remark{d.at, "how many pieces? written " + text +
-			"; add makes = \"" + m[2] + " pieces\""})
-	default:
-		if _, isUnit := quantity.Read("1 "+unit, quantity.Of(quantity.Time, quantity.Volume)); isUnit == nil {
-			return false
+	n := phrase.Number(strings.ToLower(m[1]))
+	if m[3] != "" {
+		n = timesCount(n, 12)
+		if m[2] != "" {
+			n += " to " + timesCount(m[2], 12)
 		}
-		d.makes = m[1] + " " + unit
+	} else if m[2] != "" {
+		n += " to " + m[2]
+	}
+	unit := orElse(strings.TrimSpace(m[4]), "pieces")
+	lower := strings.ToLower(unit)
+	if strings.HasPrefix(lower, "serving") || strings.HasPrefix(lower, "people") ||
+		strings.HasPrefix(lower, "person") {
+		d.notRead(text)
+		return true
+	}
+	if _, isUnit := quantity.Read("1 "+unit, quantity.Of(quantity.Time, quantity.Volume)); isUnit == nil {
+		return false
+	}
+	if n == "1" && unit == "pieces" {
+		unit = "piece"
+	}
+	d.makes, d.count = n+" "+unit, n
+	if strings.Contains(lower, "about") || aboutWord().MatchString(text) {
+		d.say("makes " + n + ": the text says about")
 	}
 	return true
+}
+
+var aboutWord = spelling.Pattern(`(?i)\b(?:about|around|approx\w*|some)\b`)
+
+func timesCount(n string, by float64) string {
+	q, fault := quantity.Read(n+" pieces", quantity.Of(quantity.Count))
+	if fault != nil {
+		return n
+	}
+	return quantity.Plain(q.Hi * by)
 }

@@ -11,11 +11,15 @@ import (
 	"bytes"
 	"errors"
 	"fmt"
+	"math"
+	"slices"
 	"strings"
 	"unicode/utf8"
 
 	"forebake/engine/formula"
+	"forebake/engine/quantity"
 	"forebake/engine/reading"
+	"forebake/engine/recipe/list"
 	"forebake/engine/source"
 )
 
@@ -24,8 +28,9 @@ const MaxBytes = 32 << 10
 
 // Draft is a formula file made of a plain text.
 type Draft struct {
-	Text   string
-	Doubts []Doubt // each stands as a comment in Text too
+	Text    string
+	Doubts  []Doubt // each stands as a comment in Text too
+	NotRead int     // doubts that say "not read"
 }
 
 // Doubt is something that the reader was not sure of, or left out.
@@ -34,8 +39,8 @@ type Doubt struct {
 	Text string
 }
 
-// Convert makes a formula file of a plain text. The file parses, and what the formula reader still
-// refuses in it are names that the larder does not know or asks for; each is among the doubts.
+// Convert makes a formula file of a plain text. The file parses, and the formula reader refuses
+// nothing in it.
 func Convert(text []byte, opts formula.Options) (Draft, error) {
 	switch {
 	case len(text) > MaxBytes:
@@ -58,7 +63,7 @@ func Convert(text []byte, opts formula.Options) (Draft, error) {
 	for range mostRepairs {
 		out := d.write()
 		if !d.repair(out) {
-			return Draft{Text: out, Doubts: d.told}, nil
+			return Draft{Text: out, Doubts: d.told, NotRead: d.notReads}, nil
 		}
 	}
 	return Draft{}, errors.New("no formula could be made of this text; write the formula by hand")
@@ -75,19 +80,23 @@ type draft struct {
 	remarks []remark // of the whole text
 	parts   []*part
 
-	kitchen kitchen
-	method  methodState
-	at      int // line of the text that is read, from 1
+	list   list.Reader
+	method methodState
+	at     int      // line of the text that is read, from 1
+	count  string   // how many pieces it makes; "" where it does not say
+	used   []string // texts of this sentence that something was made of, and no step shows
+	warm   []*line  // ingredients warmed before the mix
 
-	rows map[int]row // by line of the written file
-	told []Doubt
+	rows     map[int]row // by line of the written file
+	told     []Doubt
+	notReads int
 }
 
 // row is what stands in one line of the written file.
 type row struct {
 	line *line
 	step *step
-	head bool // makes
+	part *part // its first line
 }
 
 type part struct {
@@ -96,6 +105,7 @@ type part struct {
 	steps      []*step
 	remarks    []remark
 	made       bool // by the reader, not named by the text
+	off        bool // written as comments
 }
 
 // remark is a comment, with the line of the text that it is about.
@@ -106,19 +116,19 @@ type remark struct {
 
 // line is an ingredient.
 type line struct {
-	from    int
-	name    string
-	amount  string
-	options []setting
-	says    []string // comments
-	off     bool     // written as a comment
+	list.Line
+	from  int
+	off   bool // written as a comment
+	mixed bool // a mix names it
 }
 
-// step is one step; the verb stands first among its settings.
+// step is one step; the verb stands first among its settings. One without settings is a comment.
 type step struct {
 	from int
 	set  []setting
+	with []*line
 	says []string
+	text string // of a comment
 	off  bool
 }
 
@@ -156,36 +166,30 @@ func (s *step) put(key, value string) {
 	}
 }
 
-// dough is the part that the others belong to: the first dough.
-func (d *draft) dough() *part {
-	for _, p := range d.parts {
-		if p.kind == "dough" {
-			return p
+func (s *step) change(key, value string) {
+	for i, o := range s.set {
+		if o.key == key {
+			s.set[i].value = value
 		}
 	}
-	p := &part{kind: "dough", name: "dough", made: true}
-	d.parts = append(d.parts, p)
-	return p
 }
 
-// partOf finds or makes the part of a heading.
-func (d *draft) partOf(kind, name string) *part {
-	for _, p := range d.parts {
-		if p.kind == kind && (strings.EqualFold(p.name, name) || kind == "dough" && p.made) {
-			if p.made {
-				p.name, p.made = name, false
-			}
-			return p
+// open reports whether the verb's own value is still to be decided.
+func (s *step) open() bool { return len(s.set) > 0 && s.set[0].value == quote("?") }
+
+// last is the last step of a part that is no comment; nil for none.
+func (p *part) last() *step {
+	for i := len(p.steps) - 1; i >= 0; i-- {
+		if len(p.steps[i].set) > 0 {
+			return p.steps[i]
 		}
 	}
-	for _, p := range d.parts {
-		if strings.EqualFold(p.name, name) {
-			return p
-		}
-	}
-	p := &part{kind: kind, name: name}
-	d.parts = append(d.parts, p)
-	return p
+	return nil
+}
+
+// did reports whether a part has a step of one of the verbs.
+func (p *part) did(verbs ...string) bool {
+	return slices.ContainsFunc(p.steps, func(s *step) bool { return !s.off && slices.Contains(verbs, s.verb()) })
 }
 
 // join puts preferments into the dough, drops parts that hold nothing, and joins lines that name
@@ -196,8 +200,13 @@ func (d *draft) join() {
 	for _, p := range d.parts {
 		if len(p.lines) == 0 && p != main {
 			for _, s := range p.steps {
-				d.remarks = append(d.remarks, remark{s.from, "the " + p.name + " has no ingredients; " +
-					"not read: " + stepText(s)})
+				if s.text != "" {
+					d.remarks = append(d.remarks, remark{s.from, "not read, since the " + p.name +
+						" has no ingredients: " + strings.TrimPrefix(s.text, "not read: ")})
+				}
+			}
+			if len(p.steps) == 0 && len(p.remarks) == 0 {
+				d.remarks = append(d.remarks, remark{0, "not read: " + p.name + ", a heading without ingredients"})
 			}
 			d.remarks = append(d.remarks, p.remarks...)
 			continue
@@ -207,15 +216,18 @@ func (d *draft) join() {
 	d.parts = kept
 	for _, p := range d.parts {
 		if p.kind == "preferment" && !main.holds("the "+p.name) {
-			main.lines = append([]*line{{name: "the " + p.name, amount: "all",
-				says: []string{"not said where the " + p.name + " goes: read as all of it, into the " +
-					main.name}}}, main.lines...)
+			main.lines = append([]*line{{Line: list.Line{Name: "the " + p.name, Amount: "all",
+				Says: []string{"not said where the " + p.name + " goes: read as all of it, into the " +
+					main.name}}}}, main.lines...)
 		}
 	}
 	main.lastRise()
 	for _, p := range d.parts {
 		p.mergeTwice()
-		if p.kind != "dough" && p.kind != "preferment" && !d.puts(p.name) {
+		for _, s := range p.steps {
+			d.settle(p, s)
+		}
+		if p.kind != "dough" && p.kind != "preferment" && !d.puts(p.name) && !main.holds("the "+p.name) {
 			p.remarks = append(p.remarks, remark{0, "not said where the " + p.name +
 				" goes: put it on with a fill, wash or brush step of the dough"})
 		}
@@ -257,20 +269,20 @@ func (p *part) lastRise() {
 
 func (p *part) holds(name string) bool {
 	for _, l := range p.lines {
-		if strings.EqualFold(l.name, name) {
+		if strings.EqualFold(l.Name, name) {
 			return true
 		}
 	}
 	return false
 }
 
-// mergeTwice leaves one line of an ingredient that stands twice, with "?" for its amount.
+// mergeTwice leaves one line of an ingredient that stands twice, its amounts added up.
 func (p *part) mergeTwice() {
 	var kept []*line
 	for _, l := range p.lines {
 		var first *line
 		for _, k := range kept {
-			if strings.EqualFold(strings.TrimSpace(k.name), strings.TrimSpace(l.name)) {
+			if strings.EqualFold(strings.TrimSpace(k.Name), strings.TrimSpace(l.Name)) {
 				first = k
 			}
 		}
@@ -278,16 +290,32 @@ func (p *part) mergeTwice() {
 			kept = append(kept, l)
 			continue
 		}
-		first.says = append(first.says, fmt.Sprintf("stands twice, %s and %s: add them up",
-			first.amount, l.amount))
-		first.says = append(first.says, l.says...)
-		first.amount = "?"
+		first.Says = append(append(first.Says, fmt.Sprintf("stands twice, %s and %s", first.Amount, l.Amount)),
+			l.Says...)
+		first.Amount = added(first.Amount, l.Amount)
+		first.off = first.off && l.off
 	}
 	p.lines = kept
 }
 
-// repair reads the written file as a check would, and sets aside what is refused. It reports false
-// where nothing is refused but names that a check asks for.
+// added is the sum of two amounts of one kind, "?" where they are of two.
+func added(a, b string) string {
+	x, fault1 := quantity.Read(a, quantity.Amounts)
+	y, fault2 := quantity.Read(b, quantity.Amounts)
+	if fault1 != nil || fault2 != nil || x.Kind != y.Kind {
+		return "?"
+	}
+	lo, _ := quantity.FromBase(x.Lo+y.Lo, x.Unit)
+	hi, _ := quantity.FromBase(x.Hi+y.Hi, x.Unit)
+	out := quantity.Plain(lo)
+	if hi > lo {
+		out += " to " + quantity.Plain(hi)
+	}
+	return strings.TrimSpace(out + " " + x.Unit)
+}
+
+// repair reads the written file as a check would, and sets aside what is refused: the amount, else
+// the line, else the part. It reports false where nothing is refused.
 func (d *draft) repair(text string) bool {
 	file := source.New("recipe.hcl", []byte(text))
 	body, problems := source.Parse(file)
@@ -296,34 +324,52 @@ func (d *draft) repair(text string) bool {
 		formula.Read(r, body.Blocks[0], d.opts)
 		problems = r.Problems
 	}
-	again := false
 	for _, p := range problems {
 		at := d.rows[p.Place.Line()]
 		says := "a check would refuse it: " + p.Text
 		switch {
 		case at.line != nil && !at.line.off:
-			if strings.HasPrefix(p.Text, d.opts.Larder.UnknownText(at.line.name)) {
-				continue // asked for, and told in the line's comment
-			}
-			again = true
-			if at.line.amount != "?" || len(at.line.options) > 0 {
-				at.line.says = append(at.line.says, at.line.amount+": "+says)
-				at.line.amount, at.line.options = "?", nil
+			l := at.line
+			if grams := fromVolume(l.Amount); grams != "" {
+				l.Says = append(l.Says, l.Amount+" is no weight: read as "+grams+", as most foods of a "+
+					"cup, common practice")
+				l.Amount = grams
+			} else if l.Amount != "?" || len(l.Options) > 0 {
+				l.Says = append(l.Says, "not read: "+l.Amount+optionsText(l)+": "+says)
+				l.Amount, l.Options = "?", nil
 			} else {
-				at.line.says, at.line.off = append(at.line.says, says), true
+				l.Says, l.off = append(l.Says, "not read: "+says), true
 			}
 		case at.step != nil && !at.step.off:
-			again = true
-			at.step.says, at.step.off = append(at.step.says, says), true
+			at.step.says, at.step.off = append(at.step.says, "not read: "+says), true
 		case d.makes != "":
-			again = true
-			d.remarks = append(d.remarks, remark{0, "makes " + d.makes + ": " + says})
+			d.remarks = append(d.remarks, remark{0, "not read: makes " + d.makes + ": " + says})
 			d.makes = ""
-		default:
-			again = true // it can only end in an error: the rounds run out
+		case at.part != nil && !at.part.off && at.part != d.dough():
+			at.part.off = true
+			at.part.remarks = append(at.part.remarks, remark{0, "not read: " + says})
+		case d.title != "":
+			d.remarks = append(d.remarks, remark{0, "not read: the title " + d.title + ": " + says})
+			d.title = ""
 		}
 	}
-	return again
+	return len(problems) > 0
 }
 
-func isPart(name string) bool { return len(name) > 4 && strings.EqualFold(name[:4], "the ") }
+// fromVolume is what a volume of food weighs where the larder has no density: 0.5 to 1.1 g/ml, from
+// flaked to mashed foods. Common practice, no source. "" of what is no volume.
+func fromVolume(amount string) string {
+	q, fault := quantity.Read(amount, quantity.Of(quantity.Volume))
+	if fault != nil {
+		return ""
+	}
+	return quantity.Plain(math.Round(q.Lo*0.5)) + " to " + quantity.Plain(math.Round(q.Hi*1.1)) + " g"
+}
+
+func optionsText(l *line) string {
+	out := ""
+	for _, o := range l.Options {
+		out += ", " + o.Key + " " + o.Value
+	}
+	return out
+}

@@ -24,6 +24,7 @@ const (
 	doWash   = "wash"
 	doDust   = "dust"
 	doScore  = "score"
+	doHandle = "handle"
 	doProof  = "proof"
 	doBake   = "bake"
 	doBrush  = "brush"
@@ -42,12 +43,12 @@ const (
 	byStandMixer    = "stand mixer"
 	byFoodProcessor = "food processor"
 	byFrying        = "frying"
+	byBoiling       = "boiling"
+	bySimmering     = "simmering"
+	byFanOven       = "fan oven"
 )
 
-// atBoil is a word of a list for how hot a liquid is.
-const atBoil = "boiling"
-
 var (
-	stepWords = []string{doSoak, doMix, doFold, doRest, doChill, doTemper, doFreeze, doThaw, doCook, doMelt, doSheet, doFill, doRoll, doDivide, doShape, doPan, doWash, doDust, doScore, doProof, doBake, doBrush, doCool, doStore}
-	wayWords  = []string{byHand, byMixer, bySpiral, byPlanetary, byDoughHook, byPaddle, byStandMixer, byFoodProcessor, byFrying}
+	stepWords = []string{doSoak, doMix, doFold, doRest, doChill, doTemper, doFreeze, doThaw, doCook, doMelt, doSheet, doFill, doRoll, doDivide, doShape, doPan, doWash, doDust, doScore, doHandle, doProof, doBake, doBrush, doCool, doStore}
+	wayWords  = []string{byHand, byMixer, bySpiral, byPlanetary, byDoughHook, byPaddle, byStandMixer, byFoodProcessor, byFrying, byBoiling, bySimmering, byFanOven}
 )

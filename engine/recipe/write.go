@@ -2,6 +2,7 @@ package recipe
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"forebake/engine/source"
@@ -9,42 +10,74 @@ import (
 
 // write prints the formula file, and collects what it says in comments.
 func (d *draft) write() string {
-	w := &writer{d: d, line: 1}
+	w := &writer{d: d, line: 2} // the first line, the count, is put before the others
 	d.rows, d.told = map[int]row{}, nil
 	for _, r := range d.remarks {
 		w.comment("", r)
 	}
 	w.print(`formula %s {`, quote(orElse(d.title, "Recipe")))
 	if d.makes != "" {
-		d.rows[w.line] = row{head: true}
 		w.print(`  makes = %s`, quote(d.makes))
 	}
 	for _, p := range d.parts {
 		w.print("")
-		w.print(`  %s %s {`, p.kind, quote(p.name))
-		for _, r := range p.remarks {
-			w.comment("    ", r)
-		}
-		w.print("    ingredients = {")
-		width := 0
-		for _, l := range p.lines {
-			width = max(width, len([]rune(quote(l.name))))
-		}
-		for _, l := range p.lines {
-			w.ingredient(l, min(width, 40))
-		}
-		w.print("    }")
-		if len(p.steps) > 0 {
-			w.print("    steps = [")
-			for _, s := range p.steps {
-				w.step(s)
-			}
-			w.print("    ]")
-		}
-		w.print("  }")
+		w.part(p)
 	}
 	w.print("}")
-	return w.out.String()
+	d.notReads = 0
+	for _, t := range d.told {
+		if strings.HasPrefix(t.Text, "not read") {
+			d.notReads++
+		}
+	}
+	return fmt.Sprintf("# From a plain text: %s not read, %s besides. Each stands in a comment at its "+
+		"place.\n", count(d.notReads, "thing"), count(len(d.told)-d.notReads, "question or guess")) + w.out.String()
+}
+
+func count(n int, what string) string {
+	if n == 1 {
+		return "1 " + what
+	}
+	if what == "question or guess" {
+		return fmt.Sprintf("%d questions or guesses", n)
+	}
+	return fmt.Sprintf("%d %ss", n, what)
+}
+
+func (w *writer) part(p *part) {
+	w.d.rows[w.line] = row{part: p}
+	mark := ""
+	if p.off {
+		mark = "# "
+	}
+	w.print(`  %s%s %s {`, mark, p.kind, quote(p.name))
+	for _, r := range p.remarks {
+		w.comment("    ", r)
+	}
+	if !p.off {
+		w.print("    ingredients = {")
+	}
+	width := 0
+	for _, l := range p.lines {
+		width = max(width, len([]rune(quote(l.Name))))
+	}
+	for _, l := range p.lines {
+		w.ingredient(l, min(width, 40), p.off)
+	}
+	if !p.off {
+		w.print("    }")
+	}
+	steps := !p.off && slices.ContainsFunc(p.steps, func(s *step) bool { return len(s.set) > 0 && !s.off })
+	if steps {
+		w.print("    steps = [")
+	}
+	for _, s := range p.steps {
+		w.step(s, p.off || !steps)
+	}
+	if steps {
+		w.print("    ]")
+	}
+	w.print("  %s}", mark)
 }
 
 type writer struct {
@@ -64,24 +97,36 @@ func (w *writer) comment(indent string, r remark) {
 	w.print("%s# %s", indent, plain(r.text))
 }
 
-func (w *writer) ingredient(l *line, width int) {
+func (w *writer) ingredient(l *line, width int, off bool) {
 	w.d.rows[w.line] = row{line: l}
-	name := quote(l.name)
-	value := quote(l.amount)
-	if len(l.options) > 0 {
+	name := quote(l.Name)
+	value := quote(l.Amount)
+	if len(l.Options) > 0 {
 		value = "{ amount = " + value
-		for _, o := range l.options {
-			value += ", " + o.key + " = " + o.value
+		for _, o := range l.Options {
+			value += ", " + o.Key + " = " + quote(o.Value)
 		}
 		value += " }"
 	}
+	says := l.Says
+	if l.off && l.Unknown != "" {
+		says = append([]string{"not read: " + l.Unknown}, says...)
+	}
 	text := name + strings.Repeat(" ", max(0, width-len([]rune(name)))) + " = " + value
-	w.entry("      ", text, l.off, l.from, l.says)
+	w.entry("      ", text, l.off || off, l.from, says)
 }
 
-func (w *writer) step(s *step) {
+func (w *writer) step(s *step, off bool) {
 	w.d.rows[w.line] = row{step: s}
-	w.entry("      ", stepText(s)+",", s.off, s.from, s.says)
+	if len(s.set) == 0 {
+		if strings.HasPrefix(s.text, "not read") {
+			w.d.told = append(w.d.told, Doubt{s.from, s.text})
+		}
+		w.print("      # %s", plain(s.text))
+		return
+	}
+	lost := len(s.with) > 0 && !slices.ContainsFunc(s.with, func(l *line) bool { return !l.off })
+	w.entry("      ", stepText(s)+",", s.off || off || lost, s.from, s.says)
 }
 
 func stepText(s *step) string {
@@ -91,6 +136,15 @@ func stepText(s *step) string {
 			b.WriteString(", ")
 		}
 		b.WriteString(o.key + " = " + o.value)
+	}
+	var names []string
+	for _, l := range s.with {
+		if !l.off {
+			names = append(names, quote(l.Name))
+		}
+	}
+	if len(names) > 0 {
+		b.WriteString(", with = [" + strings.Join(names, ", ") + "]")
 	}
 	return "{ " + b.String() + " }"
 }

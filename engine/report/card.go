@@ -13,7 +13,8 @@ func SetBy(place string) string {
 	return " (set at " + source.Safe(place) + ")"
 }
 
-// From names the figure of the kitchen that a limit is equal to, with its source.
+// From names the figure of the kitchen that a limit is equal to, with
+// its source.
 func From(l finding.CardLimit) string {
 	if l.From == "" {
 		return ""

@@ -10,7 +10,7 @@ import (
 	"forebake/engine/source"
 )
 
-// Cautions is the cautions of a run: as a list, and by their wording.
+// Cautions is a run's cautions: as a list, and by wording.
 type Cautions struct {
 	List  []*finding.Caution // by file and line of the formula, the most serious first
 	names int                // how many formulas were judged, counting two of one name once
@@ -36,7 +36,7 @@ func cautionsOf(run *finding.Run) *Cautions {
 	return &Cautions{list, len(names), len(run.Formulas)}
 }
 
-// merged is a caution with all the formulas that it is for.
+// merged is a caution with all its formulas.
 type merged struct {
 	*finding.Caution
 	details []*detail
@@ -51,14 +51,14 @@ type detailOf struct {
 	formula string
 }
 
-// detail is what a caution says of some formulas only.
+// detail is what a caution says of only some formulas.
 type detail struct {
 	text     string
 	formulas []string
 }
 
-// merged puts cautions of one wording together, the most serious kind first; within a kind in order
-// of the formulas. Each formula has at most one of a kind.
+// merged joins cautions of one wording, most serious kind first, each
+// kind in order of formulas. A formula has at most one of a kind.
 func (c *Cautions) merged() []*merged {
 	var out []*merged
 	byText := map[string]*merged{}
@@ -81,7 +81,7 @@ func (c *Cautions) merged() []*merged {
 	return out
 }
 
-// add adds a formula under the detail that the caution gives for it.
+// add adds a formula under the caution's detail for it.
 func (m *merged) add(c *finding.Caution) {
 	d := m.at[c.Detail]
 	if d == nil {
@@ -95,7 +95,7 @@ func (m *merged) add(c *finding.Caution) {
 	}
 }
 
-// briefly gives the first details of a caution, each for its first formulas.
+// briefly gives a caution's first details, each for its first formulas.
 func (c *Cautions) briefly(m *merged) string {
 	var lines []string
 	for i, d := range m.details {
@@ -111,7 +111,7 @@ func (c *Cautions) briefly(m *merged) string {
 	return strings.Join(lines, " ")
 }
 
-// few is a detail that names its first formulas alone, and how many more it is for.
+// few is a detail that names its first formulas, and counts the rest.
 func (c *Cautions) few(d *detail) *detail {
 	n := len(d.formulas)
 	if n <= foldedDetails || n == c.names {
@@ -121,9 +121,10 @@ func (c *Cautions) few(d *detail) *detail {
 		fmt.Sprintf("and %d more", n-foldedDetails))}
 }
 
-// says gives a detail in one line, "" where there is nothing to say. The line names the formulas
-// that the detail is for unless the run has only one; named reports that it does so before a text.
-// safe makes a text from a file fit for the format.
+// says gives a detail in one line, "" for nothing. The line names the
+// detail's formulas unless the run has only one; named reports
+// whether it does so before a text. safe makes a file's text fit for
+// the format.
 func (c *Cautions) says(d *detail, safe func(string) string) (line string, named bool) {
 	names := make([]string, len(d.formulas))
 	for i, n := range d.formulas {
@@ -145,8 +146,9 @@ func (c *Cautions) says(d *detail, safe func(string) string) (line string, named
 // shortLine is a caution in one line of a report.
 type shortLine struct{ pack, text string }
 
-// short gives the short lines, the most serious kind first and those of a house's own packs last. A
-// kind of several formulas is one line. A caution without a short line is printed whole.
+// short gives the short lines, most serious kind first and a house's
+// own packs last. A kind of several formulas is one line. A caution
+// without a short line is printed whole.
 func (c *Cautions) short() []shortLine {
 	type group struct {
 		first *finding.Caution
@@ -192,8 +194,8 @@ func (c *Cautions) short() []shortLine {
 	return out
 }
 
-// line gives the short line of one kind. It names the line of the one formula that has it, or how
-// many formulas do.
+// line gives one kind's short line. It names the line of its one
+// formula, or counts the formulas.
 func (c *Cautions) line(list []*finding.Caution) string {
 	first := list[0]
 	which := ""
@@ -220,8 +222,9 @@ func (c *Cautions) line(list []*finding.Caution) string {
 	return thing + which + ": " + strings.ReplaceAll(says, finding.ListHere, wordsOf(list))
 }
 
-// wordsOf joins the words of the lists of cautions, the certain ones first. A word that is certain
-// in one formula is left out where it has a question mark.
+// wordsOf joins the words of cautions' lists, certain ones first. A
+// word that is certain in one formula is not repeated with a
+// question mark.
 func wordsOf(list []*finding.Caution) string {
 	var sure, open []string
 	for _, one := range list {
@@ -266,10 +269,16 @@ func (c *Cautions) byFormula() []oneFormula {
 	return out
 }
 
-// ShortLines gives the cautions of one formula of a run as check prints them, a line each.
+// ShortLines gives one formula's cautions as check prints them, a
+// line each.
 func ShortLines(run *finding.Run, at source.Place) []string {
-	one := finding.Run{Formulas: []finding.Formula{{Place: at}}, Cautions: slices.Clone(run.Cautions)}
-	one.Cautions = slices.DeleteFunc(one.Cautions, func(c *finding.Caution) bool { return c.Place != at })
+	one := finding.Run{
+		Formulas: []finding.Formula{{Place: at}},
+		Cautions: slices.Clone(run.Cautions),
+	}
+	one.Cautions = slices.DeleteFunc(one.Cautions, func(c *finding.Caution) bool {
+		return c.Place != at
+	})
 	var out []string
 	for _, l := range cautionsOf(&one).short() {
 		out = append(out, l.text)

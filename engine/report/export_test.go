@@ -1,6 +1,6 @@
 package report
 
-// For the tests of the pages, which stand on this package.
+// For the tests of pages, which build on this package.
 var (
 	Marked = marked
 	Parts  = parts

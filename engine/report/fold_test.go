@@ -11,7 +11,8 @@ import (
 	"forebake/engine/source"
 )
 
-// largeRun is a run over many formulas, each with cautions and findings of every kind.
+// largeRun is a run over many formulas, with cautions and findings of
+// every kind.
 func largeRun(formulas, each int) *finding.Run {
 	run := &finding.Run{Version: "0.1.0"}
 	for i := range formulas {
@@ -56,8 +57,8 @@ func largeRun(formulas, each int) *finding.Run {
 	return run
 }
 
-// A log stays under what code-review sites take, drops the least serious first, and says what it
-// dropped.
+// A log stays under code-review sites' limit, drops the least serious
+// first, and says what it dropped.
 func TestSARIFIsFolded(t *testing.T) {
 	for _, size := range [][2]int{{10, 5}, {4000, 9}, {12000, 3}} {
 		run := largeRun(size[0], size[1])
@@ -88,7 +89,8 @@ func TestSARIFIsFolded(t *testing.T) {
 		others := len(one.Results) - cautions - stops // a stop goes last
 		whole := size[0] < 1000
 		merged := strings.Contains(says, "stand as one")
-		if len(one.Results) > maxResults || len(text) > maxLog || whole && stops != run.Totals.Stop ||
+		if len(one.Results) > maxResults || len(text) > maxLog ||
+			whole && stops != run.Totals.Stop ||
 			!merged && (len(one.Properties.Cautions) != len(run.Cautions) || cautions != size[0]) ||
 			merged && (len(one.Properties.Cautions) != 2 || cautions != 1) {
 			t.Errorf(
@@ -109,7 +111,8 @@ func TestSARIFIsFolded(t *testing.T) {
 	}
 }
 
-// A page stays under what a comment holds, keeps every caution, and says what it folded.
+// A page stays under a comment's limit, keeps every caution, and says
+// what it folded.
 func TestMarkdownIsFolded(t *testing.T) {
 	for _, size := range [][2]int{{3, 5}, {40, 20}, {300, 10}, {5000, 4}} {
 		format, _ := FormatNamed("markdown")
@@ -128,7 +131,7 @@ func TestMarkdownIsFolded(t *testing.T) {
 	}
 }
 
-// Text for a person is never wider than it may be, unless one word is.
+// Text for a person keeps its width, unless one word is wider.
 func TestTextKeepsItsWidth(t *testing.T) {
 	format, _ := FormatNamed("text")
 	for _, width := range []int{40, 60, 80, 120} {

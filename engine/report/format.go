@@ -15,20 +15,22 @@ type Format struct {
 	Name   string
 	Suffix string // of a file that holds it
 
-	// Document is a format that is complete by itself: it is printed to the screen even where no
-	// file could be read. Other formats are read beside standard error, which says so.
+	// Document is a format complete by itself: it is printed to the
+	// screen even where no file could be read. Others are read beside
+	// standard error, which says so.
 	Document bool
 
 	Mends bool // shows the mends of findings
 	New   func(out io.Writer, o Options) Writer
 
-	// Is reports whether a text is a report in this format, by its first and its last bytes: only
-	// such a file is written over.
+	// Is reports whether a text is a report in this format, by its
+	// first and last bytes: only such a file is overwritten.
 	Is func(first, last []byte) bool
 }
 
-// Formats lists the formats, in order of name. Each registers itself in its file. One that lacks a
-// field does not compile, nor does one whose Writer lacks a method.
+// Formats lists the formats by name. Each registers itself in its file.
+// One that lacks a field does not compile, nor does one whose Writer
+// lacks a method.
 var Formats []Format
 
 // register adds a format.
@@ -38,7 +40,7 @@ func register(f Format) {
 	Formats = slices.Insert(Formats, at, f)
 }
 
-// MarkBytes is how many of its first and last bytes show which report a file is.
+// MarkBytes is how many first and last bytes show a file's format.
 const MarkBytes = 1 << 10
 
 var totalsLine = regexp.MustCompile(
@@ -48,8 +50,8 @@ func endsInTotals(_, last []byte) bool { return totalsLine.Match(last) }
 
 var cautionsKey = []byte("\"cautions\": [")
 
-// Writer prints one run in one format. Write calls every method once, in the order in which they
-// stand here, with an empty list where there is nothing.
+// Writer prints one run in one format. Write calls every method once,
+// in this order, with an empty list for nothing.
 type Writer interface {
 	Begin(h Head)
 	Prelude
@@ -60,8 +62,8 @@ type Writer interface {
 	End() error // prints what is left, and gives the first error
 }
 
-// Prelude prints the head of every report: the cautions, and what a house or a broken file keeps
-// from being checked.
+// Prelude prints the head of every report: the cautions, and what a
+// house or a broken file keeps unchecked.
 type Prelude interface {
 	Cautions(c *Cautions)
 	Unread(list source.Problems)        // files that could not be read
@@ -70,7 +72,7 @@ type Prelude interface {
 	Loosened(list []finding.Loosened)   // food-safety rules that a house makes less strict
 }
 
-// Head is what a report may say of the run as a whole.
+// Head is what a report may say of the whole run.
 type Head struct {
 	Version string
 	Cards   func() []finding.Card // the rules in force by name; nil where they are not known
@@ -82,13 +84,16 @@ type Options struct {
 	Colour bool
 	Width  int  // columns that text is wrapped to; 0 for 80
 	All    bool // the findings of every formula, where a summary would stand
-	Each   bool // each unsure answer by itself, where one line would fold those within the models' error
+	// each unsure answer by itself, not those within the models'
+	// error folded
+	Each bool
 
-	// Address gives the path by which a site knows a file; nil for the name that it was given by.
+	// Address gives the path by which a site knows a file; nil for its
+	// given name.
 	Address func(name string) string
 }
 
-// Columns is the width that the reader wishes for.
+// Columns is the width that the reader wants.
 func (o Options) Columns() int {
 	if o.Width == 0 {
 		return 80
@@ -126,7 +131,8 @@ func Write(out io.Writer, f Format, run *finding.Run, o Options) error {
 	return w.End()
 }
 
-// WholeCautions prints the cautions of a run as text, each with its details and its source.
+// WholeCautions prints the cautions of a run as text, each with its
+// details and its source.
 func WholeCautions(out io.Writer, run *finding.Run, o Options) error {
 	t := textOf(out, o)
 	t.wholeCautions(cautionsOf(run))
@@ -134,7 +140,8 @@ func WholeCautions(out io.Writer, run *finding.Run, o Options) error {
 	return t.End()
 }
 
-// prelude prints the prelude of a run. Every verb that prints something about formulas calls it.
+// prelude prints a run's prelude. Every verb that prints about formulas
+// calls it.
 func prelude(p Prelude, run *finding.Run) {
 	p.Cautions(cautionsOf(run))
 	p.Unread(run.Problems)
@@ -143,10 +150,10 @@ func prelude(p Prelude, run *finding.Run) {
 	p.Loosened(run.Loosened)
 }
 
-// Found is the findings of a run: as a list, and by what they are about.
+// Found is a run's findings: as a list, and by what they are about.
 type Found struct{ run *finding.Run }
 
-// Group is the findings of one formula or one house file.
+// Group is the findings of a formula or a house file.
 type Group struct {
 	Name, File string       // the name of a house file is "", for its findings belong to no formula
 	Place      source.Place // of the formula
@@ -156,8 +163,9 @@ type Group struct {
 // All gives every finding, sorted.
 func (f *Found) All() []*finding.Finding { return f.run.Findings }
 
-// Groups gives the findings by formula and by house file, and the names of the formulas that have
-// none. Formulas stand in order of file and line, house files in order of name.
+// Groups gives the findings by formula and by house file, and the
+// formulas without any. Formulas are ordered by file and line, house
+// files by name.
 func (f *Found) Groups() (formulas, houses []Group, clear []string) {
 	type key struct{ file, name string }
 	lists := map[key][]*finding.Finding{}

@@ -12,8 +12,8 @@ import (
 	"forebake/engine/source"
 )
 
-// marked is a run with one of everything that a report may not leave out. Each text holds a mark of
-// its own.
+// marked is a run with one of everything that a report must not leave
+// out. Each text holds its own mark.
 func marked() *finding.Run {
 	file := source.New("buns.hcl", []byte("formula \"Buns\" {\n}\n"))
 	house := source.New("house.hcl", []byte("house \"h\" {\n}\n"))
@@ -98,7 +98,7 @@ func marked() *finding.Run {
 	return run
 }
 
-// parts are the parts of a run, each with what every report says of it.
+// parts are a run's parts, each with what every report says of it.
 var parts = map[string][]string{
 	"caution": {"text of the caution.", "detail of the caution"},
 	"unread": {
@@ -127,7 +127,8 @@ var parts = map[string][]string{
 	"the totals": {"1201", "1202", "1203", "1204", "1205", "1206", "1207", "1208", "1209"},
 }
 
-// read gives a report as its reader has it: long lines of text joined, texts of JSON decoded.
+// read gives a report as its reader sees it: long lines joined, JSON
+// texts decoded.
 func read(t *testing.T, printed string) string {
 	t.Helper()
 	if strings.HasPrefix(printed, "{") {
@@ -150,8 +151,8 @@ func inFormat(t *testing.T, f Format, run *finding.Run) string {
 	return out.String()
 }
 
-// Every format prints every part of a run, and the cautions before all else that it says of the
-// formulas. A format that is added stands in this test by its row in Formats.
+// Every format prints every part of a run, the cautions before all else
+// about the formulas. A new format is tested by its row in Formats.
 func TestEveryFormatPrintsEveryPart(t *testing.T) {
 	for _, f := range Formats {
 		t.Run(f.Name, func(t *testing.T) {
@@ -168,7 +169,8 @@ func TestEveryFormatPrintsEveryPart(t *testing.T) {
 				printed = inFormat(t, f, marked())
 			}
 			caution := strings.Index(printed, "text of the caution")
-			for _, mark := range []string{"text of flagged-rule", "because of aside-rule", "because of the loosened", "text of the broken file"} {
+			for _, mark := range []string{"text of flagged-rule", "because of aside-rule",
+				"because of the loosened", "text of the broken file"} {
 				if i := strings.Index(printed, mark); i < caution {
 					t.Errorf("%q stands before the caution", mark)
 				}
@@ -177,8 +179,9 @@ func TestEveryFormatPrintsEveryPart(t *testing.T) {
 	}
 }
 
-// A report that does not hold one part of a run is the same as without that part: so each part is
-// taken out of the run, and every format must show that.
+// A report without one part of a run would be the same without that
+// part: so each part is taken out of the run, and every format must
+// show it.
 func TestEveryFormatDependsOnEveryPart(t *testing.T) {
 	without := map[string]func(*finding.Run){
 		"Version":  nil, // text, lines and Markdown are read beside the program

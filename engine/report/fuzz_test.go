@@ -20,10 +20,10 @@ import (
 	"forebake/engine/source"
 )
 
-// fuzzRun makes a run in which every text that can come from a file is the fuzzer's: a formula with
-// a caution, findings of all answers, a mend, figures, what a house loosens and leaves out, a
-// problem and a notice. The places are two offsets into the text of the file, which is the fuzzer's
-// too.
+// fuzzRun makes a run in which the fuzzer chooses every text from a
+// file: a formula with a caution, findings of all answers, a mend,
+// figures, what a house loosens and leaves out, a problem and a notice.
+// The places are two offsets into the file's text, also the fuzzer's.
 func fuzzRun(text []byte, from, to int, name, word, prose string) *finding.Run {
 	file := source.New(name, text)
 	from, to = max(0, min(from, len(text))), max(0, min(to, len(text)))
@@ -109,8 +109,11 @@ func fuzzRun(text []byte, from, to int, name, word, prose string) *finding.Run {
 			Place: at,
 		}, {Name: "dough.allergens", Label: "allergens", Shown: prose, List: []string{prose, word}},
 	}
-	for i, f := range []finding.Finding{{Answer: finding.Flagged}, {Answer: finding.Unsure, Level: finding.Risk, Reason: prose}, {Answer: finding.Waived, Because: prose, Until: word, By: at},
-		{Answer: finding.Waived, Level: finding.Note, Because: prose, By: at, Safety: true}, {Answer: finding.Flagged, Level: finding.Note, Doubt: true, Reason: prose, Safety: true}} {
+	for i, f := range []finding.Finding{{Answer: finding.Flagged},
+		{Answer: finding.Unsure, Level: finding.Risk, Reason: prose},
+		{Answer: finding.Waived, Because: prose, Until: word, By: at},
+		{Answer: finding.Waived, Level: finding.Note, Because: prose, By: at, Safety: true},
+		{Answer: finding.Flagged, Level: finding.Note, Doubt: true, Reason: prose, Safety: true}} {
 		f.Rule, f.Pack, f.Formula, f.Subject, f.Place, f.Text, f.Why, f.Source = fmt.Sprintf(
 			"r%d",
 			i%3,
@@ -126,10 +129,10 @@ func fuzzRun(text []byte, from, to int, name, word, prose string) *finding.Run {
 	return run
 }
 
-// Longest texts that a target looks at, together.
+// Longest texts of a target, together.
 const fuzzTextBytes = 600
 
-// fuzzRuns hands a target runs with hostile seeds.
+// fuzzRuns gives a target runs with hostile seeds.
 func fuzzRuns(f *testing.F, look func(t *testing.T, run *finding.Run)) {
 	f.Add(
 		[]byte("formula \"Buns\" {\n\tdough \"é🥐\" {}\r\n}\n"),
@@ -191,8 +194,9 @@ func harmless(t *testing.T, text string) {
 	}
 }
 
-// FuzzJSON: the output is one JSON object, whatever texts are in it; the totals are those of its findings, and the cautions are all
-// there and stand before the findings.
+// FuzzJSON: the output is one JSON object, whatever its texts; the
+// totals are those of its findings, and all cautions come before
+// the findings.
 func FuzzJSON(f *testing.F) {
 	fuzzRuns(f, func(t *testing.T, run *finding.Run) {
 		text := printed(t, "json", run)
@@ -211,7 +215,9 @@ func FuzzJSON(f *testing.F) {
 				word = one.Answer
 			}
 			counts[word]++
-			if want := strings.ToValidUTF8(run.Findings[i].Text, "\ufffd"); strings.ToValidUTF8(one.Text, "\ufffd") != want && utf8.ValidString(run.Findings[i].Text) {
+			want := strings.ToValidUTF8(run.Findings[i].Text, "\ufffd")
+			if strings.ToValidUTF8(one.Text, "\ufffd") != want &&
+				utf8.ValidString(run.Findings[i].Text) {
 				t.Fatalf("%q becomes %q", want, one.Text)
 			}
 		}
@@ -235,8 +241,9 @@ func FuzzJSON(f *testing.F) {
 	})
 }
 
-// FuzzSARIF: the log is valid by the published schema; every region lies in its file, columns in UTF-16 units; no message holds
-// HTML, a link or a placeholder, and nothing in it, decoded, is obeyed by a screen.
+// FuzzSARIF: the log fits the published schema; every region lies in
+// its file, columns in UTF-16 units; no message holds HTML, a link or a
+// placeholder, and a screen obeys nothing in it, decoded.
 func FuzzSARIF(f *testing.F) {
 	schema := sarifPublished(f)
 	fuzzRuns(f, func(t *testing.T, run *finding.Run) {
@@ -293,7 +300,8 @@ func FuzzSARIF(f *testing.F) {
 	})
 }
 
-// holdDecoded holds every decoded text of a log harmless, and the markdown of its help free of HTML.
+// holdDecoded holds every decoded text of a log harmless, and its
+// help's markdown free of HTML.
 func holdDecoded(t *testing.T, key string, v any) {
 	switch x := v.(type) {
 	case map[string]any:
@@ -345,8 +353,9 @@ var ownTags = strings.NewReplacer(
 // unescapedBar is a sign that would end a table's cell.
 var unescapedBar = regexp.MustCompile(`(^|[^\\])(\\\\)*\|`)
 
-// FuzzMarkdown: no HTML but the page's own, no unescaped end of a table's cell, headings and cautions where the page puts them, and
-// the layout of one run is that of any other.
+// FuzzMarkdown: no HTML but the page's own, no unescaped end of a
+// table's cell, headings and cautions in their places, and one layout
+// for any run.
 func FuzzMarkdown(f *testing.F) {
 	fuzzRuns(f, func(t *testing.T, run *finding.Run) {
 		text := string(printed(t, "markdown", run))
@@ -369,7 +378,7 @@ func FuzzMarkdown(f *testing.F) {
 	})
 }
 
-// ownLayout are the tags that the page's own layout makes.
+// ownLayout are the tags of the page's own layout.
 var ownLayout = map[string]bool{
 	"h2":      true,
 	"ul":      true,

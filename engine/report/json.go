@@ -10,8 +10,8 @@ import (
 	"forebake/engine/source"
 )
 
-// JSONFormat is the version of the JSON outputs. It changes when a key goes, or means something
-// else; a new key does not change it.
+// JSONFormat is the version of the JSON outputs. It changes when a key
+// goes or changes meaning, not for a new key.
 const JSONFormat = 1
 
 // The JSON of a check. Unknown figures are null, never 0 or NaN.
@@ -98,7 +98,8 @@ type (
 		Trust string     `json:"trust"`
 		Edits []JSONEdit `json:"edits"` // none for advice
 	}
-	// JSONEdit puts New in the place of Old, the bytes from Start to End of the file.
+	// JSONEdit replaces Old by New, the bytes from Start to End of
+	// the file.
 	JSONEdit struct {
 		Start int    `json:"start"`
 		End   int    `json:"end"`
@@ -118,8 +119,9 @@ type (
 	}
 )
 
-// jsonObject prints a run as one object. Its long lists are written item by item: as one text those
-// of a large collection would take several times the memory of the whole check.
+// jsonObject prints a run as one object. Its long lists are written
+// item by item: as one text, those of a large collection would take
+// several times the memory of the check.
 type jsonObject struct {
 	out      io.Writer
 	run      jsonRun
@@ -131,7 +133,8 @@ type jsonObject struct {
 func init() { register(Format{"json", ".json", true, true, newJSON, isJSON}) }
 
 func newJSON(out io.Writer, _ Options) Writer {
-	return &jsonObject{out: out, run: jsonRun{Format: JSONFormat, Cautions: []JSONCaution{}, Unread: []jsonUnread{},
+	return &jsonObject{out: out, run: jsonRun{Format: JSONFormat, Cautions: []JSONCaution{},
+		Unread:    []jsonUnread{},
 		Unchecked: []jsonUnchecked{}, Loosened: []jsonLoosened{}, Findings: []JSONFinding{},
 		Assumed: []jsonAssumed{}, Notices: []string{}}}
 }
@@ -148,7 +151,8 @@ func (j *jsonObject) Unread(list source.Problems) {
 	}
 }
 
-// SetAside adds nothing: these findings stand among the others, with who set them aside and why.
+// SetAside adds nothing: these findings are among the others, with who
+// waived them and why.
 func (j *jsonObject) SetAside([]*finding.Finding) {}
 
 func (j *jsonObject) Unchecked(list []finding.Unchecked) {
@@ -198,7 +202,8 @@ func cautionJSON(c *finding.Caution) JSONCaution {
 	return JSONCaution{c.Whole(), c.Source, c.Formula}
 }
 
-// JSONPrelude stands first in the JSON of every verb about formulas, as in every report.
+// JSONPrelude comes first in the JSON of every verb about formulas, as
+// in every report.
 type JSONPrelude struct {
 	Cautions  []JSONCaution   `json:"cautions"`
 	Unchecked []jsonUnchecked `json:"unchecked"`
@@ -232,7 +237,7 @@ func totalsJSON(t finding.Totals) jsonTotals {
 		t.Unread}
 }
 
-// position gives the file, line and column of a place; nothing for no place.
+// position gives a place's file, line and column; nothing for no place.
 func position(p source.Place) (file string, line, column int) {
 	if p.IsZero() {
 		return "", 0, 0
@@ -279,8 +284,8 @@ func figureJSON(g *finding.Figure) jsonFigure {
 		High: Finite(g.High, g.Numeric), Unit: g.Unit}
 }
 
-// FigureValue gives a figure for JSON: a number, true or false, a text, a list, or null where it is
-// unknown.
+// FigureValue gives a figure for JSON: a number, true or false, a text,
+// a list, or null for unknown.
 func FigureValue(g *finding.Figure) any {
 	switch {
 	case g.Numeric:

@@ -11,7 +11,8 @@ import (
 	"forebake/engine/source"
 )
 
-// markdownPage prints a run as a comment on a review. Findings that cannot be answered are folded.
+// markdownPage prints a run as a review comment. Findings that cannot
+// be answered are folded.
 type markdownPage struct {
 	strings.Builder
 	out  io.Writer
@@ -27,22 +28,24 @@ func newMarkdown(out io.Writer, o Options) Writer { return &markdownPage{out: ou
 
 func (p *markdownPage) Begin(Head) {}
 
-// maxMarkdown is how many bytes a comment on a review may hold: sites take 65,536 characters.
+// maxMarkdown is the most bytes of a review comment: sites take
+// 65,536 characters.
 const maxMarkdown = 65_000
 
-// folds are the ways of making a page shorter, each on top of those before it. The first is
-// nothing.
+// folds are ways to shorten a page, each on top of those before it. The
+// first is nothing.
 var folds = []string{"", "the reason and the figures of each finding", "notes and unsure answers",
 	"the formulas of each caution", "the findings of all formulas but the worst"}
 
-// foldedDetails is how many details of a caution, and names of formulas with nothing found, a
-// folded page names; foldedFormulas how many formulas.
+// foldedDetails is how many details of a caution, and names of
+// formulas without findings, a folded page gives; foldedFormulas how
+// many formulas.
 const (
 	foldedDetails  = 5
 	foldedFormulas = 100
 )
 
-// End prints the page, with as little folded as makes it fit.
+// End prints the page, folded as little as makes it fit.
 func (p *markdownPage) End() error {
 	for p.fold = range folds {
 		p.Reset()
@@ -60,7 +63,7 @@ func (p *markdownPage) End() error {
 // later keeps a part of the page for End.
 func (p *markdownPage) later(part func()) { p.parts = append(p.parts, part) }
 
-// saysFolded says what the page leaves out; nothing where it leaves out nothing.
+// saysFolded says what the page leaves out, if anything.
 func (p *markdownPage) saysFolded() {
 	if p.fold > 0 {
 		fmt.Fprintf(p, "**Folded to fit a comment:** %s. `forebake check --all` prints all.\n\n",
@@ -217,8 +220,8 @@ func (p *markdownPage) putFindings(f *Found) {
 	}
 }
 
-// couldHurt names the food-safety findings of a formula in a line; of many, as a folded page does,
-// the first.
+// couldHurt names a formula's food-safety findings in a line; on a
+// folded page only the first of many.
 func (p *markdownPage) couldHurt(list []*finding.Finding, indent string) string {
 	hurt := finding.Hurtful(list)
 	if len(hurt) == 0 {
@@ -259,7 +262,8 @@ func (p *markdownPage) findings(list []*finding.Finding) {
 	var open, waived []*finding.Finding
 	flagged := 0
 	for _, f := range finding.Serious(list) {
-		if p.fold >= 2 && (f.Answer == finding.Unsure || f.Answer == finding.Assumed || f.Word() == "note") {
+		if p.fold >= 2 && (f.Answer == finding.Unsure || f.Answer == finding.Assumed ||
+			f.Word() == "note") {
 			continue
 		}
 		switch f.Answer {
@@ -311,8 +315,8 @@ func (p *markdownPage) findings(list []*finding.Finding) {
 	}
 }
 
-// body prints a finding's text, its doubt, its reason, its figures and its mends, each on its own
-// line.
+// body prints a finding's text, doubt, reason, figures and mends, each
+// on its own line.
 func (p *markdownPage) body(f *finding.Finding, indent string) {
 	fmt.Fprintf(p, "%s%s  \n", indent, Markdown(f.Text))
 	if f.Doubt {
@@ -332,5 +336,5 @@ func (p *markdownPage) body(f *finding.Finding, indent string) {
 // At gives the file and line of a place.
 func At(p source.Place) string { return fmt.Sprintf("%s:%d", Markdown(fileName(p)), p.Line()) }
 
-// Markdown makes a text from a file safe in Markdown.
+// Markdown makes a file's text safe in Markdown.
 func Markdown(s string) string { return layout.Markdown(source.Safe(s)) }

@@ -8,7 +8,8 @@ import (
 	"forebake/engine/source"
 )
 
-// Page is a text laid out as the text format is: its width, its colours, its prelude.
+// Page is a text laid out like the text format: its width,
+// colours, prelude.
 type Page struct{ *text }
 
 // NewPage begins a page without a prelude.
@@ -21,7 +22,8 @@ func PageOf(out io.Writer, run *finding.Run, o Options) *Page {
 	return p
 }
 
-// Paragraph wraps a text to the width. first and rest begin its first and its other lines.
+// Paragraph wraps a text to the width. first and rest begin its first
+// and other lines.
 func (p *Page) Paragraph(s, first, rest string) { p.paragraph(s, first, rest) }
 
 // Fits reports whether a text fits into one line.
@@ -39,36 +41,37 @@ func (p *Page) Bold(s string) string { return p.bold.Sprint(s) }
 // Faint prints a text in faint letters.
 func (p *Page) Faint(s string) string { return p.faint.Sprint(s) }
 
-// Removed prints a line that is taken out in the colour of a stop.
+// Removed prints a removed line in the colour of a stop.
 func (p *Page) Removed(s string) string { return p.stop.Sprint(s) }
 
-// Added prints a line that is put in in the colour of a note.
+// Added prints an added line in the colour of a note.
 func (p *Page) Added(s string) string { return p.note.Sprint(s) }
 
-// Word prints the word of a finding in its colour, filled up to six columns.
+// Word prints a finding's word in its colour, padded to six columns.
 func (p *Page) Word(f *finding.Finding) string { return p.level(f).Sprintf("%-6s", f.Word()) }
 
-// CautionCount counts the cautions of a run, each once.
+// CautionCount counts a run's cautions, without repeats.
 func CautionCount(run *finding.Run) int { return len(cautionsOf(run).merged()) }
 
 // Heading prints a line in bold letters, and a blank one.
 func (p *Page) Heading(s string) { p.heading(s) }
 
-// List prints findings whole, as the text format does.
+// List prints whole findings, like the text format.
 func (p *Page) List(list []*finding.Finding) { p.findings(list) }
 
 // Tally counts findings in words: "1 stop, 3 risk".
 func Tally(list []*finding.Finding) string { return tally(list) }
 
-// CautionLine is a caution as a page prints it: the house's pack that adds it, "" for a shipped
-// one, its text, and its source, which short lines leave out.
+// CautionLine is a caution on a page: the house's pack that adds it,
+// "" for a shipped one, its text, and its source, which short lines
+// leave out.
 type CautionLine struct {
 	Pack   string `json:"pack"`
 	Text   string `json:"text"`
 	Source string `json:"source"`
 }
 
-// Lines gives the short lines of all cautions, in the order of every report.
+// Lines gives all cautions' short lines, in every report's order.
 func (c *Cautions) Lines() []CautionLine {
 	var out []CautionLine
 	for _, one := range c.short() {
@@ -77,7 +80,7 @@ func (c *Cautions) Lines() []CautionLine {
 	return out
 }
 
-// WholeLines gives the cautions whole, each with its details and its source.
+// WholeLines gives the whole cautions, with details and source.
 func (c *Cautions) WholeLines() []CautionLine {
 	var out []CautionLine
 	for _, one := range c.merged() {
@@ -92,5 +95,5 @@ func (c *Cautions) WholeLines() []CautionLine {
 	return out
 }
 
-// Walk calls the parts of a prelude that is printed in a way of its own.
+// Walk calls the parts of a prelude that is printed differently.
 func Walk(p Prelude, run *finding.Run) { prelude(p, run) }

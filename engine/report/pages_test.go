@@ -10,8 +10,8 @@ import (
 	"forebake/engine/report"
 )
 
-// The pages of mend and compare begin with the prelude, whole; those of facts with the number of
-// cautions.
+// The pages of mend and compare begin with the whole prelude; those of
+// facts with the number of cautions.
 func TestPagesBeginWithThePrelude(t *testing.T) {
 	run := report.Marked()
 	row := []finding.FactRow{
@@ -49,7 +49,9 @@ func TestPagesBeginWithThePrelude(t *testing.T) {
 		}
 	}
 	for name, print := range map[string]func(out *bytes.Buffer) error{
-		"facts": func(out *bytes.Buffer) error { return page.FactsText(out, run, row, false, report.Options{}) },
+		"facts": func(out *bytes.Buffer) error {
+			return page.FactsText(out, run, row, false, report.Options{})
+		},
 		"history": func(out *bytes.Buffer) error {
 			return page.History(out, run, []finding.HistoryRow{{Formula: "Buns", Part: "dough"}},
 				report.Options{})
@@ -66,7 +68,8 @@ func TestPagesBeginWithThePrelude(t *testing.T) {
 	}
 	var out bytes.Buffer
 	if err := page.FactsJSON(&out, run, row); err != nil ||
-		!strings.Contains(report.Read(t, out.String()), "text of the caution. detail of the caution") {
+		!strings.Contains(report.Read(t, out.String()),
+			"text of the caution. detail of the caution") {
 		t.Errorf("facts as JSON: %v, %s", err, out.String())
 	}
 }

@@ -1,9 +1,11 @@
-// Package report prints what a run found: as text for people, as error lines for editors, as JSON
-// for programs, as SARIF for code-scanning sites, as Markdown for reviews.
+// Package report prints what a run found: as text for people, as error
+// lines for editors, as JSON for programs, as SARIF for code-scanning
+// sites, as Markdown for reviews.
 //
-// It knows findings and cautions, never how they were found. One walk over a run (Write) calls the
-// parts of a format in their order: the prelude first, with the cautions at its head, and the
-// totals last. Texts from a file are made safe before they are printed.
+// It knows findings and cautions, never how they were found. One walk
+// over a run (Write) calls the parts of a format in order: the prelude
+// first, headed by the cautions, and the totals last. A file's texts
+// are made safe before they are printed.
 package report
 
 import (
@@ -46,7 +48,7 @@ func Reason(because string) string {
 	return strings.TrimRight(strings.Join(strings.Fields(because), " "), ".")
 }
 
-// until gives the last day of a waiver, after a comma; "" where it has none.
+// until gives a waiver's last day, after a comma; "" for none.
 func until(f *finding.Finding) string {
 	if f.Until == "" {
 		return ""
@@ -61,8 +63,9 @@ func fileName(p source.Place) string {
 	return p.File.Name
 }
 
-// lines prints one line of cautions a formula and one a finding, in the GNU form "file:line:column:
-// level: text", by which editors find the place.
+// lines prints one line of cautions a formula and one a finding, in
+// the GNU form "file:line:column: level: text", by which editors find
+// the place.
 type lines struct{ *bufio.Writer } // line by line: a large collection has some hundred thousand
 
 func init() { register(Format{"lines", ".txt", false, false, newLines, endsInTotals}) }
@@ -71,7 +74,8 @@ func newLines(out io.Writer, _ Options) Writer { return lines{bufio.NewWriter(ou
 
 func (b lines) Begin(Head) {}
 
-// Cautions prints one line a formula, which holds the short lines of all its cautions.
+// Cautions prints one line a formula, with all its cautions'
+// short lines.
 func (b lines) Cautions(c *Cautions) {
 	for _, one := range c.byFormula() {
 		alone := &Cautions{one.list, 1, 1}
@@ -97,8 +101,8 @@ func (b lines) Unread(list source.Problems) {
 	}
 }
 
-// SetAside prints nothing: the lines of these findings stand among the others, each with its level
-// and the reason.
+// SetAside prints nothing: these findings have lines among the others,
+// with level and reason.
 func (b lines) SetAside([]*finding.Finding) {}
 
 func (b lines) Unchecked(list []finding.Unchecked) {
@@ -117,14 +121,15 @@ func (b lines) Loosened(list []finding.Loosened) {
 
 func (b lines) Findings(f *Found) {
 	for _, one := range f.All() {
-		if one.Answer != finding.Assumed { // clear while a seasoning is as usual: amount-missing says it
+		// clear while a seasoning is as usual: amount-missing says it
+		if one.Answer != finding.Assumed {
 			fmt.Fprintln(b, line(one))
 		}
 	}
 }
 
-// Assumed prints nothing: an editor jumps from line to line, and these belong to none. The other
-// formats tell them.
+// Assumed prints nothing: an editor jumps from line to line, and these
+// have none. The other formats tell them.
 func (b lines) Assumed([]finding.Assumptions) {}
 
 func (b lines) Notices(list []string) {
@@ -137,8 +142,8 @@ func (b lines) Totals(t finding.Totals) { fmt.Fprintf(b, "forebake: %s\n", total
 
 func (b lines) End() error { return b.Flush() }
 
-// line prints a finding in one line. A food-safety finding that a house sets aside keeps its level
-// there: a reader may skip waived findings.
+// line prints a finding in one line. A waived food-safety finding keeps
+// its level there: a reader may skip waived findings.
 func line(f *finding.Finding) string {
 	level, text := f.Word(), f.Text
 	if f.Answer == finding.Waived && f.Safety {
@@ -156,5 +161,5 @@ func line(f *finding.Finding) string {
 	return out
 }
 
-// doubt says what left open a finding that is flagged in doubt.
+// doubt says what left a finding flagged in doubt open.
 func doubt(f *finding.Finding) string { return "Not ruled out: " + f.Reason + "." }

@@ -46,8 +46,8 @@ func (p palette) level(f *finding.Finding) *color.Color {
 	return p.unsure
 }
 
-// text prints for people: the prelude, then each formula with what was found in it, then the
-// totals.
+// text prints for people: the prelude, then each formula with its
+// findings, then the totals.
 type text struct {
 	strings.Builder
 	palette
@@ -96,7 +96,7 @@ func (t *text) Cautions(c *Cautions) {
 	t.WriteString("\n")
 }
 
-// wholeCautions prints every caution with its details and its source.
+// wholeCautions prints every caution with its details and source.
 func (t *text) wholeCautions(c *Cautions) {
 	list := c.merged()
 	if len(list) == 0 {
@@ -125,7 +125,7 @@ func (t *text) wholeCautions(c *Cautions) {
 	t.WriteString("\n")
 }
 
-// unreadHeading stands above the files that could not be read.
+// unreadHeading heads the files that could not be read.
 const unreadHeading = "Not read, and so not checked"
 
 func (t *text) Unread(list source.Problems) {
@@ -177,8 +177,8 @@ func (t *text) Loosened(list []finding.Loosened) {
 	t.WriteString("\n")
 }
 
-// Findings prints every formula with its findings, or for many formulas a summary and the worst of
-// them.
+// Findings prints every formula with its findings, or for many formulas
+// a summary and the worst ones.
 func (t *text) Findings(f *Found) {
 	t.any = len(f.All()) > 0
 	formulas, houses, clear := f.Groups()
@@ -211,15 +211,17 @@ func (t *text) Findings(f *Found) {
 	}
 }
 
-// mostWhole is how many formulas are printed with all their findings; more have a summary, which
-// names summaryLines of them and the detailLines worst findings of the worst.
+// mostWhole is how many formulas are printed with all their findings;
+// more have a summary, with summaryLines of them and the worst one's
+// detailLines worst findings.
 const (
 	mostWhole    = 3
 	summaryLines = 10
 	detailLines  = 3
 )
 
-// summary prints one line a formula, the worst first, and the worst findings of the worst formula.
+// summary prints one line a formula, worst first, and the worst
+// findings of the worst one.
 func (t *text) summary(formulas []Group) {
 	if len(formulas) == 0 {
 		return
@@ -238,11 +240,12 @@ func (t *text) summary(formulas []Group) {
 	t.WriteString("All findings: --all, or name one file.\n\n")
 }
 
-// leastName is the least that a name is cut to.
+// leastName is the shortest that a name is cut to.
 const leastName = 8
 
-// columns prints a line a formula: its place, its name and what it has, each in a column. A place
-// that would leave no room for the others is longer than its column: an editor follows it whole.
+// columns prints a line a formula: place, name and findings, each in a
+// column. A place too long for its column is still printed whole: an
+// editor follows it.
 func (t *text) columns(list []Group) {
 	var places, names, tallies int // the columns of each
 	for _, g := range list {
@@ -260,7 +263,7 @@ func (t *text) columns(list []Group) {
 	}
 }
 
-// weights counts the findings of a group from the most serious on.
+// weights counts a group's findings, most serious first.
 func (g Group) weights() []int {
 	out := make([]int, finding.Ranks)
 	for _, f := range g.List {
@@ -269,7 +272,7 @@ func (g Group) weights() []int {
 	return out
 }
 
-// fit cuts a text to so many columns; three dots say so.
+// fit cuts a text to the columns, with three dots.
 func fit(s string, room int) string {
 	if r := []rune(s); len(r) > room {
 		return string(r[:max(0, room-3)]) + "..."
@@ -277,7 +280,8 @@ func fit(s string, room int) string {
 	return s
 }
 
-// group prints a formula with the most serious of its findings, at most so many.
+// group prints a formula with at most so many of its most
+// serious findings.
 func (t *text) group(g Group, most int) {
 	t.paragraph(t.faint.Sprintf("(%s)", source.Safe(g.File))+": "+tally(g.List),
 		t.bold.Sprint(source.Safe(g.Name))+"  ", "  ")
@@ -315,8 +319,8 @@ func (t *text) Totals(sum finding.Totals) {
 	t.paragraph(totals(sum)+".", "", "  ")
 }
 
-// couldHurt names the food-safety findings of a formula in a line of their own, ahead of the
-// others.
+// couldHurt names a formula's food-safety findings in their own
+// line, first.
 func (t *text) couldHurt(list []*finding.Finding) {
 	var parts []string
 	for _, f := range finding.Hurtful(list) {
@@ -350,8 +354,8 @@ func (t *text) findings(list []*finding.Finding) {
 	t.waived(waived)
 }
 
-// waived prints the findings that a house has set aside, one line each; those of food safety stand
-// whole in the prelude.
+// waived prints a house's waived findings, one line each; those of food
+// safety are whole in the prelude.
 func (t *text) waived(list []*finding.Finding) {
 	for _, f := range list {
 		says := fmt.Sprintf("set aside at %s%s, because %s", FileLine(f.By), until(f),
@@ -393,8 +397,8 @@ func tally(list []*finding.Finding) string {
 
 const indent = "        "
 
-// finding prints one finding. reasoned reports that an earlier one has given the reason of the
-// rule.
+// finding prints one finding. reasoned reports whether an earlier one
+// gave the rule's reason.
 func (t *text) finding(f *finding.Finding, reasoned bool) {
 	t.paragraph(fmt.Sprintf("%s, %s", source.Safe(FileLine(f.Place)), source.Safe(f.Subject)),
 		"  "+t.level(f).Sprintf("%-5s", f.Word())+" ", indent)
@@ -403,7 +407,7 @@ func (t *text) finding(f *finding.Finding, reasoned bool) {
 	t.WriteString("\n")
 }
 
-// body prints a finding's text, its doubt, its reason, its figures and its mends.
+// body prints a finding's text, doubt, reason, figures and mends.
 func (t *text) body(f *finding.Finding, reasoned bool) {
 	t.paragraph(source.Safe(f.Text), indent, indent)
 	if f.Doubt {
@@ -420,8 +424,8 @@ func (t *text) body(f *finding.Finding, reasoned bool) {
 	}
 }
 
-// figures lists the figures of a finding that decide: numbers, limits, and texts. A plain yes or no
-// is left out: the finding's text says it.
+// figures lists a finding's deciding figures: numbers, limits, and
+// texts. A plain yes or no is left out: the finding's text says it.
 func figures(f *finding.Finding) string {
 	var parts, limits []string
 	for i, g := range f.Figures {
@@ -443,10 +447,10 @@ func figures(f *finding.Finding) string {
 	return strings.Join(append(parts, limits...), "; ")
 }
 
-// maxWaiting bounds the rules that a cause names.
+// maxWaiting bounds the rules named for a cause.
 const maxWaiting = 3
 
-// waiting says how many answers wait for a cause, and names some of their rules.
+// waiting says how many answers wait for a cause, and names some rules.
 func waiting(w finding.Waiting) string {
 	waits := "answers wait"
 	if w.Answers == 1 {
@@ -462,7 +466,7 @@ func waiting(w finding.Waiting) string {
 	return fmt.Sprintf("%d %s for it (%s)", w.Answers, waits, rules)
 }
 
-// within tells the answers that lie within the models' error, in one line.
+// within tells the answers within the models' error in one line.
 func within(w *finding.Within) string {
 	s := fmt.Sprintf("%d answers lie within the models' error: %s", w.Answers,
 		strings.Join(w.Rules, ", "))
@@ -472,8 +476,8 @@ func within(w *finding.Within) string {
 	return s
 }
 
-// unsure prints one entry for each thing that answers wait for, that which would settle most first,
-// and one for all that only the models leave open.
+// unsure prints an entry for each thing that answers wait for, what
+// settles most first, and one for all that only the models leave open.
 func (t *text) unsure(list []*finding.Finding) {
 	open := finding.OpenOf(list, t.each)
 	for _, w := range open.Told {
@@ -497,8 +501,8 @@ func UpperFirst(s string) string {
 	return strings.ToUpper(s[:1]) + s[1:]
 }
 
-// paragraph wraps a text to the width, at the same words with colour and without. Words are never
-// cut.
+// paragraph wraps a text to the width, at the same words with and
+// without colour. Words are never cut.
 func (t *text) paragraph(s, first, rest string) {
 	line := first
 	empty := true

@@ -8,8 +8,8 @@ import (
 	"forebake/engine/source"
 )
 
-// TestColumnsOfSummary sets formulas of short and long names one below the other: names and what
-// was found begin in one column each, in as many columns as the screen has.
+// TestColumnsOfSummary prints formulas of short and long names: names
+// and findings each begin in one column, on any screen width.
 func TestColumnsOfSummary(t *testing.T) {
 	group := func(file, name string, levels ...finding.Level) Group {
 		g := Group{Name: name, File: file,

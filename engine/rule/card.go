@@ -11,14 +11,15 @@ import (
 	"forebake/engine/source"
 )
 
-// Card gives what a rule says about itself. Every output that explains a rule prints it from here.
+// Card describes a rule. Every output that explains a rule prints it.
 func (rule *Rule) Card() finding.Card {
 	c := finding.Card{
 		ID: rule.ID, Pack: rule.Pack, Level: rule.Level.String(), On: strings.Join(rule.On, ", "),
 		File: source.Safe(rule.Place.File.Name), Line: rule.Place.Line(),
 		When: oneLine(rule.WhenText), Say: rule.Say.text(), Why: rule.Why, Source: rule.Source,
 		NoteWhen: oneLine(rule.NoteText), RiskWhen: oneLine(rule.RiskText), Careful: rule.Careful,
-		Doubt: rule.Doubt, Middle: rule.Middle, Safety: rule.Safety, Because: rule.Because, Was: rule.Was,
+		Doubt: rule.Doubt, Middle: rule.Middle, Safety: rule.Safety, Because: rule.Because,
+		Was: rule.Was,
 	}
 	if rule.LevelBy != nil {
 		c.LevelBy = rule.LevelBy.String()
@@ -55,7 +56,7 @@ func (rule *Rule) Card() finding.Card {
 
 func oneLine(text string) string { return strings.Join(strings.Fields(text), " ") }
 
-// Card gives a rule's card with the waivers that the house has for it.
+// Card gives a rule's card with the house's waivers of it.
 func (s *Set) Card(rule *Rule) finding.Card {
 	c := rule.Card()
 	for _, w := range s.Waivers {
@@ -68,7 +69,7 @@ func (s *Set) Card(rule *Rule) finding.Card {
 	return c
 }
 
-// Card gives what a caution says about itself.
+// Card describes a caution.
 func (c *Caution) Card() finding.CautionCard {
 	card := finding.CautionCard{
 		On: strings.Join(c.On, ", "), Say: c.Say.text(), Source: c.Source,
@@ -80,7 +81,7 @@ func (c *Caution) Card() finding.CautionCard {
 	return card
 }
 
-// FigureCard gives what a declared figure says about itself.
+// FigureCard describes a declared figure.
 func FigureCard(f *expr.Figure) finding.FigureCard {
 	return finding.FigureCard{
 		Name: f.Name, On: strings.Join(f.Subject.Words, ", "), Is: oneLine(f.Is.Text()),
@@ -88,7 +89,7 @@ func FigureCard(f *expr.Figure) finding.FigureCard {
 	}
 }
 
-// text is the message as it was written, its figures in braces.
+// text is the message as written, its figures in braces.
 func (m *Message) text() string {
 	var b strings.Builder
 	for _, p := range m.pieces {
@@ -101,7 +102,7 @@ func (m *Message) text() string {
 	return b.String()
 }
 
-// Subjects counts the subjects of a formula that a rule looks at.
+// Subjects counts the subjects of a formula that a rule judges.
 func Subjects(rule *Rule, f *formula.Formula) int {
 	n := 0
 	rule.names.Subject.Each(f, func(facts.Subject) { n++ })

@@ -15,12 +15,13 @@ import (
 	"forebake/engine/source"
 )
 
-// finding words an answer. One that is flagged in doubt has the rule's text, and the reason that
-// left it open.
+// finding words an answer. One flagged in doubt has the rule's text,
+// and the reason for the doubt.
 func (j *Judge) finding(rule *Rule, x facts.Subject, a finding.Answer,
 	doubt bool) *finding.Finding {
 	f := &finding.Finding{
-		Rule: rule.ID, Pack: rule.Pack, Level: j.level(rule, x), Answer: a, Formula: j.formula().Name,
+		Rule: rule.ID, Pack: rule.Pack, Level: j.Level(rule, x), Answer: a,
+		Formula: j.formula().Name,
 		Subject: SubjectName(x), Place: j.place(x), Why: rule.Why, Source: rule.Source,
 		Doubt: doubt, Safety: rule.Safety,
 	}
@@ -36,10 +37,11 @@ func (j *Judge) finding(rule *Rule, x facts.Subject, a finding.Answer,
 	return f
 }
 
-// level is the level of a finding: a note where the rule's note condition holds for certain, and a
-// risk where its risk condition does or only a model's careful end is past the limit. A level that
-// the house has set stands.
-func (j *Judge) level(rule *Rule, x facts.Subject) finding.Level {
+// Level is a finding's level: a note where the rule's note
+// condition holds for certain; a risk where its risk condition
+// does, or only a model's careful end is past the limit. A level
+// that the house sets stands.
+func (j *Judge) Level(rule *Rule, x facts.Subject) finding.Level {
 	switch {
 	case rule.LevelBy != nil:
 	case rule.Note != nil && j.holds(rule.Note, x, rule.Limits) == figure.Yes:
@@ -51,9 +53,9 @@ func (j *Judge) level(rule *Rule, x facts.Subject) finding.Level {
 	return rule.Level
 }
 
-// atCarefulEnd reports whether only the careful end of a model flags a rule: free of the model's
-// own error it is clear, no figure needs what is not written, and the parts that the subject goes
-// into are written out too.
+// atCarefulEnd reports whether only a model's careful end flags a rule:
+// without the model's error it is clear, no figure lacks an input, and
+// the parts that the subject goes into are written out too.
 func (j *Judge) atCarefulEnd(rule *Rule, x facts.Subject) bool {
 	if j.holds(rule.When, x, rule.Limits) != figure.Open ||
 		j.judge.Likely(rule.When, x, rule.Limits) != figure.No || !j.judge.Sheet().IsWritten(x) {
@@ -79,8 +81,8 @@ func (j *Judge) place(x facts.Subject) source.Place {
 	return j.formula().Place
 }
 
-// figures lists the facts and limits that a condition reads, and which of them do not decide its
-// answer.
+// figures lists the facts and limits that a condition reads, and which
+// of them do not decide its answer.
 func (j *Judge) figures(rule *Rule, x facts.Subject) (out []*finding.Figure, lesser []int) {
 	out = make([]*finding.Figure, 0, len(rule.When.Reads()))
 	j.judge.Set(rule.When, x, rule.Limits)
@@ -103,14 +105,14 @@ func (j *Judge) figures(rule *Rule, x facts.Subject) (out []*finding.Figure, les
 	return out, lesser
 }
 
-// limitOf is a limit of a rule as findings carry it, and the limit that it was made from.
+// limitOf is a rule's limit as findings carry it, with its origin.
 type limitOf struct {
 	limit  expr.Limit
 	figure *finding.Figure
 }
 
-// limitFigure gives the figure of a limit. The findings of a rule share it: in a large collection,
-// limits would take a third of the memory.
+// limitFigure gives the figure of a limit. A rule's findings share it:
+// in a large collection, limits would take a third of the memory.
 func (j *Judge) limitFigure(rule *Rule, r *expr.Read) *finding.Figure {
 	if j.limitFigures == nil {
 		j.limitFigures = map[*Rule][]limitOf{}
@@ -131,8 +133,9 @@ func (j *Judge) limitFigure(rule *Rule, r *expr.Read) *finding.Figure {
 	return known[r.Limit].figure
 }
 
-// unsure gives the reason that an answer is open, and what would settle it: a figure that is not
-// given, an open amount, a range in which the answer changes, or the error of a model.
+// unsure gives the reason that an answer is open, and what would settle
+// it: a missing figure, an open amount, a range in which the answer
+// changes, or a model's error.
 func (j *Judge) unsure(rule *Rule, x facts.Subject) (reason string, needs []string,
 	causes []finding.Cause) {
 	j.judge.Set(rule.When, x, rule.Limits)
@@ -217,8 +220,8 @@ func onLine(p source.Place) string {
 	return fmt.Sprintf(" (line %d)", p.Line())
 }
 
-// settle lists the ingredients that would settle a fact: those still open, and those given as a
-// range. It lists none once the work for the formula exceeds MaxWeighing.
+// settle lists the ingredients that would settle a fact: open ones, and
+// ranges. It lists none once the formula's work exceeds MaxWeighing.
 func (j *Judge) settle(f *facts.Fact, x facts.Subject) (open, ranged []*formula.Ingredient) {
 	if j.weighingCost < 0 {
 		j.weighingCost = j.judge.Sheet().Weighing()

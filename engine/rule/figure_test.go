@@ -42,7 +42,8 @@ func block(name, on, is, unit string) string {
 	)
 }
 
-// conditionWith reads a condition that may name figures; nil where it is too large.
+// conditionWith reads a condition that may name figures; nil where it
+// is too large.
 func conditionWith(t fataler, figures *expr.Figures, on, text string) (*expr.Expr, *expr.Names) {
 	t.Helper()
 	r := &reading.Reader{File: source.New("when", []byte(text))}
@@ -58,8 +59,8 @@ func conditionWith(t fataler, figures *expr.Figures, on, text string) (*expr.Exp
 	return x, n
 }
 
-// inline writes each figure's expression in the place of its name; "" where that cannot be done,
-// since known asks about one fact.
+// inline writes each figure's expression in the place of its name; ""
+// where that cannot be done, since known asks about one fact.
 func inline(text string, figures map[string]string) string {
 	out := text
 	for name, is := range figures {
@@ -71,7 +72,8 @@ func inline(text string, figures map[string]string) string {
 	return out
 }
 
-// A figure by its name answers as its expression does in its place, on points, ranges and holes.
+// A figure by its name answers as its expression does in its place, on
+// points, ranges and holes.
 func TestFigureNamedIsFigureInlined(t *testing.T) {
 	compared, sorts := 0, map[facts.Type]int{}
 	absent := 0
@@ -175,7 +177,8 @@ func TestFigureNamedIsFigureInlined(t *testing.T) {
 	}
 }
 
-// saneFigure fails on a value of a declared figure that a report could not print.
+// saneFigure fails on a value of a declared figure that a report could
+// not print.
 func saneFigure(t fataler, fig *expr.Figure, v *facts.Value) {
 	t.Helper()
 	if !(v.Lo <= v.Hi) || math.IsInf(v.Lo, 1) || math.IsInf(v.Hi, -1) {
@@ -194,8 +197,9 @@ func saneFigure(t fataler, fig *expr.Figure, v *facts.Value) {
 	}
 }
 
-// readsFollowed reports whether a figure reads one that comes of following a part through its
-// steps: their ends are not exact to the last digit.
+// readsFollowed reports whether a figure reads one that comes of
+// following a part through its steps: their ends are not exact to the
+// last digit.
 func readsFollowed(fig *expr.Figure) bool {
 	for _, r := range fig.Is.Reads() {
 		if inner, ok := r.Fact.Declared().(*expr.Figure); ok && readsFollowed(inner) ||
@@ -206,8 +210,9 @@ func readsFollowed(fig *expr.Figure) bool {
 	return false
 }
 
-// Knowing more never contradicts: with a point from each range, a figure lies within what it was
-// with the ranges, and known() answers as it did or more surely.
+// Knowing more never contradicts: with a point from each range, a
+// figure lies within what it was with the ranges, and known() answers
+// as it did or more surely.
 func TestFiguresHoldTheirPoints(t *testing.T) {
 	held, settled := 0, map[figure.Truth]int{}
 	rapid.Check(t, func(t *rapid.T) {
@@ -247,7 +252,8 @@ func TestFiguresHoldTheirPoints(t *testing.T) {
 				if q.open && rapid.Bool().Draw(t, "weigh") {
 					*q = qty{lo: 50, hi: 50, unit: "g"}
 				} else if q.lo < q.hi {
-					q.lo += (q.hi - q.lo) * rapid.SampledFrom([]float64{0, 0.5, 1, 0.25}).Draw(t, "at")
+					q.lo += (q.hi - q.lo) * rapid.SampledFrom([]float64{0, 0.5, 1, 0.25}).
+						Draw(t, "at")
 					q.hi = q.lo
 				}
 			})

@@ -13,8 +13,8 @@ import (
 	"forebake/engine/source"
 )
 
-// Longest text that a target looks at: what is longer only makes the fuzzing slow, and hostile
-// length has tests of its own.
+// Longest text that a target looks at: what is longer only makes the
+// fuzzing slow, and hostile length has tests of its own.
 const fuzzBytes = 6 << 10
 
 func seeds(f *testing.F, pattern string) {
@@ -34,8 +34,9 @@ func seeds(f *testing.F, pattern string) {
 	}
 }
 
-// FuzzFormula reads any bytes as a formula file. Either there are problems, each at a place of the
-// file, or every fact computes to an interval and every shipped rule answers.
+// FuzzFormula reads any bytes as a formula file. Either there are
+// problems, each at a place of the file, or every fact computes to an
+// interval and every shipped rule answers.
 func FuzzFormula(f *testing.F) {
 	seeds(f, "../../formulas/*.hcl")
 	for _, s := range fixedFormulas() {
@@ -60,8 +61,9 @@ func FuzzFormula(f *testing.F) {
 	})
 }
 
-// FuzzRules reads any bytes as a rule file with trials. Either there are problems, each at a place
-// of the file, or the pack judges every fixed formula, tells about itself and runs its trials.
+// FuzzRules reads any bytes as a rule file with trials. Either there
+// are problems, each at a place of the file, or the pack judges every
+// fixed formula, tells about itself and runs its trials.
 func FuzzRules(f *testing.F) {
 	for _, p := range shippedPacks() {
 		file := anyPlace(p).File
@@ -74,12 +76,27 @@ func FuzzRules(f *testing.F) {
 	}
 	f.Add(
 		[]byte(
-			"rule \"r\" {\n  on = [\"bake\", \"cook\"]\n  level = \"stop\"\n  doubt = \"flag\"\n  was = [\"old\"]\n  limits = { a_c = 1, b_pct = -2.5 }\n  when = <<-EOT\n    step.minutes > limit.a_c\n      or round(part.sugar_pct / limit.b_pct) in [1, 2]\n  EOT\n  say = \"{step.verb} {step.minutes} {limit.a_c} {part.allergens} {step.is_covered} {min(step.minutes, 3) * 2}\"\n  why = \"w\"\n  source = \"s\"\n  adjust \"step.time\" {\n    to = \"step.minutes * 2\"\n    within = [1, 20]\n  }\n}\ncaution \"c\" {\n  on = \"part\"\n  when = \"'milk' in part.allergens\"\n  say = \"s\"\n  detail = \"{part.allergens}\"\n  source = \"s\"\n}\n",
+			"rule \"r\" {\n  on = [\"bake\", \"cook\"]\n  level = \"stop\"\n  doubt = \"flag\"\n" +
+				"  was = [\"old\"]\n  limits = { a_c = 1, b_pct = -2.5 }\n  when = <<-EOT\n" +
+				"    step.minutes > limit.a_c\n      or round(part.sugar_pct / limit.b_pct) in " +
+				"[1, 2]\n  EOT\n  say = \"{step.verb} {step.minutes} {limit.a_c} " +
+				"{part.allergens} {step.is_covered} {min(step.minutes, 3) * 2}\"\n  why = \"w\"\n" +
+				"  source = \"s\"\n  adjust \"step.time\" {\n    to = \"step.minutes * 2\"\n" +
+				"    within = [1, 20]\n  }\n}\ncaution \"c\" {\n  on = \"part\"\n" +
+				"  when = \"'milk' in part.allergens\"\n  say = \"s\"\n" +
+				"  detail = \"{part.allergens}\"\n  source = \"s\"\n}\n",
 		),
 	)
 	f.Add(
 		[]byte(
-			"food_safety = true\nrule \"r\" {\n  on = \"filling\"\n  level = \"stop\"\n  doubt = \"flag\"\n  limits = { first_h = \"kitchen.cool_first_h\", cold = \"kitchen.cold_hold_c\", room_c = \"kitchen.room_c\" }\n  when = \"filling.mass_g > limit.first_h or limit.cold > limit.room_c\"\n  say = \"{limit.first_h} {limit.cold} {kitchen.code_note}\"\n  why = \"w\"\n  source = \"s\"\n}\ntrial \"t\" {\n  rule = \"r\"\n  expect = \"clear\"\n  kitchen {\n    code = \"uk\"\n    room = \"20 C to 24 C\"\n  }\n  formula \"t\" {\n    filling \"f\" { ingredients = { \"sugar\" = \"1 g\" } }\n  }\n}\n",
+			"food_safety = true\nrule \"r\" {\n  on = \"filling\"\n  level = \"stop\"\n" +
+				"  doubt = \"flag\"\n  limits = { first_h = \"kitchen.cool_first_h\", " +
+				"cold = \"kitchen.cold_hold_c\", room_c = \"kitchen.room_c\" }\n" +
+				"  when = \"filling.mass_g > limit.first_h or limit.cold > limit.room_c\"\n" +
+				"  say = \"{limit.first_h} {limit.cold} {kitchen.code_note}\"\n  why = \"w\"\n" +
+				"  source = \"s\"\n}\ntrial \"t\" {\n  rule = \"r\"\n  expect = \"clear\"\n" +
+				"  kitchen {\n    code = \"uk\"\n    room = \"20 C to 24 C\"\n  }\n" +
+				"  formula \"t\" {\n    filling \"f\" { ingredients = { \"sugar\" = \"1 g\" } }\n  }\n}\n",
 		),
 	)
 	f.Fuzz(func(t *testing.T, text []byte) {
@@ -118,7 +135,9 @@ func FuzzRules(f *testing.F) {
 				report.Rules,
 			)
 		}
-		if _, problems := Join([]*Pack{pack}, house.Default(), func(string) string { return "" }); len(problems) > 0 {
+		if _, problems := Join([]*Pack{pack}, house.Default(), func(string) string {
+			return ""
+		}); len(problems) > 0 {
 			t.Fatalf("a pack that reads does not join: %v", problems)
 		}
 	})
@@ -131,9 +150,10 @@ func anyPlace(p *Pack) source.Place {
 	return p.Cautions[0].Place
 }
 
-// FuzzCondition reads any text as the condition of a rule on any subject. Either there are problems
-// inside the text, or the condition is judged on every fixed formula, and the two judges agree
-// where all its figures are points.
+// FuzzCondition reads any text as the condition of a rule on any
+// subject. Either there are problems inside the text, or the condition
+// is judged on every fixed formula, and the two judges agree where all
+// its figures are points.
 func FuzzCondition(f *testing.F) {
 	subjects := []string{
 		"dough",
@@ -147,9 +167,13 @@ func FuzzCondition(f *testing.F) {
 	}
 	limits := []expr.Limit{{Name: "sugar_pct", Value: 20}, {Name: "zero", Value: 0}}
 	for i, s := range []string{
-		benchCondition, "known(part.ph) and part.ph < 4.6 or not part.has_egg", "formula.hours > 3 ? formula.pieces in [12, 24] : 'milk' in formula.allergens",
-		"abs(ingredient.pct - 3) <= max(1, limit.zero, round(part.salt_pct))", "step.minutes / limit.zero > 1 && step.is_covered == false", "bake.core_target_c >= 90 || 'é' != part.name",
-		"filling.water_activity > 0.85", "let a = 1; a > 0", "reduce(1..40, #acc + #acc, 'x') == 1", "soak.liquid_c**2 ?? 1", "$env['x'] | len() > 1",
+		benchCondition, "known(part.ph) and part.ph < 4.6 or not part.has_egg",
+		"formula.hours > 3 ? formula.pieces in [12, 24] : 'milk' in formula.allergens",
+		"abs(ingredient.pct - 3) <= max(1, limit.zero, round(part.salt_pct))",
+		"step.minutes / limit.zero > 1 && step.is_covered == false",
+		"bake.core_target_c >= 90 || 'é' != part.name",
+		"filling.water_activity > 0.85", "let a = 1; a > 0", "reduce(1..40, #acc + #acc, 'x') == 1",
+		"soak.liquid_c**2 ?? 1", "$env['x'] | len() > 1",
 	} {
 		f.Add(uint8(i), s)
 	}

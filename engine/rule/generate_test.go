@@ -20,8 +20,8 @@ import (
 	"forebake/rules"
 )
 
-// A sketch is a generated formula before it is written down, so that a test can change one thing in
-// it and write it again.
+// A sketch is a generated formula before it is written down, so that a
+// test can change one thing in it and write it again.
 type sketch struct {
 	head  []entry // family, makes, keep, start
 	parts []*sketchPart
@@ -141,7 +141,8 @@ func (s *sketch) lines() (all []*line) {
 	return all
 }
 
-// changed writes the sketch as it would be after a change to its quantities, and puts them back.
+// changed writes the sketch as it would be after a change to its
+// quantities, and puts them back.
 func (s *sketch) changed(change func(*qty)) string {
 	var all []*qty
 	var before []qty
@@ -225,8 +226,8 @@ type drawer struct {
 	shape
 }
 
-// chance is true in so many of a hundred draws. It is made of fair coins, since the ranges of the
-// generator favour their ends.
+// chance is true in so many of a hundred draws. It is made of fair
+// coins, since the ranges of the generator favour their ends.
 func (d *drawer) chance(percent int) bool {
 	n := 0
 	for _, coin := range coins.Draw(d.T, "coins") {
@@ -249,7 +250,8 @@ func (d *drawer) pick(
 }
 func (d *drawer) quoted(words ...string) string { return strconv.Quote(d.pick(words...)) }
 
-// number draws a quantity between two whole numbers, divided by per; now and then as a range.
+// number draws a quantity between two whole numbers, divided by per;
+// now and then as a range.
 func (d *drawer) number(lo, hi int, per float64, unit string) *qty {
 	n := d.whole(lo, hi)
 	q := &qty{lo: float64(n) / per, hi: float64(n) / per, unit: unit}
@@ -263,9 +265,10 @@ func (d *drawer) number(lo, hi int, per float64, unit string) *qty {
 	return q
 }
 
-// drawSketch draws a formula that the reader accepts, with the whole language in it: parts inside
-// parts, ranges, percentages, open amounts, reserves, labels, steps with times, temperatures,
-// shapes and readings.
+// drawSketch draws a formula that the reader accepts, with the whole
+// language in it: parts inside parts, ranges, percentages, open
+// amounts, reserves, labels, steps with times, temperatures, shapes
+// and readings.
 func drawSketch(t *rapid.T, o shape) *sketch {
 	d := &drawer{t, o}
 	s := &sketch{}
@@ -379,8 +382,8 @@ func (d *drawer) part(kind, name string, before []*sketchPart) *sketchPart {
 	return p
 }
 
-// line draws an ingredient. The first of a part is at least 60 g and known, so that the part weighs
-// something.
+// line draws an ingredient. The first of a part is at least 60 g and
+// known, so that the part weighs something.
 func (d *drawer) line(name, class string, hasFlour, first bool) *line {
 	item, ok := shippedLarder.Find(name)
 	if !ok {
@@ -431,7 +434,8 @@ func (d *drawer) line(name, class string, hasFlour, first bool) *line {
 	return l
 }
 
-// beforeBake are the verbs that the reader refuses after a bake, or takes for another.
+// beforeBake are the verbs that the reader refuses after a bake, or
+// takes for another.
 var beforeBake = map[string]bool{
 	"soak":  true, // it means the syrup that is brushed on
 	"mix":   true,
@@ -445,11 +449,15 @@ var beforeBake = map[string]bool{
 
 func uses(verb string) bool { return verb == "fill" || verb == "brush" || verb == "wash" }
 
-// stepKeys are the options that the generator gives each verb, beside what every step takes.
+// stepKeys are the options that the generator gives each verb, beside
+// what every step takes.
 var stepKeys = map[string]string{
-	"soak": "at to covered", "mix": "by to at", "fold": "at covered", "rest": "at to as covered tin", "chill": "at to core as covered", "temper": "at to as covered",
-	"freeze": "at to as covered", "thaw": "at to as", "cook": "at to core by as", "melt": "to by", "sheet": "time", "fill": "time", "roll": "slice pieces time", "divide": "time",
-	"shape": "pieces as time", "pan": "tin pieces", "wash": "time", "proof": "at to as covered tin", "bake": "at core by covered", "brush": "time", "cool": "at to core as",
+	"soak": "at to covered", "mix": "by to at", "fold": "at covered",
+	"rest": "at to as covered tin", "chill": "at to core as covered", "temper": "at to as covered",
+	"freeze": "at to as covered", "thaw": "at to as", "cook": "at to core by as", "melt": "to by",
+	"sheet": "time", "fill": "time", "roll": "slice pieces time", "divide": "time",
+	"shape": "pieces as time", "pan": "tin pieces", "wash": "time", "proof": "at to as covered tin",
+	"bake": "at core by covered", "brush": "time", "cool": "at to core as",
 	"hold": "at as covered", "store": "at as covered",
 }
 
@@ -542,7 +550,8 @@ func (d *drawer) step(verb string, p *sketchPart, before []*sketchPart) []entry 
 	return out
 }
 
-// fataler is what reading a sketch can fail on: a test, a fuzz target or a property.
+// fataler is what reading a sketch can fail on: a test, a fuzz target
+// or a property.
 type fataler interface {
 	Helper()
 	Fatalf(string, ...any)
@@ -583,8 +592,8 @@ func sheetOf(t fataler, text string) *facts.Sheet {
 	return facts.NewSheet(mustRead(t, text), kitchen.Default())
 }
 
-// subjects lists every subject of a formula, each with a name that does not hang on the order of
-// ingredients.
+// subjects lists every subject of a formula, each with a name that does
+// not hang on the order of ingredients.
 func subjectsOf(f *formula.Formula, visit func(name string, x facts.Subject)) {
 	visit("formula", facts.Subject{On: facts.OnFormula})
 	visit("kitchen", facts.Subject{On: facts.OnKitchen})
@@ -612,7 +621,8 @@ type valueOn struct {
 	facts.Value
 }
 
-// figuresOf computes every fact of every subject, and fails on one that is no interval.
+// figuresOf computes every fact of every subject, and fails on one that
+// is no interval.
 func figuresOf(t fataler, s *facts.Sheet) map[string]valueOn {
 	t.Helper()
 	out := map[string]valueOn{}
@@ -641,7 +651,8 @@ func saneValue(t fataler, name string, f *facts.Fact, v *facts.Value) {
 			t.Fatalf("%s: %v to %v is no interval", name, v.Lo, v.Hi)
 		}
 		if !math.IsNaN(v.Mid) &&
-			(math.IsInf(v.Mid, 0) || v.Mid < v.Lo-1e-9*math.Abs(v.Lo) || v.Mid > v.Hi+1e-9*math.Abs(v.Hi)) {
+			(math.IsInf(v.Mid, 0) || v.Mid < v.Lo-1e-9*math.Abs(v.Lo) ||
+				v.Mid > v.Hi+1e-9*math.Abs(v.Hi)) {
 			t.Fatalf("%s: middle %v outside %v to %v", name, v.Mid, v.Lo, v.Hi)
 		}
 		if f.Type == facts.YesNo && !v.Absent && (v.Lo < 0 || v.Hi > 1) {
@@ -697,7 +708,8 @@ func testOptions(trials bool) Options {
 	}
 }
 
-// fixedFormulas are six formulas that between them hold every kind of part, verb and gap.
+// fixedFormulas are six formulas that between them hold every kind of
+// part, verb and gap.
 var fixedFormulas = sync.OnceValue(func() []*facts.Sheet {
 	texts := []string{
 		`formula "whole" {
@@ -781,7 +793,8 @@ func TestGeneratorReachesTheLanguage(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		text := drawSketch(t, shape{}).text()
 		f := mustRead(t, text)
-		for _, word := range []string{`"all"`, `"?"`, " to ", "%", "reserve", "strain", "protein", "measured", "family", "makes", "cup", "pieces", "with =", "tin ="} {
+		for _, word := range []string{`"all"`, `"?"`, " to ", "%", "reserve", "strain", "protein",
+			"measured", "family", "makes", "cup", "pieces", "with =", "tin ="} {
 			if strings.Contains(text, word) {
 				seen[word]++
 			}

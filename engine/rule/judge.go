@@ -13,26 +13,26 @@ import (
 	"forebake/engine/source"
 )
 
-// Bounds of the work on one formula and of what comes of it, so that no pack makes the checker run
-// or grow without end.
+// Bounds of the work and the findings on one formula, so that no pack makes
+// the checker run or grow without end.
 const (
 	MaxFindings = 5_000      // of one file; a file with more is refused
 	MaxWeighing = 50_000_000 // ingredients looked at for one formula by settle: about a second
 )
 
-// Judge judges rules on the subjects of one formula at a time. It belongs to one goroutine.
+// Judge judges rules on one formula at a time, in one goroutine.
 type Judge struct {
 	judge expr.Judge
 	usual expr.Judge // on the sheet with open seasonings as usual
 
-	// What is left of MaxWeighing for the formula, and what one more look costs; -1 while that is
-	// not known.
+	// What is left of MaxWeighing for the formula, and the cost of one more
+	// look; -1 until known.
 	weighing, weighingCost int
 
 	limitFigures map[*Rule][]limitOf // made when a finding first shows them
 }
 
-// NewJudge makes a judge for the formulas that will be given to Open.
+// NewJudge makes a judge; Open gives it a formula.
 func NewJudge() *Judge { return &Judge{} }
 
 // Open turns the judge to a formula's sheet.
@@ -48,8 +48,8 @@ func (j *Judge) holds(x *expr.Expr, subject facts.Subject, limits []expr.Limit) 
 	return j.judge.Holds(x, subject, limits)
 }
 
-// Findings judges a rule on every subject of the open formula and adds what is not clear. It stops
-// one finding after MaxFindings.
+// Findings judges a rule on every subject of the open formula and adds what
+// is not clear. It stops one finding after MaxFindings.
 func (j *Judge) Findings(rule *Rule, out []*finding.Finding) []*finding.Finding {
 	from := len(out)
 	rule.names.Subject.Each(j.formula(), func(x facts.Subject) {
@@ -78,8 +78,8 @@ func (j *Judge) Findings(rule *Rule, out []*finding.Finding) []*finding.Finding 
 	return out
 }
 
-// asUsual is the answer of a rule that cannot be answered, while each open seasoning is no more than
-// usual. A food-safety rule takes nothing as usual.
+// asUsual is an open answer of a rule when each open seasoning is no more
+// than usual. A food-safety rule takes nothing as usual.
 func (j *Judge) asUsual(rule *Rule, x facts.Subject) figure.Truth {
 	usual := j.judge.Sheet().Usual()
 	if usual == nil || rule.Safety {
@@ -93,8 +93,8 @@ func (j *Judge) asUsual(rule *Rule, x facts.Subject) figure.Truth {
 	return t
 }
 
-// flaggedAsUsual words a finding that holds while each open seasoning is no more than usual, with the
-// figures that it then has.
+// flaggedAsUsual words a finding that holds when each open seasoning is no
+// more than usual, with the figures it then has.
 func (j *Judge) flaggedAsUsual(rule *Rule, x facts.Subject) *finding.Finding {
 	written := j.judge.Sheet()
 	j.judge.Open(written.Usual())
@@ -124,8 +124,8 @@ func (j *Judge) bounded() finding.Cause {
 		"): " + strings.Join(names, ", "), Place: at, Assumed: true}
 }
 
-// once folds what a rule found on several subjects of a formula into the first of them. Unsure
-// answers stay: each is missing something of its own.
+// once folds a rule's findings on several subjects of a formula into the
+// first. Unsure answers stay: each lacks something of its own.
 func once(list []*finding.Finding, from int) []*finding.Finding {
 	out := list[:from]
 	var first *finding.Finding
@@ -135,12 +135,9 @@ func once(list []*finding.Finding, from int) []*finding.Finding {
 		case f.Answer != finding.Flagged:
 			out = append(out, f)
 		case first == nil:
-			first = f
-			out = append(out, f)
+			first, out = f, append(out, f)
 		default:
-			if f.Level < first.Level {
-				first.Level = f.Level
-			}
+			first.Level = min(first.Level, f.Level)
 			others = append(others, fmt.Sprintf("%s (line %d)", f.Subject, f.Place.Line()))
 		}
 	}
@@ -150,7 +147,8 @@ func once(list []*finding.Finding, from int) []*finding.Finding {
 	return out
 }
 
-// answerOn judges a rule on one subject. doubt reports an answer that is flagged and not certain.
+// answerOn judges a rule on one subject. doubt reports whether an answer is
+// flagged but not certain.
 func (j *Judge) answerOn(rule *Rule, x facts.Subject,
 	limits []expr.Limit) (a finding.Answer, doubt bool) {
 	switch t := j.holds(rule.When, x, limits); {
@@ -166,7 +164,8 @@ func (j *Judge) answerOn(rule *Rule, x facts.Subject,
 	return finding.Unsure, false
 }
 
-// Cautions judges a caution on every subject, and gives it when it holds or may hold for one.
+// Cautions judges a caution on every subject, and gives it when it holds or
+// may hold for one.
 func (j *Judge) Cautions(c *Caution) *finding.Caution {
 	var out *finding.Caution
 	f := j.formula()
@@ -195,8 +194,8 @@ func (j *Judge) Cautions(c *Caution) *finding.Caution {
 	return out
 }
 
-// hasOnlyEmptyLists reports whether a message is about lists and all of them are empty: then it
-// has nothing to say.
+// hasOnlyEmptyLists reports whether a message is about lists that are all
+// empty: then it has nothing to say.
 func (j *Judge) hasOnlyEmptyLists(m *Message, x facts.Subject) bool {
 	lists, empty := 0, 0
 	for _, p := range m.pieces {

@@ -18,8 +18,8 @@ import (
 	"forebake/engine/source"
 )
 
-// wholeDough holds an option of every kind, so that each setting that is declared can be tried.
-// The figures are drawn.
+// wholeDough holds an option of every kind, so that each setting that
+// is declared can be tried. The figures are drawn.
 func wholeDough(d *drawer) *sketchPart {
 	grams := func(name string, lo, hi int, options ...entry) *line {
 		item, _ := shippedLarder.Find(name)
@@ -28,8 +28,12 @@ func wholeDough(d *drawer) *sketchPart {
 	number := func(key string, lo, hi int, unit string) entry {
 		return entry{key: key, q: d.number(lo, hi, 1, unit)}
 	}
-	count := func(key string, lo, hi int) entry { return entry{key: key, hcl: strconv.Itoa(d.whole(lo, hi))} }
-	word := func(key string, words ...string) entry { return entry{key: key, hcl: d.quoted(words...)} }
+	count := func(key string, lo, hi int) entry {
+		return entry{key: key, hcl: strconv.Itoa(d.whole(lo, hi))}
+	}
+	word := func(key string, words ...string) entry {
+		return entry{key: key, hcl: d.quoted(words...)}
+	}
 	return &sketchPart{
 		kind: "dough", name: "whole",
 		head: []entry{
@@ -51,14 +55,18 @@ func wholeDough(d *drawer) *sketchPart {
 		steps: [][]entry{
 			{number("mix", 2, 40, "min"), word("by", "spiral", "hand"), number("to", 15, 40, "C"),
 				word("note", "b")},
-			{number("rest", 10, 900, "min"), number("at", 2, 45, "C"), word("as", "bowl", "slab 40 mm"),
+			{number("rest", 10, 900, "min"), number("at", 2, 45, "C"),
+				word("as", "bowl", "slab 40 mm"),
 				word("covered2", "x")},
 			{number("chill", 10, 900, "min"), word("at", "fridge", "15 C"),
-				word("as", "slab 20 mm", "slab 60 mm"), word("measured", "8 C after 10 min", "1.2 x after 9 min")},
-			{number("sheet", 3, 30, "mm"), number("wide", 200, 600, "mm"), number("time", 2, 20, "min")},
+				word("as", "slab 20 mm", "slab 60 mm"),
+				word("measured", "8 C after 10 min", "1.2 x after 9 min")},
+			{number("sheet", 3, 30, "mm"), number("wide", 200, 600, "mm"),
+				number("time", 2, 20, "min")},
 			{word("roll", "coil"), number("slice", 15, 60, "mm"), count("pieces", 4, 40)},
 			{word("pan", "long tin"), word("tin", "long tin"), count("count", 1, 6)},
-			{number("proof", 10, 300, "min"), number("at", 10, 45, "C"), number("humidity", 40, 95, "%")},
+			{number("proof", 10, 300, "min"), number("at", 10, 45, "C"),
+				number("humidity", 40, 95, "%")},
 			{number("bake", 8, 70, "min"), number("at", 150, 240, "C"), number("core", 85, 98, "C"),
 				{key: "steam", hcl: "true"}},
 			{number("store", 60, 9000, "min"), word("at", "room", "fridge"), word("with", "egg")},
@@ -66,7 +74,8 @@ func wholeDough(d *drawer) *sketchPart {
 	}
 }
 
-// wholeHouse gives every figure of a house file that may be a range or "?".
+// wholeHouse gives every figure of a house file that may be a range
+// or "?".
 func wholeHouse(d *drawer) []entry {
 	number := func(key string, lo, hi int, per float64, unit string) entry {
 		return entry{key: key, q: d.number(lo, hi, per, unit)}
@@ -87,8 +96,10 @@ func wholeHouse(d *drawer) []entry {
 	}
 }
 
-// figuresOfButter are the keys of a house's ingredient that hold a figure.
-var figuresOfButter = []string{"water", "protein", "fat", "sugar", "salt", "alcohol", "carbohydrate",
+// figuresOfButter are the keys of a house's ingredient that hold
+// a figure.
+var figuresOfButter = []string{"water", "protein", "fat", "sugar", "salt", "alcohol",
+	"carbohydrate",
 	"flour", "density", "piece", "price"}
 
 func houseText(list []entry) string {
@@ -103,8 +114,10 @@ func houseText(list []entry) string {
 			inKitchen = append(inKitchen, e.text())
 		}
 	}
-	return "house \"h\" {\nkitchen {\n" + strings.Join(inKitchen, "\n") + "\n}\ntin \"long tin\" {\n" +
-		strings.Join(inTin, "\n") + "\n}\ningredient \"farm butter\" {\nlike = \"unsalted butter\"\n" +
+	return "house \"h\" {\nkitchen {\n" + strings.Join(inKitchen, "\n") +
+		"\n}\ntin \"long tin\" {\n" +
+		strings.Join(inTin, "\n") + "\n}\ningredient \"farm butter\" {\n" +
+		"like = \"unsalted butter\"\n" +
 		strings.Join(inButter, "\n") + "\n}\n}\n"
 }
 
@@ -115,7 +128,8 @@ type heard struct {
 	level         finding.Level
 }
 
-// hear judges a formula in a house by all shipped rules; ok is false where one is refused.
+// hear judges a formula in a house by all shipped rules; ok is false
+// where one is refused.
 func hear(text, houseFile string) (out map[string]heard, assumed int, fault string) {
 	h, problems := house.Read(source.New("house.hcl", []byte(houseFile)), nil)
 	if len(problems) > 0 {
@@ -175,7 +189,8 @@ func slots(s *sketch, home []entry) map[string][]*entry {
 func declared() []string {
 	var out []string
 	for _, o := range formula.StepOptions {
-		if o.Name != "note" && o.Name != "with" { // words, and which ingredients: nothing to know less
+		// words, and which ingredients: nothing to know less
+		if o.Name != "note" && o.Name != "with" {
 			out = append(out, "step "+o.Name)
 		}
 	}
@@ -206,8 +221,8 @@ func declared() []string {
 	return out
 }
 
-// stillOn reports whether another rung of an answer's ladder speaks of the same subject, and is not
-// milder.
+// stillOn reports whether another rung of an answer's ladder speaks of
+// the same subject, and is not milder.
 func stillOn(key string, was heard, answers map[string]heard) bool {
 	rule, subject, _ := strings.Cut(key, " on ")
 	for _, ladder := range ladders {
@@ -224,9 +239,10 @@ func stillOn(key string, was heard, answers map[string]heard) bool {
 	return false
 }
 
-// A setting that is opened or becomes a range around itself never turns flagged or unsure to clear,
-// and a point inside never answers the opposite of what is certain over the range. That holds for
-// every setting that the readers declare.
+// A setting that is opened or becomes a range around itself never turns
+// flagged or unsure to clear, and a point inside never answers the
+// opposite of what is certain over the range. That holds for every
+// setting that the readers declare.
 func TestEverySettingSpansWhatMayStandThere(t *testing.T) {
 	all := declared()
 	tried := map[string]int{}
@@ -286,19 +302,22 @@ func TestEverySettingSpansWhatMayStandThere(t *testing.T) {
 			tried[name]++
 			for key, a := range before {
 				if op == "opened" && a.Answer == finding.Unsure && !a.safety {
-					// An open setting is sampled: at the edge of a model's error an answer that was
-					// unsure may turn between two samples.
+					// An open setting is sampled: at the edge of a
+					// model's error an answer that was unsure may turn
+					// between two samples.
 					continue
 				}
 				if _, still := less[key]; !still && !stillOn(key, a, less) {
-					t.Fatalf("%s %s: %s %s, and clear once less is known:\n%s\n%s\n%s\n%s", name, op, key, a.Answer,
+					t.Fatalf("%s %s: %s %s, and clear once less is known:\n%s\n%s\n%s\n%s", name,
+						op, key, a.Answer,
 						text, after, homeText, afterHome)
 				}
 			}
 			for key, a := range less {
 				_, still := before[key]
 				if a.Answer == finding.Flagged && !a.doubt && !still && !careful(key) {
-					t.Fatalf("%s %s: %s is certain over the range, and clear at a point inside:\n%s\n%s\n%s\n%s", name,
+					t.Fatalf("%s %s: %s is certain over the range, and clear at a point inside:\n"+
+						"%s\n%s\n%s\n%s", name,
 						op, key, text, after, homeText, afterHome)
 				}
 			}
@@ -311,15 +330,17 @@ func TestEverySettingSpansWhatMayStandThere(t *testing.T) {
 	}
 }
 
-// untried are the settings that the whole dough and its house do not hold, each with the reason.
+// untried are the settings that the whole dough and its house do not
+// hold, each with the reason.
 var untried = map[string]string{
 	"step amount": "it splits a filling over two steps, and this dough takes in no other part",
 	"house oven":  "it counts lots when a formula is scaled, and no rule asks for it",
 	"house units": "it is a word, and reads what others write",
 }
 
-// careful reports whether a rule takes the careful end of a figure that is a range, and says so in
-// its words ("by up to"): over a range it may be flagged where a point inside is not.
+// careful reports whether a rule takes the careful end of a figure that
+// is a range, and says so in its words ("by up to"): over a range it
+// may be flagged where a point inside is not.
 func careful(key string) bool {
 	rule, _, _ := strings.Cut(key, " on ")
 	for _, ladder := range ladders {

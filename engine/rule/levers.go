@@ -2,44 +2,53 @@ package rule
 
 import (
 	"forebake/engine/facts"
+	"forebake/engine/figure"
 	"forebake/engine/finding"
 )
 
-// What package mend asks of a judge while it looks for a change: one answer at a time, and how far
-// it is from clear.
+// Package mend asks a judge for single answers and their distance
+// from clear.
 
-// Each gives the rule's answer on every subject of the open formula that it looks at, the clear
-// ones too.
+// Each gives the rule's answer on each of its subjects in the open
+// formula, clear ones too.
 func (j *Judge) Each(r *Rule, visit func(facts.Subject, finding.Answer)) {
 	r.names.Subject.Each(j.formula(), func(x facts.Subject) { visit(x, j.Answer(r, x)) })
 }
 
-// Answer judges a rule on one subject.
+// Answer judges a rule on one subject, with open seasonings as usual
+// where a check takes them so.
 func (j *Judge) Answer(r *Rule, x facts.Subject) finding.Answer {
 	a, _ := j.answerOn(r, x, r.Limits)
+	if a == finding.Unsure {
+		switch j.asUsual(r, x) {
+		case figure.Yes:
+			return finding.Flagged
+		case figure.No:
+			return finding.Clear
+		}
+	}
 	return a
 }
 
-// Finding words a rule's answer on one subject, figures included; with the answer clear, only the
-// figures mean something.
+// Finding words a rule's answer on one subject, figures included;
+// with the answer clear, only the figures mean something.
 func (j *Judge) Finding(r *Rule, x facts.Subject) *finding.Finding {
 	a, doubt := j.answerOn(r, x, r.Limits)
-	if a == finding.Clear {
-		figures, _ := j.figures(r, x)
-		return &finding.Finding{
-			Rule:    r.ID,
-			Pack:    r.Pack,
-			Level:   r.Level,
-			Subject: SubjectName(x),
-			Place:   j.place(x),
-			Figures: figures,
-		}
+	switch {
+	case a == finding.Clear:
+		f := &finding.Finding{Rule: r.ID, Pack: r.Pack, Level: r.Level}
+		f.Subject, f.Place = SubjectName(x), j.place(x)
+		f.Figures, _ = j.figures(r, x)
+		return f
+	case a == finding.Unsure && j.asUsual(r, x) == figure.Yes:
+		return j.flaggedAsUsual(r, x)
 	}
 	return j.finding(r, x, a, doubt)
 }
 
-// To works out what an adjust block sets its lever to: a number, or a word such as a strain. A
-// model's figure stands for its middle. ok is false when a figure it reads is not known.
+// To works out what an adjust block sets its lever to: a number, or a
+// word such as a strain. A model's middle is used. ok is false when a
+// figure it reads is unknown.
 func (j *Judge) To(r *Rule, a *Adjust, x facts.Subject) (number float64, word string, ok bool) {
 	if a.To == nil {
 		return 0, "", false
@@ -55,9 +64,10 @@ func (j *Judge) To(r *Rule, a *Adjust, x facts.Subject) (number float64, word st
 	return v.Interval().Mid(), "", v.Interval().IsFinite()
 }
 
-// Excess tells by how much the rule's condition can hold on a subject, as a share of the figures
-// compared: above zero it is not clear, and the more the worse. It says whether a finding that
-// stays was made worse, and which of two misses is nearer.
+// Excess tells how far the rule's condition can hold on a subject, as a
+// share of the figures compared: above zero it is not clear, and more
+// is worse. It shows whether a remaining finding was made worse, and
+// which of two misses is nearer.
 func (j *Judge) Excess(r *Rule, x facts.Subject) float64 {
 	j.judge.Set(r.When, x, r.Limits)
 	return j.judge.Excess()

@@ -17,8 +17,9 @@ import (
 	"forebake/engine/spelling"
 )
 
-// readLimits reads the limits of a rule: numbers, and names of the kitchen's figures. Those have
-// the values of the default kitchen until the rule is judged in a house or a trial.
+// readLimits reads a rule's limits: numbers, and names of the kitchen's
+// figures. Names have the default kitchen's values until the rule is
+// judged in a house or a trial.
 func readLimits(r *reading.Reader, e hclsyntax.Expression) []expr.Limit {
 	var limits []expr.Limit
 	named := false
@@ -39,7 +40,8 @@ func readLimits(r *reading.Reader, e hclsyntax.Expression) []expr.Limit {
 	return limits
 }
 
-// kitchenFact finds the kitchen's figure that a limit names, or says what is wrong with the name.
+// kitchenFact finds the kitchen's figure that a limit names, or says
+// what is wrong with the name.
 func kitchenFact(limit, written string) (*facts.Fact, string) {
 	owner, name, _ := strings.Cut(written, ".")
 	f, ok := facts.Find(facts.OnKitchen, name)
@@ -68,11 +70,12 @@ func kitchenFact(limit, written string) (*facts.Fact, string) {
 	return f, ""
 }
 
-// kitchenSheet is a sheet for the figures of a kitchen alone.
+// kitchenSheet is a sheet for a kitchen's figures alone.
 func kitchenSheet(k *kitchen.Kitchen) *facts.Sheet { return facts.NewSheet(&formula.Formula{}, k) }
 
-// limitsIn gives the limits that are figures of the kitchen their values in a sheet's kitchen. It
-// is called once a house or a trial, so that judging reads plain numbers.
+// limitsIn gives limits that are kitchen figures their values in
+// a sheet's kitchen: once a house or a trial, so that judging
+// reads numbers.
 func limitsIn(limits []expr.Limit, s *facts.Sheet) []expr.Limit {
 	out, copied := limits, false
 	for i, l := range limits {
@@ -89,4 +92,20 @@ func limitsIn(limits []expr.Limit, s *facts.Sheet) []expr.Limit {
 		}
 	}
 	return out
+}
+
+// looser reports whether a change of a limit may make the rule less
+// strict, and whether that is certain. It is not certain for a limit
+// only in the message: a false figure there misleads.
+func (rule *Rule) looser(limit int, from figure.Interval, to float64) (loose, sure bool) {
+	if from.Lo == to && from.Hi == to {
+		return false, true
+	}
+	switch rule.When.Direction(limit) {
+	case expr.Up:
+		return to < from.Hi, true
+	case expr.Down:
+		return to > from.Lo, true
+	}
+	return true, false
 }

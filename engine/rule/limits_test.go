@@ -14,7 +14,8 @@ import (
 func TestLimits(t *testing.T) {
 	one := func(id, limits, when, say, why string) string {
 		return fmt.Sprintf(
-			"rule %q {\n  on     = \"dough\"\n  level  = \"note\"\n  limits = { %s }\n  when   = %q\n  say    = %q\n  why    = %q\n  source = \"s\"\n}\n",
+			"rule %q {\n  on     = \"dough\"\n  level  = \"note\"\n  limits = { %s }\n"+
+				"  when   = %q\n  say    = %q\n  why    = %q\n  source = \"s\"\n}\n",
 			id,
 			limits,
 			when,
@@ -45,12 +46,24 @@ func TestLimits(t *testing.T) {
 	}{
 		{"rules", MaxRules, rules, "501 rules; 500 is the most"},
 		{"limits", MaxLimits, limits, "17 limits in one rule; 16 is the most"},
-		{"bytes of a condition", expr.MaxBytes, func(n int) string { return when("dough.mass_g > 0" + strings.Repeat(" ", n-16)) }, "longer than 4096"},
-		{"brackets", expr.MaxDepth, func(n int) string { return when(strings.Repeat("(", n) + "dough.mass_g > 0" + strings.Repeat(")", n)) }, "more than 64 deep"},
-		{"items of a list", expr.MaxListItems, func(n int) string { return when("dough.mass_g in [" + strings.Repeat("1, ", n-1) + "1]") }, "1 to 64 items"},
-		{"bytes of say", MaxTextBytes, func(n int) string { return one("r", "", "dough.mass_g > 0", strings.Repeat("s", n), "w") }, "say is 4097 bytes long; 4096 is the most"},
-		{"bytes of why", MaxTextBytes, func(n int) string { return one("r", "", "dough.mass_g > 0", "s", strings.Repeat("w", n)) }, "why is 4097 bytes long; 4096 is the most"},
-		{"figures", MaxFigures, func(n int) string { return one("r", "", "dough.mass_g > 0", strings.Repeat("{dough.mass_g}", n), "w") }, "say holds more than 32 figures"},
+		{"bytes of a condition", expr.MaxBytes, func(n int) string {
+			return when("dough.mass_g > 0" + strings.Repeat(" ", n-16))
+		}, "longer than 4096"},
+		{"brackets", expr.MaxDepth, func(n int) string {
+			return when(strings.Repeat("(", n) + "dough.mass_g > 0" + strings.Repeat(")", n))
+		}, "more than 64 deep"},
+		{"items of a list", expr.MaxListItems, func(n int) string {
+			return when("dough.mass_g in [" + strings.Repeat("1, ", n-1) + "1]")
+		}, "1 to 64 items"},
+		{"bytes of say", MaxTextBytes, func(n int) string {
+			return one("r", "", "dough.mass_g > 0", strings.Repeat("s", n), "w")
+		}, "say is 4097 bytes long; 4096 is the most"},
+		{"bytes of why", MaxTextBytes, func(n int) string {
+			return one("r", "", "dough.mass_g > 0", "s", strings.Repeat("w", n))
+		}, "why is 4097 bytes long; 4096 is the most"},
+		{"figures", MaxFigures, func(n int) string {
+			return one("r", "", "dough.mass_g > 0", strings.Repeat("{dough.mass_g}", n), "w")
+		}, "say holds more than 32 figures"},
 		{"figures of a pack", expr.MaxDeclared, func(n int) string {
 			var b strings.Builder
 			for i := range n {
@@ -59,14 +72,16 @@ func TestLimits(t *testing.T) {
 			return b.String()
 		}, "more than 100 figures are declared"},
 		{"bytes of means", expr.MaxMeansBytes, func(n int) string {
-			return strings.Replace(block("fig", "dough", "dough.mass_g", ""), `"m"`, `"`+strings.Repeat("m", n)+`"`, 1)
+			return strings.Replace(block("fig", "dough", "dough.mass_g", ""), `"m"`,
+				`"`+strings.Repeat("m", n)+`"`, 1)
 		}, "means is 257 bytes long; 256 is the most"},
 		{"cases", trial.MaxCases, func(n int) string {
 			var cases []string
 			for i := range n {
 				cases = append(cases, fmt.Sprintf("\"%d g\" = \"clear\"", i+1))
 			}
-			return "trial \"t\" {\n  rule = \"r\"\n  cases = { " + strings.Join(cases, ", ") + " }\n  formula \"t\" {\n    dough \"d\" { ingredients = { \"salt\" = \"$case\" } }\n  }\n}\n"
+			return "trial \"t\" {\n  rule = \"r\"\n  cases = { " + strings.Join(cases, ", ") +
+				" }\n  formula \"t\" {\n    dough \"d\" { ingredients = { \"salt\" = \"$case\" } }\n  }\n}\n"
 		}, "65 cases in one trial; 64 is the most"},
 		{"bytes of a pack", MaxPackBytes, func(n int) string {
 			text := rules(1)
@@ -88,8 +103,8 @@ func TestLimits(t *testing.T) {
 			}
 		}
 	}
-	// The nodes of a condition are the parser's to count: one more node than the last length that
-	// reads is refused.
+	// The nodes of a condition are the parser's to count: one more node
+	// than the last length that reads is refused.
 	read := func(terms int) source.Problems {
 		_, problems := readPack(
 			"p",

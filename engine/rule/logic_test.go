@@ -10,8 +10,8 @@ import (
 	"forebake/engine/source"
 )
 
-// Answers in three values. In this formula has_salt is open, the flour is 450 to 550 g, and the
-// sugar is a point.
+// Answers in three values. In this formula has_salt is open, the flour
+// is 450 to 550 g, and the sugar is a point.
 const threeValued = `formula "t" {
   dough "d" { ingredients = { "bread flour" = "450 g to 550 g", "sugar" = "100 g", "salt" = "?", "water" = "?" } }
 }
@@ -39,7 +39,11 @@ func TestThreeValues(t *testing.T) {
 	all := []figure.Truth{figure.No, figure.Open, figure.Yes}
 	rank := map[figure.Truth]int{figure.No: 0, figure.Open: 1, figure.Yes: 2}
 	for _, a := range all {
-		want := map[figure.Truth]figure.Truth{figure.Yes: figure.No, figure.No: figure.Yes, figure.Open: figure.Open}[a]
+		want := map[figure.Truth]figure.Truth{
+			figure.Yes:  figure.No,
+			figure.No:   figure.Yes,
+			figure.Open: figure.Open,
+		}[a]
 		if got := judge("not " + written[a]); got != want {
 			t.Errorf("not %s: %d", written[a], got)
 		}
@@ -55,8 +59,19 @@ func TestThreeValues(t *testing.T) {
 			case a == b:
 				equal = figure.Yes
 			}
-			unequal := map[figure.Truth]figure.Truth{figure.Yes: figure.No, figure.No: figure.Yes, figure.Open: figure.Open}[equal]
-			for form, want := range map[string]figure.Truth{"%s and %s": and, "%s && %s": and, "%s or %s": or, "%s || %s": or, "%s == %s": equal, "%s != %s": unequal} {
+			unequal := map[figure.Truth]figure.Truth{
+				figure.Yes:  figure.No,
+				figure.No:   figure.Yes,
+				figure.Open: figure.Open,
+			}[equal]
+			for form, want := range map[string]figure.Truth{
+				"%s and %s": and,
+				"%s && %s":  and,
+				"%s or %s":  or,
+				"%s || %s":  or,
+				"%s == %s":  equal,
+				"%s != %s":  unequal,
+			} {
 				text := fmt.Sprintf(form, written[a], written[b])
 				if got := judge(text); got != want {
 					t.Errorf("%s: %d, not %d", text, got, want)
@@ -79,21 +94,44 @@ func TestThreeValues(t *testing.T) {
 	}
 	for text, want := range map[string]figure.Truth{
 		// 450 to 550 against points and itself.
-		"dough.flour_g > 449": figure.Yes, "dough.flour_g > 450": figure.Open, "dough.flour_g >= 450": figure.Yes, "dough.flour_g > 500": figure.Open, "dough.flour_g > 550": figure.No, "dough.flour_g >= 550": figure.Open,
-		"dough.flour_g < 450": figure.No, "dough.flour_g <= 450": figure.Open, "dough.flour_g <= 550": figure.Yes, "dough.flour_g < 550": figure.Open, "dough.flour_g < 551": figure.Yes,
-		"dough.flour_g == 500": figure.Open, "dough.flour_g == 551": figure.No, "dough.flour_g != 551": figure.Yes, "dough.flour_g != 500": figure.Open,
-		"dough.flour_g in [100, 449]": figure.No, "dough.flour_g in [100, 500]": figure.Open, "500 in [100, 500]": figure.Yes,
+		"dough.flour_g > 449": figure.Yes, "dough.flour_g > 450": figure.Open,
+		"dough.flour_g >= 450": figure.Yes, "dough.flour_g > 500": figure.Open,
+		"dough.flour_g > 550": figure.No, "dough.flour_g >= 550": figure.Open,
+		"dough.flour_g < 450": figure.No, "dough.flour_g <= 450": figure.Open,
+		"dough.flour_g <= 550": figure.Yes, "dough.flour_g < 550": figure.Open,
+		"dough.flour_g < 551":  figure.Yes,
+		"dough.flour_g == 500": figure.Open, "dough.flour_g == 551": figure.No,
+		"dough.flour_g != 551": figure.Yes, "dough.flour_g != 500": figure.Open,
+		"dough.flour_g in [100, 449]": figure.No, "dough.flour_g in [100, 500]": figure.Open,
+		"500 in [100, 500]":         figure.Yes,
 		"dough.flour_g > limit.x_g": figure.Open, "limit.x_g in [500]": figure.Yes,
-		// One figure stands for one value, but an interval does not know that it meets itself.
-		"dough.flour_g - dough.flour_g == 0": figure.Open, "dough.flour_g - dough.flour_g <= 100": figure.Yes, "dough.flour_g * 2 > 899": figure.Yes, "dough.flour_g / 2 < 276": figure.Yes, "-dough.flour_g < -449": figure.Yes,
-		"min(dough.flour_g, 10) == 10": figure.Yes, "max(dough.flour_g, 600) == 600": figure.Yes, "max(dough.flour_g, 500) >= 500": figure.Yes, "abs(dough.flour_g - 1000) >= 450": figure.Yes,
-		"round(dough.flour_g / 1000) == 1": figure.Open, "round(dough.flour_g / 1000) <= 1": figure.Yes,
-		// Not given at all, and open: known only asks whether it is given.
-		"known(dough.ph)": figure.No, "dough.ph > 4.6": figure.Open, "known(dough.ph) and dough.ph > 4.6": figure.No, "dough.ph > 4.6 or true": figure.Yes, "known(dough.salt_g)": figure.Yes,
-		"dough.salt_g >= 0": figure.Yes, "dough.salt_g > 0": figure.Open, "dough.salt_g < 0": figure.No, "dough.ph == dough.ph": figure.Open, "1 / dough.salt_g > 0": figure.Open,
-		"dough.family == 'any enriched dough'": figure.Yes, "dough.family in ['a', 'b']": figure.No, "'wheat' in dough.allergens": figure.Yes, "'fish' in dough.allergens": figure.No,
-		"(dough.has_salt ? 'a' : 'a') == 'a'": figure.Yes, "(dough.has_salt ? 'a' : 'b') == 'a'": figure.Open, "(dough.has_salt ? 1 : 3) > 0": figure.Yes, "(dough.has_salt ? 1 : 3) > 2": figure.Open, "(dough.has_salt ? 1 : 3) == 2": figure.Open,
-		"kitchen.room_c == 22 and formula.pieces > 3": figure.Open, "kitchen.room_c != 22 and formula.pieces > 3": figure.No,
+		// One figure stands for one value, but an interval does not
+		// know that it meets itself.
+		"dough.flour_g - dough.flour_g == 0":   figure.Open,
+		"dough.flour_g - dough.flour_g <= 100": figure.Yes, "dough.flour_g * 2 > 899": figure.Yes,
+		"dough.flour_g / 2 < 276": figure.Yes, "-dough.flour_g < -449": figure.Yes,
+		"min(dough.flour_g, 10) == 10": figure.Yes, "max(dough.flour_g, 600) == 600": figure.Yes,
+		"max(dough.flour_g, 500) >= 500":   figure.Yes,
+		"abs(dough.flour_g - 1000) >= 450": figure.Yes,
+		"round(dough.flour_g / 1000) == 1": figure.Open,
+		"round(dough.flour_g / 1000) <= 1": figure.Yes,
+		// Not given at all, and open: known only asks whether it
+		// is given.
+		"known(dough.ph)": figure.No, "dough.ph > 4.6": figure.Open,
+		"known(dough.ph) and dough.ph > 4.6": figure.No, "dough.ph > 4.6 or true": figure.Yes,
+		"known(dough.salt_g)": figure.Yes,
+		"dough.salt_g >= 0":   figure.Yes, "dough.salt_g > 0": figure.Open,
+		"dough.salt_g < 0": figure.No, "dough.ph == dough.ph": figure.Open,
+		"1 / dough.salt_g > 0":                 figure.Open,
+		"dough.family == 'any enriched dough'": figure.Yes, "dough.family in ['a', 'b']": figure.No,
+		"'wheat' in dough.allergens": figure.Yes, "'fish' in dough.allergens": figure.No,
+		"(dough.has_salt ? 'a' : 'a') == 'a'":         figure.Yes,
+		"(dough.has_salt ? 'a' : 'b') == 'a'":         figure.Open,
+		"(dough.has_salt ? 1 : 3) > 0":                figure.Yes,
+		"(dough.has_salt ? 1 : 3) > 2":                figure.Open,
+		"(dough.has_salt ? 1 : 3) == 2":               figure.Open,
+		"kitchen.room_c == 22 and formula.pieces > 3": figure.Open,
+		"kitchen.room_c != 22 and formula.pieces > 3": figure.No,
 	} {
 		if got := judge(text); got != want {
 			t.Errorf("%s: %d, not %d", text, got, want)
@@ -111,14 +149,17 @@ func TestUnsureNamesWhatSettles(t *testing.T) {
 		needs      []string
 	}{
 		{"dough.salt_g > 10", `needs the amount of \"salt\" (line 2)`, []string{"salt"}},
-		{"dough.flour_g > 500 and dough.sugar_g > 1", `flagged at 550 g, clear at 450 g, from \"bread flour\" at line 2`, []string{"dough.flour_g"}},
+		{"dough.flour_g > 500 and dough.sugar_g > 1",
+			`flagged at 550 g, clear at 450 g, from \"bread flour\" at line 2`,
+			[]string{"dough.flour_g"}},
 		{"dough.ph > 4.6", `needs ph of \"d\"`, []string{"dough.ph"}},
 		{"dough.ph > 4.6 and dough.flour_g > 900", ``, nil},
 		{"dough.has_salt and dough.ph < 4", `needs`, []string{"dough.has_salt", "dough.ph"}},
 		{"formula.pieces > 3", `needs makes = \"24 pieces\"`, []string{"formula.pieces"}},
 	} {
 		f, problems := readText(
-			"rule \"r\" {\n  on = \"dough\"\n  level = \"note\"\n  when = \"" + test.when + "\"\n  say = \"s\"\n  why = \"w\"\n  source = \"s\"\n}\n",
+			"rule \"r\" {\n  on = \"dough\"\n  level = \"note\"\n  when = \"" + test.when +
+				"\"\n  say = \"s\"\n  why = \"w\"\n  source = \"s\"\n}\n",
 		)
 		if len(problems) > 0 {
 			t.Fatal(f.Name, problems)

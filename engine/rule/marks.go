@@ -12,9 +12,10 @@ import (
 	"forebake/engine/source"
 )
 
-// markedPlace gives the line that a condition on a part is about, and the temperature that a step
-// there is to reach, "" for none. A condition on a formula has no line, nor has one that begins with
-// a figure that marks none.
+// markedPlace gives the line that a part's condition is about, and the
+// temperature that a step there must reach, "" for none. A condition
+// on a formula, or one that begins with a figure that marks no line,
+// has none.
 func markedPlace(when *expr.Expr, x facts.Subject) (at source.Place, heats string) {
 	if x.Part == nil {
 		return source.Place{}, ""
@@ -37,7 +38,7 @@ func markedPlace(when *expr.Expr, x facts.Subject) (at source.Place, heats strin
 	return x.Part.Place, ""
 }
 
-// heat gives the temperature that a step is to reach, or else runs at; "" where none is written.
+// heat gives a step's target temperature, else its own; "" for none.
 func heat(s *formula.Step) string {
 	for _, g := range []formula.Given{s.To, s.At} {
 		if g.Set && !math.IsInf(g.Hi, 0) {
@@ -47,8 +48,9 @@ func heat(s *formula.Step) string {
 	return ""
 }
 
-// brief prints a short line. The words of a list in it are kept apart, so that the lines of several
-// formulas can be put together: finding.ListHere stands for them.
+// brief prints a short line. The words of its list are kept
+// apart: finding.ListHere stands for them, so that formulas'
+// lines can be joined.
 func (j *Judge) brief(m *Message, x facts.Subject) (line string, list []string) {
 	for _, p := range m.pieces {
 		if p.expr == nil || p.expr.Type() != facts.List {

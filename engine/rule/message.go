@@ -15,9 +15,9 @@ import (
 	"forebake/engine/source"
 )
 
-// Message is a text with figures in it: "Salt is {dough.salt_pct} of the flour." A clause in
-// brackets, "[, about {x}]", is left out where a figure of it is unknown; "[{x}|too much]" has
-// other words for that case.
+// Message is a text with figures in it: "Salt is {dough.salt_pct} of the
+// flour." A clause in brackets, "[, about {x}]", is left out where a figure
+// of it is unknown; "[{x}|too much]" has other words for that case.
 type Message struct {
 	pieces []piece
 }
@@ -43,8 +43,8 @@ const (
 // clauseMarks are the signs of a clause.
 var clauseMarks = map[rune]clauseMark{'[': clauseBegins, '|': clauseElse, ']': clauseEnds}
 
-// clauseEnd gives where the clause that begins at a bracket ends; ok is false where the bracket is
-// plain text, since it holds no figure or does not end.
+// clauseEnd finds the end of a clause that begins at a bracket; ok is false
+// for a plain bracket, which holds no figure or does not end.
 func clauseEnd(runes []rune, from int) (end int, ok bool) {
 	depth, figures := 0, 0
 	for i := from; i < len(runes); i++ {
@@ -61,8 +61,8 @@ func clauseEnd(runes []rune, from int) (end int, ok bool) {
 	return 0, false
 }
 
-// message reads and checks a text with {figures}. A figure is a fact, a limit or an expression.
-// Facts and limits are printed with their unit.
+// message reads and checks a text with {figures}: facts, limits or
+// expressions. Facts and limits print with their unit.
 func message(r *reading.Reader, e hclsyntax.Expression, n *expr.Names, what string) *Message {
 	text, offsets, ok := source.DecodeString(r.File, e)
 	if !ok {
@@ -143,8 +143,9 @@ func (m *Message) add(p piece) {
 	}
 }
 
-// unit is the unit of an expression that is one fact or limit, or a choice between some of one
-// unit. A computed figure has none, nor has one whose unit follows it in the text.
+// unit is the unit of an expression that is one fact or limit, or a choice
+// between some of one unit. A computed figure has none, nor has one whose
+// unit follows in the text.
 func unit(x *expr.Expr, limits []expr.Limit, follows string) string {
 	out := ""
 	for k, i := range x.Choices() {
@@ -166,8 +167,9 @@ func unit(x *expr.Expr, limits []expr.Limit, follows string) string {
 	return out
 }
 
-// sentences writes a message. A clause or a sentence with a figure that is unknown is left out, but
-// for the first sentence: that one says what is wrong, and words for the figure stand in it.
+// sentences writes a message. A clause or sentence with an unknown figure
+// is left out, except for the first sentence: it says what is wrong, with
+// words for the figure.
 type sentences struct {
 	strings.Builder
 	from    int // where the sentence at hand begins
@@ -175,7 +177,7 @@ type sentences struct {
 	clause  clause
 }
 
-// clause is a clause of a message as it is written.
+// clause is a clause of a message as written.
 type clause struct {
 	inside  bool
 	from    int  // where it begins
@@ -183,7 +185,7 @@ type clause struct {
 	skip    bool // the words at hand are those of the other case
 }
 
-// mark begins a clause, goes over to its other words, or ends it.
+// mark begins a clause, switches to its other words, or ends it.
 func (s *sentences) mark(m clauseMark) {
 	c := &s.clause
 	switch m {
@@ -202,15 +204,15 @@ func (s *sentences) mark(m clauseMark) {
 	}
 }
 
-// cut takes out what stands from a place on.
+// cut removes the text from a place on.
 func (s *sentences) cut(from int) {
 	kept := s.String()[:min(from, s.Len())]
 	s.Reset()
 	s.WriteString(kept)
 }
 
-// text adds words of the message, in which sentences may end. A small letter goes on with the
-// sentence: S. aureus.
+// text adds words of the message, in which sentences may end. A small
+// letter continues the sentence: S. aureus.
 func (s *sentences) text(words string) {
 	for at := 0; ; {
 		end := strings.Index(words[at:], ". ")
@@ -228,7 +230,7 @@ func (s *sentences) text(words string) {
 	}
 }
 
-// end ends the sentence at hand, and takes it out where it holds an unknown figure.
+// end ends the sentence, and drops it if a figure in it is unknown.
 func (s *sentences) end() {
 	if s.unknown && s.from > 0 {
 		s.cut(s.from)
@@ -242,7 +244,7 @@ var nameless = map[string]string{
 	"g": "some weight", "%": "some share",
 }
 
-// figure adds a figure as it is shown; one that is unknown is noted, and has words in its place.
+// figure adds a figure as shown; words replace an unknown one.
 func (s *sentences) figure(shown, unit string) {
 	if shown != noFigure {
 		s.WriteString(shown)
@@ -260,8 +262,8 @@ func (s *sentences) figure(shown, unit string) {
 	s.WriteString(words)
 }
 
-// say prints a message on a subject. With doubt, its modelled figures are printed from end to end:
-// one end is what it says, and the middle alone would not show it.
+// say prints a message on a subject. With doubt, modelled figures print
+// from end to end: the middle alone would not show the doubtful end.
 func (j *Judge) say(m *Message, subject facts.Subject, limits []expr.Limit, doubt bool) string {
 	if len(m.pieces) == 1 && m.pieces[0].expr == nil {
 		return m.pieces[0].text // the same for every formula: one copy serves them all

@@ -7,7 +7,8 @@ import (
 	"forebake/engine/figure"
 )
 
-// A model's figure is printed no finer than its error lets it be, and long times in hours.
+// A model's figure is printed no finer than its error lets it be, and
+// long times in hours.
 func TestModelledFiguresAreRounded(t *testing.T) {
 	for _, test := range []struct {
 		unit        string

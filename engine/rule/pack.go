@@ -1,9 +1,9 @@
-// Package rule reads rule packs, judges formulas by them, explains the answers and runs the trials
-// in them. It lays the settings and waivers of a house over the rules.
+// Package rule reads rule packs, judges formulas by them, explains the
+// answers and runs trials. It applies a house's settings and waivers.
 //
-// Package engine loads the packs and hands it formulas. Package expr checks the expressions, so a
-// pack that reads without a problem cannot fail while judging, whatever the formula. Nothing here
-// writes or prints.
+// Package engine loads the packs and hands it formulas. Package expr
+// checks the expressions, so a pack that reads without a problem cannot
+// fail while judging. Nothing here writes or prints.
 package rule
 
 import (
@@ -65,25 +65,29 @@ type Rule struct {
 	NoteText string     // as written
 	Risk     *expr.Expr // where it holds for certain, a stop is a risk; nil for none
 	RiskText string     // as written
-	// Careful makes a stop that only the model's careful end reaches a risk: by the middle the rule
-	// is clear, and nothing that its figures stand on is unwritten.
+	// Careful makes a stop that only the model's careful end reaches
+	// a risk: by the middle it is clear, and its figures' inputs are
+	// all written.
 	Careful bool
 	Once    bool // told once a formula, with the other subjects named
 	Doubt   bool // unsure counts as flagged
-	// Middle takes the middle of a model for an answer within its own error: clear where that lies
-	// in the usual range, unsure where only an end does.
+	// Middle takes the model's middle for an answer within its error:
+	// clear where that is in the usual range, unsure where only an
+	// end is.
 	Middle   bool
 	middleAt source.Place // of the word
-	Safety   bool         // of a food-safety pack: every report shows what a house loosens or waives
-	Was      []string     // old names that keep working
-	Adjust   []Adjust
+	// of a food-safety pack: reports show what a house loosens
+	// or waives
+	Safety bool
+	Was    []string // old names that keep working
+	Adjust []Adjust
 
 	LevelBy *source.Place // the house line that set the level; nil when it is the rule's own
 	Because string        // why the house changed it; often none
 	names   expr.Names
 }
 
-// Adjust is a lever that mends what a rule flags.
+// Adjust is a lever that mends a finding.
 type Adjust struct {
 	Lever  string
 	To     *expr.Expr // nil: the smallest change is searched for
@@ -103,8 +107,9 @@ type Caution struct {
 	When   *expr.Expr
 	Say    *Message
 	Detail *Message // what differs from formula to formula; nil when there is nothing
-	Short  *Message // one line: the thing, a colon, its danger and the one thing to do; nil for none
-	With   string   // another caution whose short line says this one too, where both are shown
+	// a line: the thing, a colon, its danger, what to do; nil for none
+	Short  *Message
+	With   string // another caution whose short line says this one too, where both are shown
 	Source string
 
 	names expr.Names
@@ -128,7 +133,8 @@ type Options struct {
 // Blocks are the types of block that a rule file holds.
 var Blocks = []string{"figure", "rule", "caution", "trial"}
 
-// Draft is a pack that is parsed and not read: its rules may read figures that other packs declare.
+// Draft is a pack that is parsed but not read: its rules may read
+// figures of other packs.
 type Draft struct {
 	pack  *Pack
 	files []draftFile
@@ -153,8 +159,8 @@ func Open(name string, files []*source.File, o Options) *Draft {
 	return d
 }
 
-// Figures checks the figures that packs declare. Read of each pack tells their problems. A pack
-// that could not be opened is nil.
+// Figures checks the figures that packs declare. Read of each pack
+// tells their problems. A pack that failed to open is nil.
 func Figures(drafts []*Draft) *expr.Figures {
 	figures := &expr.Figures{}
 	for _, d := range drafts {
@@ -175,7 +181,7 @@ func Figures(drafts []*Draft) *expr.Figures {
 	return figures
 }
 
-// Read reads a parsed pack. figures are those of all packs of the house.
+// Read reads a parsed pack. figures are those of all the house's packs.
 func (d *Draft) Read(figures *expr.Figures) (*Pack, source.Problems) {
 	p := d.pack
 	p.figures = figures
@@ -196,8 +202,7 @@ func (d *Draft) Read(figures *expr.Figures) (*Pack, source.Problems) {
 		if p.Safety && (r.Note != nil || r.Once) {
 			all = append(all, source.Problem{Place: r.Place, Text: fmt.Sprintf(
 				"rule %q is of food safety, which note and once would soften; take them out",
-				r.ID,
-			)})
+				r.ID)})
 		}
 		if r.Safety && r.Middle {
 			all = append(all, source.Problem{Place: r.middleAt, Text: "doubt = \"middle\" is for " +
@@ -242,8 +247,8 @@ func (p *Pack) readBody(r *reading.Reader, body *hclsyntax.Body, figures *expr.F
 	}
 }
 
-// parse parses a file of a pack. A check needs no trials, and they are most of a shipped pack's
-// text: their stretches are found and left unparsed.
+// parse parses a file of a pack. A check needs no trials, which are
+// most of a shipped pack: they are found and left unparsed.
 func parse(f *source.File, o Options) ([]*hclsyntax.Body, source.Problems) {
 	f.Limit = MaxPackBytes
 	blocks, sure := []source.Block(nil), false
@@ -274,7 +279,7 @@ func parse(f *source.File, o Options) ([]*hclsyntax.Body, source.Problems) {
 	return bodies, all
 }
 
-// newer reports whether version a is later than b; versions are numbers with dots.
+// newer reports whether version a is later than b: numbers with dots.
 func newer(a, b string) bool {
 	as, bs := strings.Split(a, "."), strings.Split(b, ".")
 	for i := 0; i < max(len(as), len(bs)); i++ {
@@ -364,7 +369,7 @@ func (p *Pack) checkName(r *reading.Reader, rule *Rule) {
 	}
 }
 
-// readPlain reads the settings of a rule that hold no condition and no figures.
+// readPlain reads a rule's settings without conditions and figures.
 func (rule *Rule) readPlain(r *reading.Reader, attr hclsyntax.Attributes) {
 	if a := attr["level"]; a != nil {
 		if word, at, ok := r.Text(a.Expr, "level"); ok {
@@ -432,7 +437,7 @@ func shortText(r *reading.Reader, e hclsyntax.Expression, what string) string {
 	return text
 }
 
-// textFault says what is wrong with a text that is printed; "" for nothing.
+// textFault says what is wrong with a printed text; "" for nothing.
 func textFault(what, text string) string {
 	switch needed := missing[what]; {
 	case needed != "" && strings.TrimSpace(text) == "":

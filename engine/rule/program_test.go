@@ -17,15 +17,18 @@ import (
 	"forebake/engine/source"
 )
 
-// pool is what a generated condition may read: few names, so that they meet each other.
+// pool is what a generated condition may read: few names, so that they
+// meet each other.
 type pool struct {
 	numbers, yesNos, texts, lists []string
 	words                         []string // that texts are compared with
 }
 
-// drawPool draws a subject for a rule and the figures that its condition may read.
+// drawPool draws a subject for a rule and the figures that its
+// condition may read.
 func drawPool(t *rapid.T) (on string, limits []expr.Limit, p *pool) {
-	on = rapid.SampledFrom(append(append([]string{"formula", "part", "step", "ingredient"}, formula.KindNames...), formula.VerbNames(nil)...)).
+	on = rapid.SampledFrom(append(append([]string{"formula", "part", "step", "ingredient"},
+		formula.KindNames...), formula.VerbNames(nil)...)).
 		Draw(t, "on")
 	kind := subjectNamed(on).On
 	p = &pool{
@@ -225,7 +228,8 @@ func (g grammar) yesNo(depth int) string {
 	return "(" + g.yesNo(depth-1) + ") " + g.pick("==", "!=") + " (" + g.yesNo(depth-1) + ")"
 }
 
-// parseCondition reads the text of a condition as the reader of a pack does.
+// parseCondition reads the text of a condition as the reader of a
+// pack does.
 func parseCondition(
 	on, text string,
 	limits []expr.Limit,
@@ -251,14 +255,16 @@ func subjectNamed(word string) *expr.Subject {
 	return s
 }
 
-// subjectsFor lists the subjects of a formula that a rule on the word looks at.
+// subjectsFor lists the subjects of a formula that a rule on the word
+// looks at.
 func subjectsFor(f *formula.Formula, on string) (out []facts.Subject) {
 	subjectNamed(on).Each(f, func(x facts.Subject) { out = append(out, x) })
 	return out
 }
 
-// Two judges give one answer wherever every figure is a point, and at every point that is sampled
-// within ranges. Where a divisor is zero the tree may only answer what holds whatever the quotient.
+// Two judges give one answer wherever every figure is a point, and at
+// every point that is sampled within ranges. Where a divisor is zero
+// the tree may only answer what holds whatever the quotient.
 func TestJudgesAgree(t *testing.T) {
 	definite := map[figure.Truth]int{}
 	second := &machine.Judge{}
@@ -296,11 +302,12 @@ func TestJudgesAgree(t *testing.T) {
 	}
 }
 
-// mayRefuse tells whether a well-typed condition may be refused: for its size, or for what is
-// reckoned in it.
+// mayRefuse tells whether a well-typed condition may be refused: for
+// its size, or for what is reckoned in it.
 func mayRefuse(problems source.Problems) bool {
 	for _, p := range problems {
-		for _, allowed := range []string{"more than 256 parts", "too many figures", "longer than", "division by zero", "nests brackets"} {
+		for _, allowed := range []string{"more than 256 parts", "too many figures", "longer than",
+			"division by zero", "nests brackets"} {
 			if strings.Contains(p.Text, allowed) {
 				return true
 			}
@@ -314,18 +321,19 @@ func TestDivisionByZeroIsUnsure(t *testing.T) {
 	s := fixedFormulas()[0]
 	j.Open(s)
 	for text, want := range map[string]figure.Truth{
-		"1 / (dough.flour_g - dough.flour_g) > 2":                         figure.Open,
-		"1 / (dough.flour_g - dough.flour_g) > 2 or true":                 figure.Yes,
-		"true or 1 / (dough.flour_g - dough.flour_g) > 2":                 figure.Yes,
-		"1 / (dough.flour_g - dough.flour_g) > 2 and dough.flour_g < 0":   figure.No,
-		"0 / (dough.flour_g - dough.flour_g) == 0":                        figure.Open,
-		"(dough.flour_g - dough.flour_g) / (dough.salt_g * 0) <= 1":       figure.Open,
-		"0 * (1 / (dough.flour_g - dough.flour_g)) == 0":                  figure.Yes,
-		"min(1 / (dough.flour_g - dough.flour_g), 1) <= 1":                figure.Yes,
-		"round(1 / (dough.flour_g - dough.flour_g)) in [1, 2]":            figure.Open,
-		"(1 / (dough.flour_g - dough.flour_g) > 1 ? 2 : 3) > 1":           figure.Yes,
-		"(1 / (dough.flour_g - dough.flour_g) > 1 ? 'a' : 'b') == 'a'":    figure.Open,
-		"(1 / (dough.flour_g - dough.flour_g) > 1 ? 'a' : 'b') == 'c'":    figure.Open, // a choice of texts is not followed into its sides
+		"1 / (dough.flour_g - dough.flour_g) > 2":                       figure.Open,
+		"1 / (dough.flour_g - dough.flour_g) > 2 or true":               figure.Yes,
+		"true or 1 / (dough.flour_g - dough.flour_g) > 2":               figure.Yes,
+		"1 / (dough.flour_g - dough.flour_g) > 2 and dough.flour_g < 0": figure.No,
+		"0 / (dough.flour_g - dough.flour_g) == 0":                      figure.Open,
+		"(dough.flour_g - dough.flour_g) / (dough.salt_g * 0) <= 1":     figure.Open,
+		"0 * (1 / (dough.flour_g - dough.flour_g)) == 0":                figure.Yes,
+		"min(1 / (dough.flour_g - dough.flour_g), 1) <= 1":              figure.Yes,
+		"round(1 / (dough.flour_g - dough.flour_g)) in [1, 2]":          figure.Open,
+		"(1 / (dough.flour_g - dough.flour_g) > 1 ? 2 : 3) > 1":         figure.Yes,
+		"(1 / (dough.flour_g - dough.flour_g) > 1 ? 'a' : 'b') == 'a'":  figure.Open,
+		// a choice of texts is not followed into its sides
+		"(1 / (dough.flour_g - dough.flour_g) > 1 ? 'a' : 'b') == 'c'":    figure.Open,
 		"abs(1 / (dough.flour_g - dough.flour_g)) >= 0":                   figure.Yes,
 		"-(1 / (dough.flour_g - dough.flour_g)) == dough.flour_g":         figure.Open,
 		"not (1 / (dough.flour_g - dough.flour_g) > 2)":                   figure.Open,
@@ -349,8 +357,11 @@ func TestDivisionByZeroIsUnsure(t *testing.T) {
 	}
 }
 
-// A condition of the length that shipped rules have, on figures that are there.
-const benchCondition = "dough.sugar_pct >= limit.sugar_pct && dough.has_leaven && (dough.yeast_pct < 0.6 * dough.salt_pct || dough.family == 'challah') && dough.hydration_pct > dough.family_hydration_min_pct - 2"
+// A condition of the length that shipped rules have, on figures that
+// are there.
+const benchCondition = "dough.sugar_pct >= limit.sugar_pct && dough.has_leaven && " +
+	"(dough.yeast_pct < 0.6 * dough.salt_pct || dough.family == 'challah') && " +
+	"dough.hydration_pct > dough.family_hydration_min_pct - 2"
 
 func benchJudge(b *testing.B) (*Judge, *expr.Expr, *expr.Names, facts.Subject, []expr.Limit) {
 	s := sheetOf(b, `formula "t" {
@@ -369,8 +380,9 @@ func benchJudge(b *testing.B) (*Judge, *expr.Expr, *expr.Names, facts.Subject, [
 	return j, x, n, subject, limits
 }
 
-// BenchmarkTree is the judge in use; BenchmarkProgram the second judge at one point, the filling of
-// its figures included. Compare them within one run.
+// BenchmarkTree is the judge in use; BenchmarkProgram the second judge
+// at one point, the filling of its figures included. Compare them
+// within one run.
 func BenchmarkTree(b *testing.B) {
 	j, x, _, subject, limits := benchJudge(b)
 	b.ReportAllocs()

@@ -26,11 +26,14 @@ func near(a, b, slack float64) bool {
 	return a == b || math.Abs(a-b) <= slack*max(1, math.Abs(a), math.Abs(b))
 }
 
-// followed tells whether a figure comes from following a part through its steps, or from the shape
-// it is given. Those take the middle of a range of weights, which is far inside their own error, so
-// their ends are not held to the last digit; what rules make of them is.
+// followed tells whether a figure comes from following a part through
+// its steps, or from the shape it is given. Those take the middle of a
+// range of weights, which is far inside their own error, so their ends
+// are not held to the last digit; what rules make of them is.
 func followed(f *facts.Fact) bool {
-	for _, word := range []string{"transient conduction", "heat balance", "thickness)", "cardinal temperatures", "factor method", "diffusivity fitted", "modelled core and surface", "Channaiah"} {
+	for _, word := range []string{"transient conduction", "heat balance", "thickness)",
+		"cardinal temperatures", "factor method", "diffusivity fitted", "modelled core and surface",
+		"Channaiah"} {
 		if strings.Contains(f.Source, word) {
 			return true
 		}
@@ -58,7 +61,8 @@ func (f valueOn) String() string {
 	return fmt.Sprintf("%v to %v", f.Lo, f.Hi)
 }
 
-// same tells whether two figures are one but for the rounding of floating point.
+// same tells whether two figures are one but for the rounding of
+// floating point.
 func (f valueOn) same(g valueOn) bool {
 	by := slack
 	if followed(f.fact) {
@@ -73,7 +77,8 @@ func (f valueOn) same(g valueOn) bool {
 		(math.IsNaN(f.Mid) || near(f.Mid, g.Mid, by))
 }
 
-// answersOf gives every answer of the shipped rules that is not clear, by rule and subject.
+// answersOf gives every answer of the shipped rules that is not clear,
+// by rule and subject.
 func answersOf(s *facts.Sheet) map[string]finding.Answer {
 	out := map[string]finding.Answer{}
 	j := NewJudge()
@@ -121,8 +126,8 @@ func sameAnswers(t *rapid.T, a, b map[string]finding.Answer, texts ...string) {
 	}
 }
 
-// A figure of a formula with ranges holds the figure of the same formula with a point taken from
-// each range.
+// A figure of a formula with ranges holds the figure of the same
+// formula with a point taken from each range.
 func TestIntervalsHoldTheirPoints(t *testing.T) {
 	ranged, held := 0, 0
 	rapid.Check(t, func(t *rapid.T) {
@@ -174,8 +179,9 @@ func TestIntervalsHoldTheirPoints(t *testing.T) {
 	}
 }
 
-// Knowing less never makes a rule say clear: an answer that is flagged or unsure stays one of the
-// two when an amount becomes "?" or a range around itself, and when a time becomes a range.
+// Knowing less never makes a rule say clear: an answer that is flagged
+// or unsure stays one of the two when an amount becomes "?" or a range
+// around itself, and when a time becomes a range.
 func TestKnowingLessNeverClears(t *testing.T) {
 	found := map[finding.Answer]int{}
 	rapid.Check(t, func(t *rapid.T) {
@@ -225,8 +231,8 @@ func TestKnowingLessNeverClears(t *testing.T) {
 	}
 }
 
-// ladders are rules that say one thing at several levels, or of figures that are sure and not sure:
-// where less is known another rung speaks.
+// ladders are rules that say one thing at several levels, or of figures
+// that are sure and not sure: where less is known another rung speaks.
 var ladders = [][]string{
 	{"live-dough-stop", "live-dough-risk", "live-dough-note"},
 	{"core-unsafe", "core-unproven-risk", "core-unproven-note"},
@@ -235,7 +241,8 @@ var ladders = [][]string{
 	{"toxin-not-baked-out", "b-cereus-grown", "growth-budget", "warm-time", "live-dough-stop"},
 }
 
-// onLadder reports whether another rung of an answer's ladder still speaks of the same subject.
+// onLadder reports whether another rung of an answer's ladder still
+// speaks of the same subject.
 func onLadder(key string, answers map[string]finding.Answer) bool {
 	rule, subject, _ := strings.Cut(key, " on ")
 	for _, ladder := range ladders {
@@ -252,7 +259,8 @@ func onLadder(key string, answers map[string]finding.Answer) bool {
 	return false
 }
 
-// scaleFree are the figures that do not change when all weights grow alike.
+// scaleFree are the figures that do not change when all weights
+// grow alike.
 func scaleFree(f *facts.Fact) bool {
 	switch f.Name {
 	case "weighing_error_pct",
@@ -298,7 +306,8 @@ func TestScaleChangesNoPercentage(t *testing.T) {
 	}
 }
 
-// compareWhole holds all figures and answers of two ways of writing one formula against each other.
+// compareWhole holds all figures and answers of two ways of writing one
+// formula against each other.
 func compareWhole(t *rapid.T, before, after string) {
 	t.Helper()
 	a, b := sheetOf(t, before), sheetOf(t, after)
@@ -394,7 +403,8 @@ func saneFinding(t fataler, f *finding.Finding) {
 	}
 }
 
-// judgeAll judges a pack on a formula, its cautions too, and fails on an answer that is not sane.
+// judgeAll judges a pack on a formula, its cautions too, and fails on
+// an answer that is not sane.
 func judgeAll(t fataler, p *Pack, s *facts.Sheet) {
 	t.Helper()
 	j := NewJudge()
@@ -407,8 +417,8 @@ func judgeAll(t fataler, p *Pack, s *facts.Sheet) {
 		for _, f := range list {
 			saneFinding(t, f)
 		}
-		// The same rule with the other word on doubt finds the same, for the same reasons: only the
-		// answer has another name.
+		// The same rule with the other word on doubt finds the same,
+		// for the same reasons: only the answer has another name.
 		other := *r
 		other.Doubt = !r.Doubt
 		if r.Once { // a folded finding has no like in doubt
@@ -453,8 +463,8 @@ func judgeAll(t fataler, p *Pack, s *facts.Sheet) {
 	}
 }
 
-// What the reader accepts, the judge never fails on: generated rules with generated messages, and
-// the shipped ones, on generated formulas.
+// What the reader accepts, the judge never fails on: generated rules
+// with generated messages, and the shipped ones, on generated formulas.
 func TestAcceptedRulesNeverFail(t *testing.T) {
 	judged := 0
 	rapid.Check(t, func(t *rapid.T) {
@@ -509,7 +519,8 @@ func TestAcceptedRulesNeverFail(t *testing.T) {
 	}
 }
 
-// A figure that the ends of an interval are printed with must be readable again.
+// A figure that the ends of an interval are printed with must be
+// readable again.
 func TestFiguresPrintAsQuantities(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		for key, f := range figuresOf(t, sheetOf(t, drawSketch(t, shape{}).text())) {

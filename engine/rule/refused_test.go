@@ -9,11 +9,12 @@ import (
 	"forebake/engine/source"
 )
 
-// readWhen reads a pack of one rule on doughs whose condition is written as given: a quoted text or
-// a heredoc.
+// readWhen reads a pack of one rule on doughs whose condition is
+// written as given: a quoted text or a heredoc.
 func readWhen(when string) (*source.File, source.Problems) {
 	return readText(
-		"rule \"r\" {\n  on = \"dough\"\n  level = \"note\"\n  limits = { sugar_pct = 20, salt_pct = 2 }\n  when = " + when +
+		"rule \"r\" {\n  on = \"dough\"\n  level = \"note\"\n" +
+			"  limits = { sugar_pct = 20, salt_pct = 2 }\n  when = " + when +
 			"\n  say = \"s\"\n  why = \"w\"\n  source = \"s\"\n}\n",
 	)
 }
@@ -26,7 +27,8 @@ func readText(text string) (*source.File, source.Problems) {
 
 func marked(p source.Problem) string { return string(p.Place.File.Text[p.Place.Start:p.Place.End]) }
 
-// checkPlaces fails on a problem that stands outside the file or splits a character.
+// checkPlaces fails on a problem that stands outside the file or splits
+// a character.
 func checkPlaces(t fataler, f *source.File, problems source.Problems) {
 	t.Helper()
 	for _, p := range problems {
@@ -48,7 +50,8 @@ func checkPlaces(t fataler, f *source.File, problems source.Problems) {
 	}
 }
 
-// Everything that the language leaves out is refused, each at its own place.
+// Everything that the language leaves out is refused, each at its
+// own place.
 func TestRefused(t *testing.T) {
 	for _, test := range []struct{ when, marked, says string }{
 		{`reduce([1, 2], #acc + #) > 1`, `reduce`, "reduce"},
@@ -152,8 +155,9 @@ func TestRefused(t *testing.T) {
 	}
 }
 
-// Programs that run without end, or kill the process, under the expression library's own limits.
-// All are refused while they are read, at a place inside the condition.
+// Programs that run without end, or kill the process, under the
+// expression library's own limits. All are refused while they are read,
+// at a place inside the condition.
 func TestHostileConditions(t *testing.T) {
 	doubled := "let a0 = [1, 1]"
 	for i := range 28 {
@@ -178,11 +182,17 @@ func TestHostileConditions(t *testing.T) {
 		doubled + `; len(flatten(a28)) > 1`,
 		`1..1000000000 == 1`, `9 ** 9 ** 9 > 1`,
 		`map(1..1000, map(1..1000, #)) == 1`,
-		strings.Repeat("(", 490<<10), strings.Repeat("[", 370<<10), strings.Repeat("!", 610<<10), strings.Repeat("len(", 200<<10),
-		strings.Repeat("(", 4000), strings.Repeat("[", 4000), strings.Repeat("!", 4000), strings.Repeat("-", 4000), strings.Repeat("not ", 1000) + "true",
-		strings.Repeat("len(", 1000), strings.Repeat("{", 4000), strings.Repeat("a.", 2000) + "a", strings.Repeat("true ? ", 600), strings.Repeat("a?.", 1000), strings.Repeat("a|", 2000),
-		"true" + strings.Repeat(" || true", 500), strings.Repeat("true ? true : ", 280) + "true", strings.Repeat("'", 4000), strings.Repeat("# ", 2000), strings.Repeat("/*", 2000),
-		strings.Repeat("if true {", 400), strings.Repeat("let a = ", 500), strings.Repeat("abs(", 63) + "1" + strings.Repeat(")", 63) + " > 1" + strings.Repeat(" or true", 200),
+		strings.Repeat("(", 490<<10), strings.Repeat("[", 370<<10), strings.Repeat("!", 610<<10),
+		strings.Repeat("len(", 200<<10),
+		strings.Repeat("(", 4000), strings.Repeat("[", 4000), strings.Repeat("!", 4000),
+		strings.Repeat("-", 4000), strings.Repeat("not ", 1000) + "true",
+		strings.Repeat("len(", 1000), strings.Repeat("{", 4000), strings.Repeat("a.", 2000) + "a",
+		strings.Repeat("true ? ", 600), strings.Repeat("a?.", 1000), strings.Repeat("a|", 2000),
+		"true" + strings.Repeat(" || true", 500), strings.Repeat("true ? true : ", 280) + "true",
+		strings.Repeat("'", 4000), strings.Repeat("# ", 2000), strings.Repeat("/*", 2000),
+		strings.Repeat("if true {", 400), strings.Repeat("let a = ", 500),
+		strings.Repeat("abs(", 63) + "1" + strings.Repeat(")", 63) + " > 1" +
+			strings.Repeat(" or true", 200),
 		"dough.sugar_pct in [" + strings.Repeat("1, ", 65) + "1]",
 	} {
 		f, problems := readWhen(`"` + when + `"`)
@@ -209,8 +219,8 @@ func TestHostileConditions(t *testing.T) {
 	}
 }
 
-// A misspelt name is marked by itself, whatever escapes, marks and line ends stand before it, in
-// every way of writing a text.
+// A misspelt name is marked by itself, whatever escapes, marks and line
+// ends stand before it, in every way of writing a text.
 func TestMisspeltNamesAreMarkedExactly(t *testing.T) {
 	misspelt := []struct{ clause, marked, says string }{
 		{"dough.sugr_pct > 1", "sugr_pct", "dough.sugar_pct"},
@@ -235,11 +245,13 @@ func TestMisspeltNamesAreMarkedExactly(t *testing.T) {
 		for _, b := range before {
 			for _, e := range []string{"\n", "\r\n"} {
 				for name, when := range map[string]string{
-					"quoted":         `"` + b.quoted + m.clause + `"`,
-					"heredoc":        "<<EOT\n" + b.plain + m.clause + "\nEOT",
-					"heredoc, after": "<<EOT\n  dough.salt_pct > 1 and\n" + b.plain + m.clause + "\n  and dough.salt_pct > 2\nEOT",
-					"flush":          "<<-EOT\n    dough.salt_pct > 1 and\n      " + b.plain + m.clause + "\n\n    and dough.salt_pct > 2\n  EOT",
-					"flush, tabs":    "<<-EOT\n\t\t" + b.plain + m.clause + "\n\tEOT",
+					"quoted":  `"` + b.quoted + m.clause + `"`,
+					"heredoc": "<<EOT\n" + b.plain + m.clause + "\nEOT",
+					"heredoc, after": "<<EOT\n  dough.salt_pct > 1 and\n" + b.plain + m.clause +
+						"\n  and dough.salt_pct > 2\nEOT",
+					"flush": "<<-EOT\n    dough.salt_pct > 1 and\n      " + b.plain +
+						m.clause + "\n\n    and dough.salt_pct > 2\n  EOT",
+					"flush, tabs": "<<-EOT\n\t\t" + b.plain + m.clause + "\n\tEOT",
 				} {
 					when = strings.ReplaceAll(when, "\n", e)
 					f, problems := readWhen(when)
@@ -260,8 +272,14 @@ func TestMisspeltNamesAreMarkedExactly(t *testing.T) {
 	for _, m := range misspelt {
 		for _, b := range before {
 			for _, text := range []string{
-				"rule \"r\" {\n  on = \"dough\"\n  level = \"note\"\n  limits = { sugar_pct = 20 }\n  when = \"true\"\n  say = \"it \\\" is é {dough.sugar_pct}: {" + b.quoted + m.clause + "}, so\"\n  why = \"w\"\n  source = \"s\"\n}\n",
-				"rule \"r\" {\n  on = \"dough\"\n  level = \"note\"\n  limits = { sugar_pct = 20 }\n  when = \"true\"\n  say = \"s\"\n  why = \"w\"\n  source = \"s\"\n  adjust \"sugar\" { to = \"" + b.quoted + m.clause + " ? 1 : 2\" }\n}\n",
+				"rule \"r\" {\n  on = \"dough\"\n  level = \"note\"\n" +
+					"  limits = { sugar_pct = 20 }\n  when = \"true\"\n" +
+					"  say = \"it \\\" is é {dough.sugar_pct}: {" + b.quoted + m.clause +
+					"}, so\"\n  why = \"w\"\n  source = \"s\"\n}\n",
+				"rule \"r\" {\n  on = \"dough\"\n  level = \"note\"\n" +
+					"  limits = { sugar_pct = 20 }\n  when = \"true\"\n  say = \"s\"\n" +
+					"  why = \"w\"\n  source = \"s\"\n  adjust \"sugar\" { to = \"" + b.quoted +
+					m.clause + " ? 1 : 2\" }\n}\n",
 			} {
 				if strings.Contains(b.quoted, "{x}") &&
 					strings.Contains(text, "{dough.sugar_pct}: {") {
@@ -281,7 +299,9 @@ func TestMisspeltNamesAreMarkedExactly(t *testing.T) {
 func TestRuleFaults(t *testing.T) {
 	block := func(change, to string) string {
 		return strings.Replace(
-			"rule \"a-rule\" {\n  on = \"dough\"\n  level = \"note\"\n  limits = { salt_pct = 2 }\n  when = \"dough.salt_pct > limit.salt_pct\"\n  say = \"it is {dough.salt_pct}\"\n  why = \"w\"\n  source = \"s\"\n}\n",
+			"rule \"a-rule\" {\n  on = \"dough\"\n  level = \"note\"\n"+
+				"  limits = { salt_pct = 2 }\n  when = \"dough.salt_pct > limit.salt_pct\"\n"+
+				"  say = \"it is {dough.salt_pct}\"\n  why = \"w\"\n  source = \"s\"\n}\n",
 			change,
 			to,
 			1,
@@ -293,7 +313,8 @@ func TestRuleFaults(t *testing.T) {
 	for _, test := range []struct{ change, to, marked, says string }{
 		{`"a-rule"`, `"A rule"`, `"A rule"`, "small letters"},
 		{`"a-rule"`, `"a--rule"`, `"a--rule"`, "small letters"},
-		{`"a-rule"`, `"` + strings.Repeat("a", 65) + `"`, `"` + strings.Repeat("a", 65) + `"`, "small letters"},
+		{`"a-rule"`, `"` + strings.Repeat("a", 65) + `"`, `"` + strings.Repeat("a", 65) + `"`,
+			"small letters"},
 		{`"a-rule"`, ``, `rule`, "name"},
 		{`"a-rule"`, `" "`, `" "`, "name"},
 		{`"dough"`, `"doug"`, `doug`, "dough"},
@@ -312,8 +333,10 @@ func TestRuleFaults(t *testing.T) {
 		{`{dough.salt_pct}`, `${dough.salt_pct}`, `"it is ${dough.salt_pct}"`, "plain text"},
 		{`source = "s"`, `source = "s"` + "\n  doubt = \"maybe\"", `maybe`, "flag"},
 		{`source = "s"`, `source = "s"` + "\n  levle = \"note\"", `levle`, "level"},
-		{`source = "s"`, `source = "s"` + "\n  adjust \"suger\" { to = \"1\" }", `"suger"`, "sugar"},
-		{`source = "s"`, `source = "s"` + "\n  adjust \"sugar\" { within = [3, 1] }", `[3, 1]`, "lowest"},
+		{`source = "s"`, `source = "s"` + "\n  adjust \"suger\" { to = \"1\" }",
+			`"suger"`, "sugar"},
+		{`source = "s"`, `source = "s"` + "\n  adjust \"sugar\" { within = [3, 1] }", `[3, 1]`,
+			"lowest"},
 		{`source = "s"`, `source = "s"` + "\n  adjust \"sugar\" { within = [1] }", `[1]`, "lowest"},
 		{`source = "s"`, ``, `"a-rule"`, "no source"},
 		{`why = "w"`, ``, `"a-rule"`, "no why"},

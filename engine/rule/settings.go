@@ -13,7 +13,7 @@ import (
 	"forebake/engine/source"
 )
 
-// Set is the rules in force: all packs of a house, with its settings.
+// Set is the rules in force: a house's packs, with its settings.
 type Set struct {
 	Packs    []*Pack
 	Rules    []*Rule // sorted by name
@@ -24,7 +24,7 @@ type Set struct {
 	Waivers  []*Waiver          // in file order
 }
 
-// joined is a set while the settings of the house are applied.
+// joined is a set while the house's settings are applied.
 type joined struct {
 	*Set
 	byName   map[string]*Rule
@@ -33,10 +33,10 @@ type joined struct {
 	problems source.Problems
 }
 
-// Join joins packs and applies the house: its kitchen to the limits that are figures of the
-// kitchen, its set blocks and its waivers. It records a problem where two packs have a rule of one
-// name. leftOut gives the shipped pack that holds a rule and that the house leaves out, "" for
-// none.
+// Join joins packs and applies the house: its kitchen to limits that
+// are kitchen figures, its set blocks and its waivers. Two packs with a
+// rule of one name are a problem. leftOut gives the shipped pack that
+// holds a rule and that the house leaves out, "" for none.
 func Join(packs []*Pack, h *house.House, leftOut func(rule string) string) (*Set, source.Problems) {
 	s := &joined{Set: &Set{Packs: packs}, byName: map[string]*Rule{}, old: map[string]*Rule{}}
 	for _, p := range packs {
@@ -94,8 +94,8 @@ func (s *joined) fault(at source.Place, format string, args ...any) {
 	s.problems = append(s.problems, source.Problem{Place: at, Text: fmt.Sprintf(format, args...)})
 }
 
-// find finds a rule in force by the name that a house file uses; nil for none. A former name gives
-// a notice.
+// find finds a rule in force by its name in a house file; nil for none.
+// A former name gives a notice.
 func (s *joined) find(name string, at source.Place) *Rule {
 	if r := s.byName[name]; r != nil {
 		return r
@@ -154,8 +154,8 @@ func (s *joined) set(set house.Set) {
 	s.byName[r.ID] = &changed
 }
 
-// loosen records a setting that makes a food-safety rule less strict: every report shows it. A
-// setting without a reason is a problem.
+// loosen records a setting that makes a food-safety rule less strict:
+// every report shows it. One without a reason is a problem.
 func (s *joined) loosen(r *Rule, set house.Set, at source.Place, what, from, to string, sure bool) {
 	if !r.Safety {
 		return
@@ -178,8 +178,8 @@ func (s *joined) loosen(r *Rule, set house.Set, at source.Place, what, from, to 
 	})
 }
 
-// waive finds the rule of a waiver. The rule may be of a shipped pack that the house leaves out:
-// such a waiver does nothing and is no mistake.
+// waive finds the rule of a waiver. A rule of a shipped pack that the
+// house leaves out is no mistake: the waiver does nothing.
 func (s *joined) waive(w house.Waiver, leftOut func(rule string) string) {
 	r := s.find(w.Rule, w.Place)
 	switch {
@@ -210,7 +210,7 @@ func (s *joined) caution(name string) *Caution {
 	return nil
 }
 
-// Find finds a rule by its name or an old one.
+// Find finds a rule by its name or a former one.
 func (s *Set) Find(name string) (*Rule, bool) {
 	for _, r := range s.Rules {
 		if r.ID == name || slices.Contains(r.Was, name) {

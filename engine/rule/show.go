@@ -11,7 +11,7 @@ import (
 	"forebake/engine/quantity"
 )
 
-// SubjectName names a subject as a report prints it: dough "knots", sugar in dough "knots".
+// SubjectName names a subject: dough "knots", sugar in dough "knots".
 func SubjectName(x facts.Subject) string {
 	switch x.On {
 	case facts.OnPart:
@@ -55,16 +55,16 @@ func label(f *facts.Fact) string {
 	return plain(f.Name)
 }
 
-// plain turns a name into words: its unit is printed with the figure.
+// plain turns a name into words, without its unit.
 func plain(name string) string {
 	stem, _ := figure.SplitUnit(name)
 	return strings.ReplaceAll(stem, "_", " ")
 }
 
-// noFigure is shown for a figure that nobody knows.
+// noFigure is shown for an unknown figure.
 const noFigure = "unknown"
 
-// Show prints the value of a fact with its unit. "about" stands before a modelled figure.
+// Show prints a fact's value with its unit, "about" if modelled.
 func Show(f *facts.Fact, v *facts.Value) string {
 	switch f.Type {
 	case facts.Text, facts.List:
@@ -105,8 +105,8 @@ func showInterval(iv figure.Interval, unit string) string {
 	return quantity.FormatInterval(iv, unit)
 }
 
-// longTime gives the unit that a modelled figure is printed in, and the factor that converts to
-// it. Two hours or more, in minutes, are printed as hours.
+// longTime gives the unit that a modelled figure is printed in, and the
+// factor to it. Minutes that make two hours or more print as hours.
 func longTime(mid float64, unit string) (by float64, shownIn string) {
 	if unit == "min" && mid >= 120 {
 		return 1.0 / 60, "h"
@@ -114,10 +114,10 @@ func longTime(mid float64, unit string) (by float64, shownIn string) {
 	return 1, unit
 }
 
-// roundToError rounds a modelled figure to the digits that its error leaves: to the power of ten
-// within half the width of the error. It keeps at least two digits. A temperature, whose zero is
-// arbitrary, is never rounded further than to a degree; a number without unit, such as a water
-// activity near 1, keeps one digit more.
+// roundToError rounds a modelled figure to the power of ten within half
+// the width of its error, keeping at least two digits. A temperature,
+// whose zero is arbitrary, is rounded to a degree at most; a number
+// without unit, such as a water activity near 1, keeps one digit more.
 func roundToError(x, width float64, unit string) float64 {
 	if unit == "times" || unit == "log" { // no rise or count is known closer
 		return math.Round(10*x) / 10
@@ -143,7 +143,7 @@ func roundToError(x, width float64, unit string) float64 {
 	return math.Round(x/step) * step
 }
 
-// ShowRange prints the ends of a modelled figure, rounded as its middle is.
+// ShowRange prints a modelled figure's ends, rounded as its middle is.
 func ShowRange(f *facts.Fact, v *facts.Value) string {
 	iv, unit := facts.Seen(figure.Interval{Lo: v.Lo, Hi: v.Hi}, f.Unit)
 	by, unit := longTime(v.Mid, unit)
@@ -163,8 +163,8 @@ func words(list []string) string {
 	return strings.Join(list, ", ")
 }
 
-// ShowValue prints a value with its unit, and in brackets the range that a model gives it; "-" where
-// it is not known.
+// ShowValue prints a value with its unit, and in brackets a model's
+// range; "-" where it is unknown.
 func ShowValue(v *facts.Value, unit string) string {
 	if v.Absent {
 		return "-"

@@ -44,8 +44,10 @@ func TestWhichWayALimitGoes(t *testing.T) {
 		{"dough.salt_pct > limit.x_pct and dough.has_salt", expr.Down},
 		{"dough.salt_pct > limit.x_pct or dough.sugar_pct > limit.x_pct + 1", expr.Down},
 		{"dough.salt_pct > limit.x_pct and dough.sugar_pct < limit.x_pct", expr.Untold},
-		{"dough.has_salt ? dough.salt_pct > limit.x_pct : dough.sugar_pct > limit.x_pct", expr.Down},
-		{"dough.has_salt ? dough.salt_pct > limit.x_pct : dough.sugar_pct < limit.x_pct", expr.Untold},
+		{"dough.has_salt ? dough.salt_pct > limit.x_pct : dough.sugar_pct > limit.x_pct",
+			expr.Down},
+		{"dough.has_salt ? dough.salt_pct > limit.x_pct : dough.sugar_pct < limit.x_pct",
+			expr.Untold},
 		{"dough.salt_pct > limit.x_pct ? dough.has_salt : dough.has_sugar", expr.Untold},
 		{"dough.salt_pct > 2", expr.Untouched},
 		{"dough.salt_pct > limit.y_pct", expr.Untouched},
@@ -65,8 +67,8 @@ func TestWhichWayALimitGoes(t *testing.T) {
 	}
 }
 
-// Whatever the figures are, ranges and holes among them: a condition that is said to go up never
-// holds less readily for a higher limit.
+// Whatever the figures are, ranges and holes among them: a condition
+// that is said to go up never holds less readily for a higher limit.
 func TestDirectionsHold(t *testing.T) {
 	told := map[expr.Direction]int{}
 	rapid.Check(t, func(t *rapid.T) {
@@ -93,7 +95,8 @@ func TestDirectionsHold(t *testing.T) {
 			d := x.Direction(i)
 			told[d]++
 			for _, subject := range subjectsFor(f, on) {
-				before, after := rank[j.holds(x, subject, limits)], rank[j.holds(x, subject, raised)]
+				before, after := rank[j.holds(x, subject, limits)], rank[j.holds(x,
+					subject, raised)]
 				if d == expr.Untouched && before != after || d == expr.Up && after < before ||
 					d == expr.Down && after > before {
 					t.Fatalf(
@@ -148,7 +151,8 @@ func TestLooser(t *testing.T) {
 			t.Errorf("limit %d to %v: %v %v", c.limit, c.to, loose, sure)
 		}
 	}
-	// Against a range, only what is stricter than all of it is not looser.
+	// Against a range, only what is stricter than all of it is
+	// not looser.
 	if loose, _ := r.looser(0, figure.Interval{Lo: 1, Hi: 3}, 1.5); !loose {
 		t.Error("within the range")
 	}

@@ -21,7 +21,8 @@ func TestShippedTrialsAreJudgedTwice(t *testing.T) {
 	}
 }
 
-// A rule that the expression library's checker refuses fails its trials, whatever the judge says.
+// A rule that the expression library's checker refuses fails its
+// trials, whatever the judge says.
 func TestRefusedByTheLibraryFailsItsTrial(t *testing.T) {
 	text := block("richness_pct", "dough", "dough.fat_pct + dough.egg_pct", "") + `rule "r" {
   on     = "dough"

@@ -11,7 +11,7 @@ import (
 	"forebake/engine/trial"
 )
 
-// Verdict is how one trial came out.
+// Verdict is the result of one trial.
 type Verdict struct {
 	Trial  *trial.Trial
 	Pack   string
@@ -21,7 +21,7 @@ type Verdict struct {
 	Passed bool
 }
 
-// TrialReport is how the trials of the packs came out, and what no trial tries.
+// TrialReport is the results of trials, and what no trial tries.
 type TrialReport struct {
 	Verdicts  []Verdict
 	Points    int // at which the two judges were compared
@@ -33,7 +33,7 @@ type TrialReport struct {
 	Unknown   []*trial.Trial // trials of a rule or caution that no pack has
 }
 
-// trialRun runs trials with one judge, and with the second one beside it.
+// trialRun runs trials with both judges.
 type trialRun struct {
 	judge    *Judge
 	second   machine.Judge
@@ -41,10 +41,10 @@ type trialRun struct {
 	cautions map[string]*Caution
 }
 
-// RunTrials runs the trials of all packs, and judges each a second time with the program that the
-// expression library compiles: a difference between the two fails the trial. A limit counts as
-// tried when a step of it each way changes a trial's answer: a tenth of the limit, or 1 where it
-// is 0.
+// RunTrials runs the trials of all packs, and judges each again with
+// the compiled program of the expression library: a difference fails
+// the trial. A limit counts as tried when a step of it each way changes
+// a trial's answer: a tenth of the limit, or 1 where it is 0.
 func RunTrials(packs []*Pack) TrialReport {
 	rep := TrialReport{}
 	run := trialRun{judge: NewJudge(), rules: map[string]*Rule{}, cautions: map[string]*Caution{}}
@@ -100,7 +100,7 @@ func RunTrials(packs []*Pack) TrialReport {
 	return rep
 }
 
-// verdict runs one trial; ok is false where no pack has its rule or caution.
+// verdict runs one trial; ok is false where no pack has what it tries.
 func (run *trialRun) verdict(t *trial.Trial) (v Verdict, ok bool) {
 	v.Trial = t
 	r, c := run.rules[t.Rule], run.cautions[t.Caution]
@@ -132,7 +132,8 @@ func (run *trialRun) verdict(t *trial.Trial) (v Verdict, ok bool) {
 	return v, true
 }
 
-// differ judges the open trial a second time and tells the first difference; "" for none.
+// differ judges the open trial a second time and tells the first
+// difference; "" for none.
 func (run *trialRun) differ(t *trial.Trial, when *expr.Expr, n *expr.Names,
 	limits []expr.Limit) (out string) {
 	n.Subject.Each(t.Formula, func(x facts.Subject) {
@@ -148,14 +149,14 @@ func (run *trialRun) differ(t *trial.Trial, when *expr.Expr, n *expr.Names,
 
 func (j *Judge) open(t *trial.Trial) { j.Open(facts.NewSheet(t.Formula, t.Kitchen)) }
 
-// outcome is a rule's answer on a trial, and the level where it is flagged.
+// outcome is a rule's answer on a trial, with the level if flagged.
 type outcome struct {
 	answer finding.Answer
 	level  finding.Level
 }
 
-// answer is a rule's answer on a trial: flagged where any subject is flagged, at the highest level
-// of those; else unsure where any is unsure.
+// answer is a rule's answer on a trial: flagged where any subject is,
+// at their highest level; else unsure where any is.
 func (j *Judge) answer(r *Rule, t *trial.Trial, limits []expr.Limit) outcome {
 	j.open(t)
 	with := *r
@@ -164,7 +165,7 @@ func (j *Judge) answer(r *Rule, t *trial.Trial, limits []expr.Limit) outcome {
 	r.names.Subject.Each(t.Formula, func(x facts.Subject) {
 		switch h, _ := j.answerOn(r, x, limits); {
 		case h == finding.Flagged:
-			out.answer, out.level = finding.Flagged, min(out.level, j.level(&with, x))
+			out.answer, out.level = finding.Flagged, min(out.level, j.Level(&with, x))
 		case h == finding.Unsure && out.answer == finding.Clear:
 			out.answer = finding.Unsure
 		}
@@ -172,7 +173,7 @@ func (j *Judge) answer(r *Rule, t *trial.Trial, limits []expr.Limit) outcome {
 	return out
 }
 
-// says gives the messages of a rule on the subjects of the open trial where it is flagged.
+// says gives a rule's messages on the open trial's flagged subjects.
 func (j *Judge) says(r *Rule, t *trial.Trial, limits []expr.Limit) (out []string) {
 	r.names.Subject.Each(t.Formula, func(x facts.Subject) {
 		if a, doubt := j.answerOn(r, x, limits); a == finding.Flagged {
@@ -182,8 +183,9 @@ func (j *Judge) says(r *Rule, t *trial.Trial, limits []expr.Limit) (out []string
 	return out
 }
 
-// turns reports whether a step of a limit in one direction changes the answer of one of the
-// trials. A limit that is a figure of the kitchen is stepped from its value in the trial's kitchen.
+// turns reports whether a step of a limit in one direction changes a
+// trial's answer. A limit that is a kitchen figure is stepped from its
+// value in the trial's kitchen.
 func (j *Judge) turns(r *Rule, trials []*trial.Trial, limit int, sign float64) bool {
 	for _, t := range trials {
 		limits := limitsIn(r.Limits, kitchenSheet(t.Kitchen))

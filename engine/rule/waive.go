@@ -11,25 +11,25 @@ import (
 	"forebake/engine/spelling"
 )
 
-// Waiver is a house's waiver, with the rule that it is for.
+// Waiver is a house's waiver, with its rule.
 type Waiver struct {
 	house.Waiver
 	ID      string // the rule's present name
 	InForce bool   // the rule's pack is in force
 }
 
-// OwnPack is the pack of the findings about the house file itself.
+// OwnPack is the pack of findings about the house file itself.
 const OwnPack = "house"
 
-// ownFindings are the findings of that pack by name, each with its subject. No rule may have one
-// of these names.
+// ownFindings are that pack's findings by name, each with its subject.
+// No rule may have one of these names.
 var ownFindings = map[string]string{
 	"waiver-expired": "a waive block in the house file whose last day is past",
 	"waiver-undated": "a waive block in the house file whose date cannot be read",
 	"waiver-idle":    "a waive block in the house file that matches no finding",
 }
 
-// OwnFinding gives the subject of a finding about the house file; false for any other name.
+// OwnFinding gives the subject of a finding about the house file.
 func OwnFinding(name string) (string, bool) {
 	says, ok := ownFindings[name]
 	return says, ok
@@ -38,7 +38,7 @@ func OwnFinding(name string) (string, bool) {
 // dateForm is the form of a date.
 const dateForm = "2006-01-02"
 
-// Seen tells which formulas of one house a run has judged.
+// Seen tells which formulas of a house a run has judged.
 type Seen struct {
 	Today    time.Time
 	Formulas []string // names of the formulas judged
@@ -46,9 +46,9 @@ type Seen struct {
 	Broken   bool     // a file could not be judged: a missing formula may be in it
 }
 
-// Waive marks the findings that the house's waivers cover as waived, and gives findings about the
-// waivers themselves: expired, without a readable date, or matching no finding. A waived finding
-// keeps its text, level and figures.
+// Waive marks the findings that the house's waivers cover, and gives
+// findings about waivers that have expired, have no readable date, or
+// match nothing. A waived finding keeps its text, level and figures.
 func (s *Set) Waive(list []*finding.Finding, seen Seen) []*finding.Finding {
 	var own []*finding.Finding
 	for _, w := range s.Waivers {
@@ -75,7 +75,7 @@ func (s *Set) Waive(list []*finding.Finding, seen Seen) []*finding.Finding {
 	return own
 }
 
-// Waives reports whether the house waives a rule for a formula on that day.
+// Waives reports whether the house waives a rule for a formula today.
 func (s *Set) Waives(rule, formula string, today time.Time) bool {
 	for _, w := range s.Waivers {
 		if w.ID == rule && w.covers(formula) && w.fault(today) == nil {
@@ -88,8 +88,8 @@ func (s *Set) Waives(rule, formula string, today time.Time) bool {
 // covers reports whether a waiver is for a formula.
 func (w *Waiver) covers(formula string) bool { return w.Formula == "" || glob(w.Formula, formula) }
 
-// fault gives the finding on a waiver that does not hold today, nil for one that holds. Its date
-// is the last day on which it holds.
+// fault gives the finding on a waiver that does not hold today; nil for
+// one that holds. Its date is its last day.
 func (w *Waiver) fault(today time.Time) *finding.Finding {
 	if !w.HasUntil {
 		return nil
@@ -112,7 +112,8 @@ func (w *Waiver) fault(today time.Time) *finding.Finding {
 	return nil
 }
 
-// idle gives the note on a waiver that matched no finding, nil where its formulas were not checked.
+// idle gives the note on a waiver that matched no finding; nil where
+// its formulas were not checked.
 func (w *Waiver) idle(seen Seen) *finding.Finding {
 	const why = "A waiver that is needed no more hides the same fault when it comes back."
 	for _, name := range seen.Formulas {
@@ -143,8 +144,8 @@ func (w *Waiver) finding(
 	}
 }
 
-// glob reports whether a name matches a pattern: * matches any letters, ? one
-// letter. Letter case does not count.
+// glob reports whether a name matches a pattern, whatever its letter
+// case: * matches any letters, ? one letter.
 func glob(pattern, name string) bool {
 	p, n := []rune(strings.ToLower(pattern)), []rune(strings.ToLower(name))
 	star, from := -1, 0 // the last star, and where the name continues after it

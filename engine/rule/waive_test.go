@@ -17,16 +17,21 @@ func TestGlob(t *testing.T) {
 		pattern, name string
 		want          bool
 	}{
-		{"Cardamom*", "Cardamom knots", true}, {"Cardamom*", "Cardamom", true}, {"cardamom*", "CARDAMOM knots", true}, {"Cardamom", "Cardamom knots", false},
-		{"*knots", "Cardamom knots", true}, {"*knots", "Cardamom knots, second", false}, {"*", "anything", true}, {"*", "", true}, {"", "", true}, {"", "x", false},
-		{"C*m k*s", "Cardamom knots", true}, {"?ardamom knots", "Cardamom knots", true}, {"?", "", false}, {"Cr?me*", "Crème buns", true},
-		{"a*b*c", "aXbYbZc", true}, {"a*b*c", "aXbYbZ", false}, {"50/50*", "50/50 loaf", true}, {"[a]*", "[a] loaf", true}, {"[a]*", "a loaf", false},
+		{"Cardamom*", "Cardamom knots", true}, {"Cardamom*", "Cardamom", true},
+		{"cardamom*", "CARDAMOM knots", true}, {"Cardamom", "Cardamom knots", false},
+		{"*knots", "Cardamom knots", true}, {"*knots", "Cardamom knots, second", false},
+		{"*", "anything", true}, {"*", "", true}, {"", "", true}, {"", "x", false},
+		{"C*m k*s", "Cardamom knots", true}, {"?ardamom knots", "Cardamom knots", true},
+		{"?", "", false}, {"Cr?me*", "Crème buns", true},
+		{"a*b*c", "aXbYbZc", true}, {"a*b*c", "aXbYbZ", false}, {"50/50*", "50/50 loaf", true},
+		{"[a]*", "[a] loaf", true}, {"[a]*", "a loaf", false},
 	} {
 		if got := glob(c.pattern, c.name); got != c.want {
 			t.Errorf("%q on %q: %v", c.pattern, c.name, got)
 		}
 	}
-	// Where neither has a letter that path.Match reads another way, both agree.
+	// Where neither has a letter that path.Match reads another way,
+	// both agree.
 	rapid.Check(t, func(t *rapid.T) {
 		pattern, name := rapid.StringMatching(`[ab*?]{0,8}`).
 			Draw(t, "pattern"),
@@ -62,22 +67,30 @@ func dated(until string) *Set {
 	}
 }
 
-// The last day is inclusive, to its last second, in whatever zone the clock is; a date that cannot
-// be read never holds.
+// The last day is inclusive, to its last second, in whatever zone the
+// clock is; a date that cannot be read never holds.
 func TestLastDay(t *testing.T) {
 	for _, c := range []struct {
 		until string
 		today time.Time
 		own   string // the finding about the waiver; "" where it holds
 	}{
-		{"2027-03-31", day("2027-03-30"), ""}, {"2027-03-31", day("2027-03-31"), ""}, {"2027-03-31", day("2027-04-01"), "waiver-expired"},
-		{"2027-03-31", time.Date(2027, 3, 31, 23, 59, 59, 999, time.FixedZone("east", 14*3600)), ""},
-		{"2027-03-31", time.Date(2027, 4, 1, 0, 0, 0, 0, time.FixedZone("west", -11*3600)), "waiver-expired"},
+		{"2027-03-31", day("2027-03-30"), ""}, {"2027-03-31", day("2027-03-31"), ""},
+		{"2027-03-31", day("2027-04-01"), "waiver-expired"},
+		{"2027-03-31", time.Date(2027, 3, 31, 23, 59, 59, 999,
+			time.FixedZone("east", 14*3600)), ""},
+		{"2027-03-31", time.Date(2027, 4, 1, 0, 0, 0, 0, time.FixedZone("west", -11*3600)),
+			"waiver-expired"},
 		{"2028-02-29", day("2028-02-29"), ""}, {"2028-02-29", day("2028-03-01"), "waiver-expired"},
 		{"2027-12-31", day("2028-01-01"), "waiver-expired"}, {"9999-12-31", day("2027-01-01"), ""},
-		{"2027-02-29", day("2026-01-01"), "waiver-undated"}, {"2027-3-31", day("2026-01-01"), "waiver-undated"}, {"31.3.2027", day("2026-01-01"), "waiver-undated"},
-		{"2027-13-01", day("2026-01-01"), "waiver-undated"}, {"", day("2026-01-01"), "waiver-undated"}, {"2027-03-31 ", day("2026-01-01"), "waiver-undated"},
-		{"99999-01-01", day("2026-01-01"), "waiver-undated"}, {"forever", day("2026-01-01"), "waiver-undated"},
+		{"2027-02-29", day("2026-01-01"), "waiver-undated"},
+		{"2027-3-31", day("2026-01-01"), "waiver-undated"},
+		{"31.3.2027", day("2026-01-01"), "waiver-undated"},
+		{"2027-13-01", day("2026-01-01"), "waiver-undated"},
+		{"", day("2026-01-01"), "waiver-undated"},
+		{"2027-03-31 ", day("2026-01-01"), "waiver-undated"},
+		{"99999-01-01", day("2026-01-01"), "waiver-undated"},
+		{"forever", day("2026-01-01"), "waiver-undated"},
 	} {
 		f := &finding.Finding{Rule: "r", Answer: finding.Flagged, Level: finding.Stop}
 		own := dated(
@@ -103,7 +116,8 @@ func TestLastDay(t *testing.T) {
 	}
 }
 
-// A waiver that set nothing aside is told of where its rule ran, and nowhere else.
+// A waiver that set nothing aside is told of where its rule ran, and
+// nowhere else.
 func TestIdleWaiver(t *testing.T) {
 	for _, c := range []struct {
 		name    string
@@ -115,11 +129,16 @@ func TestIdleWaiver(t *testing.T) {
 	}{
 		{"it matched", "", true, Seen{Formulas: []string{"a", "b"}}, "b", ""},
 		{"it found nothing", "", true, Seen{Formulas: []string{"a"}}, "", "matches no finding"},
-		{"its formula was checked and gave nothing", "b*", true, Seen{Formulas: []string{"a", "bun"}}, "a", "matches no finding"},
-		{"its formula was not among the files named", "bun", true, Seen{Formulas: []string{"a"}}, "a", ""},
-		{"its formula is not in the folder", "bunn", true, Seen{Formulas: []string{"a", "buns"}, Folder: true}, "a", `nearest name is "buns"`},
-		{"a file could not be judged", "", true, Seen{Formulas: []string{"a"}, Folder: true, Broken: true}, "", ""},
-		{"its pack is not in force", "", false, Seen{Formulas: []string{"a"}, Folder: true}, "", ""},
+		{"its formula was checked and gave nothing", "b*", true,
+			Seen{Formulas: []string{"a", "bun"}}, "a", "matches no finding"},
+		{"its formula was not among the files named", "bun", true,
+			Seen{Formulas: []string{"a"}}, "a", ""},
+		{"its formula is not in the folder", "bunn", true,
+			Seen{Formulas: []string{"a", "buns"}, Folder: true}, "a", `nearest name is "buns"`},
+		{"a file could not be judged", "", true,
+			Seen{Formulas: []string{"a"}, Folder: true, Broken: true}, "", ""},
+		{"its pack is not in force", "", false,
+			Seen{Formulas: []string{"a"}, Folder: true}, "", ""},
 		{"nothing was checked", "", true, Seen{}, "", ""},
 	} {
 		s := &Set{
@@ -142,14 +161,15 @@ func TestIdleWaiver(t *testing.T) {
 		switch {
 		case c.idle == "" && len(own) > 0:
 			t.Errorf("%s: %s", c.name, own[0].Text)
-		case c.idle != "" && (len(own) != 1 || own[0].Rule != "waiver-idle" || own[0].Level != finding.Note || !strings.Contains(own[0].Text, c.idle)):
+		case c.idle != "" && (len(own) != 1 || own[0].Rule != "waiver-idle" ||
+			own[0].Level != finding.Note || !strings.Contains(own[0].Text, c.idle)):
 			t.Errorf("%s: %v", c.name, own)
 		}
 	}
 }
 
-// Of two waivers that cover a finding the first has the word, and neither is idle. An unsure answer
-// is set aside too.
+// Of two waivers that cover a finding the first has the word, and
+// neither is idle. An unsure answer is set aside too.
 func TestTwoWaivers(t *testing.T) {
 	s := &Set{Waivers: []*Waiver{
 		{Waiver: house.Waiver{Rule: "r", Because: "first", Formula: "a*"}, ID: "r", InForce: true},

@@ -15,7 +15,8 @@ import (
 
 var backlogFile = files.Kind{Name: "a backlog", Limit: backlog.MaxBytes}
 
-// ReadBacklog reads a list of findings that stood when the rules were taken on.
+// ReadBacklog reads a list of findings that stood when the rules were
+// taken on.
 func ReadBacklog(path string, texts files.Texts) (*backlog.List, source.Problems) {
 	text, err := texts.Read(path, backlogFile)
 	switch {
@@ -28,8 +29,8 @@ func ReadBacklog(path string, texts files.Texts) (*backlog.List, source.Problems
 	return backlog.Read(source.New(filepath.ToSlash(path), text))
 }
 
-// cover takes the findings that a backlog covers out of the result. A notice names each finding
-// that was cleared since.
+// cover removes a backlog's findings from the result. A notice names
+// each finding that was cleared since.
 func (r *Result) cover(list *backlog.List) {
 	names := make([]string, len(r.Formulas))
 	for i, f := range r.Formulas {
@@ -77,9 +78,9 @@ func (r *Result) cover(list *backlog.List) {
 	}
 }
 
-// NewBacklog is the list of what a run found, as a file; of a run with a backlog, what is left of
-// that one. skipped counts the findings of food safety, which no list takes. A list too long to be
-// read again is an error.
+// NewBacklog is the list of a run's findings, as a file; with a
+// backlog, what is left of it. skipped counts the food-safety findings,
+// which no list takes. A list too long to be read again is an error.
 func (r *Result) NewBacklog(today string) (text []byte, entries, skipped int, err error) {
 	var list *backlog.List
 	if r.backlog != nil {

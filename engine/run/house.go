@@ -18,8 +18,8 @@ import (
 	"forebake/engine/source"
 )
 
-// Houses loads house files, each with the packs that it names, and keeps them. It opens each of
-// their files once. It is safe for concurrent use.
+// Houses loads and caches house files, each with its packs. It opens
+// each of their files once. It is safe for concurrent use.
 type Houses struct {
 	Shipped fs.FS       // the packs in the program
 	Version string      // of the program; a pack may ask for at least one
@@ -54,8 +54,8 @@ var (
 	ruleFile  = files.Kind{Name: "a rule file", Limit: rule.MaxPackBytes}
 )
 
-// keep gives what was made under a name before, or makes it. Of several callers one makes it, and
-// the others wait.
+// keep gives or makes the value of a name. Of several callers one makes
+// it, and the others wait.
 func keep[T any](mutex *sync.Mutex, kept *map[string]func() T, name string, make func() T) T {
 	mutex.Lock()
 	if *kept == nil {
@@ -70,7 +70,7 @@ func keep[T any](mutex *sync.Mutex, kept *map[string]func() T, name string, make
 	return get()
 }
 
-// Load gives the house of a folder, with its rules.
+// Load gives a folder's house, with its rules.
 func (h *Houses) Load(dir string) (*Loaded, source.Problems) {
 	h.mutex.Lock()
 	path, seen := h.nearest[dir]
@@ -85,7 +85,8 @@ func (h *Houses) Load(dir string) (*Loaded, source.Problems) {
 	return h.LoadFile(path)
 }
 
-// LoadFile gives the house of a house file, with its rules; "" is the house without a file.
+// LoadFile gives a house file's house, with its rules; "" is the house
+// without a file.
 func (h *Houses) LoadFile(path string) (*Loaded, source.Problems) {
 	l := keep(&h.mutex, &h.loads, path, func() (out loaded) {
 		out.Loaded, out.problems = h.load(path, false)
@@ -94,8 +95,8 @@ func (h *Houses) LoadFile(path string) (*Loaded, source.Problems) {
 	return l.Loaded, l.problems
 }
 
-// LoadTrials gives the house of a house file with the trials of its rules, which a check leaves
-// unread.
+// LoadTrials gives a house file's house with its rules' trials, which a
+// check leaves unread.
 func (h *Houses) LoadTrials(path string) (*Loaded, source.Problems) { return h.load(path, true) }
 
 func (h *Houses) load(path string, trials bool) (*Loaded, source.Problems) {
@@ -118,7 +119,8 @@ func (h *Houses) load(path string, trials bool) (*Loaded, source.Problems) {
 	return &Loaded{House: in, Rules: set, Unchecked: left.safety(in.PacksAt)}, nil
 }
 
-// Nearest finds the nearest house file upward from a folder; "" when there is none.
+// Nearest finds the nearest house file upward from a folder; ""
+// for none.
 func Nearest(dir string) string {
 	abs, err := filepath.Abs(dir)
 	if err != nil {
@@ -140,8 +142,8 @@ func Nearest(dir string) string {
 // MaxJoined is how many house files may include each other by like.
 const MaxJoined = 16
 
-// read reads a file once, however many houses and inputs ask for it: a folder of formulas may hold
-// the rules that they are judged by.
+// read reads a file once, however many houses and inputs ask for it: a
+// folder of formulas may hold their rules.
 func (h *Houses) read(path string, kind files.Kind) ([]byte, error) {
 	h.mutex.Lock()
 	if h.opened == nil {
@@ -163,18 +165,20 @@ func (h *Houses) read(path string, kind files.Kind) ([]byte, error) {
 	return nil, &files.TooLarge{Size: large.Size, Kind: kind}
 }
 
-// Opened lists the paths of the formula, house and rule files that were read, in order of name.
+// Opened lists the formula, house and rule files that were read,
+// by name.
 func (h *Houses) Opened() []string { return slices.Sorted(maps.Keys(h.opened)) }
 
-// forget drops the text of a formula file: the texts of a large collection are not kept.
+// forget drops a formula file's text: those of a large collection are
+// not kept.
 func (h *Houses) forget(path string) {
 	h.mutex.Lock()
 	delete(h.texts, filepath.Clean(path))
 	h.mutex.Unlock()
 }
 
-// readHouse reads a house file and those that it includes by like. chain holds the files on the
-// way to it.
+// readHouse reads a house file and those that it includes by like.
+// chain holds the files on the way to it.
 func (h *Houses) readHouse(path string, chain []string) (*house.House, source.Problems) {
 	name := filepath.ToSlash(path)
 	text, err := h.read(path, houseFile)
@@ -192,8 +196,8 @@ func (h *Houses) readHouse(path string, chain []string) (*house.House, source.Pr
 		})
 }
 
-// likeFile finds the house file that a like in the house file at path names, or says why it cannot
-// be used.
+// likeFile finds the file of a like in the house file at path, or says
+// why it cannot be used.
 func likeFile(path, like string, chain []string) (file, fault string) {
 	file = filepath.FromSlash(like)
 	if !filepath.IsAbs(file) {

@@ -20,7 +20,8 @@ type Input struct {
 	Text []byte // of standard input or of a revision, which have no path
 	Dir  string // where the search for its house begins
 
-	// Beside is the path of the file that Text is another state of: the log there counts.
+	// Beside is the path of the file that Text is another state of: its
+	// log counts.
 	Beside string
 
 	Folders []string // the folders, as named on the command line, in which the file was found
@@ -28,12 +29,13 @@ type Input struct {
 	Fault   string   // why there is no file to read; "" for none
 }
 
-// formulaFile is a file that is to hold formulas.
+// formulaFile is a file expected to hold formulas.
 var formulaFile = files.Kind{Name: "a formula file", Limit: source.MaxFileBytes}
 
-// Inputs turns the paths of a command into inputs: a file as it is named, a folder as its *.hcl
-// files. Hidden files and folders and house files are left out. No file is opened. A path with no
-// file is an input with a fault.
+// Inputs turns a command's paths into inputs: a file as named, a
+// folder as its *.hcl files, without hidden files, hidden folders and
+// house files. It opens no file. A path with no file is an input with
+// a fault.
 func Inputs(paths []string) []Input {
 	l := &lister{at: map[string]int{}}
 	for _, path := range paths {
@@ -51,8 +53,8 @@ func Inputs(paths []string) []Input {
 	return l.inputs
 }
 
-// NearestPath says which formula file or folder is nearest to a path that does not exist, else
-// what to do otherwise.
+// NearestPath names the formula file or folder nearest to a path that
+// does not exist, else what to do otherwise.
 func NearestPath(path, otherwise string) string {
 	dir, word := filepath.Split(filepath.Clean(path))
 	entries, _ := os.ReadDir(filepath.Clean(dir)) // of a folder that cannot be read none is near
@@ -68,7 +70,7 @@ func NearestPath(path, otherwise string) string {
 	return otherwise
 }
 
-// lister collects inputs, each path once.
+// lister collects inputs, without repeats.
 type lister struct {
 	inputs []Input
 	at     map[string]int // of an input, by its path
@@ -78,7 +80,7 @@ func (l *lister) fail(path, fault string) {
 	l.inputs = append(l.inputs, Input{Name: filepath.ToSlash(path), Dir: ".", Fault: path + fault})
 }
 
-// add adds a file that was found in a folder, or one that was named, with no folder.
+// add adds a file found in a folder, or a named one, with no folder.
 func (l *lister) add(path, folder string) {
 	path = filepath.Clean(path)
 	i, has := l.at[path]
@@ -124,7 +126,7 @@ func (l *lister) folder(path string) {
 const noFormulas = ": no formulas in this folder; a formula file ends in .hcl and holds formula " +
 	"\"name\" { ... }"
 
-// emptyFolders lists the folders in which every file that was found was skipped.
+// emptyFolders lists the folders in which every found file was skipped.
 func emptyFolders(files []File) []string {
 	holds := map[string]bool{}
 	var folders []string

@@ -23,15 +23,15 @@ type File struct {
 	Formulas []finding.Formula
 	Findings []*finding.Finding // of its formulas, in the order of the rules
 
-	// Text and Models are what was read, where Options.Keep asks for it. So are the log that stands
-	// beside the file, and its text; nil where there is none.
+	// Text and Models are what was read, where Options.Keep asks for
+	// it; so are the log beside the file, and its text, nil for none.
 	Text    *source.File
 	Models  []*formula.Formula
 	Log     *batch.Log
 	LogText *source.File
 
-	// Believe gives another reading of a formula of the file the readings of its newest batch; nil
-	// where there is no log.
+	// Believe gives another reading of one of the file's formulas its
+	// newest batch's readings; nil without a log.
 	Believe func(*formula.Formula)
 
 	said     []formula.Said
@@ -47,10 +47,11 @@ type File struct {
 // Problems are the reasons why the file could not be judged.
 func (f *File) Problems() source.Problems { return slices.Concat(f.problems, f.house) }
 
-// judged reports whether the formulas of a file were judged.
+// judged reports whether a file's formulas were judged.
 func (f *File) judged() bool { return len(f.Formulas) > 0 }
 
-// worker takes files through a run, one after the other, with one sheet and one judge.
+// worker takes files through a run, one by one, with one sheet and
+// one judge.
 type worker struct {
 	houses *Houses
 	keep   bool
@@ -92,12 +93,13 @@ func (w *worker) file(in Input) File {
 	if len(out.Findings) > rule.MaxFindings {
 		return File{Input: in, House: out.House, problems: source.Problems{{Place: list[0].Place,
 			Text: fmt.Sprintf("more than %d findings in one file; give its formulas files of "+
-				"their own, or see with check --timing which rule looks at so much", rule.MaxFindings)}}}
+				"their own, or see with check --timing which rule looks at so much",
+				rule.MaxFindings)}}}
 	}
 	return out
 }
 
-// assumedOf is what is taken for the settings that a formula does not write.
+// assumedOf is what is assumed for a formula's unwritten settings.
 func assumedOf(f *formula.Formula, file string) finding.Assumptions {
 	out := finding.Assumptions{File: file, Formula: f.Name, Line: f.Place.Line()}
 	for _, one := range f.Assumed() {
@@ -106,7 +108,8 @@ func assumedOf(f *formula.Formula, file string) finding.Assumptions {
 	return out
 }
 
-// kitchenAssumed is what is taken for the figures that the kitchen of a house does not write.
+// kitchenAssumed is what is assumed for a house's unwritten
+// kitchen figures.
 func kitchenAssumed(l *Loaded) finding.Assumptions {
 	out := finding.Assumptions{}
 	if l.House.File != nil {
@@ -118,7 +121,7 @@ func kitchenAssumed(l *Loaded) finding.Assumptions {
 	return out
 }
 
-// formula judges one formula by every rule and caution of its house.
+// formula judges one formula by its house's rules and cautions.
 func (w *worker) formula(f *formula.Formula, out *File) {
 	out.Formulas = append(out.Formulas, finding.Formula{Name: f.Name, Place: f.Place})
 	out.said = append(out.said, f.Said...)
@@ -143,14 +146,16 @@ func (w *worker) formula(f *formula.Formula, out *File) {
 	w.clock.charge(cautionsTimed, 1)
 }
 
-// ReadsFahrenheit reports whether answers about a formula say temperatures in Fahrenheit too: the
-// kitchen uses the measures of the US, or names none and the formula has a temperature in it.
+// ReadsFahrenheit reports whether answers give Fahrenheit too: the
+// kitchen uses US measures, or names none and the formula has a
+// temperature in it.
 func ReadsFahrenheit(f *formula.Formula, l *Loaded) bool {
 	units := l.House.Kitchen.Units
 	return units == "us" || units == "" && usesFahrenheit(f)
 }
 
-// usesFahrenheit reports whether a temperature of the formula is written in Fahrenheit.
+// usesFahrenheit reports whether a temperature of the formula is
+// in Fahrenheit.
 func usesFahrenheit(f *formula.Formula) bool {
 	is := func(g *formula.Given) bool { return g.Set && g.Unit == "F" }
 	for _, p := range f.Parts {
@@ -168,7 +173,7 @@ func usesFahrenheit(f *formula.Formula) bool {
 	return false
 }
 
-// withFahrenheit puts Fahrenheit beside the temperatures of a finding.
+// withFahrenheit puts Fahrenheit beside a finding's temperatures.
 func withFahrenheit(x *finding.Finding) {
 	x.Text, x.Reason = quantity.WithFahrenheit(x.Text), quantity.WithFahrenheit(x.Reason)
 	for i, fig := range x.Figures {
@@ -176,15 +181,17 @@ func withFahrenheit(x *finding.Finding) {
 			continue
 		}
 		one := *fig // those of limits are shared
-		one.Shown, one.Error = quantity.WithFahrenheit(fig.Shown), quantity.WithFahrenheit(fig.Error)
+		one.Shown, one.Error = quantity.WithFahrenheit(fig.Shown), quantity.WithFahrenheit(
+			fig.Error)
 		x.Figures[i] = &one
 	}
 }
 
-// clock measures the time of each rule. A nil clock measures nothing and reads no time.
+// clock measures each rule's time. A nil clock measures nothing and
+// reads no time.
 //
-// A figure is computed for the first rule that asks for it, so that rule is charged with it. Rules
-// run in order of name.
+// A figure is charged to the first rule that asks for it. Rules run in
+// order of name.
 type clock struct {
 	times map[string]*finding.RuleTime
 	since time.Time
@@ -221,7 +228,7 @@ func (c *clock) charge(name string, subjects int) {
 	c.since = now
 }
 
-// timesOf adds up the clocks of the workers, the longest first.
+// timesOf adds up the workers' clocks, longest first.
 func timesOf(workers []*worker) []finding.RuleTime {
 	sum := map[string]*finding.RuleTime{}
 	for _, w := range workers {

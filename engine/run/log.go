@@ -14,7 +14,7 @@ import (
 // logFile is a log of batches.
 var logFile = files.Kind{Name: "a log", Limit: batch.MaxBytes}
 
-// LogPath is the path of the log that may stand beside the file of an input; "" where it has none.
+// LogPath is the path of the log beside an input's file; "" for none.
 func (in *Input) LogPath() string {
 	switch {
 	case in.Path != "":
@@ -25,7 +25,7 @@ func (in *Input) LogPath() string {
 	return ""
 }
 
-// log reads the log beside a formula file, nil where there is none.
+// log reads the log beside a formula file, nil for none.
 func (h *Houses) log(in *Input) (*batch.Log, *source.File, source.Problems) {
 	path := in.LogPath()
 	if path == "" {
@@ -44,8 +44,8 @@ func (h *Houses) log(in *Input) (*batch.Log, *source.File, source.Problems) {
 	return l, file, problems
 }
 
-// believe lets the readings of the newest batches count in the formulas of a file. A broken log is
-// a problem: what it says may turn an answer.
+// believe applies the newest batches' readings to a file's formulas. A
+// broken log is a problem: it may turn an answer.
 func (w *worker) believe(out *File, list []*formula.Formula) source.Problems {
 	l, file, problems := w.houses.log(&out.Input)
 	if l == nil || len(problems) > 0 {
@@ -62,12 +62,13 @@ func (w *worker) believe(out *File, list []*formula.Formula) source.Problems {
 			if used > 1 {
 				count, verb = fmt.Sprintf("%d readings", used), "count"
 			}
-			out.notices = append(out.notices, fmt.Sprintf("%s: %s of batch %d (%s) %s as measured in "+
-				"%q.", file.Name, count, b.Number, b.Date, verb, f.Name))
+			out.notices = append(out.notices, fmt.Sprintf("%s: %s of batch %d (%s) %s as "+
+				"measured in %q.", file.Name, count, b.Number, b.Date, verb, f.Name))
 		}
 		for _, e := range lost {
-			out.notices = append(out.notices, fmt.Sprintf("%s: the reading of step %d does not count: "+
-				"%q of %q is not in %q any more, or stands there twice.", e.Place, e.Step, e.Did, e.Part,
+			out.notices = append(out.notices, fmt.Sprintf("%s: the reading of step %d does not "+
+				"count: %q of %q is not in %q any more, or stands there twice.", e.Place, e.Step,
+				e.Did, e.Part,
 				f.Name))
 		}
 	}

@@ -24,7 +24,8 @@ const (
 	figureFile  = "figures" // that the rules of several packs read
 )
 
-// inForce lists the files that are no packs, with the refusal of a house that names one.
+// inForce lists the files that are no packs, with the refusal of a
+// house that names one.
 var inForce = []struct{ file, says string }{
 	{cautionFile, "the cautions are no pack: they are in force in every house; take the name out"},
 	{figureFile, "the figures are no pack: they are in force in every house; take the name out"},
@@ -55,9 +56,9 @@ func PackNames(shipped fs.FS) []string {
 	return names
 }
 
-// readPacks reads the packs that a house names, or all shipped ones, and the files that are no
-// packs. All are parsed, then their figures are checked together, then their rules are read; each
-// pack on its own goroutine.
+// readPacks reads a house's packs, or all shipped ones, and the files
+// that are no packs. All are parsed, then their figures are checked
+// together, then their rules are read, each pack on its own goroutine.
 func (h *Houses) readPacks(in *house.House, trials bool) ([]*rule.Pack, source.Problems) {
 	var named []house.Named
 	for _, f := range inForce {
@@ -88,8 +89,8 @@ func (h *Houses) readPacks(in *house.House, trials bool) ([]*rule.Pack, source.P
 	return packs, slices.Concat(faults...).Sort()
 }
 
-// openPack parses one pack: a shipped one by its name, or a file or folder whose name starts with
-// "./" or "../". It gives nil where there is none.
+// openPack parses one pack: a shipped one by name, or a file or folder
+// whose name starts with "./" or "../". It gives nil for none.
 func (h *Houses) openPack(n house.Named, o rule.Options) (*rule.Draft, source.Problems) {
 	fault := func(text string) (*rule.Draft, source.Problems) {
 		return nil, source.Problems{{Place: n.Place, Text: text}}
@@ -124,7 +125,8 @@ func isPath(name string) bool {
 	return strings.HasPrefix(name, "./") || strings.HasPrefix(name, "../")
 }
 
-// refuseWith refuses with in the cautions of a house's own pack: no line of one stands for another.
+// refuseWith refuses with in the cautions of a house's own pack: no
+// line of one replaces another.
 func refuseWith(p *rule.Pack) source.Problems {
 	var out source.Problems
 	for _, c := range p.Cautions {
@@ -136,7 +138,7 @@ func refuseWith(p *rule.Pack) source.Problems {
 	return out
 }
 
-// packFiles reads the files of a pack, in order of name.
+// packFiles reads a pack's files, in order of name.
 func (h *Houses) packFiles(path string) ([]*source.File, error) {
 	info, err := os.Stat(path)
 	if err != nil {
@@ -167,16 +169,16 @@ func (h *Houses) packFiles(path string) ([]*source.File, error) {
 	return files, nil
 }
 
-// leftOut is the shipped packs that a house leaves out, by name, with their texts. The texts are
-// searched for two words and not read as rules: reading the large packs would slow every run of a
-// house with a few small ones.
+// leftOut is the shipped packs that a house leaves out, by name, with
+// their texts. The texts are searched for two words and not read as
+// rules, which would slow every run of a house with a few small packs.
 type leftOut struct {
 	names []string
 	texts map[string][]byte
 }
 
-// leftOut gives the shipped packs that a house does not name; none for a house that names no packs
-// at all, which has them all.
+// leftOut gives the shipped packs that a house does not name; none for
+// a house that names no packs, which has them all.
 func (h *Houses) leftOut(in *house.House) leftOut {
 	left := leftOut{texts: map[string][]byte{}}
 	if in.Packs == nil {
@@ -198,7 +200,8 @@ func (h *Houses) leftOut(in *house.House) leftOut {
 	return left
 }
 
-// safety lists the food-safety packs among them. at is where the house names its packs.
+// safety lists the food-safety packs among them. at is where the house
+// names its packs.
 func (l leftOut) safety(at source.Place) []finding.Unchecked {
 	var out []finding.Unchecked
 	for _, name := range l.names {
@@ -209,7 +212,7 @@ func (l leftOut) safety(at source.Place) []finding.Unchecked {
 	return out
 }
 
-// packOf gives the pack that holds a rule of that name; "" for none.
+// packOf gives the pack with a rule of that name; "" for none.
 func (l leftOut) packOf(rule string) string {
 	for _, name := range l.names {
 		if bytes.Contains(l.texts[name], []byte("\nrule \""+rule+"\" {")) {
@@ -221,9 +224,9 @@ func (l leftOut) packOf(rule string) string {
 
 var safetyLine = regexp.MustCompile(`(?m)^food_safety[ \t]*=[ \t]*true\b`)
 
-// isSafety reports whether food_safety = true stands at the top of a shipped pack's text. The
-// search for the word comes first: it is fast, and the packs are large. A test holds the answer
-// against the reader's.
+// isSafety reports whether food_safety = true is at the top of a
+// shipped pack's text. The fast search for the word comes first, since
+// the packs are large. A test compares the answer with the reader's.
 func isSafety(text []byte) bool {
 	return bytes.Contains(text, []byte("food_safety")) && safetyLine.Match(text)
 }

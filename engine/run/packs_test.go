@@ -16,7 +16,7 @@ import (
 	"forebake/rules"
 )
 
-// What is seen of a pack that a house leaves out is what its reader would say.
+// What is seen of a left-out pack is what its reader would say.
 func TestSafetyIsSeenWithoutReading(t *testing.T) {
 	figures, err := fs.ReadFile(rules.Files, figureFile+".hcl")
 	if err != nil {
@@ -50,7 +50,8 @@ func TestSafetyIsSeenWithoutReading(t *testing.T) {
 		}
 	}
 	for text, want := range map[string]bool{
-		"food_safety = true\n": true, "about = \"a\"\nfood_safety\t=  true # all of it\n": true, "food_safety = false\n": false, "# food_safety = true\n": false,
+		"food_safety = true\n": true, "about = \"a\"\nfood_safety\t=  true # all of it\n": true,
+		"food_safety = false\n": false, "# food_safety = true\n": false,
 		"about = \"food_safety = true\"\n": false, "food_safety = trueish": false, "": false,
 	} {
 		if isSafety([]byte(text)) != want {
@@ -70,9 +71,9 @@ const coldRule = `rule "dairy-warm" {
 }
 `
 
-// A house that leaves out a shipped food-safety pack is told so with the place; one that names it,
-// or no packs at all, is not. A waiver of a rule in it waits with a notice, and a set block for it
-// stays an error.
+// A house that leaves out a shipped food-safety pack is told so with
+// the place; one that names it, or no packs, is not. A waiver of a rule
+// in it waits with a notice, and a set block for it stays an error.
 func TestFoodSafetyLeftOut(t *testing.T) {
 	cautions, err := fs.ReadFile(rules.Files, "cautions.hcl")
 	if err != nil {
@@ -84,7 +85,9 @@ func TestFoodSafetyLeftOut(t *testing.T) {
 		"cold.hcl":     {Data: []byte("about = \"cold\"\nfood_safety = true\n\n" + coldRule)},
 		"dry.hcl":      {Data: []byte("about = \"dry\"\n")},
 	}
-	const formulaText = "formula \"f\" {\n  dough \"d\" {\n    ingredients = { \"bread flour\" = \"100 g\", \"whole milk\" = { amount = \"60 g\", temp = \"8 C\" } }\n  }\n}\n"
+	const formulaText = "formula \"f\" {\n  dough \"d\" {\n" +
+		"    ingredients = { \"bread flour\" = \"100 g\", \"whole milk\" = { amount = \"60 g\", " +
+		"temp = \"8 C\" } }\n  }\n}\n"
 	for _, c := range []struct {
 		name, house         string
 		unchecked, notices  int
@@ -94,14 +97,18 @@ func TestFoodSafetyLeftOut(t *testing.T) {
 		{"no packs named", "house \"h\" {\n}\n", 0, 0, 0, 1, 0},
 		{"named", "house \"h\" {\n  packs = [\"cold\"]\n}\n", 0, 0, 0, 1, 0},
 		{"left out", "house \"h\" {\n  packs = [\"dry\"]\n}\n", 1, 0, 0, 0, 0},
-		{"left out, and waived", "house \"h\" {\n  packs = [\"dry\"]\n  waive \"dairy-warm\" { because = \"we have no milk\" }\n}\n", 1, 1, 0, 0, 0},
-		{"left out, and set", "house \"h\" {\n  packs = [\"dry\"]\n  set \"dairy-warm\" { level = \"note\" }\n}\n", 0, 0, 1, 0, 0},
-		{"waived", "house \"h\" {\n  waive \"dairy-warm\" { because = \"we have no milk\" }\n}\n", 0, 0, 0, 0, 1},
+		{"left out, and waived", "house \"h\" {\n  packs = [\"dry\"]\n" +
+			"  waive \"dairy-warm\" { because = \"we have no milk\" }\n}\n", 1, 1, 0, 0, 0},
+		{"left out, and set", "house \"h\" {\n  packs = [\"dry\"]\n" +
+			"  set \"dairy-warm\" { level = \"note\" }\n}\n", 0, 0, 1, 0, 0},
+		{"waived", "house \"h\" {\n  waive \"dairy-warm\" { because = \"we have no milk\" }\n}\n",
+			0, 0, 0, 0, 1},
 		{"a code of the place", "house \"h\" {\n  kitchen { code = \"uk\" }\n}\n", 0, 0, 0, 0, 0},
 	} {
 		dir := t.TempDir()
 		if c.house != "" {
-			if err := os.WriteFile(filepath.Join(dir, house.FileName), []byte(c.house), 0o666); err != nil {
+			err := os.WriteFile(filepath.Join(dir, house.FileName), []byte(c.house), 0o666)
+			if err != nil {
 				t.Fatal(err)
 			}
 		}

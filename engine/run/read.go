@@ -14,6 +14,7 @@ import (
 	"forebake/engine/formula"
 	"forebake/engine/reading"
 	"forebake/engine/rule"
+	"forebake/engine/slips"
 	"forebake/engine/source"
 )
 
@@ -29,7 +30,8 @@ const (
 	inHouse // inside the house block of a house file
 )
 
-// owners gives the owner of every type of block that a formula file may not have.
+// owners gives the owner of every block type that a formula file may
+// not have.
 var owners = func() map[string]owner {
 	m := map[string]owner{
 		"house": ofHouse, "backlog": ofBacklog, "batch": ofLog, "entry": ofLog,
@@ -41,7 +43,7 @@ var owners = func() map[string]owner {
 	return m
 }()
 
-// misplaced says, by the owner of a block, where the block belongs; %s is its type.
+// misplaced says, by a block's owner, where it belongs; %s is its type.
 var misplaced = map[owner]string{
 	ofRules: "this file holds rules, not formulas; name it under packs in house.hcl, and run " +
 		"forebake trial",
@@ -54,7 +56,7 @@ var misplaced = map[owner]string{
 		"kitchen\" { ... }",
 }
 
-// document is one input as it was opened: its text with its syntax tree.
+// document is one opened input: its text with its syntax tree.
 type document struct {
 	file     *source.File
 	body     *hclsyntax.Body
@@ -77,14 +79,15 @@ func (h *Houses) open(in *Input) document {
 	}
 	d := document{file: file}
 	d.body, d.problems = source.Parse(file)
+	d.problems = slips.Mend(file, d.problems)
 	if len(d.problems) == 0 && in.Path != "" && holdsFormulas(d.body) {
 		h.forget(in.Path)
 	}
 	return d
 }
 
-// text reads the text of an input. A file that was found in a folder may be as large as a file of
-// rules until its blocks show that it is none.
+// text reads an input's text. A file found in a folder may be as large
+// as a rule file until its blocks show that it is none.
 func (h *Houses) text(in *Input) (*source.File, error) {
 	if in.Path == "" {
 		return source.New(in.Name, in.Text), nil
@@ -116,8 +119,9 @@ func holdsFormulas(body *hclsyntax.Body) bool {
 	return slices.ContainsFunc(body.Blocks, isFormula)
 }
 
-// Judges reports whether a file holds something that formulas are judged by (rules, a house, a
-// backlog) and no formula. It is false for a broken file, so that its fault is shown.
+// Judges reports whether a file holds something that formulas are
+// judged by (rules, a house, a backlog) and no formula. It is false for
+// a broken file, so that its fault is shown.
 func Judges(file *source.File) bool {
 	blocks, sure := source.Blocks(file)
 	if !sure {
@@ -134,8 +138,9 @@ func Judges(file *source.File) bool {
 	return judges
 }
 
-// isForeign reports whether a file holds something, and no block of this program nor one that may
-// be a misspelt one: other tools have files of the same suffix. It is false for a broken file.
+// isForeign reports whether a file holds no block of this program, not
+// even a misspelt one: other tools share the suffix. It is false for an
+// empty or a broken file.
 func isForeign(file *source.File) bool {
 	blocks, sure := source.Blocks(file)
 	if !sure || len(bytes.TrimSpace(file.Text)) == 0 {
@@ -147,13 +152,33 @@ func isForeign(file *source.File) bool {
 	})
 }
 
-// formulasOf reads the formulas of a file. They are usable only when there are no problems.
+// formulasOf reads a file's formulas. They are usable only
+// without problems.
 func formulasOf(f *source.File, body *hclsyntax.Body, o formula.Options) (
 	[]*formula.Formula, source.Problems) {
 	r := &reading.Reader{File: f}
 	for _, b := range body.Blocks {
 		if o := owners[b.Type]; o != ofFormulas {
 			r.Fault(r.Place(b.TypeRange), "%s", strings.Replace(misplaced[o], "%s", b.Type, 1))
+			return nil, r.Problems
+		}
+	}
+	for _, b := range body.Blocks {
+		word := strings.ToLower(b.Type)
+		switch {
+		case b.Type == "formula":
+		case formula.IsPart(b.Type):
+			r.Fault(r.Place(b.TypeRange), "%s stands outside a formula: write formula \"our "+
+				"bread\" { above it, and } below the last part", b.Type)
+			return nil, r.Problems
+		case word == "recipe" || word == "formula" || word == "bread":
+			label := "our bread"
+			if len(b.Labels) > 0 {
+				label = b.Labels[0]
+			}
+			r.Problems = append(r.Problems, source.Problem{Place: r.Place(b.TypeRange),
+				Text:  "a file holds formulas, not a " + b.Type,
+				Paste: fmt.Sprintf("formula %q {", label)})
 			return nil, r.Problems
 		}
 	}

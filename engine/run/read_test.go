@@ -10,11 +10,15 @@ import (
 	"forebake/rules"
 )
 
-// A file of rules that is found in a folder is skipped up to the size that a file of rules may
-// have. A formula file is refused over its own limit, named or found; the message gives that limit.
+// A rule file found in a folder is skipped, up to a rule file's limit.
+// A formula file over its own limit is refused, named or found; the
+// message gives that limit.
 func TestSizesOfFoundAndNamedFiles(t *testing.T) {
-	const rule = "rule \"r\" {\n  on = \"dough\"\n  level = \"risk\"\n  when = \"dough.salt_pct < 1\"\n  say = \"s\"\n  why = \"w\"\n  source = \"common practice\"\n}\n"
-	const formula = "formula \"f\" {\n  dough \"d\" { ingredients = { \"bread flour\" = \"100 g\" } }\n}\n"
+	const rule = "rule \"r\" {\n  on = \"dough\"\n  level = \"risk\"\n" +
+		"  when = \"dough.salt_pct < 1\"\n  say = \"s\"\n  why = \"w\"\n" +
+		"  source = \"common practice\"\n}\n"
+	const formula = "formula \"f\" {\n  dough \"d\" { ingredients = { \"bread flour\" = \"100 " +
+		"g\" } }\n}\n"
 	padded := func(text string, size int) string {
 		return text + strings.Repeat("# a remark that makes the file long\n", (size-len(text))/36)
 	}
@@ -23,15 +27,23 @@ func TestSizesOfFoundAndNamedFiles(t *testing.T) {
 		found, named string // the problem; "" for none, "skipped" where the file is passed over
 	}{
 		{"small rules", rule, "skipped", "this file holds rules"},
-		{"large rules", padded(rule, 600<<10), "skipped", "599 KB is too large for a formula file; 256 KB is the most"},
-		{"larger than any", padded(rule, 1100<<10), "KB is too large for a formula file; 256 KB is the most", "KB is too large for a formula file; 256 KB is the most"},
+		{"large rules", padded(rule, 600<<10), "skipped",
+			"599 KB is too large for a formula file; 256 KB is the most"},
+		{"larger than any", padded(rule, 1100<<10),
+			"KB is too large for a formula file; 256 KB is the most",
+			"KB is too large for a formula file; 256 KB is the most"},
 		{"a formula", padded(formula, 255<<10), "", ""},
-		{"a large formula", padded(formula, 300<<10), "KB is too large for a formula file; 256 KB is the most", "KB is too large for a formula file; 256 KB is the most"},
-		{"a large broken file", padded("formula {\n", 300<<10), "KB is too large for a formula file; 256 KB is the most", "KB is too large for a formula file; 256 KB is the most"},
+		{"a large formula", padded(formula, 300<<10),
+			"KB is too large for a formula file; 256 KB is the most",
+			"KB is too large for a formula file; 256 KB is the most"},
+		{"a large broken file", padded("formula {\n", 300<<10),
+			"KB is too large for a formula file; 256 KB is the most",
+			"KB is too large for a formula file; 256 KB is the most"},
 		{"rules and a formula", rule + formula, "this file holds rules", "this file holds rules"},
 		{"a backlog", "backlog \"2026-01-01\" {\n}\n", "skipped", "this is a backlog"},
 		{"a house by another name", "house \"h\" {\n}\n", "skipped", "this is a house file"},
-		{"a block of a house", "tin \"t\" {\n}\n", "tin is a block of the house file", "tin is a block of the house file"},
+		{"a block of a house", "tin \"t\" {\n}\n", "tin is a block of the house file",
+			"tin is a block of the house file"},
 		{"nothing", "", "no formula in this file", "no formula in this file"},
 	} {
 		dir := t.TempDir()
@@ -62,8 +74,8 @@ func TestSizesOfFoundAndNamedFiles(t *testing.T) {
 	}
 }
 
-// A pack larger than a formula file may be is used by its house, also where the pack itself is
-// named as if it held formulas.
+// A pack larger than a formula file may be is used by its house, even
+// where it is named as if it held formulas.
 func TestPackIsNamedAsAFormula(t *testing.T) {
 	t.Chdir(t.TempDir())
 	large := "about = \"large\"\n" + strings.Repeat("# a remark that makes the file long\n", 9000)

@@ -1,10 +1,11 @@
-// Package run takes formula files through one run: it opens and reads each file once, judges its
-// formulas by the rules of its house, sets aside what the house waives, takes out what a backlog
-// covers, and counts the rest.
+// Package run takes formula files through one run: it opens and reads
+// each file once, judges its formulas by its house's rules, sets
+// aside what the house waives, removes what a backlog covers, and
+// counts the rest.
 //
-// Every verb that needs an answer about a formula goes through Do: check, compare, facts, and the
-// first and the last check of mend. So all of them answer alike. No other package but mend's search
-// calls the judge.
+// Every verb that needs an answer about a formula calls Do: check,
+// compare, facts, and the first and the last check of mend. So all
+// answer alike. Besides, only mend's search calls the judge.
 package run
 
 import (
@@ -44,8 +45,8 @@ type Result struct {
 	cleared []backlog.Entry // from the backlog
 }
 
-// Do runs over the inputs. The result is the same at any number of workers and in any order of the
-// inputs.
+// Do runs over the inputs. The result is the same for any number of
+// workers and any order of inputs.
 func Do(h *Houses, inputs []Input, o Options) *Result {
 	order := make([]int, len(inputs))
 	for i := range order {
@@ -92,11 +93,11 @@ func Do(h *Houses, inputs []Input, o Options) *Result {
 	return res
 }
 
-// mostAssumed is how many files have their assumptions told one by one. Of more, as of a folder, only
-// their number is told.
+// mostAssumed is how many files have their assumptions told; of more,
+// only the number is told.
 const mostAssumed = 3
 
-// saidNotices tells what words with several meanings were read as, a line a file.
+// saidNotices tells how ambiguous words were read, a line a file.
 func saidNotices(files []File, order []int) []string {
 	var out []string
 	words := 0
@@ -119,8 +120,9 @@ func saidNotices(files []File, order []int) []string {
 // mostForeign is how many files of other tools a notice names.
 const mostForeign = 3
 
-// foreignNotice names the files that were passed over since they hold no block of this program, ""
-// where there are none: a formula whose block is misspelt beyond recognition is among them.
+// foreignNotice names the files that were passed over without a block
+// of this program, "" for none: a formula whose block is misspelt
+// beyond recognition is among them.
 func foreignNotice(files []File, order []int) string {
 	var names []string
 	for _, i := range order {
@@ -171,8 +173,9 @@ func (r *Result) add(f *File) {
 	}
 }
 
-// waive adds what the houses say: what they set aside, what is wrong with that, and what they make
-// less strict. It comes after the workers, so that the result does not depend on their number.
+// waive adds what the houses set aside, what is wrong with that, and
+// what they make less strict. It comes after the workers, so that the
+// result does not depend on their number.
 func (r *Result) waive(order []int, today time.Time) {
 	if today.IsZero() {
 		today = time.Now()
@@ -218,8 +221,9 @@ func (r *Result) waive(order []int, today time.Time) {
 	}
 }
 
-// cards gives the cards of the rules in force in the houses of a run, in order of name. Where two
-// houses have one rule, the card is that of the house whose files come first.
+// cards gives the cards of the rules in force in a run's houses, by
+// name. Where two houses have one rule, the card is that of the first
+// house's file.
 func (r *Result) cards() []finding.Card {
 	var out []finding.Card
 	seen := map[string]bool{}
@@ -235,7 +239,7 @@ func (r *Result) cards() []finding.Card {
 	return out
 }
 
-// HouseFiles lists the house files of a run, in order of its files.
+// HouseFiles lists a run's house files, in order of its files.
 func (r *Result) HouseFiles() []string {
 	var out []string
 	for _, l := range r.houses {
@@ -246,8 +250,8 @@ func (r *Result) HouseFiles() []string {
 	return out
 }
 
-// Failed reports whether a flagged finding stands at or above the failing level: that of its house,
-// or override when it is not nil.
+// Failed reports whether a flagged finding is at or above the failing
+// level: its house's, or override when it is not nil.
 func (r *Result) Failed(override *finding.Level) bool {
 	for _, f := range r.Findings {
 		if r.Fails(f, override) {
@@ -268,7 +272,8 @@ func (r *Result) Fails(f *finding.Finding, override *finding.Level) bool {
 	return f.At(level)
 }
 
-// Crew is the number of workers for n jobs: the number asked for, else one a processor.
+// Crew is the number of workers for n jobs: as asked for, else one
+// a processor.
 func Crew(workers, n int) int {
 	if workers <= 0 {
 		workers = runtime.GOMAXPROCS(0)
@@ -276,8 +281,8 @@ func Crew(workers, n int) int {
 	return min(workers, n)
 }
 
-// Each runs a job for every number below n on so many workers. The job is told which worker it is
-// on.
+// Each runs a job for every number below n on so many workers. The job
+// gets its worker's number.
 func Each(n, workers int, job func(worker, i int)) {
 	var next atomic.Int64
 	var wait sync.WaitGroup

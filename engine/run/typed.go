@@ -12,7 +12,7 @@ import (
 	"forebake/engine/source"
 )
 
-// Reading gives the problems of one text as a formula file of a house.
+// Reading gives a text's problems as a formula file of a house.
 func Reading(f *source.File, in *house.House) source.Problems {
 	body, problems := source.Parse(f)
 	if len(problems) > 0 {
@@ -22,14 +22,16 @@ func Reading(f *source.File, in *house.House) source.Problems {
 	return problems
 }
 
-// ReadingWords are the words that the blocks and settings of a formula file begin with.
+// ReadingWords are the words that a formula file's blocks and settings
+// begin with.
 func ReadingWords() []string {
 	return slices.Concat([]string{"formula"}, formula.FormulaKeys, formula.KindNames,
 		formula.PartKeys)
 }
 
-// LoadRules reads the pack that a rule file belongs to, with its trials: the pack of the nearest
-// house that names the file or its folder, else the file as a pack of its own.
+// LoadRules reads a rule file's pack, with its trials: the pack of
+// the nearest house that names the file or its folder, else the file
+// as a pack.
 func (h *Houses) LoadRules(path string) (*rule.Pack, *Loaded, source.Problems) {
 	dir := filepath.Dir(path)
 	at := Nearest(dir)
@@ -84,7 +86,7 @@ func (h *Houses) LoadRules(path string) (*rule.Pack, *Loaded, source.Problems) {
 	return pack, &Loaded{House: in, Rules: set, Unchecked: []finding.Unchecked{}}, nil
 }
 
-// named lists the packs of a house as readPacks reads them.
+// named lists a house's packs as readPacks reads them.
 func named(in *house.House) []house.Named {
 	var out []house.Named
 	for _, f := range inForce {
@@ -93,13 +95,13 @@ func named(in *house.House) []house.Named {
 	return append(out, in.Packs...)
 }
 
-// holds reports whether a problem stands in a file.
+// holds reports whether a problem is in a file.
 func holds(p source.Problem, path string) bool {
 	return p.Place.File != nil && filepath.FromSlash(p.Place.File.Name) == path
 }
 
-// Stamp is the size and the time of change of the house and rule files that were read, so that a
-// caller who keeps houses sees when one has changed.
+// Stamp is the size and change time of the house and rule files that
+// were read, so that a caller who caches houses sees a change.
 func (h *Houses) Stamp(held map[string][]byte) string {
 	var out []byte
 	for _, path := range h.Opened() {

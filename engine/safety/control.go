@@ -10,8 +10,9 @@ import (
 	"forebake/engine/science/microbe"
 )
 
-// traced reports whether the part's course is drawn for the growth of organisms, and after a bake
-// too. A dough's is drawn when it needs control itself, and for what is on it or in it.
+// traced reports whether the part's course is drawn for the growth of
+// organisms, and after a bake too. A dough's is drawn where it, or something
+// on or in it, needs control.
 func (p *Part) traced() (raw, baked bool) {
 	raw = p.NeedsControl().Hi == 1 || p.IsLiveDough()
 	if !p.IsDough() {
@@ -32,8 +33,8 @@ func (p *Part) traced() (raw, baked bool) {
 //	baked crumb                       not judged
 //	filling, topping, syrup, wash     table B of the FDA Food Code, by water activity and pH
 //
-// A figure that is not measured leaves the answer open; until then the part counts as needing
-// control.
+// A figure that is not measured leaves the answer open; until then the part
+// counts as needing control.
 func (p *Part) NeedsControl() Value {
 	if p.IsDough() {
 		return figure.YesNo(p.Traits()&(larder.Egg|larder.Dairy) != 0 || p.AnyControl())
@@ -52,10 +53,10 @@ func (p *Part) NeedsControl() Value {
 
 const untilMeasured = "\" (measure it); until then it counts as needing control"
 
-// mayNeed reports whether the part is of a kind that the table is asked about: animal food, food of
-// plants that was heated, cut fruit, or raw flour in water (1-201.10(B), read; hydrated batter: FDA
-// Hazards Guidance ch. 15, read). Fat, sugar, spice, raw nuts, dried fruit, jam and chocolate alone
-// are not.
+// mayNeed reports whether the table is asked about this kind of part: animal
+// food, heated plant food, cut fruit, or raw flour in water (1-201.10(B),
+// read; hydrated batter: FDA Hazards Guidance ch. 15, read). Fat, sugar,
+// spice, raw nuts, dried fruit, jam and chocolate alone are not.
 func (p *Part) mayNeed() bool {
 	if p.AnyControl() || p.Traits()&(larder.RawFlour|larder.Egg|larder.Dairy) != 0 {
 		return true
@@ -63,16 +64,31 @@ func (p *Part) mayNeed() bool {
 	return p.IsCooked() && (p.Traits()&(larder.Starch|larder.Cooked) != 0 || p.HasFruit())
 }
 
-// acidFruitPH is what a filling of acid fruit is taken to have where nobody measured it. The fruits
-// of that trait have 4.0 or less: FDA/CFSAN, Approximate pH of Foods and Food Products (apple 3.3 to
-// 4.0, with sugar 3.2 to 3.55, sauce 3.1 to 3.6; blueberry 3.1 to 3.3; red cherries 3.3 to 3.8;
-// grapes 2.8 to 3.8; prunes 3.6 to 3.9, read at copies); Handbook of Food Preparation (1993), means:
-// gooseberry 3.0, rhubarb 3.2, strawberry 3.4, raspberry 3.6 (read); currants, cranberry: memory.
-// The rest, to under the 4.2 of table B, is for what else is in the filling (judgement). California
-// holds fruit pies not to be potentially hazardous: Health and Safety Code 114365.5(b)(7) (read).
+// needsOnceCooked reports whether the part holds nothing but plants that need
+// control once they were heated (1-201.10(B), read). Until then they stand
+// raw: soaked seeds have a rule of their own.
+func (p *Part) needsOnceCooked() bool {
+	return !p.IsDough() && !p.AnyControl() &&
+		p.Traits()&(larder.RawFlour|larder.Egg|larder.Dairy|larder.Cooked) == 0
+}
+
+// acidFruitPH is the pH of a filling of acid fruit that nobody measured. The
+// fruits of that trait have 4.0 or less:
+//
+//   - FDA/CFSAN, Approximate pH of Foods and Food Products (read at
+//     copies): apple 3.3 to 4.0, with sugar 3.2 to 3.55, sauce 3.1 to
+//     3.6; blueberry 3.1 to 3.3; red cherries 3.3 to 3.8; grapes 2.8 to
+//     3.8; prunes 3.6 to 3.9.
+//   - Handbook of Food Preparation (1993), means (read): gooseberry 3.0,
+//     rhubarb 3.2, strawberry 3.4, raspberry 3.6.
+//   - Currants, cranberry: memory.
+//
+// The rest, to under the 4.2 of table B, is for what else is in the filling
+// (judgement). California holds fruit pies not to be potentially hazardous:
+// Health and Safety Code 114365.5(b)(7) (read).
 var acidFruitPH = Interval{Lo: 2.8, Hi: 4.15}
 
-// acidity is the pH that was measured, else that of acid fruit.
+// acidity is the measured pH, else that of acid fruit.
 func (p *Part) acidity() (ph microbe.Interval, known bool) {
 	if !p.PH.Set && p.IsAcidFruit() {
 		return microbe.Interval(acidFruitPH), true
@@ -80,8 +96,9 @@ func (p *Part) acidity() (ph microbe.Interval, known bool) {
 	return microbe.Interval{Lo: p.PH.Lo, Hi: p.PH.Hi}, p.PH.Set
 }
 
-// control asks the table. Water that sugar has saturated holds its water activity down however dry
-// the part is, so a part too dry for the model is answered by the high end all the same.
+// control asks the table. Water saturated with sugar keeps its water activity
+// low however dry the part is, so the high end answers even a part too dry
+// for the model.
 func (p *Part) control() microbe.Control {
 	if p.controlled == nil {
 		c := microbe.Control{Answer: microbe.NotNeeded, Certain: true, Cell: "no water in it"}
@@ -96,7 +113,7 @@ func (p *Part) control() microbe.Control {
 	return *p.controlled
 }
 
-// awEnds is the water activity, from 0 where the model does not answer; made once.
+// awEnds is the water activity, from 0 where the model has no answer.
 func (p *Part) awEnds() microbe.Interval {
 	if p.activity == nil {
 		v := p.Activity()
@@ -108,7 +125,8 @@ func (p *Part) awEnds() microbe.Interval {
 	return *p.activity
 }
 
-// ControlCell is the cell of the table, or the class of part, that decides NeedsControl.
+// ControlCell is the cell of the table, or the class of part, that
+// decides NeedsControl.
 func (p *Part) ControlCell() Value {
 	if p.IsDough() {
 		if p.NeedsControl().Lo == 1 {
@@ -119,20 +137,20 @@ func (p *Part) ControlCell() Value {
 	return figure.Text(p.control().Cell)
 }
 
-// grows reports whether the organism grows in the part at all.
+// grows reports whether the organism can grow in the part.
 func (p *Part) grows(o microbe.Organism) bool {
 	ph, known := p.acidity()
 	return microbe.Grows(o, p.awEnds(), ph, known)
 }
 
-// surelyWetAw is the water activity over which a food without acid in it is taken to need control
-// even where nobody measured its pH: table B has no cell without an assessment there but for pH 4.2
-// and less.
+// surelyWetAw is the water activity over which a food without acid needs
+// control even at unknown pH: above it table B asks for an assessment unless
+// the pH is 4.2 or less.
 const surelyWetAw = 0.90
 
-// SurelyNeedsControl reports whether the part needs control beyond what a reading may take away:
-// the table says so at both ends, or it is wet and nothing in it is acid. Only then is a stop
-// given.
+// SurelyNeedsControl reports whether no reading could show that the part
+// needs no control: the table says so at both ends, or it is wet and holds no
+// acid. Only then is a stop given.
 func (p *Part) SurelyNeedsControl() Value {
 	if p.IsDough() {
 		return p.NeedsControl()
@@ -153,11 +171,11 @@ func (p *Part) SurelyNeedsControl() Value {
 	return figure.YesNo(false)
 }
 
-// leastSpread is the least that the model's ends lie apart, its error either way: 0.02 each.
+// leastSpread is the least distance of the model's ends: 0.02 each way.
 const leastSpread = 0.04
 
-// isRanged reports whether amounts of the part are written as ranges: a weight within them may make
-// it surely wet.
+// isRanged reports whether amounts of the part are ranges: a weight within
+// them may make it surely wet.
 func (p *Part) isRanged() bool {
 	g := p.Grams(makeup.Mass)
 	return g.Lo < g.Hi || p.PH.Lo < p.PH.Hi
@@ -168,8 +186,8 @@ func (s *Sheet) SurelyStandsHere(step *formula.Step) Value {
 	return s.standsHere(step, (*Part).SurelyNeedsControl)
 }
 
-// StandsHere reports whether what stands in a step needs control: the part itself; after a bake,
-// what is in it or on it.
+// StandsHere reports whether what stands in a step needs control: the part
+// itself; after a bake, what is in or on it.
 func (s *Sheet) StandsHere(step *formula.Step) Value {
 	return s.standsHere(step, (*Part).NeedsControl)
 }

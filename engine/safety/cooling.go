@@ -11,17 +11,19 @@ import (
 	"forebake/engine/quantity"
 )
 
-// StartsHot reports whether a wait begins a cooling: the part comes to it hot, from a cook or bake
-// and not from another wait in which it cooled. In hot surroundings no cooling begins, nor where it
-// goes on hot, nor where it is eaten or thrown away in time: see HotOut.
+// StartsHot reports whether a wait begins a cooling: the part comes to it hot
+// from a cook or bake, not from an earlier wait of the cooling. None begins
+// in hot surroundings, before another heat, or where the part is eaten,
+// thrown away or baked in time: see HotOut, IsHeatedInTime.
 func (s *Sheet) StartsHot(step *formula.Step) Value {
-	if s.endsHot(step) || s.HotOut(step).Lo > 0 {
+	if s.endsHot(step) || s.HotOut(step).Lo > 0 || s.IsHeatedInTime(step) {
 		return figure.YesNo(false)
 	}
 	return s.startsHot(step)
 }
 
-// endsHot reports whether a wait ends, as written, over where a cooling counts, and is the last.
+// endsHot reports whether a wait is the last and ends, as written, above
+// where a cooling counts.
 func (s *Sheet) endsHot(step *formula.Step) bool {
 	if !step.To.Set || step.To.Lo < s.limits().CoolFromC.Value {
 		return false
@@ -34,10 +36,11 @@ func (s *Sheet) endsHot(step *formula.Step) bool {
 	return true
 }
 
-// HotOut is how long a dough stands out after its heat, h, where time is its control and not a
-// cooling: its last waits, none of them cold, come to no more than the code's hours, and it is kept
-// no longer. FDA Food Code 2022, 3-501.19(B) (read): 4 h from hot holding; a code with less has its
-// own figure, which a rule holds against this one. It is 0 elsewhere.
+// HotOut is how long a dough stands out after its heat, h, where time is its
+// control and not a cooling: its last waits, none cold, take no more than the
+// code's hours, and it is kept no longer. FDA Food Code 2022, 3-501.19(B)
+// (read): 4 h from hot holding. A code with less has its own figure, which a
+// rule holds against this one. Elsewhere it is 0.
 func (s *Sheet) HotOut(step *formula.Step) Value {
 	p, l := step.Part, s.limits()
 	none := figure.ValueOf(Interval{})
@@ -49,7 +52,8 @@ func (s *Sheet) HotOut(step *formula.Step) Value {
 		from--
 	}
 	first := func(wait *formula.Step) bool { return wait.Verb.Waits() }
-	if from == 0 || step.Index < from || slices.IndexFunc(p.Steps[from:], first) != step.Index-from {
+	if from == 0 || step.Index < from ||
+		slices.IndexFunc(p.Steps[from:], first) != step.Index-from {
 		return none
 	}
 	sum := Interval{}
@@ -69,7 +73,7 @@ func (s *Sheet) HotOut(step *formula.Step) Value {
 	return figure.ValueOf(sum)
 }
 
-// startsHot is StartsHot wherever the part goes on to.
+// startsHot is StartsHot without asking where the part goes next.
 func (s *Sheet) startsHot(step *formula.Step) Value {
 	hot := s.limits().CoolFromC.Value
 	keptHot := func(step *formula.Step) bool {
@@ -101,19 +105,22 @@ func (s *Sheet) startsHot(step *formula.Step) Value {
 	return figure.Maybe("measured = \"... C\" in the step before", step.Place)
 }
 
-// CoolingStages are the stages of a cooling, as the code counts them, that a clock runs over.
+// CoolingStages are the stages of a cooling that the code's clock covers.
 type CoolingStages uint8
 
-// FirstStage ends at the code's first limit (21 C), BothStages at its second (5 C).
+// FirstStage ends at the code's first limit (21 C), BothStages at its second
+// (5 C).
 const (
 	FirstStage CoolingStages = iota
 	BothStages
 )
 
-// Cooling gives the hours from the start of the code's clock until the part is at a temperature,
-// over all the waits of a cooling. In surroundings that are cold enough to keep it, or in a fridge that
-// should be, the last wait is taken to last as long as it takes; elsewhere the clock ends with the
-// steps as written. Over BothStages a bake that follows in time ends the clock, once the first stage is done.
+// Cooling gives the hours from the start of the code's clock until the part
+// is at a temperature, over all waits of a cooling. In surroundings cold
+// enough to keep the part, or in a fridge that should be, the last wait
+// lasts as long as needed; elsewhere the clock ends with the steps as
+// written. Over BothStages a bake that follows in time ends the clock, once
+// the first stage is done.
 func (s *Sheet) Cooling(step *formula.Step, stages CoolingStages) Value {
 	p, l := s.Part(step.Part), s.limits()
 	if st, missing := s.Stage(step); st == nil {
@@ -135,7 +142,7 @@ func (s *Sheet) Cooling(step *formula.Step, stages CoolingStages) Value {
 	}
 	if stages == BothStages {
 		if first := p.fallsTo(step, l.FirstToC.Value); first.ok && first.done {
-			if baked, ok := p.untilBaked(step); ok {
+			if baked, ok := p.sheet.HoursToHeat(step.Part, step.Index); ok {
 				to = to.Min(figure.Estimate{Low: baked.Lo, Mid: baked.Mid(), High: baked.Hi})
 				over = true
 			}
@@ -162,7 +169,7 @@ func (s *Sheet) Cooling(step *formula.Step, stages CoolingStages) Value {
 			Place: step.Place,
 		}
 	case v.Mid <= most && outside > most:
-		// hot for long in its middle only: what lies around that is not
+		// only its middle stays hot for long; what lies around it does not
 		v.Need = &figure.Need{What: "measured = \"... C\" in this step", Place: step.Place}
 		if warm && to.Mid > until { // where it stood first its outside could not come to 21 C
 			v.Hi = max(v.Hi, outside)
@@ -173,7 +180,7 @@ func (s *Sheet) Cooling(step *formula.Step, stages CoolingStages) Value {
 		v.Mid = math.NaN()
 	}
 	if math.IsInf(v.Lo, 1) {
-		// No run ever comes there: it lasts as long as is written, at the least.
+		// No run gets there: it takes at least the hours written.
 		v.Lo = 0
 		for _, st := range p.coolingFrom(step) {
 			v.Lo += st.Step.Time.Lo / 60
@@ -182,7 +189,7 @@ func (s *Sheet) Cooling(step *formula.Step, stages CoolingStages) Value {
 	return v
 }
 
-// fall tells when the runs of a cooling come down to a temperature, h from its start.
+// fall is when each run of a cooling reaches a temperature, h from its start.
 type fall struct {
 	hours figure.Estimate
 	since figure.Estimate // the start of the wait in which a reading ends it; infinite without
@@ -191,8 +198,8 @@ type fall struct {
 	ok    bool            // the surroundings of every wait are known
 }
 
-// fallsTo looks along the courses of a cooling, wait after wait, for the time at which each run
-// comes down to a temperature. The coldest run is the quickest, so its time is the low end.
+// fallsTo follows the waits of a cooling for the time at which each run
+// reaches a temperature. The coldest run is quickest: it is the low end.
 func (p *Part) fallsTo(step *formula.Step, targetC float64) fall {
 	waits := p.coolingFrom(step)
 	keeps := false
@@ -249,8 +256,8 @@ func (p *Part) fallsTo(step *formula.Step, targetC float64) fall {
 	return fall{est, read, done, over, len(waits) > 0}
 }
 
-// readBy is the time from the start of a step at which a probe showed that its part was no warmer
-// than a temperature, h; ok is false where none did.
+// readBy is when a probe showed the part no warmer than a temperature, h from
+// the start of the step; ok is false where none did.
 func readBy(step *formula.Step, targetC float64) (h float64, ok bool) {
 	if !step.IsProbed() || step.Reading.Temp.Hi > targetC {
 		return 0, false
@@ -262,9 +269,10 @@ func readBy(step *formula.Step, targetC float64) (h float64, ok bool) {
 	return after.Hi / 60, after.Set
 }
 
-// surfaceFalls is the time at which the surface of the middle run is no warmer than a temperature, h
-// from the start of a cooling, by the sample before; until is the end of that wait, and warm is
-// whether it is too warm there for the first stage of a cooling ever to end.
+// surfaceFalls is when the surface of the middle run is no warmer than a
+// temperature, h from the start of a cooling, by the sample before; until is
+// the end of that wait, and warm is whether its surroundings keep the first
+// stage from ever ending.
 func (p *Part) surfaceFalls(step *formula.Step, c float64) (at, until float64, warm bool) {
 	for _, st := range p.coolingFrom(step) {
 		trace := st.Trace[figure.Middle]
@@ -283,7 +291,7 @@ func (p *Part) surfaceFalls(step *formula.Step, c float64) (at, until float64, w
 	return at, until, false
 }
 
-// coolingFrom lists the waits of a cooling that begins in a step, up to the next cook or bake.
+// coolingFrom lists a cooling's waits from a step to the next cook or bake.
 func (p *Part) coolingFrom(step *formula.Step) []*history.Stage {
 	var out []*history.Stage
 	record := p.Record()
@@ -299,8 +307,8 @@ func (p *Part) coolingFrom(step *formula.Step) []*history.Stage {
 	return out
 }
 
-// onTo follows a run past the end of its course: by the rate of its decay, once well under way;
-// else by following it again.
+// onTo follows a run past its course's end: by its rate of decay, once well
+// under way; else by following it again.
 func (p *Part) onTo(
 	st *history.Stage,
 	run figure.Run,
@@ -319,46 +327,20 @@ func (p *Part) onTo(
 	return b.At(run), ok
 }
 
-// untilBaked is how long after the start of a step its part goes into the oven in all that it is
-// spread on, h; ok is false where it does not.
-func (p *Part) untilBaked(step *formula.Step) (h Interval, ok bool) {
-	sum := func(steps []*formula.Step) Interval {
-		total := Interval{}
-		for _, other := range steps {
-			if other.Time.Set {
-				total = total.Add(other.Time.Interval.Scale(1.0 / 60))
-			} else if other.Verb.Waits() {
-				total.Hi = math.Inf(1)
-			}
-		}
-		return total
-	}
-	latest := Interval{}
-	for _, q := range p.Formula.Parts {
-		for i, use := range q.Steps {
-			if use.Uses != p.Part {
-				continue
-			}
-			baked := false
-			for k := i + 1; k < len(q.Steps) && !baked; k++ {
-				if baked = q.Steps[k].Verb.Bakes(); baked {
-					h := sum(p.Steps[step.Index:]).Add(sum(q.Steps[i:k]))
-					latest = figure.Between(max(latest.Lo, h.Lo), max(latest.Hi, h.Hi))
-				}
-			}
-			if !baked {
-				return Interval{}, false
-			}
-			ok = true
-		}
-	}
-	return latest, ok
+// IsHeatedInTime reports whether a part that stands hot is baked or cooked
+// again, in all that it goes into, within the code's hours for a working
+// supply: time is its control, and it needs no cooling. FDA Food Code 2022,
+// 3-501.19(B) (read): from 57 C, cooked within 4 h. The hours count from the
+// start of the wait.
+func (s *Sheet) IsHeatedInTime(step *formula.Step) bool {
+	h, ok := s.HoursToHeat(step.Part, step.Index)
+	return ok && h.Hi <= s.limits().ColdOutHours.Value && !s.Part(step.Part).IsDough()
 }
 
-// KeepsCoolingHours reports whether every cooling of the part, its own and those in a part that it
-// is put in or on, is in the hours of the code by readings or the middle of the model, and its waits
-// in neither cold nor heat come to no more than the code gives cold food. What is not written counts
-// as over.
+// KeepsCoolingHours reports whether every cooling of the part, its own and
+// those inside what takes it, keeps the code's hours by readings or the
+// middle of the model, and its waits in neither cold nor heat keep what the
+// code gives cold food. What is not written counts as over.
 func (p *Part) KeepsCoolingHours() Value {
 	if p.unknownStage() != nil {
 		return figure.YesNo(false)
@@ -402,10 +384,27 @@ func (p *Part) KeepsCoolingHours() Value {
 	return figure.YesNo(warm.Hi <= l.ColdOutHours.Value)
 }
 
-// MadeToCold is the time from the end of a part's mix until its core is cold, h, or until it goes
-// into the oven in all that it is put on: a crust that is baked in time need not be cold first.
+// dryPct is the water up to which an ingredient cannot spoil, % (judgement).
+const dryPct = 15
+
+// madeCold reports whether all that is wet in the part goes in as cold as it
+// has to be kept. What is made of ingredients at room warmth alone has the
+// four hours of 3-501.14(B) (read).
+func (p *Part) madeCold(coldC float64) bool {
+	return !slices.ContainsFunc(p.Ingredients, func(in *formula.Ingredient) bool {
+		wet := in.Item == nil || in.Item.Water > dryPct
+		return wet && !(in.Temp.Set && in.Temp.Hi <= coldC)
+	})
+}
+
+// MadeToCold is the time from the end of a part's mix until its core is cold,
+// h, or until it goes into the oven in all that takes it: a crust baked in
+// time need not be cold first. It is 0 for a part made of cold ingredients.
 func (s *Sheet) MadeToCold(step *formula.Step) Value {
 	p := s.Part(step.Part)
+	if p.madeCold(s.limits().ColdC.Value) {
+		return figure.ValueOf(Interval{})
+	}
 	before := Interval{}
 	mixed := !p.HasStep((*formula.Verb).Mixes)
 	for _, other := range p.Steps[:step.Index] {
@@ -419,26 +418,34 @@ func (s *Sheet) MadeToCold(step *formula.Step) Value {
 	if v.Absent {
 		return v
 	}
-	// A run that comes cold to this step was cold in time or not in an earlier one.
+	// A run that is cold as this step begins was judged in an earlier one.
 	st, _ := s.Stage(step)
 	for _, x := range [...]struct {
 		start, before float64
 		h             *float64
-	}{{st.StartCore.Low, before.Lo, &v.Lo}, {st.StartCore.Mid, before.Mid(), &v.Mid}, {st.StartCore.High, before.Hi, &v.Hi}} {
+	}{{st.StartCore.Low, before.Lo, &v.Lo}, {st.StartCore.Mid, before.Mid(), &v.Mid},
+		{st.StartCore.High, before.Hi, &v.Hi}} {
 		if x.start > cold {
 			*x.h += x.before
 		}
 	}
-	if baked, ok := p.untilBaked(step); ok {
+	if h, ok := readBy(step, cold); ok {
+		h += before.Hi
+		if math.IsNaN(v.Mid) {
+			v.Mid = h
+		}
+		v.Lo, v.Mid, v.Hi = min(v.Lo, h), min(v.Mid, h), min(v.Hi, h)
+	}
+	if baked, ok := p.sheet.HoursToHeat(step.Part, step.Index); ok {
 		baked = baked.Add(before)
 		v.Lo, v.Mid, v.Hi = min(v.Lo, baked.Hi), min(v.Mid, baked.Hi), min(v.Hi, baked.Hi)
 	}
 	return v
 }
 
-// CoolingWay says in words how shallow the part would have to stand to cool in time: here, and in
-// an ice bath until the first stage is done. Bread goes into neither; and what is written already
-// is no advice.
+// CoolingWay says how shallow the part must stand to cool in time: here, and
+// in an ice bath until the first stage is done. Bread goes into neither; what
+// is written already is no advice.
 func (s *Sheet) CoolingWay(step *formula.Step) Value {
 	if s.Part(step.Part).IsDough() {
 		return figure.Text("an open rack, pieces apart")
@@ -468,13 +475,14 @@ func (s *Sheet) CoolingWay(step *formula.Step) Value {
 	return figure.Text("an ice bath, thinner and stirred")
 }
 
-// isAsShallow reports whether a step says that the part stands no deeper than mm.
+// isAsShallow reports whether a step's part stands no deeper than mm.
 func isAsShallow(step *formula.Step, mm float64) bool {
 	return step.Form != nil && step.Form.MM.Hi > 0 && step.Form.MM.Hi <= mm
 }
 
-// deepest is the deepest tray, open unless a tray is written, mm in whole steps of 5 (1 below 10),
-// that keeps both stages at the slow end; 0 where none does.
+// deepest is the deepest tray that keeps both stages at the slow end, mm
+// in steps of 5 (1 below 10); 0 where none does. It is open unless a tray
+// is written.
 func (s *Sheet) deepest(step *formula.Step, keeps func(step, tray *formula.Step) bool) float64 {
 	covered := new(bool)
 	if step.Form != nil && step.Form.Shape == "tray" {
@@ -496,7 +504,8 @@ func (s *Sheet) deepest(step *formula.Step, keeps func(step, tray *formula.Step)
 	return depths[i-1]
 }
 
-// latest is when the slowest run is at a temperature with another step in that one's place, h.
+// latest is when the slowest run reaches a temperature with another step in
+// place of this one, h.
 func (s *Sheet) latest(step, instead *formula.Step, c float64) float64 {
 	b, ok := s.Simulator.TimeToIf(s.Part(step.Part).Setup(), step, instead, c)
 	if !ok {
@@ -505,7 +514,7 @@ func (s *Sheet) latest(step, instead *formula.Step, c float64) float64 {
 	return b.High
 }
 
-// keepsHere reports whether a tray that stays where the step stands is in time.
+// keepsHere reports whether a tray in the step's place cools in time.
 func (s *Sheet) keepsHere(step, tray *formula.Step) bool {
 	l := s.limits()
 	from := s.latest(step, tray, l.CoolFromC.Value)
@@ -513,9 +522,9 @@ func (s *Sheet) keepsHere(step, tray *formula.Step) bool {
 		s.latest(step, tray, l.SecondToC.Value)-from <= l.TotalHours.Value
 }
 
-// keepsIced reports whether a tray that is in ice water until the first stage is done, and in the
-// fridge from then on, is in time. The second stage is that of a tray which was in the fridge from
-// the beginning: it comes to the same decay.
+// keepsIced reports whether a tray cools in time that is in ice water for the
+// first stage and then in the fridge. The second stage is that of a tray in
+// the fridge from the beginning: it comes to the same decay.
 func (s *Sheet) keepsIced(step, tray *formula.Step) bool {
 	l := s.limits()
 	iced, chilled := *tray, *tray
@@ -529,6 +538,7 @@ func (s *Sheet) keepsIced(step, tray *formula.Step) bool {
 		Quantity: quantity.Quantity{Interval: s.Kitchen.Fridge.Interval},
 		Set:      true,
 	}
-	second := s.latest(step, &chilled, l.SecondToC.Value) - s.latest(step, &chilled, l.FirstToC.Value)
+	second := s.latest(step, &chilled, l.SecondToC.Value) -
+		s.latest(step, &chilled, l.FirstToC.Value)
 	return first+second <= l.TotalHours.Value
 }

@@ -2,6 +2,7 @@ package safety
 
 import (
 	"math"
+	"slices"
 
 	"forebake/engine/figure"
 	"forebake/engine/formula"
@@ -9,12 +10,13 @@ import (
 	"forebake/engine/makeup"
 )
 
-// targetTrustedC is the middle of the model from which a written target core is believed: a target
-// alone is no bake, and clears nothing that the time leaves raw.
+// targetTrustedC is the model's middle from which a written target core is
+// believed, C: a target alone is no bake, and clears nothing that the time
+// leaves raw.
 const targetTrustedC = 71
 
-// CoreReached is the core that a bake brings a dough to: as read, else as aimed at where the time
-// may well be enough for it, else as modelled.
+// CoreReached is the core that a bake brings a dough to: as read, else the
+// target where the time may well be enough, else as modelled.
 func (s *Sheet) CoreReached(step *formula.Step) Value {
 	if r := step.Reading; r != nil && r.Temp.Set {
 		v := figure.ValueOf(r.Temp.Interval)
@@ -48,7 +50,8 @@ func (s *Sheet) CoreReached(step *formula.Step) Value {
 	return model
 }
 
-// shaped reports whether a step before the bake says of what size the pieces are, or in what tin.
+// shaped reports whether a step before the bake gives the pieces' size
+// or tin.
 func (s *Sheet) shaped(bake *formula.Step) bool {
 	for _, other := range bake.Part.Steps[:bake.Index+1] {
 		if other.Tin != "" || other.Pieces != nil || other.Form != nil && !other.Verb.Waits() {
@@ -58,36 +61,68 @@ func (s *Sheet) shaped(bake *formula.Step) bool {
 	return false
 }
 
-// How far from the middle of the model to its slow end, two standard deviations off, one such bake
-// in three stays cooler, and one in six.
+// Shares of the way from the model's middle to its slow end, two standard
+// deviations off: one such bake in three, or in six, stays cooler.
 const oneInThree, oneInSix = 0.2, 0.5
 
-// CoreUsual is CoreReached at what two such bakes in three reach, or at the low end of what is
-// written: the figure that a stop goes by.
+// CoreUsual is CoreReached at what two such bakes in three reach, or at the
+// low end of what is written. A stop goes by it.
 func (s *Sheet) CoreUsual(step *formula.Step) Value { return s.coreAt(step, oneInThree) }
 
-// CoreLow is CoreReached at what five such bakes in six reach: the figure that a risk goes by.
+// CoreLow is CoreReached of five such bakes in six. A risk goes by it.
 func (s *Sheet) CoreLow(step *formula.Step) Value { return s.coreAt(step, oneInSix) }
 
-// coreAt is CoreReached as one figure, a share of the way from the middle of the model to its slow
-// end.
+// coreAt is CoreReached as one figure, a share of the way from the model's
+// middle to its slow end.
 func (s *Sheet) coreAt(step *formula.Step, share float64) Value {
 	v := s.CoreReached(step)
 	if v.Absent {
 		return v
 	}
+	all := v
 	if v.Origin == figure.ByModel {
 		v.Lo = v.Mid - share*(v.Mid-v.Lo)
 	}
 	v.Mid, v.Hi = v.Lo, v.Lo
+	if s.ShapeOpen(step).Hi > 0 && v.Origin == figure.ByModel {
+		v.Hi = max(v.Lo, all.Hi) // as thin as a ring, it may be done
+		v.Need = &figure.Need{
+			What:  "shape = \"ring\", \"loaf\", \"log\", \"round\" before this bake, or measured = \"92 C core\"",
+			Place: step.Place,
+		}
+	}
 	return v
 }
 
-// richSugarPct is the sugar on flour from which a dough is taken for a rich one: sweet batter
-// shields bacteria from heat: 5 log in muffin batter takes 9 min at 71 C.
+// ShapeOpen reports whether a large piece goes into a bake on no tin, and nothing says how it
+// stands: the bake is reckoned from a round one to a ring.
+func (s *Sheet) ShapeOpen(step *formula.Step) Value {
+	if step.Part.StandAt(step.Index) != nil || slices.ContainsFunc(step.Part.Steps[:step.Index+1],
+		func(other *formula.Step) bool { return other.Tin != "" }) {
+		return figure.YesNo(false)
+	}
+	st, missing := s.Stage(step)
+	if st == nil {
+		return missing
+	}
+	return figure.YesNo(st.ShapeOpen)
+}
+
+// CoreAsRound is CoreUsual of a piece that is round, where nothing says how it stands: the coldest.
+func (s *Sheet) CoreAsRound(step *formula.Step) Value {
+	v := s.CoreUsual(step)
+	if !v.Absent {
+		v.Mid, v.Hi, v.Need = v.Lo, v.Lo, nil
+	}
+	return v
+}
+
+// richSugarPct is the sugar on flour from which a dough counts as rich, %.
+// Sweet batter shields bacteria from heat: 5 log in muffin batter takes 9 min
+// at 71 C.
 const richSugarPct = 10
 
-// IsRich reports whether the part holds egg, or sugar enough to shield bacteria from heat.
+// IsRich reports whether the part holds egg, or sugar that shields bacteria.
 func (p *Part) IsRich() Value {
 	if p.Traits()&larder.Egg != 0 {
 		return figure.YesNo(true)
@@ -96,8 +131,9 @@ func (p *Part) IsRich() Value {
 	return figure.YesNo(!sugar.Absent && sugar.Hi >= richSugarPct)
 }
 
-// IsReheat reports whether a cook heats again what was cooked and cooled, in the part or in one that
-// it takes in, and it is held warm after it, there or where it is taken in or put on.
+// IsReheat reports whether a cook heats food again that was cooked and
+// cooled, in the part or one it takes in, and that is held warm afterwards,
+// there or where it goes.
 func (s *Sheet) IsReheat(step *formula.Step) Value {
 	if !step.HeatsAll() || !s.cooledAgain(step.Part, step.Index) {
 		return figure.YesNo(false)
@@ -105,7 +141,7 @@ func (s *Sheet) IsReheat(step *formula.Step) Value {
 	return figure.YesNo(s.heldWarm(step.Part, step.Index+1))
 }
 
-// IsRewarmed is IsReheat also of what was bought cooked, where most of the part is that.
+// IsRewarmed is IsReheat, and counts a part mostly bought cooked.
 func (s *Sheet) IsRewarmed(step *formula.Step) Value {
 	p, bought := s.Part(step.Part), Interval{}
 	for _, in := range p.Ingredients {
@@ -119,8 +155,8 @@ func (s *Sheet) IsRewarmed(step *formula.Step) Value {
 	return s.IsReheat(step)
 }
 
-// cooledAgain reports whether a part was cooked and then cooled before one of its steps, or was so
-// when it was taken in.
+// cooledAgain reports whether a part was cooked and then cooled before one of
+// its steps, or came in so.
 func (s *Sheet) cooledAgain(p *formula.Part, before int) bool {
 	cooked, cooled := false, false
 	for _, in := range p.Ingredients {
@@ -140,7 +176,7 @@ func (s *Sheet) cooledAgain(p *formula.Part, before int) bool {
 	return cooled
 }
 
-// cooledInAll is cooledAgain after all steps of a part. It is worked out once.
+// cooledInAll is cooledAgain after all steps of a part; computed once.
 func (p *Part) cooledInAll() bool {
 	if p.cooled == nil {
 		is := p.sheet.cooledAgain(p.Part, len(p.Steps))
@@ -149,8 +185,9 @@ func (p *Part) cooledInAll() bool {
 	return *p.cooled
 }
 
-// heldWarm reports whether a wait of the part from one of its steps on is meant to keep it hot, or a
-// wait of a part that takes it in or is spread with it after the heat. It is worked out once a step.
+// heldWarm reports whether a wait from a step on is meant to keep the part
+// hot, or a wait of a part that takes it in or is spread with it after the
+// heat. It is computed once a step.
 func (s *Sheet) heldWarm(p *formula.Part, from int) bool {
 	known := s.Part(p)
 	is, has := known.held[from]
@@ -188,5 +225,5 @@ func (s *Sheet) isHeldWarm(p *formula.Part, from int) bool {
 	return false
 }
 
-// meantHotC is where a hold is meant to keep food hot, C (common practice).
+// meantHotC is from where a hold is to keep food hot, C (common practice).
 const meantHotC = 30

@@ -12,8 +12,7 @@ import (
 	"forebake/engine/science/microbe"
 )
 
-// clock runs along the part's steps up to its bake, and on after it for what comes through as
-// spores.
+// clock runs along the part's steps up to its bake; for spores, beyond it.
 func (p *Part) clock() *clock.Clock {
 	if p.exposed != nil {
 		return p.exposed
@@ -46,7 +45,7 @@ func (p *Part) clock() *clock.Clock {
 	return p.exposed
 }
 
-// ownClock runs along the part's own steps; what it takes in brings its own time with it.
+// ownClock runs along the part's own steps, without those taken in.
 func (p *Part) ownClock() *clock.Clock {
 	if p.ownExposed != nil {
 		return p.ownExposed
@@ -80,12 +79,14 @@ const (
 	pastBake              // that of what is in a dough or on it
 )
 
-// expose adds the steps of the part, from one on, to a clock.
+// expose adds the part's steps, from one on, to a clock.
 func (p *Part) expose(c *clock.Clock, from int, stops span) {
 	record := p.Record()
-	// h; the cooling straight after a kill counts for spores alone, as long as the code gives it
+	// h; straight after a kill, cooling in the code's time counts for
+	// spores alone
 	sinceKill := math.Inf(1)
 	allowed := p.sheet.limits().TotalHours.Value
+	raw := p.needsOnceCooked() && p.IsCooked()
 	for i := from; i < len(record.Stages); i++ {
 		st := &record.Stages[i]
 		step := st.Step
@@ -99,8 +100,9 @@ func (p *Part) expose(c *clock.Clock, from int, stops span) {
 			sinceKill = math.Inf(1)
 		}
 		sporesOnly := allowed - sinceKill
+		raw = raw && !verb.Cooks()
 		switch {
-		case st.InOwnBowl:
+		case raw, st.InOwnBowl:
 		case !st.Known && !step.Time.Set && verb.Waits():
 			c.Unknown(figure.Positive())
 		case !st.Known && verb.Bakes():
@@ -113,11 +115,14 @@ func (p *Part) expose(c *clock.Clock, from int, stops span) {
 			c.UnknownInCold(hours, around.Interval())
 		case !st.Known:
 			c.Unknown(hours)
-		case verb.Waits() && st.HasAmbient && st.Ambient.Hi > growthEndsC && st.StartCore.Low < p.sheet.limits().HotHoldC.Value:
-			c.Unknown(hours) // warmed by no cook: the faster it is taken to go, the less it would count
+		case verb.Waits() && st.HasAmbient && st.Ambient.Hi > growthEndsC &&
+			st.StartCore.Low < p.sheet.limits().HotHoldC.Value:
+			// warmed by no cook: a faster warming would count less
+			c.Unknown(hours)
 		case st.Trace[figure.High] != nil:
 			c.Wait(st, sporesOnly)
-		case verb.Waits() && hours.Hi > 0: // nothing here needs control, or it is a crumb: its course was not drawn
+		// nothing here needs control, or it is crumb: no course was drawn
+		case verb.Waits() && hours.Hi > 0:
 			c.Straight(st.StartCore, st.CoreMax, hours, sporesOnly)
 		case verb.Bakes():
 			c.Straight(st.StartCore, heatedThrough, intoHeat(st, hours), sporesOnly)
@@ -151,37 +156,37 @@ func mixesLater(step *formula.Step) bool {
 	})
 }
 
-// inCold reports whether a step's surroundings, as written, cool a food in time.
+// inCold reports whether a step's surroundings, as written, cool in time.
 func (s *Sheet) inCold(step *formula.Step) bool {
 	at := s.AroundStep(step)
 	return !at.Absent && at.Hi <= s.limits().FirstToC.Value
 }
 
-// readWarm reports whether what was read at the end of a step is not cold: then nothing shows that
-// it cooled in time.
+// readWarm reports whether the reading at a step's end is not cold: then
+// nothing shows that it cooled in time.
 func (s *Sheet) readWarm(step *formula.Step) bool {
 	return step.IsProbed() && step.Reading.Temp.Hi > s.limits().ColdC.Value
 }
 
-// evenlyC is the warmest that a part of unknown weight may come into the cold, and still be taken
-// to cool evenly in the hours that the code gives: from there 8 kg in one ball grow no more in it,
-// from 26 C 60 kg (computed).
+// evenlyC is the warmest that a part of unknown weight may enter the cold and
+// still count as cooling evenly within the code's hours, C. From 40 C up to 8
+// kg in one ball grow no more than that, from 26 C up to 60 kg (computed).
 const evenlyC = 40
 
-// growthEndsC is where the fastest growth of the organisms ends, C: above it a hotter run is not
-// the worse one.
+// growthEndsC is where the organisms' fastest growth ends, C: above it a
+// hotter run is not the worse one.
 const growthEndsC = 45
 
 // heatedThrough is where nothing grows any more, C.
 var heatedThrough = figure.Estimate{Low: 60, Mid: 60, High: 60}
 
-// ovenH is the longest that a middle is taken to warm in an oven, h, however long or short the bake
-// is: one that is too short leaves it warm as long all the same. A large tin loaf is at 60 C by
-// then at the slow end of the model (judgement).
+// ovenH is the longest that a middle is taken to warm in an oven, h, whatever
+// the bake's time: too short a bake leaves it warm as long. A large tin loaf
+// is at 60 C by then at the model's slow end (judgement).
 const ovenH = 0.75
 
-// intoHeat is the time that an oven takes to bring the middle to where nothing grows, however long
-// the bake goes on after that.
+// intoHeat is an oven's time to bring the middle to where nothing grows,
+// however long the bake goes on.
 func intoHeat(st *history.Stage, hours Interval) Interval {
 	if !st.HasOven {
 		return Interval{Lo: min(hours.Lo, ovenH), Hi: ovenH}
@@ -201,8 +206,7 @@ func intoHeat(st *history.Stage, hours Interval) Interval {
 	return Interval{Lo: min(hours.Lo, ovenH, g.Low/60), Hi: min(ovenH, g.High/60)}
 }
 
-// Budget is the share of an organism's published time that is used up; nothing where it does not
-// grow.
+// Budget is the share used of an organism's published time; none without growth.
 func (p *Part) Budget(o microbe.Organism) Value {
 	if !p.grows(o) {
 		return figure.ValueOf(Interval{})
@@ -210,10 +214,10 @@ func (p *Part) Budget(o microbe.Organism) Value {
 	return p.spentValue(p.clock().Spent(o))
 }
 
-// WarmHours is the longest time between cold and hot holding without a kill step between.
+// WarmHours is the longest time between cold and hot holding without a kill.
 func (p *Part) WarmHours() Value { return p.spentValue(p.clock().WarmHours()) }
 
-// spentValue names what is missing where the warmest run cannot be followed.
+// spentValue names the missing reading where a run cannot be followed.
 func (p *Part) spentValue(b figure.Estimate) Value {
 	v := b.Value()
 	if math.IsInf(v.Hi, 1) || v.Hi > v.Lo {
@@ -225,7 +229,7 @@ func (p *Part) spentValue(b figure.Estimate) Value {
 	return v
 }
 
-// unknownStage is what would have to be written so that the part can be followed; nil when it can.
+// unknownStage is what must be written to follow the part; nil for nothing.
 func (p *Part) unknownStage() *figure.Need {
 	look := func(q *Part) *figure.Need {
 		for i := range q.Record().Stages {
@@ -250,12 +254,12 @@ func (p *Part) unknownStage() *figure.Need {
 	return nil
 }
 
-// counted are the organisms that rules are held against, with the function of each budget.
+// counted are the organisms that rules judge, with each budget's function.
 var counted = [...]microbe.Organism{
 	microbe.Salmonella, microbe.SAureus, microbe.BCereus, microbe.LMonocytogenes,
 }
 
-// FastestOrganism is the counted organism that has used up most of its time at the careful end.
+// FastestOrganism has used most of its time at the careful end.
 func (p *Part) FastestOrganism() Value {
 	return p.fastest(func(microbe.Organism) bool { return true })
 }

@@ -11,8 +11,9 @@ import (
 	"forebake/engine/science/mould"
 )
 
-// Times as long as at 5 C that a day at up to 7.2 C (45 F) counts: older editions of the code gave
-// 4 days there in place of 7. Warmer than that one day is all.
+// How many days at 5 C one day at up to 7.2 C (45 F) counts for: older
+// editions of the code gave 4 days there in place of 7. Warmer than that, the
+// one day is all.
 const (
 	warmFridgeC    = 7.2
 	daysAtWarm     = 4
@@ -20,8 +21,8 @@ const (
 	frozenStopsAtC = 0
 )
 
-// KeptDays counts the days that a part is kept cold, as days at 5 C, the day it is made being the
-// first; frozen days do not count.
+// KeptDays counts the days that a part is kept cold, as days at 5 C. The day
+// it is made is the first; frozen days do not count.
 func (s *Sheet) KeptDays(step *formula.Step) Value {
 	l := s.limits()
 	sum := figure.Point(1)
@@ -45,7 +46,7 @@ func (s *Sheet) KeptDays(step *formula.Step) Value {
 	return figure.ValueOf(sum)
 }
 
-// DaysStored counts the days of KeptDays as the calendar does, whatever their warmth.
+// DaysStored counts the days of KeptDays by the calendar.
 func (s *Sheet) DaysStored(step *formula.Step) Value {
 	sum := figure.Point(1)
 	missing, ok := s.kept(step, func(days Interval, at Value) {
@@ -63,7 +64,7 @@ func (s *Sheet) DaysStored(step *formula.Step) Value {
 	return figure.ValueOf(sum)
 }
 
-// StoredAt is the warmest of the surroundings in which a part is kept, C.
+// StoredAt is the warmest surroundings in which a part is kept, C.
 func (s *Sheet) StoredAt(step *formula.Step) Value {
 	warmest := figure.Absent("the surroundings of this "+step.Verb.Name, step.Place)
 	missing, ok := s.kept(step, func(_ Interval, at Value) {
@@ -77,8 +78,8 @@ func (s *Sheet) StoredAt(step *formula.Step) Value {
 	return warmest
 }
 
-// kept visits the waits up to a step, that one too, in which a part is kept: the days and the
-// surroundings of each. It stops where either is not known.
+// kept visits the waits up to a step, inclusive, in which a part is kept,
+// with the days and surroundings of each. It stops where either is unknown.
 func (s *Sheet) kept(
 	step *formula.Step,
 	visit func(days Interval, at Value),
@@ -103,9 +104,9 @@ func (s *Sheet) kept(
 	return Value{}, true
 }
 
-// WarmAfterBake is the longest that something which needs control stands after a bake in
-// surroundings that are neither cold nor hot, h. Where the last step does not leave it in the cold,
-// it stands on in the room for as long as the formula shall keep.
+// WarmAfterBake is the longest that food which needs control stands neither
+// cold nor hot after a bake, h. Where the last step does not leave it in the
+// cold, it stays in the room for as long as the formula shall keep.
 func (s *Sheet) WarmAfterBake() Value {
 	return s.warmAfterBake(func(q *Part, baked bool) Value {
 		if baked && q.IsDryFilling() {
@@ -115,8 +116,8 @@ func (s *Sheet) WarmAfterBake() Value {
 	})
 }
 
-// WarmDryFilling is WarmAfterBake of the fillings that it leaves out: dry ones that were baked in.
-// What lay on top is crust.
+// WarmDryFilling is WarmAfterBake of the dry, baked-in fillings that
+// WarmAfterBake leaves out. What lay on top is crust.
 func (s *Sheet) WarmDryFilling() Value {
 	v := s.warmAfterBake(func(q *Part, baked bool) Value {
 		if baked && q.Kind != formula.Topping && q.IsDryFilling() {
@@ -127,11 +128,13 @@ func (s *Sheet) WarmDryFilling() Value {
 	if math.IsInf(v.Hi, 1) {
 		return v
 	}
-	return figure.ValueOf(figure.Point(v.Hi)) // a reading would take the question away, not the hours
+	// a reading would take the question away, not the hours
+	return figure.ValueOf(figure.Point(v.Hi))
 }
 
-// WarmCustardAfterBake is WarmAfterBake of what is cooked with egg or milk and goes on after the
-// bake, and of meat and fish wherever they are: no reading will show that they need no control.
+// WarmCustardAfterBake is WarmAfterBake of food cooked with egg or milk that
+// goes on after the bake, and of meat and fish anywhere: no reading will show
+// that they need no control.
 func (s *Sheet) WarmCustardAfterBake() Value {
 	return s.warmAfterBake(func(q *Part, baked bool) Value {
 		custard := !baked && q.IsCooked() && q.Traits()&(larder.Egg|larder.Dairy) != 0
@@ -145,8 +148,8 @@ func (s *Sheet) WarmCustardAfterBake() Value {
 	})
 }
 
-// warmAfterBake asks of each part on a dough or in it, and of the dough's own pieces, whether its
-// hours count; baked is whether it went through the bake.
+// warmAfterBake asks of each part on or in a dough, and of the dough's own
+// pieces, whether its hours count; baked is whether it went through the bake.
 func (s *Sheet) warmAfterBake(counts func(q *Part, baked bool) Value) Value {
 	l := s.limits()
 	out := figure.ValueOf(Interval{})
@@ -166,7 +169,9 @@ func (s *Sheet) warmAfterBake(counts func(q *Part, baked bool) Value) Value {
 				if v := counts(s.Part(step.Uses), !baked); v.Hi > held.Hi || v.Lo > held.Lo {
 					held = v
 				}
-				if baked { // what comes on now may be warm, and nothing says that it is kept cold from here on
+				// what goes on now may be warm, and nothing keeps it cold
+				// from here
+				if baked {
 					cold = false
 				}
 			}
@@ -217,16 +222,17 @@ func (s *Sheet) warmAfterBake(counts func(q *Part, baked bool) Value) Value {
 	return out
 }
 
-// Room temperatures that the mould line answers for, C. A kitchen's room is taken into them: a loaf
-// is kept in a larder or a shop, not beside the oven.
+// Room temperatures that the mould line covers, C. A kitchen's room is
+// clamped to them: a loaf is kept in a larder or a shop, not beside the oven.
 const (
 	coolRoomC = 21
 	warmRoomC = 27
 	coldC     = 15 // a store under it is cold
 )
 
-// MouldFree is the days without mould of the first dough that goes into no other: by the family's
-// labels and keeping advice, by the line of plain cakes, or as bread.
+// MouldFree is the days without mould of the first dough that goes into no
+// other: by its family's labels and keeping advice, by the line of plain
+// cakes, or as bread.
 func (s *Sheet) MouldFree() Value {
 	for i := range s.parts {
 		p := &s.parts[i]
@@ -257,11 +263,11 @@ func (s *Sheet) MouldFree() Value {
 	return figure.Absent("a dough", s.Formula.Place)
 }
 
-// moistFrom is the water activity from which a filling counts as moist: below it are almond paste
-// and thick jam.
+// moistFrom is the water activity from which a filling counts as moist:
+// almond paste and thick jam are below it.
 const moistFrom = 0.85
 
-// goods says what the family table of keeping asks of a dough.
+// goods gives what the family table of keeping asks about a dough.
 func (s *Sheet) goods(p *Part) mould.Goods {
 	g := mould.Goods{
 		Culture: p.HasCulture().Lo == 1,
@@ -284,5 +290,5 @@ func (s *Sheet) goods(p *Part) mould.Goods {
 	return g
 }
 
-// poppy is in the names of the larder's poppy seeds, whole and ground, which are baked in moist.
+// poppy is in the names of the larder's poppy seeds, baked in moist.
 const poppy = "poppy"

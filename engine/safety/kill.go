@@ -2,6 +2,7 @@ package safety
 
 import (
 	"math"
+	"slices"
 
 	"forebake/engine/figure"
 	"forebake/engine/formula"
@@ -11,7 +12,7 @@ import (
 	"forebake/engine/science/microbe"
 )
 
-// foodFor is the kind of food by which the published D and z values are chosen.
+// foodFor is the kind of food that chooses the published D and z values.
 func (p *Part) foodFor() microbe.Food {
 	chocolate := Interval{}
 	for _, in := range p.Ingredients {
@@ -30,15 +31,32 @@ func (p *Part) foodFor() microbe.Food {
 	return microbe.Dough
 }
 
-// wantsKill reports whether what a bake does to a filling matters: it holds raw egg or flour, or
-// needs control and was never cooked.
+// wantsKill reports whether the bake matters for a filling's safety: it holds
+// raw egg or flour, or needs control and was never cooked, bought or made.
 func (p *Part) wantsKill() bool {
 	return p.Raw(larder.RawEgg, EggCookC).Hi == 1 || p.Raw(larder.RawFlour, FloursCookC).Hi == 1 ||
-		!p.CooksAll() && p.NeedsControl().Hi == 1
+		!p.CooksAll() && !p.cameCooked() && p.NeedsControl().Hi == 1
 }
 
-// WantKill lists the fillings on a step's part for which the step has to be a kill. What is crust
-// after it is not among them.
+// cameCooked reports whether all of a part is plant food that was cooked
+// before, such as bean paste, with sugar and salt: "heat-treated plant
+// food" of FDA Food Code 2022, 1-201.10(B) (read). Nothing of it is raw;
+// its hours in the warm are judged elsewhere.
+func (p *Part) cameCooked() bool {
+	return !slices.ContainsFunc(p.Ingredients, func(in *formula.Ingredient) bool {
+		switch {
+		case in.Item == nil:
+			return true
+		case in.Item.Class == larder.ClassSugar, in.Item.Class == larder.ClassSalt:
+			return false
+		}
+		return !in.Item.Is(larder.Cooked) || in.Item.Control != larder.ControlCookedStarch &&
+			in.Item.Control != larder.ControlCookedVegetable
+	})
+}
+
+// WantKill lists the fillings on a step's part for which the step must be a
+// kill. What is crust after it is left out.
 func (s *Sheet) WantKill(step *formula.Step) []*Part {
 	var out []*Part
 	for _, other := range step.Part.Steps[:step.Index] {
@@ -50,8 +68,8 @@ func (s *Sheet) WantKill(step *formula.Step) []*Part {
 	return out
 }
 
-// Lethality is how far a bake or cook brings Salmonella down in what is least sure of it: the
-// fillings that want it, else the part.
+// Lethality is the Salmonella log reduction of a bake or cook, where it is
+// least sure: in the fillings that want a kill, else in the part.
 func (s *Sheet) Lethality(step *formula.Step) Value {
 	of := s.WantKill(step)
 	if len(of) == 0 {
@@ -60,7 +78,7 @@ func (s *Sheet) Lethality(step *formula.Step) Value {
 	return s.killedBy(step, of, whole)
 }
 
-// extent is how much of a kill's estimate is worked out.
+// extent is how much of a kill's estimate is computed.
 type extent uint8
 
 const (
@@ -68,9 +86,10 @@ const (
 	lowEnd        // the middle is left alone where the low end is a kill step already
 )
 
-// killedBy integrates over the core in the step, and over the cooling straight after a bake: the
-// slow end of the oven with the quick end of the cooling, and the middle of both. No more than the
-// low end is needed, so the high one is a mirror of it.
+// killedBy integrates over the core in the step, and over the cooling
+// straight after a bake: the oven's slow end with the quick end of the
+// cooling, and the middle of both. Only the low end is needed, so the high
+// one mirrors it.
 func (s *Sheet) killedBy(step *formula.Step, of []*Part, asked extent) Value {
 	st, missing := s.Stage(step)
 	if st == nil {
@@ -102,12 +121,13 @@ func (s *Sheet) killedBy(step *formula.Step, of []*Part, asked extent) Value {
 	return Value{Lo: low, Mid: mid, Hi: 2*mid - low, Origin: figure.ByModel}
 }
 
-// Without a model a bake this long and this hot may get to the core that it is probed for, and the
-// last tenth of it brings the last kelvins (judgement: loaves take longer for them).
+// Without a model, a bake this long and hot may reach its target core. The
+// last tenth of its time brings the last kelvins (judgement: loaves take
+// longer for them).
 const aimLeastMin, aimLeastC, lastTenth, lastKelvins = 30, 160, 0.1, 5
 
-// aimedCore is the core that a bake is written to be probed for, where nothing was read: CoreReached
-// says when it is believed, and of raw meat none is.
+// aimedCore is the target core of a bake without a reading. CoreReached says
+// when it is believed; of raw meat none is.
 func (s *Sheet) aimedCore(step *formula.Step) (c float64, ok bool) {
 	if !step.Verb.Bakes() || !step.Core.Set || step.IsProbed() ||
 		s.HoldsUncookedMeat(step).Hi == 1 {
@@ -120,8 +140,9 @@ func (s *Sheet) aimedCore(step *formula.Step) (c float64, ok bool) {
 	return step.Core.Lo, v.Origin != figure.ByModel
 }
 
-// ovenLog follows the core through an oven: by the model's slow end (Low) or its middle; through a
-// reading at the end, or a target that is believed, where there is one.
+// ovenLog follows the core through an oven, by the model's slow end (Low)
+// or its middle. It goes through a reading at the end, or a target that
+// is believed.
 func (s *Sheet) ovenLog(
 	kill *microbe.Kill, st *history.Stage, minutes float64, run figure.Run,
 ) float64 {
@@ -155,8 +176,8 @@ func (s *Sheet) ovenLog(
 	return sum
 }
 
-// coolingLog goes on over the waits straight after a bake: the middle stays hot for a while. The
-// low run cools quickest.
+// coolingLog goes on over the waits straight after a bake: the middle stays
+// hot for a while. The low run cools quickest.
 func (s *Sheet) coolingLog(kill *microbe.Kill, bake *formula.Step, run figure.Run) float64 {
 	sum := 0.0
 	record := s.Part(bake.Part).Record()
@@ -166,7 +187,8 @@ func (s *Sheet) coolingLog(kill *microbe.Kill, bake *formula.Step, run figure.Ru
 		switch {
 		case !st.Known || st.Step.Verb.Bakes():
 			return sum
-		case trace == nil && st.Step.Time.Set: // not drawn where nothing in it needs control: then the oven alone has to do
+		// no course, since nothing in it needs control: the oven alone counts
+		case trace == nil && st.Step.Time.Set:
 			return sum
 		}
 		for k := 1; k < len(trace); k++ {
@@ -176,8 +198,8 @@ func (s *Sheet) coolingLog(kill *microbe.Kill, bake *formula.Step, run figure.Ru
 	return sum
 }
 
-// IsKilled reports whether a bake that is a proven kill step follows what the part goes through: at
-// its slow end.
+// IsKilled reports whether the part goes through a bake that is a proven kill
+// step at its slow end.
 func (p *Part) IsKilled() Value {
 	return p.once(&p.killed, isKilled)
 }
@@ -196,7 +218,8 @@ func isKilled(p *Part) Value {
 				switch {
 				case v.Absent && out.Hi == 1:
 					out = figure.Maybe(v.Need.What, v.Need.Place)
-				case !v.Absent && v.Lo < microbe.BakeLogTarget && (v.Hi < microbe.BakeLogTarget || out.Hi == 0):
+				case !v.Absent && v.Lo < microbe.BakeLogTarget &&
+					(v.Hi < microbe.BakeLogTarget || out.Hi == 0):
 					out = figure.YesNo(false)
 				case !v.Absent && v.Lo < microbe.BakeLogTarget:
 					out = figure.Maybe(

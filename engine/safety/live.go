@@ -11,20 +11,21 @@ import (
 	"forebake/engine/science/microbe"
 )
 
-// IsLiveDough reports whether live yeast or a lactic culture is mixed into the part, so that the
-// growth measured in live dough answers for it. Meat and fish get no credit: the yeast works in the
-// dough and not in them. Nor does a filling inside a dough.
+// IsLiveDough reports whether live yeast or a lactic culture is mixed in, so
+// that growth measured in live dough applies. Meat, fish and fillings in a
+// dough get no credit: the yeast does not work in them.
 func (p *Part) IsLiveDough() bool {
 	return p.IsDough() && p.Traits()&larder.Leavens != 0 &&
 		!p.Controls(larder.ControlMeat, larder.ControlFish)
 }
 
-// muchButterPct is the butterfat on flour from which a dough is taken for an enriched one
-// (judgement).
+// muchButterPct is the butterfat on flour from which a dough counts as
+// enriched, % (judgement).
 const muchButterPct = 20
 
-// liveFactor is the factor on microbe.LiveStaph: doubled with egg, milk, cheese or much butter,
-// less by the water activity, and nothing where a culture has made the dough as sour as measured.
+// liveFactor scales microbe.LiveStaph: doubled with egg, milk, cheese or much
+// butter, less by water activity, and nothing where a culture has made the
+// dough as sour as measured.
 func (p *Part) liveFactor() figure.Estimate {
 	if !p.IsLiveDough() {
 		return figure.Estimate{}
@@ -36,15 +37,17 @@ func (p *Part) liveFactor() figure.Estimate {
 	}
 	f := microbe.AwCredit(aw)
 	if p.isEnriched() {
-		f.Low, f.Mid, f.High = f.Low*microbe.Enriched.Low, f.Mid*microbe.Enriched.Mid, f.High*microbe.Enriched.High
+		f.Low, f.Mid, f.High = f.Low*microbe.Enriched.Low, f.Mid*microbe.Enriched.Mid, f.High*
+			microbe.Enriched.High
 	}
 	return f
 }
 
-// isEnriched reports whether growth is doubled. A dough without milk that a sourdough culture raises
-// is not: a culture held S. aureus 700 times lower than a chance ferment did (rye, Korean J. Food
-// Preserv. 32(2):232 (2025), table 7, read). One in milk is safe only once it has soured it (Univ.
-// Wisconsin Extension, 2011, quoted).
+// isEnriched reports whether growth is doubled. A milk-free dough raised by a
+// sourdough culture is not: a culture held S. aureus 700 times lower than a
+// chance ferment did (rye, Korean J. Food Preserv. 32(2):232 (2025), table 7,
+// read). One with milk is safe only once soured (Univ. Wisconsin Extension,
+// 2011, quoted).
 func (p *Part) isEnriched() bool {
 	milk := p.Traits()&larder.Dairy != 0 || p.NeedsFor(func(c larder.Control) bool {
 		return c != larder.ControlProtein
@@ -53,11 +56,12 @@ func (p *Part) isEnriched() bool {
 	return milk || rich && !p.isSoured()
 }
 
-// leastCulture is the share of a dough's weight from which its culture sours it (judgement): the
-// sourdough of a panettone's first dough is 10 to 20 % of it.
+// leastCulture is the share of a dough's weight from which its culture sours
+// it (judgement): the sourdough of a panettone's first dough is 10 to 20 %
+// of it.
 const leastCulture = 0.05
 
-// isSoured reports whether a sourdough culture in the dough is enough to lead its ferment.
+// isSoured reports whether the dough's sourdough culture leads its ferment.
 func (p *Part) isSoured() bool {
 	culture := 0.0
 	for in := range p.Foods() {
@@ -73,7 +77,7 @@ func (p *Part) muchButter() bool {
 	return !v.Absent && v.Hi >= muchButterPct
 }
 
-// LiveStaph is the rise of S. aureus in a live dough through all its stages, log10.
+// LiveStaph is the rise of S. aureus in a live dough over all stages, log10.
 func (p *Part) LiveStaph() Value {
 	if !p.IsLiveDough() {
 		return figure.ValueOf(Interval{})
@@ -81,18 +85,19 @@ func (p *Part) LiveStaph() Value {
 	return p.spentValue(p.ownClock().Grown(func(g clock.Growth) float64 { return g.LiveStaph }))
 }
 
-// LiveStaphMost is LiveStaph at its careful end: the figure that the levels go by.
+// LiveStaphMost is LiveStaph at its careful end; the levels go by it.
 func (p *Part) LiveStaphMost() Value {
 	v := p.LiveStaph()
 	v.Lo, v.Mid = v.Hi, v.Hi
 	return v
 }
 
-// HasRawMilk reports whether milk that was not pasteurised, or cheese of it, is in the part and no
-// cook has pasteurised it: see milkCookC. A bake is none, since the milk is in the raw dough.
+// HasRawMilk reports whether the part holds unpasteurised milk, or cheese of
+// it, that no cook has pasteurised: see milkCookC. A bake does not count,
+// since the milk is in the raw dough.
 func (p *Part) HasRawMilk() Value { return figure.YesNo(p.rawMilk()) }
 
-// rawMilk is kept: parts within parts ask for it by every way that leads to them.
+// rawMilk is cached: parts within parts ask for it by every path to them.
 func (p *Part) rawMilk() bool {
 	if p.milky == nil {
 		found := slices.ContainsFunc(p.Ingredients, func(in *formula.Ingredient) bool {
@@ -107,8 +112,9 @@ func (p *Part) rawMilk() bool {
 	return *p.milky
 }
 
-// BCereusGrown is the rise of B. cereus in cooked starch, rice, potato and vegetables, or in
-// custard and starch cooked in milk, log10; nothing in any other part.
+// BCereusGrown is the rise of B. cereus in cooked starch, rice, potato and
+// vegetables, or in custard and starch cooked in milk, log10; nothing in
+// other parts.
 func (p *Part) BCereusGrown() Value {
 	if p.IsDough() || !p.grows(microbe.BCereus) || p.NeedsControl().Hi == 0 {
 		return figure.ValueOf(Interval{})
@@ -117,7 +123,9 @@ func (p *Part) BCereusGrown() Value {
 	milky := p.Traits()&(larder.Egg|larder.Dairy) != 0 && p.IsCooked()
 	switch {
 	case milky:
-		return p.spentValue(p.clock().Grown(func(g clock.Growth) float64 { return g.CustardCereus }))
+		return p.spentValue(p.clock().Grown(func(g clock.Growth) float64 {
+			return g.CustardCereus
+		}))
 	case starch, p.Controls(larder.ControlCookedStarch, larder.ControlCookedVegetable),
 		p.IsCooked() && p.Controls(larder.ControlRawVegetable, larder.ControlPlantMilk):
 		return p.spentValue(p.clock().Grown(func(g clock.Growth) float64 { return g.StarchCereus }))

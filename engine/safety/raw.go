@@ -9,16 +9,16 @@ import (
 	"forebake/engine/makeup"
 )
 
-// What a cook must reach so that an ingredient is raw no more, C.
+// What a cook must reach so that an ingredient is no longer raw, C.
 const (
 	EggCookC    = 70 // FDA Food Code 2022, 3-401.11(A)(2) (read): 70 C, at once
 	FloursCookC = 74 // 165 F, the careful end of consumer advice; no code names a figure for flour
 	milkCookC   = 75 // 21 CFR 1240.61(b) (read): 72 C for 15 s, 3 C more with sugar or much fat
 )
 
-// Raw reports whether something that must be cooked is still raw after the part's own steps and
-// those of the parts it takes in. A cook without a temperature leaves it open; nothing here softens
-// that.
+// Raw reports whether something that must be cooked is still raw after the
+// part's own steps and those of the parts it takes in. A cook without a
+// temperature leaves it open; nothing here softens that.
 func (p *Part) Raw(trait larder.Trait, cookC float64) Value {
 	if p.Traits()&trait == 0 {
 		return figure.YesNo(false)
@@ -59,9 +59,9 @@ func (p *Part) stillRaw(trait larder.Trait, cookC float64) Value {
 	return figure.YesNo(false)
 }
 
-// cooked says whether a bake, or a cook to the temperature, is among the steps that an ingredient
-// goes through. A cook that names others leaves it raw. A cook without a temperature, or to a range
-// that the temperature lies in, leaves it open.
+// cooked reports whether a bake, or a cook to the temperature, is among an
+// ingredient's steps. A cook that names others leaves it raw. A cook without
+// a temperature, or to a range around it, leaves it open.
 func (p *Part) cooked(in *formula.Ingredient, cookC float64) figure.Truth {
 	if p.HasStep((*formula.Verb).Bakes) {
 		return figure.Yes
@@ -86,14 +86,15 @@ func (p *Part) boiled(in *formula.Ingredient, cookC float64) figure.Truth {
 	return state
 }
 
-// HeatedTo is the hottest that the part is sure to get, by its own cooks and bakes and by those of
-// what it goes into or onto; what is brushed on before a bake is crust.
+// HeatedTo is the temperature that the part is sure to reach, C: by its own
+// cooks and bakes and those of what takes it. What is brushed on before a
+// bake is crust.
 func (p *Part) HeatedTo() Value {
 	return p.once(&p.heated, func(p *Part) Value { return heatedTo(p, (*formula.Step).HeatsAll) })
 }
 
-// EggHeatedTo is HeatedTo of its shell egg: a cook of some of the ingredients counts where all the
-// egg is among them.
+// EggHeatedTo is HeatedTo of its shell egg: a cook of some ingredients counts
+// where all the egg is among them.
 func (p *Part) EggHeatedTo() Value {
 	return p.once(&p.eggHeated, func(p *Part) Value {
 		return heatedTo(p, func(s *formula.Step) bool {
@@ -110,12 +111,12 @@ func (p *Part) EggHeatedTo() Value {
 	})
 }
 
-// friedCoreC is what the core of a dough that was fried well is taken to reach at the least, C:
-// that of the doughnuts whose kill was measured went on to boiling (Channaiah et al. 2018, abstract
-// read).
+// friedCoreC is the least core of a well fried dough, C: that of the
+// doughnuts whose kill was measured went on to boiling (Channaiah et al.
+// 2018, abstract read).
 const friedCoreC = FloursCookC
 
-// heatedTo works HeatedTo out, from the steps that heat what is asked for.
+// heatedTo works out HeatedTo from the steps that heat what is asked for.
 func heatedTo(p *Part, heats func(*formula.Step) bool) Value {
 	best := Value{Lo: math.Inf(-1), Hi: math.Inf(-1), Origin: figure.AsGiven}
 	hotter := func(v Value) {
@@ -138,7 +139,8 @@ func heatedTo(p *Part, heats func(*formula.Step) bool) Value {
 	users, later := 0, Value{Lo: math.Inf(1), Hi: math.Inf(1), Mid: math.Inf(1)}
 	cooler := func(v Value) {
 		users++
-		later.Lo, later.Hi, later.Mid = min(later.Lo, v.Lo), min(later.Hi, v.Hi), min(later.Mid, v.Mid)
+		later.Lo, later.Hi, later.Mid = min(later.Lo, v.Lo), min(later.Hi,
+			v.Hi), min(later.Mid, v.Mid)
 		if v.Origin == figure.ByModel {
 			later.Origin = v.Origin
 		}
@@ -179,7 +181,7 @@ func heatedTo(p *Part, heats func(*formula.Step) bool) Value {
 	return best
 }
 
-// heatAfter is how hot what a step puts on gets there; nothing where no bake follows.
+// heatAfter is the heat that a step's addition gets; none without a bake.
 func (s *Sheet) heatAfter(on *formula.Step) Value {
 	for _, step := range on.Part.Steps[on.Index+1:] {
 		switch {
@@ -187,7 +189,7 @@ func (s *Sheet) heatAfter(on *formula.Step) Value {
 		case s.glazes(on, step), s.crusts(on, step):
 			return figure.ValueOf(figure.Point(100))
 		case on.IsAfterHeat() && (!step.IsProbed() || on.Verb.Washes()):
-			// The crumb is hot already: it says nothing of what has just come onto it.
+			// The hot crumb says nothing of what was just put on it.
 			return figure.Absent(
 				"a bake of 10 min at 160 C or more after this, or what is put on, cooked before",
 				on.Place,
@@ -199,11 +201,12 @@ func (s *Sheet) heatAfter(on *formula.Step) Value {
 	return figure.ValueOf(s.Kitchen.Room.Interval)
 }
 
-// What is brushed on thinly is as hot as the skin within glazeMinutes at crustOvenC; glazeShare of
-// the dough's weight is the most that is thin (judgement).
+// What is brushed on thinly is as hot as the skin within glazeMinutes
+// at crustOvenC; up to glazeShare of the dough's weight counts as
+// thin (judgement).
 const glazeMinutes, glazeShare = 4, 0.25
 
-// glazes reports whether what a step brushes on is a thin coat that the bake cooks.
+// glazes reports whether a step brushes on a thin coat that the bake cooks.
 func (s *Sheet) glazes(on, bake *formula.Step) bool {
 	if !on.Verb.Washes() || on.Uses == nil {
 		return on.Verb.Washes()
@@ -214,17 +217,19 @@ func (s *Sheet) glazes(on, bake *formula.Step) bool {
 	if !on.IsAfterHeat() {
 		return true
 	}
-	return bake.Time.Set && bake.Time.Lo >= glazeMinutes && bake.At.Set && bake.At.Lo >= crustOvenC &&
+	return bake.Time.Set && bake.Time.Lo >= glazeMinutes && bake.At.Set &&
+		bake.At.Lo >= crustOvenC &&
 		s.Part(on.Uses).Grams(makeup.Mass).Hi <= glazeShare*s.Part(on.Part).Grams(makeup.Mass).Lo
 }
 
-// What a topping on the outside needs to be crust: by then the outside of a loaf is at 100 C, as the
-// published courses of bread in the oven have it in 5 to 8 min at 180 C and more (judgement).
+// From this oven and time a topping on the outside is crust: the outside of a
+// loaf is then at 100 C, which published courses of bread reach in 5 to 8 min
+// at 180 C and more (judgement).
 const crustOvenC, crustMinutes = 160, 10
 
-// crusts reports whether what a step puts on lies on the outside in a bake, and is crust after it: a
-// topping that no later step closes in. Meat and fish count as inside, since their own middle lags;
-// so does what weighs more than its dough.
+// crusts reports whether what a step puts on is on the outside in a bake, and
+// crust after it: a topping that no later step closes in. Meat, fish and what
+// outweighs its dough count as inside, since their own middle lags.
 func (s *Sheet) crusts(on, bake *formula.Step) bool {
 	if !on.LiesOutside() || !bake.Time.Set || bake.Time.Lo < crustMinutes ||
 		!bake.At.Set || bake.At.Lo < crustOvenC ||
@@ -234,8 +239,8 @@ func (s *Sheet) crusts(on, bake *formula.Step) bool {
 	return s.Part(on.Uses).Grams(makeup.Mass).Hi <= s.Part(on.Part).Grams(makeup.Mass).Lo
 }
 
-// FlourEatenRaw reports whether the part holds raw flour that no bake reaches. A part without a
-// step says nothing yet.
+// FlourEatenRaw reports whether the part holds raw flour that no bake
+// reaches. A part without a step says nothing yet.
 func (p *Part) FlourEatenRaw() Value {
 	raw := p.Raw(larder.RawFlour, FloursCookC)
 	if raw.Hi == 0 || len(p.TakenBy()) > 0 {
@@ -253,20 +258,20 @@ func (p *Part) FlourEatenRaw() Value {
 	return raw
 }
 
-// FlourUsuallyBaked reports whether a bake brings the part to where flour is raw no more by the
-// middle of the model, and only its slow end leaves that open.
+// FlourUsuallyBaked reports whether a bake cooks the part's flour by the
+// model's middle, and only its slow end leaves that open.
 func (p *Part) FlourUsuallyBaked() Value {
 	heat := p.HeatedTo()
 	return figure.YesNo(heat.Origin == figure.ByModel && heat.Mid >= FloursCookC &&
 		!math.IsInf(heat.Mid, 1))
 }
 
-// ShellEggLeftRaw reports whether the part holds shell egg, not pasteurised, that neither its own
-// cooks nor those of the parts that it takes in have cooked.
+// ShellEggLeftRaw reports whether the part holds unpasteurised shell egg that
+// neither its own cooks nor those of parts taken in have cooked.
 func (p *Part) ShellEggLeftRaw() Value { return p.Raw(larder.RawEgg, EggCookC) }
 
-// AlcoholLast reports whether something with a spirit in it goes on after the bake, or into what is
-// never baked.
+// AlcoholLast reports whether something with a spirit goes on after the bake,
+// or into what is never baked.
 func (s *Sheet) AlcoholLast() Value {
 	for i := range s.parts {
 		p := &s.parts[i]

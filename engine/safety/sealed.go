@@ -8,12 +8,13 @@ import (
 	"forebake/engine/science/microbe"
 )
 
-// jarDays is how long a cooked food of low acidity may stand covered out of the cold before it is
-// taken for one in a closed jar (judgement): spores outlive any cook in a kitchen.
+// jarDays is how long a cooked food of low acidity may stand covered out of
+// the cold before it counts as sealed in a jar (judgement): spores outlive
+// any cook in a kitchen.
 const jarDays = 1
 
-// sealed is the class without air that the part belongs to. The days and the temperature are those
-// of the waits of its steps, and of the steps of what it takes in.
+// sealed is the airless class that the part belongs to. Days and temperature
+// are those of its waits, and of the waits of what it takes in.
 func (p *Part) sealed() (class microbe.Sealed, days, warmestC float64, ok bool) {
 	if p.IsDough() {
 		return p.wrapped()
@@ -37,7 +38,8 @@ func (p *Part) sealed() (class microbe.Sealed, days, warmestC float64, ok bool) 
 		return 0, 0, 0, false
 	}
 	oil := p.oilMost()
-	wet := p.Holds(isMoistPlant) || p.Controls(larder.ControlOilInfusion, larder.ControlRawVegetable,
+	wet := p.Holds(isMoistPlant) || p.Controls(larder.ControlOilInfusion,
+		larder.ControlRawVegetable,
 		larder.ControlCookedVegetable, larder.ControlUndeclared)
 	if 24*warm <= p.sheet.limits().AmbientHours.Value {
 		warmestC = min(warmestC, cold) // the hours of a working supply: 3-501.19(B)
@@ -52,7 +54,8 @@ func (p *Part) sealed() (class microbe.Sealed, days, warmestC float64, ok bool) 
 	return 0, 0, 0, false
 }
 
-// warmestAround is the warmest that it may be around a step, C: as the room where none is written.
+// warmestAround is the warmest that a step's surroundings may be, C; the room
+// where none are written.
 func (s *Sheet) warmestAround(step *formula.Step) float64 {
 	if at := s.AroundStep(step); !at.Absent {
 		return at.Hi
@@ -60,11 +63,12 @@ func (s *Sheet) warmestAround(step *formula.Step) float64 {
 	return s.Kitchen.Room.Hi
 }
 
-// isMoistPlant reports whether an ingredient is fresh herbs, ginger or another moist plant.
+// isMoistPlant reports whether an ingredient is fresh herb, ginger or
+// the like.
 func isMoistPlant(in *formula.Ingredient) bool { return in.Item.MoistPlant() }
 
-// wrapped is sealed for a dough: bread in a box or a bag stands in air, and is no food in a jar. It
-// is asked about where a wait after its heat says that it is covered.
+// wrapped is sealed for a dough: bread in a box or a bag stands in air, and
+// is no food in a jar. It is asked where a wait after its heat says covered.
 func (p *Part) wrapped() (class microbe.Sealed, days, warmestC float64, ok bool) {
 	cold := p.sheet.limits().ColdC.Value
 	heated := false
@@ -82,10 +86,11 @@ func (p *Part) wrapped() (class microbe.Sealed, days, warmestC float64, ok bool)
 	return microbe.MoistWrapped, days, warmestC, days > 0
 }
 
-// wrappedActivity is the water activity that a wrapped bread is judged by. Steam, water and a
-// griddle leave the crumb as wet as its dough: the high end. A bake or hot fat dries it: what a
-// reading or the low end of the model shows, since most breads of 0.96 and less made no toxin for
-// weeks (Daifas et al. 1999, abstracts read).
+// wrappedActivity is the water activity that a wrapped bread is judged by.
+// Steam, water and a griddle leave the crumb as wet as its dough: the high
+// end. A bake or hot fat dries it: a reading or the model's low end counts,
+// since most breads of 0.96 and less made no toxin for weeks (Daifas et al.
+// 1999, abstracts read).
 func (p *Part) wrappedActivity() microbe.Interval {
 	aw := p.CrumbActivity(p.WaterKept())
 	if aw.Absent {
@@ -97,7 +102,7 @@ func (p *Part) wrappedActivity() microbe.Interval {
 	return p.awEnds()
 }
 
-// allSteps are the part's own steps and those of the parts that it takes in.
+// allSteps are the steps of the part and of the parts that it takes in.
 func (p *Part) allSteps() []*formula.Step {
 	var out []*formula.Step
 	for _, q := range p.Contents() {
@@ -106,7 +111,7 @@ func (p *Part) allSteps() []*formula.Step {
 	return out
 }
 
-// oilMost is the most oil in the part, g, that of the parts it takes in with it.
+// oilMost is the most oil in the part and in the parts it takes in, g.
 func (p *Part) oilMost() float64 {
 	sum := 0.0
 	for in := range p.Foods() {
@@ -117,7 +122,7 @@ func (p *Part) oilMost() float64 {
 	return sum
 }
 
-// Botulinum is the level that C. botulinum calls for in the part: clear, risk or stop.
+// Botulinum is the level for C. botulinum in the part: clear, risk or stop.
 func (p *Part) Botulinum() Value {
 	class, days, warmestC, ok := p.sealed()
 	if !ok {

@@ -1,5 +1,6 @@
-// Package safety says what could make someone ill: which parts need time and temperature control,
-// how long they are warm, how fast they cool, what the heat kills, how long they keep.
+// Package safety says what could make someone ill: which parts need time and
+// temperature control, how long they are warm, how fast they cool, what the
+// heat kills, how long they keep.
 //
 // Each file answers one question, by the table or the law beside it:
 //
@@ -13,8 +14,8 @@
 //	cooling.go   is it cold in time                the code of the kitchen (kitchen.Law)
 //	keeping.go   how long it is kept               the code of the kitchen; mould by Cauvain & Seiler
 //
-// clock.go adds up the exposure. The unfavourable end of every error is in the figures; the rules
-// take it.
+// clock.go adds up the exposure. The unfavourable end of every error is in
+// the figures; the rules take it.
 package safety
 
 import (
@@ -33,11 +34,11 @@ type (
 	Value    = figure.Value
 )
 
-// processedPart is the part with what it goes through. Under this name it is embedded so that
-// Part.Part stays the part of the formula.
+// processedPart is the part with what it goes through. Embedded under this
+// name it leaves Part.Part the part of the formula.
 type processedPart = process.Part
 
-// Sheet holds the parts of one formula in one kitchen, with what is safe or unsafe in them.
+// Sheet holds the parts of one formula in one kitchen, with their safety.
 type Sheet struct {
 	process.Sheet
 	law   *microbe.Limits // the food-safety figures in force in lawOf
@@ -86,7 +87,7 @@ func (s *Sheet) Part(p *formula.Part) *Part { return &s.parts[p.Serial] }
 // Sheet is the sheet that the part is on.
 func (p *Part) Sheet() *Sheet { return p.sheet }
 
-// once keeps what was worked out for the part: for figures that ask the parts which take it in.
+// once caches a part's value for figures that ask the parts which take it in.
 func (p *Part) once(kept **Value, work func(*Part) Value) Value {
 	if *kept == nil {
 		v := work(p)

@@ -9,30 +9,33 @@ import (
 )
 
 const (
-	packs = `(?:sachets?|packets?|envelopes?|packages?|pkgs?|packs?|bags?|tins?|cans?|jars?|cubes?|` +
-		`blocks?|cakes?|cartons?|tubs?|bottles?|bars?|sticks?|pouch(?:es)?|boxe?s?)`
+	packs = `(?:sachets?|packets?|envelopes?|packages?|pkgs?|packs?|bags?|tins?|cans?|jars?|` +
+		`cubes?|blocks?|cakes?|cartons?|tubs?|bottles?|bars?|sticks?|pouch(?:es)?|boxe?s?)`
 	number = `(\d+(?:[./]\d+)?|an?|one|two|three|four)`
 	mass   = `(\d[\d.,]* ?(?:kg|g|grams?|oz|ounces?|lbs?|ml|cl|dl|l))`
 )
 
 var (
-	// packOf: 7 g sachet; packsOf: 2 x 7 g sachets; packsEnd: 2 sachets (7 g each)
+	// packOf: 7 g sachet; packsOf: 2 x 7 g sachets; packsEnd: 2 sachets
+	// (7 g each)
 	packOf  = spelling.Pattern(`(?i)^` + mass + ` ` + packs + `$`)
-	packsOf = spelling.Pattern(`(?i)^` + number + ` ?(?:(?:x|×|\*) ?` + mass + `(?: ` + packs + `)?| ` +
+	packsOf = spelling.Pattern(`(?i)^` + number + ` ?(?:(?:x|×|\*) ?` + mass + `(?: ` +
+		packs + `)?| ` +
 		mass + ` ` + packs + `)$`)
-	packsEnd = spelling.Pattern(`(?i)^` + number + ` ` + packs + `,? (?:of )?\(?` + mass + `( each)?\)?$`)
-	each     = spelling.Pattern(`(?i)^(.*\d.*?) ?(?:each|apiece|a piece|per (?:piece|bun|roll|ball|one|` +
-		`doughnut|pastry|loaf)|(?:for|in|on) (?:each|every)(?: one| piece| bun| roll)?)$`)
-	plus = spelling.Pattern(`(?i)^(\d[\d.,]* ?(?:g|kg|ml|l)),? (?:plus|and|\+) (?:some |a (?:little|` +
-		`bit) )?(?:more|extra)\b.*$`)
+	packsEnd = spelling.Pattern(`(?i)^` + number + ` ` + packs + `,? (?:of )?\(?` + mass +
+		`( each)?\)?$`)
+	each = spelling.Pattern(`(?i)^(.*\d.*?) ?(?:each|apiece|a piece|per (?:piece|bun|roll|ball|` +
+		`one|doughnut|pastry|loaf)|(?:for|in|on) (?:each|every)(?: one| piece| bun| roll)?)$`)
+	plus = spelling.Pattern(`(?i)^(\d[\d.,]* ?(?:g|kg|ml|l)),? (?:plus|and|\+) (?:some |` +
+		`a (?:little|bit) )?(?:more|extra)\b.*$`)
 )
 
 // numbers are numbers in words.
 var numbers = map[string]string{"a": "1", "an": "1", "one": "1", "two": "2", "three": "3",
 	"four": "4", "five": "5", "ten": "10", "twenty": "20"}
 
-// Packed reads an amount by its packs: "7 g sachet", "2 x 7 g", "1 tin (397 g)". why asks where the
-// text can mean two amounts.
+// Packed reads an amount by its packs: "7 g sachet", "2 x 7 g", "1 tin
+// (397 g)". why asks where the text can mean two amounts.
 func Packed(text string) (out, why string) {
 	text = strings.TrimSpace(text)
 	if m := packOf().FindStringSubmatch(text); m != nil {
@@ -68,7 +71,7 @@ func Packed(text string) (out, why string) {
 	return times, ""
 }
 
-// Each reads an amount that is for one piece: "15 g each".
+// Each reads an amount for one piece: "15 g each".
 func Each(text string) (one string, ok bool) {
 	m := each().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
@@ -77,8 +80,8 @@ func Each(text string) (one string, ok bool) {
 	return strings.TrimSpace(m[1]), true
 }
 
-// AndMore reads an amount with more for the bench: "500 g plus extra". What is dusted is too little
-// to count.
+// AndMore reads an amount with more for the bench: "500 g plus extra".
+// Dusting is too little to count.
 func AndMore(text string) (out string, ok bool) {
 	m := plus().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
@@ -100,7 +103,8 @@ func Share(text string) (x float64, ok bool) {
 
 var pods = spelling.Pattern(`(?i)^(\d+|an?|half an?|1/2|½) ?(?:pods?|beans?|sticks?)$`)
 
-// Pods reads a number of pods, of what may be an extract too: "1 pod" of vanilla.
+// Pods reads a number of pods of what may be an extract too: "1 pod"
+// of vanilla.
 func Pods(text string) string {
 	m := pods().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {

@@ -1,13 +1,14 @@
-// Package said holds words that plainly mean a figure and are none: a gas mark, a warm place, a pinch,
-// a sachet, a sign in place of a time. The formula reader calls it; each answer is a text that the
-// quantity reader reads, or a line to write, with what a report says of it. It reads no file.
+// Package said holds words that plainly mean a figure but are none: a
+// gas mark, a warm place, a pinch, a sachet, a sign in place of a time.
+// The formula reader calls it; each answer is a text that the quantity
+// reader reads, or a line to write, with what a report says of it. It
+// reads no file.
 package said
 
 import (
 	"fmt"
 	"math"
 	"regexp"
-	"slices"
 	"strconv"
 	"strings"
 
@@ -16,27 +17,31 @@ import (
 	"forebake/engine/spelling"
 )
 
-// Taken is what a word is taken for: a text to read, and what a report says of it.
+// Taken is a word's reading: a text to read, and what a report says
+// of it.
 type Taken struct{ Text, Says string }
 
-// gasMarks are the marks of UK ovens, C. Marks 4, 6 and 7 were read in pages that pair them; the
-// others are common practice.
+// gasMarks are UK oven marks, C. Marks 4, 6 and 7 were read in pages
+// that pair them; the others are common practice.
 var gasMarks = map[string]string{"1": "140 C", "2": "150 C", "3": "170 C", "4": "180 C",
 	"5": "190 C", "6": "200 C", "7": "220 C", "8": "230 C", "9": "240 C"}
 
 var gasMark = spelling.Pattern(`^(?:gas )?(?:gas|mark)(?: mark)? ?([1-9])$`)
 
-// GasMark is the temperature of a mark of a UK oven, its words in lower case.
+// GasMark is the temperature of a mark of a UK oven, its words in
+// lower case.
 func GasMark(words string) (Taken, bool) {
 	m := gasMark().FindStringSubmatch(words)
 	if m == nil {
 		return Taken{}, false
 	}
-	return Taken{gasMarks[m[1]], fmt.Sprintf("gas mark %s is taken as %s", m[1], gasMarks[m[1]])}, true
+	return Taken{gasMarks[m[1]], fmt.Sprintf("gas mark %s is taken as %s", m[1], gasMarks[m[1]])},
+		true
 }
 
-// warmths are words for how warm it is around a part or in an oven. Common practice, no source. taken
-// is read as the range where a part stands, and told; others are asked.
+// warmths are words for the warmth around a part or in an oven. Common
+// practice, no source. A taken one is read as its range around a part,
+// and told; others are asked.
 var warmths = map[string]struct {
 	write string
 	taken bool
@@ -50,12 +55,12 @@ var warmths = map[string]struct {
 	"proofer": {"28 C", false}, "prover": {"28 C", false}, "cold": {"4 C", false},
 }
 
-var warmSpot = spelling.Pattern(`^(?:some ?where|any ?where)? ?(?:nice and )?warm(?: (?:place|spot|` +
-	`kitchen|room|corner|cupboard|draught free place|draft free place|and draught free|` +
+var warmSpot = spelling.Pattern(`^(?:some ?where|any ?where)? ?(?:nice and )?warm(?: (?:place|` +
+	`spot|kitchen|room|corner|cupboard|draught free place|draft free place|and draught free|` +
 	`and draft free))?(?: (?:in|of|by|near|free from|away from) .*)?$`)
 
-// Warmth is what to write for words of how warm it is somewhere, in lower case; take is true where the
-// range can be taken.
+// Warmth is what to write for words of warmth, in lower case; take is
+// true where the range can be taken.
 func Warmth(words string) (write string, take, ok bool) {
 	w, ok := warmths[words]
 	if !ok && warmSpot().MatchString(words) {
@@ -64,7 +69,8 @@ func Warmth(words string) (write string, take, ok bool) {
 	return w.write, w.taken, ok
 }
 
-// goingIn are words for how warm an ingredient goes in. Common practice, no source.
+// goingIn are words for an ingredient's own warmth. Common practice,
+// no source.
 var goingIn = map[string]string{"lukewarm": "35 C to 40 C", "tepid": "35 C to 40 C",
 	"warm": "35 C to 43 C", "hand hot": "35 C to 43 C", "hand warm": "35 C to 40 C",
 	"finger warm": "35 C to 40 C", "melted": "32 C to 45 C", "melted and cooled": "25 C to 35 C",
@@ -74,44 +80,40 @@ var goingIn = map[string]string{"lukewarm": "35 C to 40 C", "tepid": "35 C to 40
 	"room temperature": "18 C to 24 C", "room temp": "18 C to 24 C", "rt": "18 C to 24 C",
 	"room": "18 C to 24 C", "room warm": "18 C to 24 C", "ambient": "18 C to 24 C",
 	"softened": "18 C to 24 C", "soft": "18 C to 24 C", "soft but cool": "14 C to 20 C",
+	"cool room temperature": "15 C to 20 C",
+	"slightly softened":     "15 C to 20 C", "slightly warm": "30 C to 38 C",
+	"just warm": "30 C to 38 C", "very soft": "20 C to 26 C", "hot": "50 C to 95 C",
+	"very cold": "0 C to 4 C", "very warm": "38 C to 46 C", "at room temperature": "18 C to 24 C",
+	"kitchen temperature": "18 C to 24 C", "cooled": "15 C to 30 C",
+	"scalded and cooled": "25 C to 43 C", "lauwarm": "35 C to 40 C", "zimmerwarm": "18 C to 24 C",
+	"kalt": "2 C to 8 C", "weich": "18 C to 24 C", "tiède": "35 C to 40 C", "froid": "2 C to 8 C",
+	"mou": "18 C to 24 C", "pommade": "18 C to 24 C", "tiepido": "35 C to 40 C",
+	"freddo": "2 C to 8 C", "morbido": "18 C to 24 C", "ljummen": "35 C to 40 C",
+	"rumsvarm": "18 C to 24 C", "rumsvarmt": "18 C to 24 C", "lunken": "35 C to 40 C",
+	"fingervarm": "35 C to 40 C", "kall": "2 C to 8 C", "kold": "2 C to 8 C",
 	"cool but pliable": "10 C to 16 C", "pliable": "10 C to 16 C",
-	"cold": "2 C to 8 C", "chilled": "2 C to 8 C", "fridge cold": "2 C to 8 C", "fridge": "2 C to 8 C",
+	"cold": "2 C to 8 C", "chilled": "2 C to 8 C", "fridge cold": "2 C to 8 C",
+	"fridge":             "2 C to 8 C",
 	"fridge temperature": "2 C to 8 C", "from fridge": "2 C to 8 C",
 	"straight from the fridge": "2 C to 8 C", "cold from fridge": "2 C to 8 C",
 	"from the fridge": "2 C to 8 C", "cold from the fridge": "2 C to 8 C", "ice cold": "0 C to 4 C",
 	"iced": "0 C to 4 C", "frozen": "-20 C to -12 C", "from the freezer": "-20 C to -12 C"}
 
-// GoingIn is how warm an ingredient goes in, by words in lower case; "" for others.
+// GoingIn is an ingredient's own warmth, by words in lower case; ""
+// for others.
 func GoingIn(words string) string { return goingIn[words] }
 
-// warmWords are words in a name for how warm a thing goes in, the particular before the general.
-var warmWords = []string{"room temperature", "lukewarm", "tepid", "warm", "fridge", "ice cold",
-	"cold"}
-
-var warmWord = spelling.Pattern(`\b(?:` + strings.Join(warmWords, "|") + `)\b`)
-
-// WarmthIn is how warm an ingredient goes in by words of a name; "" where none says it. Hot and
-// boiling say too little.
-func WarmthIn(words string) string {
-	found := warmWord().FindAllString(words, -1)
-	for _, word := range warmWords {
-		if slices.Contains(found, word) {
-			return goingIn[word]
-		}
-	}
-	return ""
-}
-
 // forms are words that say in what form an ingredient goes in.
-var forms = spelling.Pattern(`\b(?:melted|(?:finely |roughly |coarsely )?(?:chopped|ground|grated|sliced|` +
-	`crushed)|softened|cubed|diced|mashed|halved|beaten|whole|flaked|slivered)\b`)
+var forms = spelling.Pattern(`\b(?:melted|(?:finely |roughly |coarsely )?(?:chopped|ground|` +
+	`grated|sliced|crushed)|softened|cubed|diced|mashed|halved|beaten|whole|flaked|slivered)\b`)
 
-// Form is the form that words of a name say, "" for none.
+// Form is the form that a name's words give, "" for none.
 func Form(words string) string { return forms().FindString(words) }
 
 var protein = spelling.Pattern(`\b(\d{1,2}(?:\.\d+)?) ?% protein\b`)
 
-// Protein is the protein of a flour that words of its name say: "13 %"; "" for none.
+// Protein is a flour's protein by words of its name: "13 %"; ""
+// for none.
 func Protein(words string) string {
 	if m := protein().FindStringSubmatch(words); m != nil {
 		return m[1] + " %"
@@ -119,14 +121,17 @@ func Protein(words string) string {
 	return ""
 }
 
-// Ingredient gives what the larder knows of a name, with the words of preparation in it. Of an egg
-// the size and the country of the kitchen count.
+// Ingredient gives what the larder knows of a name with its words of
+// preparation. For an egg the size and the kitchen's country count.
 func Ingredient(l *larder.Larder, name, units string) (*larder.Item, []string, bool) {
 	if egg := EggName(name, units); egg != name {
 		it, ok := l.Find(egg)
 		return it, nil, ok
 	}
 	it, words, ok := l.Described(name)
+	if t := warmth().FindString(name); !ok && t != "" && !bound().MatchString(name) {
+		it, words, ok = l.Described(strings.Replace(name, t, "", 1)) // "warm milk (110F)"
+	}
 	if len(words) == 0 {
 		return it, nil, ok
 	}
@@ -144,8 +149,8 @@ var sizes = spelling.Pattern(`\b(?:large|medium|small)\b`)
 var falling = spelling.Pattern(
 	`(?i)^(.*?\d ?°? ?[CF]?),? ?(?:and )?(?:then|falling to|down to|->|→) ?(.*)$`)
 
-// Falling reads an oven that falls from one temperature to another: "220 C, then 180 C", and of an oven
-// "220 C to 180 C".
+// Falling reads an oven that falls from one temperature to another:
+// "220 C, then 180 C", and of an oven "220 C to 180 C".
 func Falling(text string, oven bool) (from, to string, ok bool) {
 	if m := falling().FindStringSubmatch(text); m != nil {
 		from, to = strings.TrimSpace(m[1]), strings.TrimSpace(m[2])
@@ -164,37 +169,41 @@ func Falling(text string, oven bool) (from, to string, ok bool) {
 	return a.Text, b.Text, fault1 == nil && fault2 == nil && a.Lo > b.Hi
 }
 
-var sign = spelling.Pattern(`(?i)^(?:un)?till?\b|\b(?:doubled|double|tripled|bubbly|golden|ready|done|` +
-	`smooth|soft|completely|cold enough|boil|simmer)\b`)
+var sign = spelling.Pattern(`(?i)^(?:un)?till?\b|\b(?:doubled|double|tripled|bubbly|golden|ready|` +
+	`done|smooth|soft|completely|cold enough|boil|simmer)\b`)
 
-// Sign reports whether a text is a sign to look for in the place of a time: "until doubled".
+// Sign reports whether a text is a sign in place of a time:
+// "until doubled".
 func Sign(text string) bool {
 	return !strings.ContainsAny(text, "0123456789") && sign().MatchString(text)
 }
 
 const spell = `[\d¼½¾⅓⅔][^,;()]*?(?:hours?|hrs?|h|minutes?|mins?|min|days?)\b`
 
-var timeIn = spelling.Pattern(`(?i)^(.*?)(?:\b(?:about|around|roughly|approx\.?|another|for|circa) )*` +
-	`(` + spell + `(?: *(?:to|or|and|-|–)? *` + spell + `)*|over ?night\b)(.*)$`)
+var timeIn = spelling.Pattern(`(?i)^(.*?)(?:\b(?:about|around|roughly|approx\.?|another|for|` +
+	`circa) )*(` + spell + `(?: *(?:to|or|and|-|–)? *` + spell + `)*|over ?night\b)(.*)$`)
 
 var portions = spelling.Pattern(`(?i)\b(?:per|each|every|twice|times|[ap]\.?m)\b`)
 
 var worded = spelling.Pattern(`^\p{L}.*\p{L}$`)
 
-// TimeIn reads a time that has words beside it: "until doubled, about 2 h", "overnight, hanging".
-// Words with figures of their own are none.
+// TimeIn reads a time with words beside it: "until doubled, about 2 h",
+// "overnight, hanging". Words with their own figures are none.
 func TimeIn(text string) (time, rest string, ok bool) {
 	m := timeIn().FindStringSubmatch(text)
 	if m == nil || strings.ContainsAny(m[1]+m[3], "0123456789¼½¾⅓⅔") {
 		return "", "", false
 	}
-	rest = strings.Trim(strings.TrimRight(m[1], " ,;(")+" "+strings.TrimLeft(m[3], " ,;.)"), " ,;()")
+	rest = strings.Trim(strings.TrimRight(m[1], " ,;(")+" "+
+		strings.TrimLeft(m[3], " ,;.)"), " ,;()")
 	return m[2], rest, worded().MatchString(rest) && !portions().MatchString(rest)
 }
 
-var fanned = spelling.Pattern(`(?i)^(.*\d ?°? ?[CF]?) ?\(?(?:fan|convection|fan oven|fan-forced)\)?$`)
+var fanned = spelling.Pattern(`(?i)^(.*\d ?°? ?[CF]?),? ?\(?(?:fan|convection|fan oven|` +
+	`fan-forced|umluft|heißluft|heissluft|varmluft|varmluftsugn|chaleur ` +
+	`tournante|ventilato|forno ventilato|air)\)?$`)
 
-// Fanned reads a temperature that says it is of a fan oven: "180 C fan".
+// Fanned reads a temperature of a fan oven: "180 C fan".
 func Fanned(text string) (temperature string, ok bool) {
 	m := fanned().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
@@ -205,7 +214,7 @@ func Fanned(text string) (temperature string, ok bool) {
 
 var degrees = spelling.Pattern(`(?i)^(\d+) ?(?:degrees?|deg|°)$`)
 
-// Degrees reads a temperature whose degrees are of no scale: "375 degrees".
+// Degrees reads a temperature without a scale: "375 degrees".
 func Degrees(text string) (number string, ok bool) {
 	m := degrees().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
@@ -214,7 +223,8 @@ func Degrees(text string) (number string, ok bool) {
 	return m[1], true
 }
 
-var times = spelling.Pattern(`(?i)^(\d+) ?(?:times|turns?|sets?|folds?)$`)
+var times = spelling.Pattern(`(?i)^(\d+) ?(?:times?|sets?|(?:(?:letter|book|single|double|` +
+	`simple) )?(?:turns?|folds?))$`)
 
 // Times reads a number of times: "4 times", "in half".
 func Times(text string) (number string, ok bool) {
@@ -232,8 +242,8 @@ var shares = map[string]string{"in half": "2", "in two": "2", "halves": "2", "in
 	"thirds": "3", "in four": "4", "quarters": "4", "once": "1", "twice": "2"}
 
 var (
-	covers = spelling.Pattern(`(?i)\b(?:yes|film|wrap|cloth|towel|lid|foil|plastic|bag|loosely|lightly|` +
-		`covered|oiled)\b`)
+	covers = spelling.Pattern(`(?i)\b(?:yes|film|wrap|cloth|towel|lid|foil|plastic|bag|loosely|` +
+		`lightly|covered|oiled)\b`)
 	uncovers = spelling.Pattern(`(?i)^(?:no|none|un\w*|not\b.*)$`)
 )
 
@@ -247,41 +257,35 @@ func Covered(text string) (yes, ok bool) {
 	return yes, yes
 }
 
-var area = spelling.Pattern(
-	`(?i)^([\d.]+) ?(?:mm|cm|in|inch|inches)? ?(?:x|×|by) ?([\d.]+) ?(mm|cm|in|inch|` +
-		`inches)(?: (?:rectangle|sheet|square|oblong))?$`)
-
-// Area reads the sides of a sheet, "30 x 45 cm", the longer first.
-func Area(text string) (long, short quantity.Quantity, ok bool) {
-	m := area().FindStringSubmatch(strings.TrimSpace(text))
-	if m == nil {
-		return long, short, false
-	}
-	length := quantity.Of(quantity.Length)
-	long, fault1 := quantity.Read(m[1]+" "+m[3], length)
-	short, fault2 := quantity.Read(m[2]+" "+m[3], length)
-	if short.Hi > long.Hi {
-		long, short = short, long
-	}
-	return long, short, fault1 == nil && fault2 == nil
-}
-
 // turns are the words for one fold of a laminated dough.
-var turns = map[string]bool{"letter": true, "letter turn": true, "letter fold": true, "single": true,
+var turns = map[string]bool{"letter": true, "letter turn": true, "letter fold": true,
+	"single":      true,
 	"single turn": true, "simple": true, "book": true, "book turn": true, "book fold": true,
-	"double": true, "double turn": true, "half": true, "three-fold": true, "four-fold": true}
+	"double": true, "double turn": true, "half": true, "three-fold": true, "four-fold": true,
+	"double fold": true, "single fold": true, "simple fold": true, "simple turn": true,
+	"tri-fold": true, "tour double": true, "tour simple": true}
 
 // Turn reports whether words are one turn of a laminated dough.
-func Turn(words string) bool { return turns[strings.ToLower(strings.TrimSpace(words))] }
+func Turn(words string) bool {
+	words = strings.ToLower(strings.TrimSpace(words))
+	for _, one := range []string{"one ", "a ", "1 "} {
+		words = strings.TrimPrefix(words, one)
+	}
+	return turns[words]
+}
 
-// dryYeast is above what a gram of fresh yeast stands for.
+// dryYeast is above the dry yeast for a gram of fresh.
 const dryYeast = 0.5
 
-// measures are words of the kitchen that an ingredient gives a size to. Sources: pinch and dash from
-// measuring-spoon pages (read), the bounds a judgement; a sachet of dry yeast is 7 g (German and US
-// pages, read); saffron 0.1 to 0.5 g, cardamom pods and drops (memory); vanilla sugar 7.5 g in
-// France, 8 g in Germany, 10 g in Austria (memory); a stick of
-// butter is 4 oz (SR 28, read).
+const packet = `sachets?|packets?|envelopes?|packages?|pkgs?|packs?|päckchen|pck|packung(?:en)?|` +
+	`bustin[ae]|paket(?:e|en)?|breve?`
+
+// measures are kitchen words whose size depends on the ingredient.
+// Sources: pinch and dash from measuring-spoon pages (read), the bounds
+// a judgement; a sachet of dry yeast is 7 g (German and US pages,
+// read); saffron 0.1 to 0.5 g, cardamom pods and drops (memory);
+// vanilla sugar 7.5 g in France, 8 g in Germany, 10 g in Austria
+// (memory); a stick of butter is 4 oz (SR 28, read).
 var measures = []struct {
 	word   func() *regexp.Regexp
 	lo, hi float64
@@ -290,18 +294,21 @@ var measures = []struct {
 	fits   func(*larder.Item) bool
 	says   string
 }{
-	{spelling.Pattern(`^(?:(?:small|large|good|generous|big) )?pinch(?:es)?$`), 0.1, 1, "g", false,
+	{spelling.Pattern(`^(?:(?:small|large|good|generous|big) )?(?:pinch(?:es)?|prisen?|` +
+		`pizzic(?:o|hi)|pinc[ée]es?|nypa|knsp|knivspids|messerspitzen?|pizca)$`), 0.1, 1,
+		"g", false,
 		func(*larder.Item) bool { return true }, "a pinch is taken as 0.1 to 1 g: weigh it"},
 	{spelling.Pattern(`^dash(?:es)?$`), 0.3, 1.5, "ml", false,
 		func(it *larder.Item) bool { return it.Density > 0 },
 		"a dash is taken as 0.3 to 1.5 ml: weigh it"},
-	{spelling.Pattern(`^(?:sachets?|packets?|envelopes?|packages?|pkgs?)$`), 7, 7, "g", false,
+	{spelling.Pattern(`^(?:` + packet + `)$`), 7, 7, "g", false,
 		func(it *larder.Item) bool { return it.Yeast > dryYeast },
 		"a packet of dry yeast is taken as 7 g: read its label"},
-	{spelling.Pattern(`^(?:sachets?|packets?)$`), 7.5, 10, "g", false,
+	{spelling.Pattern(`^(?:` + packet + `)$`), 7.5, 10, "g", false,
 		func(it *larder.Item) bool { return it.Name == "vanilla sugar" },
 		"a packet of vanilla sugar is taken as 7.5 to 10 g: read its label"},
-	{spelling.Pattern(`^(?:sachets?|packets?|envelopes?|pinch(?:es)? of threads)$`), 0.1, 0.5, "g", false,
+	{spelling.Pattern(`^(?:sachets?|packets?|envelopes?|pinch(?:es)? of threads)$`), 0.1, 0.5,
+		"g", false,
 		func(it *larder.Item) bool { return it.Name == "saffron" },
 		"a packet of saffron is taken as 0.1 to 0.5 g: read its label"},
 	{spelling.Pattern(`^(?:green )?pods?$`), 0.1, 0.3, "g", false,
@@ -318,18 +325,19 @@ var measures = []struct {
 }
 
 var amountOf = spelling.Pattern(
-	`(?i)^([\d\s./⁄½¼¾⅓⅔⅛]+|an? |half an? )\s*([a-z ]*?)(?: of [a-z ]+)?$`)
+	`(?i)^([\d\s./⁄½¼¾⅓⅔⅛]+|an? |half an? )\s*([\p{L} ]*?)(?: of [a-z ]+)?$`)
 
 // alonePinch is a pinch without a number.
 var alonePinch = spelling.Pattern(`(?i)^((?:(?:small|large|good|generous|big) )?(?:pinch|dash))$`)
 
-// Amount gives the quantity of a word of the kitchen for an ingredient. units is whose measures the
-// kitchen uses.
+// Amount gives an ingredient's quantity for a kitchen word. units is
+// whose measures the kitchen uses.
 func Amount(it *larder.Item, text, units string) (Taken, bool) {
 	if t, ok := spoon(it, text); ok {
 		return t, true
 	}
-	m := amountOf().FindStringSubmatch(alonePinch().ReplaceAllString(strings.TrimSpace(text), "a $1"))
+	m := amountOf().FindStringSubmatch(alonePinch().
+		ReplaceAllString(strings.TrimSpace(text), "a $1"))
 	if m == nil {
 		return Taken{}, false
 	}
@@ -350,7 +358,8 @@ func Amount(it *larder.Item, text, units string) (Taken, bool) {
 		}
 	}
 	for _, k := range measures {
-		if !k.word().MatchString(word) || !k.fits(it) || k.us && (units == "uk" || units == "metric") {
+		if !k.word().MatchString(word) || !k.fits(it) ||
+			k.us && (units == "uk" || units == "metric") {
 			continue
 		}
 		out := quantity.Plain(n.Lo * k.lo)
@@ -362,7 +371,8 @@ func Amount(it *larder.Item, text, units string) (Taken, bool) {
 	return Taken{}, false
 }
 
-// spoon weighs a spoon of what the larder gives no one density: kosher salt and most spices.
+// spoon weighs a spoon of what has no single density in the larder:
+// kosher salt and most spices.
 func spoon(it *larder.Item, text string) (Taken, bool) {
 	var lo, hi float64
 	var says string
@@ -385,7 +395,8 @@ func spoon(it *larder.Item, text string) (Taken, bool) {
 		says}, true
 }
 
-// A millilitre of a ground spice, g: the larder's other rows, most of them.
+// A millilitre of a ground spice, g: the larder's other rows, most
+// of them.
 const (
 	spiceLo = 0.3
 	spiceHi = 0.65
@@ -407,10 +418,11 @@ var zests = map[string]struct{ lo, hi float64 }{"lemon zest": {3, 8}, "orange ze
 const counted = " large medium small whole pod pods clove cloves stalk stalks fruit fruits " +
 	"unwaxed organic ripe "
 
-// counts reports whether words behind a number only name the thing itself: "1 orange" of orange
-// zest, "2 cloves" of garlic.
+// counts reports whether words behind a number only name the thing: "1
+// orange" of orange zest, "2 cloves" of garlic.
 func counts(words string, it *larder.Item) bool {
-	own := " " + singulars(strings.ToLower(it.Name+" "+strings.Join(it.Aliases, " "))) + " "
+	own := " " + singulars(strings.ToLower(it.Name+" "+strings.Join(it.Aliases, " "))) + " " +
+		fruits[it.Name]
 	for _, w := range strings.Fields(words) {
 		if !strings.Contains(own, " "+singulars(w)+" ") && !strings.Contains(counted, " "+w+" ") {
 			return false
@@ -419,10 +431,14 @@ func counts(words string, it *larder.Item) bool {
 	return !strings.Contains(own, " leaf ")
 }
 
+// fruits are other words for the fruit that a zest is of.
+var fruits = map[string]string{"lemon zest": "zitrone limone citron limón citroner ",
+	"orange zest": "arancia apelsin appelsin apfelsine naranja ", "lime zest": "limette "}
+
 var inBrackets = spelling.Pattern(`^([^()]+?)\s*\(([^()]+)\)$`)
 
-// Bracketed gives the weight of an amount that is written twice: "3 1/2 cups (440 g)". A weight says
-// more than a volume. Others stay as they are.
+// Bracketed gives the weight of an amount written twice: "3 1/2 cups
+// (440 g)". A weight says more than a volume. Other texts stay.
 func Bracketed(text string) string {
 	m := inBrackets().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
@@ -436,9 +452,11 @@ func Bracketed(text string) string {
 	return text
 }
 
-var sizedEggs = spelling.Pattern(`(?i)^([\d\s./⁄½¼¾]+) (large|medium|small|extra[- ]large)(?: eggs?)?$`)
+var sizedEggs = spelling.Pattern(`(?i)^([\d\s./⁄½¼¾]+) (large|medium|small|` +
+	`extra[- ]large)(?: eggs?)?$`)
 
-// SizedEggs reads "2 large" of eggs: how many, and the name of the egg of that size.
+// SizedEggs reads "2 large" of eggs: the count, and that size's
+// egg name.
 func SizedEggs(text, units string) (count, name string, says string, ok bool) {
 	m := sizedEggs().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
@@ -452,8 +470,9 @@ func SizedEggs(text, units string) (count, name string, says string, ok bool) {
 	return m[1] + " pieces", size + " egg", says, true
 }
 
-// EggName is the larder's name of an egg whose size the country decides: a large one is 50 g in the
-// US, and 60 g in the UK and the EU. Other names stay as they are.
+// EggName is the larder's name of an egg whose size the country
+// decides: a large one is 50 g in the US, and 60 g in the UK and the
+// EU. Other names stay.
 func EggName(name, units string) string {
 	if units != "uk" && units != "metric" {
 		return name
@@ -469,15 +488,17 @@ func EggName(name, units string) string {
 	return name
 }
 
-// Signs of a country's kitchen in the text of a formula. Common practice, no source.
+// Signs of a country's kitchen in a formula's text. Common practice,
+// no source.
 var (
 	usSigns = spelling.Pattern(`(?i)\d ?°?F"|\bcups?"|\bsticks?"|all-purpose`)
 	ukSigns = spelling.Pattern(
 		`(?i)gas mark|caster sugar|icing sugar|strong (?:white )?flour|plain flour`)
 )
 
-// Country gives a measure that the US and the UK share the name of the country of the kitchen: the
-// house's, else that of the other words of the file, which says tells.
+// Country gives a measure that the US and the UK share a name for the
+// kitchen's country: the house's, else that of the file's other words,
+// as says tells.
 func Country(text, units string, file []byte) (out, says string) {
 	if units == "" && strings.Contains(quantity.OfCountry(text, "us"), " us ") {
 		us, uk := usSigns().Match(file), ukSigns().Match(file)
@@ -497,8 +518,8 @@ func Country(text, units string, file []byte) (out, says string) {
 
 var exampleTime = spelling.Pattern(`"\d+ (?:min|h)"`)
 
-// WithTime puts a time that was written into a line to write, in place of the example of its first
-// step. A text that is no time leaves the line as it is.
+// WithTime puts a written time into a line to write, in place of its
+// first step's example. A text that is no time leaves the line.
 func WithTime(line, text string) string {
 	if _, fault := quantity.Read(text, quantity.Of(quantity.Time)); fault != nil {
 		return line
@@ -515,7 +536,8 @@ func WithTime(line, text string) string {
 	return first + rest
 }
 
-// Count reads a whole number of pieces, with or without a word for them; why says what is wrong.
+// Count reads a whole number of pieces, with or without a word for
+// them; why says what is wrong.
 func Count(text string) (n float64, why string) {
 	g, fault := quantity.Read(text+" pieces", quantity.Of(quantity.Count))
 	if fault != nil {
@@ -535,16 +557,18 @@ func Clock(text string) (minutes float64, ok bool) {
 	return float64(60*h + m), n == 2 && err == nil && whole && h <= 23 && m <= 59
 }
 
-var aboutSo = spelling.Pattern(`(?i)^(?:about|around|roughly|approx(?:imately|\.)?|some|makes) `)
+var aboutSo = spelling.Pattern(`(?i)^(?:about|around|roughly|approx(?:imately|\.)?|some|makes|` +
+	`ca\.?|circa|c\.) `)
 
-// Made is how many pieces a text says that a formula makes.
+// Made is how many pieces a formula says it makes.
 type Made struct {
 	Lo, Hi float64
 	Range  string // as written, where it is one: "10 to 12"
 	Each   string // the mass of each, as written
 }
 
-// Makes reads "24 pieces", "10 to 12 buns" and "2 loaves of 450 g"; why says what is wrong.
+// Makes reads "24 pieces", "10 to 12 buns" and "2 loaves of 450 g"; why
+// says what is wrong.
 func Makes(text string) (m Made, why string) {
 	text = aboutSo().ReplaceAllString(text, "")
 	number, rest, _ := strings.Cut(text, " ")
@@ -555,7 +579,8 @@ func Makes(text string) (m Made, why string) {
 		high, rest, _ = strings.Cut(to, " ")
 		m.Hi, bad = Count(high)
 		if bad == "" && m.Hi < m.Lo {
-			return m, fmt.Sprintf("%s to %s runs backwards; write the smaller number first", number, high)
+			return m, fmt.Sprintf("%s to %s runs backwards; write the smaller number first",
+				number, high)
 		}
 		if m.Hi > m.Lo {
 			m.Range = number + " to " + high
@@ -564,7 +589,8 @@ func Makes(text string) (m Made, why string) {
 	var unit string
 	unit, m.Each, _ = strings.Cut(rest, " of ")
 	if bad != "" || strings.TrimSpace(unit) == "" && strings.TrimSpace(rest) != "" {
-		return m, fmt.Sprintf("write \"24 pieces\", \"2 loaves of 450 g\" or \"1.8 kg\", not %q", text)
+		return m,
+			fmt.Sprintf("write \"24 pieces\", \"2 loaves of 450 g\" or \"1.8 kg\", not %q", text)
 	}
 	return m, ""
 }

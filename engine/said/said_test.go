@@ -8,7 +8,8 @@ import (
 	"forebake/engine/quantity"
 )
 
-// Every text that a word is taken for, or that is to be written, reads as a quantity.
+// Every text that a word is taken for, or that is to be written, is
+// a quantity.
 func TestWhatIsTakenReads(t *testing.T) {
 	warm := quantity.Of(quantity.Temperature)
 	for mark := range gasMarks {
@@ -38,7 +39,8 @@ func TestAmount(t *testing.T) {
 		{"whole milk", "3 dashes", "", "0.9 to 4.5 ml"}, {"instant yeast", "2 packets", "", "14 g"},
 		{"fresh yeast", "1 packet", "", ""}, {"vanilla sugar", "1 sachet", "", "7.5 to 10 g"},
 		{"unsalted butter", "1/2 stick", "", "2 oz"}, {"unsalted butter", "1 stick", "uk", ""},
-		{"sugar", "1 stick", "us", ""}, {"sugar", "200 g", "", ""}, {"olive oil", "1 stick", "", ""},
+		{"sugar", "1 stick", "us", ""}, {"sugar", "200 g", "", ""},
+		{"olive oil", "1 stick", "", ""},
 	} {
 		it, ok := l.Find(c.name)
 		if !ok {
@@ -70,19 +72,22 @@ func TestShapesOfValues(t *testing.T) {
 	if long, short, ok := Area("30 x 45 cm"); !ok || long.Hi != 450 || short.Hi != 300 {
 		t.Errorf("area: %v %v %v", long, short, ok)
 	}
-	for text, want := range map[string]bool{"until doubled": true, "till golden": true, "1 h": false,
+	for text, want := range map[string]bool{"until doubled": true, "till golden": true,
+		"1 h":                false,
 		"until doubled, 1 h": false, "overnight": false} {
 		if Sign(text) != want {
 			t.Errorf("%s is a sign: %v", text, !want)
 		}
 	}
-	for text, want := range map[string]string{"3 1/2 cups (440 g)": "440 g", "440 g (3 cups)": "440 g",
+	for text, want := range map[string]string{"3 1/2 cups (440 g)": "440 g",
+		"440 g (3 cups)":  "440 g",
 		"2 tbsp (heaped)": "2 tbsp (heaped)", "200 g": "200 g"} {
 		if got := Bracketed(text); got != want {
 			t.Errorf("%s: %s, want %s", text, got, want)
 		}
 	}
-	if got := WithTime(`{ cook = "5 min", at = "100 C" }`, "2 min"); !strings.Contains(got, `"2 min"`) {
+	got := WithTime(`{ cook = "5 min", at = "100 C" }`, "2 min")
+	if !strings.Contains(got, `"2 min"`) {
 		t.Error(got)
 	}
 	for _, c := range [][4]string{

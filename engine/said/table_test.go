@@ -7,10 +7,11 @@ import (
 	"testing"
 
 	"forebake/engine/larder"
+	"forebake/engine/quantity"
 )
 
-// TestWordsOfBakers reads each row of the table by the reader that it names, and holds what must
-// not be read: "" says that the reader leaves it alone.
+// TestWordsOfBakers reads each row of the table by its reader, and
+// holds what must not be read: "" means that the reader leaves it.
 func TestWordsOfBakers(t *testing.T) {
 	file, err := os.Open("../../testdata/tables/said.csv")
 	if err != nil {
@@ -61,9 +62,68 @@ func TestWordsOfBakers(t *testing.T) {
 			taken, _ := Amount(item(of), text, "")
 			return taken.Text
 		},
-		"temperature":     func(text, _ string) string { out, _ := TempIn(text); return out },
-		"words of warmth": func(text, _ string) string { return WarmthIn(text) },
-		"going in":        func(text, _ string) string { return GoingIn(Fold(text)) },
+		"temperature": func(text, _ string) string { out, _ := TempIn(text); return out },
+		"words of warmth": func(text, of string) string {
+			if of == "" {
+				of = "whole milk"
+			}
+			return WarmthOf(item(of), text)
+		},
+		"goes in": func(text, _ string) string { return GoesIn(text) },
+		"kind beside": func(text, of string) string {
+			amount, name, _ := KindBeside(l, of, text)
+			return strings.TrimSpace(amount + " " + name)
+		},
+		"second": func(text, of string) string {
+			s, ok := SecondThing(l, item(of), text)
+			if !ok {
+				return ""
+			}
+			return s.First + " | " + s.Amount + " " + s.Name
+		},
+		"soaked": func(text, _ string) string { out, _ := Soaked(text); return out },
+		"no amount": func(text, _ string) string {
+			if NoAmount(text) {
+				return "open"
+			}
+			return ""
+		},
+		"area": func(text, _ string) string {
+			long, short, ok := Area(text)
+			if !ok {
+				return ""
+			}
+			return quantity.Plain(long.Lo) + "x" + quantity.Plain(short.Lo)
+		},
+		"length":      func(text, _ string) string { out, _ := LengthIn(text); return out },
+		"sized count": func(text, _ string) string { out, _ := SizedCount(text); return out },
+		"time at": func(text, _ string) string {
+			time, t, _, ok := TimeAt(text)
+			if !ok {
+				return ""
+			}
+			return time + " | " + t
+		},
+		"time aside": func(text, _ string) string { out, _, _ := TimeAside(text); return out },
+		"rolled out": func(text, _ string) string {
+			if RolledOut(text) {
+				return "out"
+			}
+			return ""
+		},
+		"tin": func(text, _ string) string {
+			t, ok := TinSize(text)
+			if !ok {
+				return ""
+			}
+			return t.Text()
+		},
+		"scaled": func(text, of string) string {
+			where, file, _ := strings.Cut(of, " ")
+			out, _ := Scaled(text, where, []byte(file))
+			return out
+		},
+		"going in": func(text, _ string) string { return GoingIn(Fold(text)) },
 		"time": func(text, _ string) string {
 			if out := Time(text); out != text {
 				return out

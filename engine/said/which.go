@@ -19,17 +19,17 @@ var (
 		`(?: of it| of them)?,? (?:but|except|except for|without|apart from|save|bar|` +
 		`minus) (?:for )?(.+)$`)
 	everything = spelling.Pattern(`^(?:all|everything|all (?:of )?(?:the )?ingredients)$`)
-	theRest    = spelling.Pattern(`^(?:(?:the )?(?:rest|remainder|others?)|(?:everything|all) else|` +
-		`(?:the |all |all the )?(?:rest of the |remaining |other )(?:ingredients|things)?)$`)
-	between = spelling.Pattern(`\s*(?:,|;|&|\+|\band then\b|\band\b|\bthen\b|\bplus\b|\bwith\b|\binto\b|` +
-		`\bin\b)\s*`)
-	articles = spelling.Pattern(`^(?:(?:all|some|half|most|rest|remainder|the|of|my|your|cold|soft|softened|` +
-		`melted|warm|lukewarm|boiling|beaten|whisked|` +
+	theRest    = spelling.Pattern(`^(?:(?:the )?(?:rest|remainder|others?)|(?:everything|` +
+		`all) else|(?:the |all |all the )?(?:rest of the |remaining |other )(?:ingredients|things)?)$`)
+	between = spelling.Pattern(`\s*(?:,|;|&|\+|\band then\b|\band\b|\bthen\b|\bplus\b|\bwith\b|` +
+		`\binto\b|\bin\b)\s*`)
+	articles = spelling.Pattern(`^(?:(?:all|some|half|most|rest|remainder|the|of|my|your|cold|` +
+		`soft|softened|melted|warm|lukewarm|boiling|beaten|whisked|` +
 		`remaining|a (?:spoon|tablespoon|teaspoon|tbsp|tsp|pinch|little|bit)(?:ful)?(?: of)?) )+`)
 )
 
-// Which finds the ingredients of a part that words mean: "the butter", "sugar and butter", "all but
-// the butter", "the rest". why says what is wrong.
+// Which finds a part's ingredients by words: "the butter", "sugar and
+// butter", "all but the butter", "the rest". why says what is wrong.
 func Which(words string, names []string) (c Chosen, why string) {
 	if i := slices.IndexFunc(names, same(words)); i >= 0 {
 		return Chosen{Names: names[i : i+1]}, ""
@@ -67,8 +67,9 @@ func same(word string) func(string) bool {
 	return func(n string) bool { return strings.EqualFold(strings.TrimSpace(n), word) }
 }
 
-// oneOf finds the one name that a word means: the whole of it, or the words that it ends or begins
-// with: "butter" is the unsalted butter where no other butter is there.
+// oneOf finds the one name that a word means: all of it, or the words
+// that it ends or begins with: "butter" is the unsalted butter if no
+// other is there.
 func oneOf(word string, names []string) (name, why string) {
 	short := articles().ReplaceAllString(word+" ", "")
 	for _, try := range []string{word, strings.TrimSpace(short)} {
@@ -91,7 +92,8 @@ func oneOf(word string, names []string) (name, why string) {
 			strings.Join(found, " or "), found[0], found[1])
 	}
 	if near := spelling.Nearest(word, names, 2); len(near) > 0 {
-		return "", fmt.Sprintf("no ingredient %q here; nearest is %s", word, strings.Join(near, ", "))
+		return "", fmt.Sprintf("no ingredient %q here; nearest is %s", word,
+			strings.Join(near, ", "))
 	}
 	return "", fmt.Sprintf("no ingredient %q here; known are %s; \"all but the butter\" and "+
 		"\"the rest\" are read too", word, strings.Join(names, ", "))

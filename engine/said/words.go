@@ -14,7 +14,8 @@ var spoken = []struct {
 	words func() *regexp.Regexp
 	write string
 }{
-	{spelling.Pattern(`(?i)\b(?:an|one|1) hour and a half\b|\b(?:one|1) and a half hours\b`), "90 min"},
+	{spelling.Pattern(`(?i)\b(?:an|one|1) hour and a half\b|\b(?:one|1) and a half hours\b`),
+		"90 min"},
 	{spelling.Pattern(`(?i)\bthree quarters of an hour\b`), "45 min"},
 	{spelling.Pattern(`(?i)\ba quarter of an hour\b`), "15 min"},
 	{spelling.Pattern(`(?i)\bhalf an hour\b`), "30 min"},
@@ -27,11 +28,11 @@ var numbered = spelling.Pattern(`(?i)\b(?:(?:an|one) (?:hour|day)|a (?:minute|da
 
 var clock = spelling.Pattern(`(?i)^(\d+) ?(?:h|hours?|hrs?),? ?(?:and )?([0-5]\d)(?: ?min)?$`)
 
-var perSide = spelling.Pattern(`(?i)^(\d+(?:\.\d+)?) ?(s|secs?|seconds?|m|mins?|minutes?)\.? (?:per|each|` +
-	`a|on each|on either) side$`)
+var perSide = spelling.Pattern(`(?i)^(\d+(?:\.\d+)?) ?(s|secs?|seconds?|m|mins?|` +
+	`minutes?)\.? (?:per|each|a|on each|on either) side$`)
 
-// Time gives a time that is written in words in figures: "half an hour", "2 min per side". Others
-// stay as they are.
+// Time gives a worded time in figures: "half an hour", "2 min per
+// side". Others stay.
 func Time(text string) string {
 	for _, s := range spoken {
 		text = s.words().ReplaceAllString(text, s.write)
@@ -53,7 +54,8 @@ func Time(text string) string {
 
 var oneTime = spelling.Pattern(`(?i)\d+(?:\.\d+)? ?(?:s|secs?|seconds?|mins?|minutes?|h|hours?)\b`)
 
-// Sum adds up the times of a mix that is told by its speeds: "5 min on low, then 8 min on medium".
+// Sum adds up a mix's times by speed: "5 min on low, then 8 min
+// on medium".
 func Sum(text string) (time string, ok bool) {
 	all := oneTime().FindAllString(text, -1)
 	rest := strings.ReplaceAll(strings.ToLower(oneTime().ReplaceAllString(text, "")), "then", "+")
@@ -75,17 +77,17 @@ func Sum(text string) (time string, ok bool) {
 var sums = spelling.Pattern(`\b(?:plus|and)\b|\+`)
 
 var (
-	warmth = spelling.Pattern(`-?\d+(?:[.,]\d+)?(?: ?(?:-|–|to) ?-?\d+(?:[.,]\d+)?)? ?(?:°|º|degrees?|` +
-		`deg)? ?[CF]\b`)
-	bound = spelling.Pattern(`(?i)\b(?:not|no|never|below|under|over|above|less|more|max\w*|min\w*|most|` +
-		`least|up|within|than|or|then|falling)\b`)
+	warmth = spelling.Pattern(`-?\d+(?:[.,]\d+)?(?: ?(?:-|–|to) ?-?\d+(?:[.,]\d+)?)? ?(?:°|º|` +
+		`degrees?|deg)? ?[CF]\b`)
+	bound = spelling.Pattern(`(?i)\b(?:not|no|never|below|under|over|above|less|more|max\w*|` +
+		`min\w*|most|least|up|within|than|or|then|falling)\b`)
 	ovens = spelling.Pattern(`(?i)^(\d+ ?°? ?[CF]) ?(?:/|\(|,| or ) ?(?:\d+ ?°? ?[CF] ?(?:fan|` +
 		`convection)|fan \d+ ?°? ?[CF])(?:[ ,/]*gas(?: mark)? ?\d)?\)?$`)
 	otherOven = spelling.Pattern(`(?i)\b(?:fan|convection|gas)\b`)
 )
 
-// TempIn reads the one temperature that stands among words: "preheated 190 C", "warm (about 40 C)".
-// Words that make it a bound are asked.
+// TempIn reads the one temperature among words: "preheated 190 C",
+// "warm (about 40 C)". Words that make it a bound are asked.
 func TempIn(text string) (temperature string, ok bool) {
 	if quantity.IsPlain(text) {
 		return "", false
@@ -107,15 +109,17 @@ func TempIn(text string) (temperature string, ok bool) {
 
 var (
 	countOf = spelling.Pattern(`(?i)^(\d+)(?: ?x)? ((?:[a-z-]+ ?)+)$`)
-	countBy = spelling.Pattern(`(?i)^(\d+) ?(?:x|×|(?:[a-z]+ )?(?:of|at|à)) ?(\d[\d.]* ?(?:g|kg|oz|` +
-		`lb)s?)\b[a-z ]*$`)
-	massOf = spelling.Pattern(`(?i)^(?:about |into )?(\d[\d.,]*(?: ?(?:-|–|to) ?\d[\d.,]*)? ?(?:g|kg|oz|` +
-		`lbs?))(?: (?:each|pieces?|balls?|buns?|rolls?|portions?|lumps?|chunks?))+$`)
-	unitWord = spelling.Pattern(`(?i)^(?:g|kg|mg|oz|lbs?|min|mins|minutes?|h|hours?|mm|cm|m|in|inch(?:es)?|` +
-		`grams?|percent|s|sec|days?|c|f|celsius|fahrenheit)\b`)
+	countBy = spelling.Pattern(`(?i)^(\d+) ?(?:x|×|(?:[a-z]+ )?(?:of|at|à)) ?(\d[\d.]* ?(?:g|kg|` +
+		`oz|lb)s?)\b[a-z ]*$`)
+	massOf = spelling.Pattern(`(?i)^(?:about |into )?(\d[\d.,]*(?: ?(?:-|–|` +
+		`to) ?\d[\d.,]*)? ?(?:g|kg|oz|lbs?))(?: (?:each|pieces?|balls?|buns?|rolls?|portions?|` +
+		`lumps?|chunks?))+$`)
+	unitWord = spelling.Pattern(`(?i)^(?:g|kg|mg|oz|lbs?|min|mins|minutes?|h|hours?|mm|cm|m|in|` +
+		`inch(?:es)?|grams?|percent|s|sec|days?|c|f|celsius|fahrenheit)\b`)
 )
 
-// CountIn reads a count that has words behind it: "16 triangles", "3 equal strands", "10 x 55 g".
+// CountIn reads a count with words behind it: "16 triangles", "3 equal
+// strands", "10 x 55 g".
 func CountIn(text string) (number string, ok bool) {
 	text = strings.TrimSpace(strings.TrimPrefix(strings.ToLower(text), "into "))
 	if near, ok := strings.CutPrefix(text, "about "); ok {
@@ -134,7 +138,7 @@ func CountIn(text string) (number string, ok bool) {
 	return m[1], true
 }
 
-// MassIn reads a weight that has words for pieces behind it: "80 g balls".
+// MassIn reads a weight with words for pieces behind it: "80 g balls".
 func MassIn(text string) (mass string, ok bool) {
 	m := massOf().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
@@ -145,15 +149,16 @@ func MassIn(text string) (mass string, ok bool) {
 
 var (
 	small   = spelling.Pattern(`(?i)\b(?:level|leveled|levelled) `)
-	ofFruit = spelling.Pattern(`(?i)^(?:(?:grated |finely grated )?(?:zest|rind|juice|peel|seeds)? ?(?:of|` +
-		`from) )(.+)$`)
+	ofFruit = spelling.Pattern(`(?i)^(?:(?:grated |finely grated )?(?:zest|rind|juice|peel|` +
+		`seeds)? ?(?:of|from) )(.+)$`)
 	sizedBy = spelling.Pattern(`(?i)^(\d+) ?\(? ?(?:size )?(XL|[SML])\)?$`)
-	heaped  = spelling.Pattern(`(?i)^([\d./ ½¼¾]+) (heaped|heaping|rounded|scant|generous) (.+)$`)
+	heaped  = spelling.Pattern(`(?i)^([\d./ ½¼¾]+|an?|one) (heaped|heaping|rounded|scant|` +
+		`generous) (.+)$`)
 )
 
 var (
 	frenchSpoon = spelling.Pattern(`(?i)\bc(?:uill[eè]res?|\.)? ?à ?s(?:oupe\b|\.)`)
-	frenchTea   = spelling.Pattern(`(?i)\bc(?:uill[eè]res?|\.)? ?à ?c(?:afé\b|\.)`)
+	frenchTea   = spelling.Pattern(`(?i)\bc(?:uill[eè]res?|\.)? ?à ?c(?:afé|\.)`)
 )
 
 var sticks = spelling.Pattern(`(?i)^[\d./ ½¼¾]+ sticks?$`)
@@ -163,7 +168,7 @@ var ounces = spelling.Pattern(
 	`(?i)^(?:one |an? |1 )?\(?([\d./¼½¾]+)[- ]?(?:ounce|oz)\.?\)?[- ](?:packet|package|pack|` +
 		`envelope|sachet|can|tin)$`)
 
-// drops are measures of what is not weighed (kitchen practice, no source).
+// drops are measures of unweighed things (kitchen practice, no source).
 var drops = []struct {
 	words  func() *regexp.Regexp
 	amount string
@@ -173,16 +178,17 @@ var drops = []struct {
 	{spelling.Pattern(`(?i)^(?:an? |1 )?drizzle$`), "5 to 20 ml"},
 }
 
-// Said is an amount without the words beside it, which say how the thing is prepared.
+// Said is an amount without the words on its preparation.
 type Said struct{ Amount, Words, Says string }
 
-// takenAs is an amount that a kitchen's measure is taken as.
+// takenAs is the amount for a kitchen's measure.
 func takenAs(text, amount string) Said {
 	return Said{Amount: amount, Says: strconv.Quote(text) + " is taken as " + amount + ": weigh it"}
 }
 
-// Plainly takes what a baker says beside an amount off it: "80 g, soft", "1 level tsp", "1 medium,
-// beaten". It takes off only words that leave the thing as it is.
+// Plainly removes a baker's words beside an amount: "80 g, soft",
+// "1 level tsp", "1 medium, beaten". It removes only words that
+// change nothing.
 func Plainly(it *larder.Item, text, units string) Said {
 	text = small().ReplaceAllString(strings.TrimSpace(text), "")
 	if m := ounces().FindStringSubmatch(text); m != nil {
@@ -199,7 +205,8 @@ func Plainly(it *larder.Item, text, units string) Said {
 		text = m[1]
 	}
 	if m := sizedBy().FindStringSubmatch(text); m != nil && it.Class == larder.ClassEgg {
-		return Said{Amount: m[1] + " " + map[string]string{"S": "small", "M": "medium", "L": "large",
+		return Said{Amount: m[1] + " " + map[string]string{"S": "small", "M": "medium",
+			"L":  "large",
 			"XL": "extra large"}[strings.ToUpper(m[2])]}
 	}
 	if reads(it, text, units) {
@@ -212,8 +219,19 @@ func Plainly(it *larder.Item, text, units string) Said {
 		}
 	}
 	if m := heaped().FindStringSubmatch(text); m != nil {
+		if n := numbers[strings.ToLower(m[1])]; n != "" {
+			m[1] = n
+		}
 		if out, ok := quantity.Heaped(m[1], m[2], m[3]); ok {
 			return takenAs(text, out)
+		}
+	}
+	if i := strings.LastIndexByte(text, ','); i > 0 {
+		if tail := strings.Fields(strings.Trim(text[i+1:], " ()")); it.Prepared(tail) {
+			if one := Plainly(it, text[:i], units); reads(it, one.Amount, units) {
+				one.Words = strings.TrimSpace(one.Words + " " + strings.Join(tail, " "))
+				return one
+			}
 		}
 	}
 	flat := strings.NewReplacer("(", " ", ")", " ", ",", " , ").Replace(text)
@@ -234,10 +252,20 @@ func Plainly(it *larder.Item, text, units string) Said {
 		}
 		return Said{Amount: head, Words: strings.Join(tail, " ")}
 	}
+	if out, says := prepared(it, text); out != text {
+		one := Plainly(it, out, units)
+		if reads(it, one.Amount, units) {
+			if tail, cut := strings.CutPrefix(text, out); cut && out != "" && text[0] != '(' {
+				one.Words = strings.TrimSpace(one.Words + " " + strings.Trim(tail, " ,;()"))
+			}
+			one.Says += says
+			return one
+		}
+	}
 	return Said{Amount: text}
 }
 
-// reads reports whether an amount reads as it stands.
+// reads reports whether an amount reads unchanged.
 func reads(it *larder.Item, text, units string) bool {
 	if _, fault := quantity.Read(Bracketed(text), quantity.Amounts); fault == nil {
 		return true
@@ -261,8 +289,8 @@ var (
 	otherUnit = spelling.Pattern(`(?i)\d+(?:\.\d+)? ?(?:cm|mm|%|inch(?:es)?|in\b)`)
 )
 
-// OneTime reads the one time among words with figures of another kind: "until 2 cm below the rim,
-// 3 h".
+// OneTime reads the one time among words with other figures: "until 2
+// cm below the rim, 3 h".
 func OneTime(text string) (time string, ok bool) {
 	all := span().FindAllString(text, -1)
 	if len(all) != 1 || portions().MatchString(text) || !otherUnit().MatchString(text) {

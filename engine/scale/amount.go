@@ -14,8 +14,9 @@ type weighed struct {
 	unit quantity.Kind // of text
 }
 
-// stepOf is the smallest step in which an amount of a unit is weighed or measured out, in that
-// unit. scaleG is the step of the kitchen's scale.
+// stepOf is the smallest step in which an amount of a unit is
+// weighed or measured out, in that unit. scaleG is the step of the
+// kitchen's scale.
 func stepOf(unit string, scaleG float64) float64 {
 	_, kind, _ := quantity.ToBase(1, unit)
 	switch kind {
@@ -39,8 +40,8 @@ func stepOf(unit string, scaleG float64) float64 {
 	return 1
 }
 
-// niceStep is the smallest of 1, 2 and 5 times a power of ten that a scale of that step can show:
-// itself where it is one.
+// niceStep is the smallest of 1, 2 and 5 times a power of ten that a
+// scale of that step can show: itself where it is one.
 func niceStep(x float64) float64 {
 	power := math.Pow(10, math.Floor(math.Log10(x)+1e-9))
 	for _, n := range []float64{1, 2, 5, 10} {
@@ -51,13 +52,14 @@ func niceStep(x float64) float64 {
 	return x
 }
 
-// toStep is the multiple of step nearest to x, without the error of binary fractions.
+// toStep is the multiple of step nearest to x, without the error of
+// binary fractions.
 func toStep(x, step float64) float64 {
 	return math.Round(math.Round(x/step)*step*1e9) / 1e9
 }
 
-// onScale rounds x to a step. A figure that would come to nothing keeps two digits: it is too small
-// for the scale, and the report says so.
+// onScale rounds x to a step. A figure that would come to nothing keeps
+// two digits: it is too small for the scale, and the report says so.
 func onScale(x, step float64) float64 {
 	if y := toStep(x, step); y > 0 || x <= 0 {
 		return y
@@ -66,11 +68,12 @@ func onScale(x, step float64) float64 {
 	return math.Max(1e-6, math.Round(math.Round(x/power)*power*1e9)/1e9)
 }
 
-// nearlyWhole is how far a number of eggs may lie from a whole one and still be counted.
+// nearlyWhole is how far a number of eggs may lie from a whole one and
+// still be counted.
 const nearlyWhole = 0.02
 
-// scaled writes an amount, times a factor. A number of pieces that is not whole is written by
-// weight: an egg is beaten and weighed.
+// scaled writes an amount, times a factor. A number of pieces that is
+// not whole is written by weight: an egg is beaten and weighed.
 func scaled(g formula.Given, item *larder.Item, factor, scaleG float64) weighed {
 	lo, hi := g.Lo*factor, g.Hi*factor
 	if g.Kind == quantity.Count {
@@ -106,8 +109,9 @@ func byWeight(g formula.Given, item *larder.Item) formula.Given {
 
 func cents(x float64) float64 { return math.Round(100*x) / 100 }
 
-// tells reports whether an error of the scale shows in the dough: of yeast, salt, leaven and spice
-// little is weighed, and much hangs on it.
+// tells reports whether an error of the scale shows in the dough:
+// of yeast, salt, leaven and spice little is weighed, and much
+// hangs on it.
 func tells(item *larder.Item) bool {
 	switch item.Class {
 	case larder.ClassYeast, larder.ClassSalt, larder.ClassSpice, larder.ClassLeaven:

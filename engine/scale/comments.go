@@ -10,13 +10,15 @@ import (
 	"forebake/engine/finding"
 )
 
-// sized finds a figure that grows with a batch: a weight, a volume, a number of pieces, the sides of
-// a sheet. Percentages, temperatures and times stay true at any size.
-var sized = regexp.MustCompile(`(?i)\d\s*(kg|g|mg|ml|l|oz|lb|pieces?|loaves|buns|tins?|trays?|eggs?)\b` +
-	`|\d\s*x\s*\d`)
+// sized finds a figure that grows with a batch: a weight, a volume, a
+// number of pieces, the sides of a sheet. Percentages, temperatures and
+// times stay true at any size.
+var sized = regexp.MustCompile(`(?i)\d\s*(kg|g|mg|ml|l|oz|lb|pieces?|loaves|buns|tins?|trays?|` +
+	`eggs?)\b|\d\s*x\s*\d`)
 
-// Comments lists the comments of some lines of a text that give a figure of its old size. The
-// program cannot read them, and leaves them as they are.
+// Comments lists the comments of some lines of a text that give a
+// figure of its old size. The program cannot read them, and leaves them
+// as they are.
 func Comments(text []byte, from, to int) []finding.Doubted {
 	var out []finding.Doubted
 	tokens, _ := hclsyntax.LexConfig(text, "", hcl.InitialPos)

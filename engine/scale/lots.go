@@ -13,7 +13,8 @@ import (
 	"forebake/engine/quantity"
 )
 
-// bowls is in how many mixes a part is made: one where it is not mixed or its weight is open.
+// bowls is in how many mixes a part is made: one where it is not mixed
+// or its weight is open.
 func bowls(s *facts.Sheet, p *formula.Part) int {
 	mass := s.Part(p).Grams(makeup.Mass)
 	mixed := s.Part(p).HasStep((*formula.Verb).Mixes) && s.Part(p).IsDough()
@@ -26,8 +27,8 @@ func bowls(s *facts.Sheet, p *formula.Part) int {
 // lotsOf is how many times a room for most holds x.
 func lotsOf(x, most float64) int { return max(1, int(math.Ceil(x/most-1e-9))) }
 
-// Lots says in how many lots a formula is made where the bowl, the bench or the oven does not take
-// it at once.
+// Lots says in how many lots a formula is made where the bowl, the
+// bench or the oven does not take it at once.
 func Lots(s *facts.Sheet) []string {
 	var out []string
 	say := func(format string, args ...any) { out = append(out, fmt.Sprintf(format, args...)) }
@@ -66,7 +67,8 @@ func Lots(s *facts.Sheet) []string {
 // tinGapMM is the air left between two tins, mm (judgement).
 const tinGapMM = 20
 
-// ovenLots says how many times the oven is filled for a bake of tins or trays.
+// ovenLots says how many times the oven is filled for a bake of tins
+// or trays.
 func ovenLots(s *facts.Sheet, step *formula.Step) []string {
 	oven := s.Kitchen.Oven
 	if !oven.Set {
@@ -97,11 +99,13 @@ func ovenLots(s *facts.Sheet, step *formula.Step) []string {
 		"wait in the cold.", quantity.Plain(most), what, step.Part.Name, n)}
 }
 
-// tellFrom is the share of an amount from which an error of the scale is told.
+// tellFrom is the share of an amount from which an error of the scale
+// is told.
 const tellFrom = 0.01
 
-// Weights lists what to weigh of each part of a scaled formula. exact are the weights before they
-// were rounded, g, by the serial of the ingredient; NaN for one that is not known.
+// Weights lists what to weigh of each part of a scaled formula. exact
+// are the weights before they were rounded, g, by the serial of the
+// ingredient; NaN for one that is not known.
 func Weights(s *facts.Sheet, exact []float64) []finding.ScaledPart {
 	step := niceStep(s.Kitchen.Scale.Hi)
 	var out []finding.ScaledPart
@@ -127,7 +131,8 @@ func Weights(s *facts.Sheet, exact []float64) []finding.ScaledPart {
 	return out
 }
 
-// weigh fills in what the scale shows of an ingredient, in all and for one lot.
+// weigh fills in what the scale shows of an ingredient, in all and for
+// one lot.
 func weigh(row *finding.ScaledRow, in *formula.Ingredient, g figure.Interval, exact, step float64,
 	lots int) {
 	shown := figure.Between(onScale(g.Lo, step), onScale(g.Hi, step))
@@ -158,8 +163,8 @@ func weigh(row *finding.ScaledRow, in *formula.Ingredient, g figure.Interval, ex
 	off := one.Lo/each - 1
 	switch {
 	case each < step:
-		row.Note = fmt.Sprintf("%s is under the scale's step of %s: weigh a larger lot, or thin it "+
-			"in a weighed part of the liquid", quantity.Format(each, "g"),
+		row.Note = fmt.Sprintf("%s is under the scale's step of %s: weigh a larger lot, or thin "+
+			"it in a weighed part of the liquid", quantity.Format(each, "g"),
 			quantity.Format(step, "g"))
 	case math.Abs(off) >= tellFrom:
 		word := "more"
@@ -187,8 +192,8 @@ func countText(n float64) string {
 		" of one, beaten and weighed"
 }
 
-// Exact gives the weights of a formula as written, times a factor, g, by serial of the ingredient;
-// NaN for one that is a range or open.
+// Exact gives the weights of a formula as written, times a factor, g,
+// by serial of the ingredient; NaN for one that is a range or open.
 func Exact(s *facts.Sheet, factor float64) []float64 {
 	out := make([]float64, s.Formula.Ingredients)
 	for _, p := range s.Formula.Parts {

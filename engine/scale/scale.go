@@ -21,17 +21,18 @@ type Scaled struct {
 	Told   []string // what the edits did beside multiplying
 }
 
-// Formula gives the edits that bring a formula to a wanted size. The sheet holds it as written, in
-// its kitchen.
+// Formula gives the edits that bring a formula to a wanted size. The
+// sheet holds it as written, in its kitchen.
 func Formula(s *facts.Sheet, file *source.File, w Want) (*Scaled, error) {
 	k, err := factorsOf(s, w)
 	if err != nil {
 		return nil, err
 	}
 	if !(k.mass > 1e-4 && k.mass < 1e5) {
-		return nil, source.Problems{{Place: s.Formula.Place, Text: fmt.Sprintf("this size is %s times "+
-			"what formula %q makes; scale by 0.0001 to 100000", quantity.Format(k.mass, ""),
-			source.Safe(s.Formula.Name))}}
+		return nil, source.Problems{{Place: s.Formula.Place,
+			Text: fmt.Sprintf("this size is %s times "+
+				"what formula %q makes; scale by 0.0001 to 100000", quantity.Format(k.mass, ""),
+				source.Safe(s.Formula.Name))}}
 	}
 	changer, err := edit.New(file)
 	if err != nil {
@@ -73,7 +74,8 @@ func (e *edits) tell(format string, args ...any) {
 	e.out.Told = append(e.out.Told, fmt.Sprintf(format, args...))
 }
 
-// ingredient multiplies an amount that is no percentage, and what is held back of it.
+// ingredient multiplies an amount that is no percentage, and what is
+// held back of it.
 func (e *edits) ingredient(in *formula.Ingredient) {
 	if !in.Amount.Set || in.Amount.Kind == quantity.Percent {
 		return
@@ -99,8 +101,8 @@ func (e *edits) makes() {
 		n := math.Floor(makes.Pieces*e.count + 1e-6)
 		if n < 1 {
 			if e.err == nil {
-				e.err = source.Problems{{Place: makes.Place, Text: "less than one piece is left at " +
-					"this size; ask for more"}}
+				e.err = source.Problems{{Place: makes.Place, Text: "less than one piece is left " +
+					"at this size; ask for more"}}
 			}
 			return
 		}
@@ -111,8 +113,8 @@ func (e *edits) makes() {
 	}
 }
 
-// steps multiplies the numbers of pieces, tins and trays, and sets readings of the whole batch
-// aside: a larger batch is another one.
+// steps multiplies the numbers of pieces, tins and trays, and sets
+// readings of the whole batch aside: a larger batch is another one.
 func (e *edits) steps(p *formula.Part) {
 	parted := false // into pieces or tins, which are as large as before
 	for _, s := range p.Steps {
@@ -125,17 +127,20 @@ func (e *edits) steps(p *formula.Part) {
 		if s.Count != nil {
 			e.add(e.Step(s, "count", e.counted(s, "tins or trays", *s.Count)))
 		}
-		parted = parted || s.Verb.Divides() || s.Verb.Finishes() || s.Pieces != nil || s.Count != nil
+		parted = parted || s.Verb.Divides() || s.Verb.Finishes() || s.Pieces != nil ||
+			s.Count != nil
 		if s.Reading != nil && e.mass != 1 && !parted && hangsOnBatch(s) {
 			e.setAside(s)
 		}
 	}
 }
 
-// overfull is the share by which a tin or tray may hold more before one more is written.
+// overfull is the share by which a tin or tray may hold more before one
+// more is written.
 const overfull = 0.03
 
-// counted writes a number of pieces or tins. One that is not whole is rounded up, and told.
+// counted writes a number of pieces or tins. One that is not whole is
+// rounded up, and told.
 func (e *edits) counted(s *formula.Step, what string, g formula.Given) string {
 	lo, hi := g.Lo*e.count, g.Hi*e.count
 	up := func(x float64) float64 {
@@ -151,8 +156,9 @@ func (e *edits) counted(s *formula.Step, what string, g formula.Given) string {
 	return g.Written(up(lo), up(hi))
 }
 
-// hangsOnBatch reports whether a reading of a step would be another one in a batch of another
-// weight: the whole of it is mixed, or stands in a shape that grows with it.
+// hangsOnBatch reports whether a reading of a step would be another one
+// in a batch of another weight: the whole of it is mixed, or stands in
+// a shape that grows with it.
 func hangsOnBatch(s *formula.Step) bool {
 	if s.Form == nil {
 		return true
@@ -160,7 +166,8 @@ func hangsOnBatch(s *formula.Step) bool {
 	return s.Form.MM == formula.Interval{} && !s.Form.Each.Set && s.Form.Brick == [3]float64{}
 }
 
-// setAside turns a reading into words: it was taken of the batch as written.
+// setAside turns a reading into words: it was taken of the batch
+// as written.
 func (e *edits) setAside(s *formula.Step) {
 	at := s.Reading.Place
 	words := strings.TrimSpace(string(at.File.Text[at.Start:at.End])) + " measured at " + e.size()
@@ -173,7 +180,8 @@ func (e *edits) setAside(s *formula.Step) {
 		e.add(one, nil)
 	}
 	e.tell("Line %d, %s: the reading %q is kept as a note; it was taken at %s. Probe again.",
-		s.Place.Line(), s.Verb.Name, source.Safe(strings.TrimSuffix(words, " measured at "+e.size())),
+		s.Place.Line(), s.Verb.Name,
+		source.Safe(strings.TrimSuffix(words, " measured at "+e.size())),
 		e.size())
 }
 

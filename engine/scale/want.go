@@ -1,8 +1,9 @@
-// Package scale turns a formula into the same formula of another size: the edits of its text, the
-// weights as a kitchen's scale shows them, and the lots in which it is made.
+// Package scale turns a formula into the same formula of another size:
+// the edits of its text, the weights as a kitchen's scale shows them,
+// and the lots in which it is made.
 //
-// Percentages, temperatures, times and thicknesses stay. Package engine calls it and checks what
-// comes out: this package judges nothing.
+// Percentages, temperatures, times and thicknesses stay. Package engine
+// calls it and checks what comes out: this package judges nothing.
 package scale
 
 import (
@@ -17,12 +18,14 @@ import (
 	"forebake/engine/source"
 )
 
-// Want is the size that is asked for. One of Pieces, Tins, FlourG and TotalG is set, or Loss alone.
+// Want is the size that is asked for. One of Pieces, Tins, FlourG and
+// TotalG is set, or Loss alone.
 type Want struct {
 	Pieces, Tins   float64
 	FlourG, TotalG float64
-	// Loss is the share of the dough that is lost in the bowl and on the bench, 0 to under 1, where
-	// HasLoss says so. The batch is made larger by it. Without it the surplus stays as written.
+	// Loss is the share of the dough that is lost in the bowl and on
+	// the bench, 0 to under 1, where HasLoss says so. The batch is made
+	// larger by it. Without it the surplus stays as written.
 	Loss    float64
 	HasLoss bool
 }
@@ -135,9 +138,10 @@ func factorsOf(s *facts.Sheet, w Want) (factors, error) {
 	}
 	each := s.PieceGrams()
 	if each.Absent || each.Lo != each.Hi || pieces.Absent || pieces.Lo != pieces.Hi {
-		return factors{}, source.Problems{{Place: f.Place, Text: fmt.Sprintf("--loss needs the weight "+
-			"of a piece: formula %q does not give it; add makes = \"24 pieces of 75 g\"",
-			source.Safe(f.Name))}}
+		return factors{},
+			source.Problems{{Place: f.Place, Text: fmt.Sprintf("--loss needs the weight "+
+				"of a piece: formula %q does not give it; add makes = \"24 pieces of 75 g\"",
+				source.Safe(f.Name))}}
 	}
 	need := count * pieces.Lo * each.Lo
 	shaped := s.KindMass(formula.Dough).Add(s.Put(makeup.GoesOnBeforeHeat)) // as PieceGrams has it
@@ -145,8 +149,8 @@ func factorsOf(s *facts.Sheet, w Want) (factors, error) {
 		fmt.Sprintf("%s of %s each%s", asked, grams(each.Lo), lossText(w))}, nil
 }
 
-// narrow reports whether a weight is known well enough to scale by: a pinch that is not weighed does
-// not keep a batch from it.
+// narrow reports whether a weight is known well enough to scale by: a
+// pinch that is not weighed does not keep a batch from it.
 func narrow(g figure.Interval) bool {
 	return g.IsFinite() && g.Lo > 0 && g.Width() <= 0.02*g.Mid()
 }
@@ -163,17 +167,19 @@ func openAt(f *formula.Formula, batch figure.Interval) error {
 	for _, p := range f.Parts {
 		for _, in := range p.Ingredients {
 			if in.Amount.Open || in.Amount.Set && !in.Amount.IsPoint() {
-				return source.Problems{{Place: in.Place, Text: fmt.Sprintf("%s has no single weight, "+
-					"so the batch has none: weigh it, or scale by --pieces", source.Safe(in.Name))}}
+				return source.Problems{{Place: in.Place,
+					Text: fmt.Sprintf("%s has no single weight, "+
+						"so the batch has none: weigh it, or scale by --pieces",
+						source.Safe(in.Name))}}
 			}
 		}
 	}
 	if batch.Hi == 0 {
-		return source.Problems{{Place: f.Place, Text: fmt.Sprintf("formula %q has no dough with flour "+
-			"to scale", source.Safe(f.Name))}}
+		return source.Problems{{Place: f.Place, Text: fmt.Sprintf("formula %q has no dough with "+
+			"flour to scale", source.Safe(f.Name))}}
 	}
-	return source.Problems{{Place: f.Place, Text: fmt.Sprintf("the weight of the batch of %q is not "+
-		"known: scale by --pieces", source.Safe(f.Name))}}
+	return source.Problems{{Place: f.Place, Text: fmt.Sprintf("the weight of the batch of %q is "+
+		"not known: scale by --pieces", source.Safe(f.Name))}}
 }
 
 // tinsOf is how many tins a formula fills.
@@ -187,8 +193,10 @@ func tinsOf(f *formula.Formula) (float64, error) {
 		}
 	}
 	if most == 0 {
-		return 0, source.Problems{{Place: f.Place, Text: fmt.Sprintf("formula %q fills no tins: write "+
-			"tin = \"long tin\", count = 4 in its pan, or scale it by --pieces", source.Safe(f.Name))}}
+		return 0,
+			source.Problems{{Place: f.Place, Text: fmt.Sprintf("formula %q fills no tins: write "+
+				"tin = \"long tin\", count = 4 in its pan, or scale it by --pieces",
+				source.Safe(f.Name))}}
 	}
 	return most, nil
 }

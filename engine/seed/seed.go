@@ -1,7 +1,8 @@
-// Package seed fixes what property tests draw, so that a test run passes or fails for everyone
-// alike. Test files import it for its effect alone; the program never does.
+// Package seed fixes what property tests draw, so that a test run has
+// the same result for everyone. Test files import it for its effect
+// alone; the program never does.
 //
-// A run with -rapid.seed=0 draws anew: .ci/fuzz does that.
+// -rapid.seed=0 draws anew: .ci/fuzz does that.
 package seed
 
 import (
@@ -12,8 +13,9 @@ import (
 
 func init() {
 	for name, value := range map[string]string{
-		"rapid.seed":       "20260901", // any number but 0
-		"rapid.nofailfile": "true",     // a draw that was kept would be replayed by one machine alone
+		"rapid.seed": "20260901", // any number but 0
+		// only one machine would replay a draw that was kept
+		"rapid.nofailfile": "true",
 	} {
 		if err := flag.Set(name, value); err != nil {
 			panic(err)

@@ -61,8 +61,8 @@ func (b *builder) curveClock(hours float64) string {
 	return b.clock(60*minutes - int(b.zero()))
 }
 
-// temperature draws core and surface of a part along the clock; nil where fewer than two steps are
-// known.
+// temperature draws core and surface of a part along the clock; nil
+// where fewer than two steps are known.
 func (b *builder) temperature(p *formula.Part) *Curve {
 	base := b.base(p)
 	core, surface := Line{Name: "core"}, Line{Name: "surface", Dashed: true}
@@ -112,8 +112,8 @@ func (b *builder) temperature(p *formula.Part) *Curve {
 		}
 		break
 	}
-	c.Says = fmt.Sprintf("Core (whole line) and surface (dashed) of %s along the clock, from %s to "+
-		"%s; the table below gives the figures at the end of each step.", partName(p),
+	c.Says = fmt.Sprintf("Core (whole line) and surface (dashed) of %s along the clock, from %s "+
+		"to %s; the table below gives the figures at the end of each step.", partName(p),
 		b.curveClock(core.Points[0].Hours), b.curveClock(core.Points[len(core.Points)-1].Hours))
 	return c
 }
@@ -138,11 +138,13 @@ func (l *Line) width() float64 {
 	return l.Points[len(l.Points)-1].Hours - l.Points[0].Hours
 }
 
-// timesItsSize turns yeast work, in percent-hours at 26 C, into times the size.
+// timesItsSize turns yeast work, in percent-hours at 26 C, into times
+// the size.
 func timesItsSize(work float64) float64 { return math.Exp2(work / ferment.DoublingE) }
 
-// rise draws how large a dough is, in times its size, added up from the mix, and again from the
-// shaping; nil where it does not ferment or that is not known. It fills in the steps' figures.
+// rise draws how large a dough is, in times its size, added up from the
+// mix, and again from the shaping; nil where it does not ferment or
+// that is not known. It fills in the steps' figures.
 func (b *builder) rise(p *formula.Part, steps []Step) *Curve {
 	if p.Kind != formula.Dough && p.Kind != formula.Preferment {
 		return nil
@@ -187,7 +189,11 @@ func (b *builder) rise(p *formula.Part, steps []Step) *Curve {
 		line.add(to, mid, true)
 		c.Error = append(c.Error, Band{From: from, To: to, Lo: lo, Hi: hi})
 		text := fmt.Sprintf("about %.1f x (%.1f to %.1f)", mid, lo, hi)
-		c.Rows = append(c.Rows, Row{Clock: b.curveClock(to), Step: steps[s.Index].Does, First: text})
+		c.Rows = append(c.Rows, Row{
+			Clock: b.curveClock(to),
+			Step:  steps[s.Index].Does,
+			First: text,
+		})
 		steps[s.Index].Rises, steps[s.Index].RiseText = s.Verb.Waits(), text
 		if s.Verb.Waits() {
 			steps[s.Index].Look = joined(steps[s.Index].Look, "risen to "+text)
@@ -206,14 +212,15 @@ func (b *builder) rise(p *formula.Part, steps []Step) *Curve {
 	if end > bulkEnd {
 		c.wanted(b, "proof-short", "proof-long", "proof_e", bulkEnd, end, "wanted at the oven", p)
 	}
-	c.Says = fmt.Sprintf("Size of %s in times what it was, added up from the mix and again from the "+
-		"shaping, as if nothing pressed the gas out; straight lines join the ends of the steps. The "+
-		"table below gives the figures.", partName(p))
+	c.Says = fmt.Sprintf("Size of %s in times what it was, added up from the mix and again from "+
+		"the shaping, as if nothing pressed the gas out; straight lines join the ends of the "+
+		"steps. The table below gives the figures.", partName(p))
 	return c
 }
 
-// wanted adds the band that the rules of a rise leave free. Laminated doughs, doughnuts, and
-// doughs with a culture have limits of their own: no band is drawn for them.
+// wanted adds the band that the rules of a rise leave free. Laminated
+// doughs, doughnuts, and doughs with a culture have limits of their
+// own: no band is drawn for them.
 func (c *Curve) wanted(b *builder, short, long, limit string, from, to float64, name string,
 	p *formula.Part) {
 	threeQuarters := p.Formula.Family != nil && p.Formula.Family.Name == "doughnut"

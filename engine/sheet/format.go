@@ -19,8 +19,8 @@ type Format struct {
 	Suffix string // of a file that holds it
 	Write  func(w io.Writer, p *Page) error
 
-	// Is reports whether a text is a sheet in this format, by its first bytes: only such a file is
-	// written over.
+	// Is reports whether a text is a sheet in this format, by its first
+	// bytes: only such a file is written over.
 	Is func(first []byte) bool
 }
 
@@ -32,7 +32,8 @@ var Formats = []Format{
 	{"text", ".txt", writeText, begins(textMark)},
 }
 
-// mark and textMark begin the sheets, so that a file can be told to be one.
+// mark and textMark begin the sheets, so that a file can be told to
+// be one.
 const (
 	mark     = "<!-- forebake sheet -->\n"
 	textMark = "Bench sheet, by forebake\n"
@@ -75,13 +76,16 @@ func writeHTML(w io.Writer, p *Page) error {
 	if err := pageTemplate.Execute(&b, p); err != nil {
 		return err
 	}
-	// The template library drops comments; the mark is put in behind the first line.
-	out := bytes.Replace(b.Bytes(), []byte("<!DOCTYPE html>\n"), []byte("<!DOCTYPE html>\n"+mark), 1)
+	// The template library drops comments; the mark is put in behind
+	// the first line.
+	out := bytes.Replace(b.Bytes(), []byte("<!DOCTYPE html>\n"),
+		[]byte("<!DOCTYPE html>\n"+mark), 1)
 	_, err := w.Write(append(bytes.TrimSpace(out), '\n'))
 	return err
 }
 
-// jsonSheet is a sheet without its curves; the figures of the steps hold what they show.
+// jsonSheet is a sheet without its curves; the figures of the steps
+// hold what they show.
 type jsonSheet struct {
 	Format int  `json:"format"` // 1: it changes when a key goes, or means something else
 	Sheet  Page `json:"sheet"`
@@ -172,8 +176,8 @@ func markdownFormula(b *strings.Builder, f *Formula) {
 			fmt.Fprintf(b, "| all | %s | | |\n", cell(p.Total))
 		}
 		if len(p.Steps) > 0 {
-			b.WriteString("\n| step | clock | do | look for, probe, right | temperature | rise | time | " +
-				"initials |\n| ---: | --- | --- | --- | --- | --- | --- | --- |\n")
+			b.WriteString("\n| step | clock | do | look for, probe, right | temperature | rise | " +
+				"time | initials |\n| ---: | --- | --- | --- | --- | --- | --- | --- |\n")
 		}
 		for _, s := range p.Steps {
 			fmt.Fprintf(b, "| %d | %s | %s | %s | | | | |\n", s.Number, cell(s.Clock),
@@ -183,7 +187,8 @@ func markdownFormula(b *strings.Builder, f *Formula) {
 			if c == nil {
 				continue
 			}
-			fmt.Fprintf(b, "\n%s, %s, at the end of each step:\n\n| clock | step |", c.Title, c.Unit)
+			fmt.Fprintf(b, "\n%s, %s, at the end of each step:\n\n| clock | step |",
+				c.Title, c.Unit)
 			for _, l := range c.Lines {
 				b.WriteString(" " + l.Name + " |")
 			}

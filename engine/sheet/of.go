@@ -25,8 +25,9 @@ type Subject struct {
 	Rules    *rule.Set // in force: the limits that a reading is held against
 	Findings []*finding.Finding
 
-	// The clock: a plan of this formula alone. Schedule is nil where none can be made, with the
-	// reason; Anchor is nil where it counts from nought.
+	// The clock: a plan of this formula alone. Schedule is nil where
+	// none can be made, with the reason; Anchor is nil where it counts
+	// from nought.
 	Job       *plan.Job
 	Schedule  *plan.Schedule
 	Anchor    *plan.Anchor
@@ -130,8 +131,9 @@ func (b *builder) zero() plan.Clock {
 	return b.Anchor.Zero(b.Schedule)
 }
 
-// clock writes a time of the schedule: a clock of the day, with the days to that of the anchor;
-// without a clock the hours and minutes since the first step.
+// clock writes a time of the schedule: a clock of the day, with the
+// days to that of the anchor; without a clock the hours and minutes
+// since the first step.
 func (b *builder) clock(s int) string {
 	c := b.zero() + plan.Clock(s)
 	if b.Anchor == nil {
@@ -165,7 +167,8 @@ func (b *builder) chain(p *formula.Part) int {
 	return -1
 }
 
-// base is when a part begins, in hours of the clock that the curves are drawn along.
+// base is when a part begins, in hours of the clock that the curves are
+// drawn along.
 func (b *builder) base(p *formula.Part) float64 {
 	switch {
 	case b.Schedule != nil:
@@ -263,7 +266,10 @@ func (b *builder) step(p *formula.Part, s *formula.Step) Step {
 			continue
 		}
 		if set.Name == "covered" {
-			how = append(how, map[string]string{"true": "covered", "false": "not covered"}[set.Text])
+			how = append(how, map[string]string{
+				"true":  "covered",
+				"false": "not covered",
+			}[set.Text])
 			continue
 		}
 		if set.Name != "measured" {
@@ -291,7 +297,8 @@ func (b *builder) step(p *formula.Part, s *formula.Step) Step {
 	return out
 }
 
-// stage gives what is known of a step; nil where its temperatures are not.
+// stage gives what is known of a step; nil where its temperatures
+// are not.
 func (b *builder) stage(s *formula.Step) *history.Stage {
 	record := b.Facts.Part(s.Part).Record()
 	if s.Index >= len(record.Stages) || !record.Stages[s.Index].Known {
@@ -314,8 +321,8 @@ func (b *builder) limit(ruleName, name string) (float64, bool) {
 	return 0, false
 }
 
-// readings says what to look for, what to probe, and which reading is right: what the formula aims
-// at, else what the model expects.
+// readings says what to look for, what to probe, and which reading is
+// right: what the formula aims at, else what the model expects.
 func (b *builder) readings(p *formula.Part, s *formula.Step, out *Step) {
 	expected := out.Core
 	if r := s.Reading; r != nil {
@@ -345,7 +352,8 @@ func (b *builder) readings(p *formula.Part, s *formula.Step, out *Step) {
 	if s.Verb.Chills() && s.Verb.Waits() && b.needsCold(p) && !s.Verb.Freezes() {
 		cold := b.Facts.Kitchen.Law().ColdC
 		if cold.Known() && s.Verb.Retards() {
-			out.Look = joined(out.Look, "the fridge at "+quantity.Format(cold.Value, "C")+" or less")
+			out.Look = joined(out.Look, "the fridge at "+quantity.Format(cold.Value, "C")+
+				" or less")
 		}
 	}
 }
@@ -366,7 +374,8 @@ func readingText(s *formula.Step) string {
 	return ""
 }
 
-// needsCold reports whether a part needs control of time and temperature, as far as is known.
+// needsCold reports whether a part needs control of time and
+// temperature, as far as is known.
 func (b *builder) needsCold(p *formula.Part) bool {
 	fact, ok := facts.Find(facts.OnPart, "needs_control")
 	return ok && b.Facts.Value(fact, facts.Subject{On: facts.OnPart, Part: p}).Hi == 1

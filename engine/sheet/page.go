@@ -1,9 +1,11 @@
-// Package sheet makes the sheet that hangs at the bench: the cautions, then each part with its
-// weights, its steps on the clock, what to probe and which reading is right, boxes to write what
-// happened, the findings that are open, and curves of temperature and rise.
+// Package sheet makes the sheet that hangs at the bench: the cautions,
+// then each part with its weights, its steps on the clock, what to
+// probe and which reading is right, boxes to write what happened, the
+// findings that are open, and curves of temperature and rise.
 //
-// The engine builds pages with Of, from a formula, its figures and its plan; the formats of this
-// package print them. A sheet judges nothing: every figure and word is that of the run.
+// The engine builds pages with Of, from a formula, its figures and its
+// plan; the formats of this package print them. A sheet judges nothing:
+// every figure and word is that of the run.
 package sheet
 
 import (
@@ -68,7 +70,8 @@ type Part struct {
 	Rise        *Curve       `json:"-"`
 }
 
-// Ingredient is one line of the weights. Weight is "" for an amount that is to be decided.
+// Ingredient is one line of the weights. Weight is "" for an amount
+// that is to be decided.
 type Ingredient struct {
 	Name    string `json:"name"`
 	Weight  string `json:"weight"`
@@ -114,7 +117,8 @@ func (c *collector) Cautions(list *report.Cautions) {
 	c.Short, c.Whole = list.Lines(), list.WholeLines()
 }
 
-// Unread takes in nothing: of a file that cannot be read there is no sheet.
+// Unread takes in nothing: of a file that cannot be read there is
+// no sheet.
 func (c *collector) Unread(source.Problems) {}
 
 func (c *collector) SetAside(list []*finding.Finding) {

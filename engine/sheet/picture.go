@@ -46,7 +46,8 @@ const (
 	plotTop, plotBottom         = 14.0, 262.0
 )
 
-// letterWidth is about the width of a letter of the words in a picture at their largest, px.
+// letterWidth is about the width of a letter of the words in a picture
+// at their largest, px.
 const letterWidth = 11.5
 
 // px writes a length in px, to a hundredth.
@@ -106,7 +107,8 @@ type scale struct{ lo, hi, from, to float64 }
 
 func (s scale) at(v float64) float64 { return s.from + (v-s.lo)/(s.hi-s.lo)*(s.to-s.from) }
 
-// ticks gives the multiples of the smallest step of which there are at most so many.
+// ticks gives the multiples of the smallest step of which there are at
+// most so many.
 func (s scale) ticks(most int, steps []float64) []float64 {
 	step := steps[len(steps)-1]
 	for _, one := range steps {
@@ -122,7 +124,8 @@ func (s scale) ticks(most int, steps []float64) []float64 {
 	return out
 }
 
-// scales gives the scales that hold all points, limits and bands of a curve.
+// scales gives the scales that hold all points, limits and bands of
+// a curve.
 func (c *Curve) scales() (x, y scale) {
 	x = scale{math.Inf(1), math.Inf(-1), plotLeft, plotRight}
 	y = scale{math.Inf(1), math.Inf(-1), plotBottom, plotTop}

@@ -92,8 +92,9 @@ func textFormula(t *report.Page, f *Formula) {
 			}
 			fmt.Fprintf(t, "\n  %s, %s, at the end of each step\n", c.Title, c.Unit)
 			for _, r := range c.Rows {
-				t.Paragraph(join("; surface ", r.First, r.Second), fmt.Sprintf("  %s  %s: ", r.Clock,
-					r.Step), "      ")
+				t.Paragraph(join("; surface ", r.First, r.Second),
+					fmt.Sprintf("  %s  %s: ", r.Clock,
+						r.Step), "      ")
 			}
 		}
 	}

@@ -12,8 +12,8 @@ import (
 	"golang.org/x/text/unicode/norm"
 )
 
-// TestMessages checks each message with its place and the bytes
-// that it marks.
+// TestMessages checks each message with its place and the bytes that
+// it marks.
 func TestMessages(t *testing.T) {
 	tests := []struct{ text, want, marked string }{
 		{"makes = 24 pieces\n", `f:1:12: this value needs quotes: write "24 pieces"`, "pieces"},
@@ -253,8 +253,8 @@ func fill(head, unit string) func(n int) string {
 }
 
 // TestHostileTexts checks that each hostile text is refused or parsed,
-// without a crash, and that the places of its problems are valid. The
-// time limit is that of the test run.
+// without a crash, and that its problems' places are valid. The time
+// limit is the test run's.
 func TestHostileTexts(t *testing.T) {
 	for name, make := range hostile {
 		for _, n := range []int{16 << 10, 64 << 10, 256 << 10} {
@@ -419,8 +419,8 @@ func TestDecodeString(t *testing.T) {
 	}
 }
 
-// checkDecoded compares DecodeString with HCL's decoding of
-// the same text.
+// checkDecoded compares DecodeString with HCL's decoding of the
+// same text.
 func checkDecoded(t *testing.T, f *File, expr hclsyntax.Expression) {
 	t.Helper()
 	value, inside, ok := StringLiteral(expr)

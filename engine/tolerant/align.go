@@ -9,9 +9,10 @@ import (
 	"forebake/engine/source"
 )
 
-// Align gives the edits that indent a text by its brackets and align the signs = of neighbouring
-// lines: of settings and ingredients, and of the verbs of steps. They touch blanks alone, and none
-// before a comment. The text must parse.
+// Align gives the edits that indent a text by its brackets and align
+// the signs = of neighbouring lines: of settings and ingredients, and
+// of the verbs of steps. They touch blanks alone, and none before a
+// comment. The text must parse.
 func Align(text []byte) []source.Edit {
 	p := scan(text)
 	a := aligner{page: p, groups: make([][]entry, 1)}
@@ -29,8 +30,8 @@ func Align(text []byte) []source.Edit {
 	return a.edits
 }
 
-// aligner goes through the lines of a page. groups holds, for each open bracket, the lines whose
-// signs are aligned with each other.
+// aligner goes through the lines of a page. groups holds, for each open
+// bracket, the lines whose signs are aligned with each other.
 type aligner struct {
 	*page
 	groups [][]entry

@@ -9,8 +9,9 @@ import (
 	"forebake/engine/tolerant"
 )
 
-// TestAlign squeezes the blanks of the demo formulas and aligns them again: nothing but blanks
-// differs, a second time changes nothing, and the demo formulas themselves are aligned.
+// TestAlign squeezes the blanks of the demo formulas and aligns them
+// again: nothing but blanks differs, a second time changes nothing, and
+// the demo formulas themselves are aligned.
 func TestAlign(t *testing.T) {
 	for path, text := range demos(t) {
 		body, _, _ := bytes.Cut(text, []byte("<<"))

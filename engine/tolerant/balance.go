@@ -10,7 +10,8 @@ type frame struct {
 	dropped      bool   // its line was taken out
 }
 
-// balance closes quotes and brackets. Where one is missing, the indentation tells which.
+// balance closes quotes and brackets. Where one is missing, the
+// indentation tells which.
 func (p *page) balance() {
 	var open []frame
 	before := -1 // the last line that holds anything
@@ -72,8 +73,9 @@ func (p *page) place(l *line, open []frame) {
 	}
 }
 
-// closeBefore closes what a line shows to be over by its indentation: a line that does not stand
-// deeper than the line of a bracket stands outside it.
+// closeBefore closes what a line shows to be over by its indentation: a
+// line that does not stand deeper than the line of a bracket stands
+// outside it.
 func (p *page) closeBefore(open []frame, i, before int) []frame {
 	l := &p.lines[i]
 	first := l.tokens[0]
@@ -92,8 +94,8 @@ func (p *page) closeBefore(open []frame, i, before int) []frame {
 	return open
 }
 
-// closes reports whether a closing bracket at the start of a line belongs to one of the brackets,
-// by its indentation.
+// closes reports whether a closing bracket at the start of a line
+// belongs to one of the brackets, by its indentation.
 func (p *page) closes(open []frame, l *line, t token) bool {
 	for _, f := range open {
 		if f.indent == l.indent && f.end == l.typed[t.from:t.to] {
@@ -143,8 +145,8 @@ func (p *page) follow(open []frame, i int) []frame {
 				block: end == "}" && heads(tokens[:k])})
 		case closer:
 			n := len(open)
-			// A bracket that was opened on another line is closed at the start of one, and not
-			// deeper than it.
+			// A bracket that was opened on another line is closed at
+			// the start of one, and not deeper than it.
 			if n == 0 || open[n-1].end != shown[t.from:t.to] ||
 				open[n-1].line != i && l.indent > open[n-1].indent &&
 					(k == 0 || tokens[k-1].kind != closer) {
@@ -163,7 +165,8 @@ func (p *page) follow(open []frame, i int) []frame {
 	return open
 }
 
-// heads reports whether tokens begin a block: a word, then labels alone.
+// heads reports whether tokens begin a block: a word, then
+// labels alone.
 func heads(tokens []token) bool {
 	if len(tokens) == 0 || tokens[0].kind != word {
 		return false
@@ -176,7 +179,8 @@ func heads(tokens []token) bool {
 	return true
 }
 
-// separate puts the comma between two entries of a list that stand on lines of their own.
+// separate puts the comma between two entries of a list that stand on
+// lines of their own.
 func (p *page) separate(open []frame, i, before int) {
 	if len(open) == 0 || open[len(open)-1].end != "]" || p.lines[i].tokens[0].kind != opener {
 		return
@@ -190,8 +194,9 @@ func (p *page) separate(open []frame, i, before int) {
 	}
 }
 
-// closeQuote mends a line with a quote that is not closed. What stands in the quotes is not known,
-// so a value becomes an open one, and an entry of which the name is not known is taken out.
+// closeQuote mends a line with a quote that is not closed. What stands
+// in the quotes is not known, so a value becomes an open one, and an
+// entry of which the name is not known is taken out.
 func (l *line) closeQuote() {
 	l.tries++
 	first := l.tokens[0]

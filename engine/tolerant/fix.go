@@ -2,9 +2,10 @@ package tolerant
 
 import "slices"
 
-// fix mends the line that a problem stands on, harder with every call: first its value is opened or
-// the setting is taken out, then the line, then the block around it. done holds the lines that were
-// mended in this round.
+// fix mends the line that a problem stands on, harder with every call:
+// first its value is opened or the setting is taken out, then the line,
+// then the block around it. done holds the lines that were mended in
+// this round.
 func (p *page) fix(done map[int]bool, from int) {
 	i := p.at(from)
 	for ; i > 0 && !p.lines[i].full(); i-- {
@@ -46,8 +47,9 @@ func (p *page) takeOut(i int) bool {
 	return any
 }
 
-// soften opens the value of an ingredient, or takes out the one setting of an entry that the
-// problem stands on. It reports whether the line was changed.
+// soften opens the value of an ingredient, or takes out the one setting
+// of an entry that the problem stands on. It reports whether the line
+// was changed.
 func (l *line) soften(from int) bool {
 	if l.open {
 		return false
@@ -72,8 +74,8 @@ func (l *line) soften(from int) bool {
 	return true
 }
 
-// entry finds the setting in braces that holds a place of the line: from the comma before it, and
-// its number from 0.
+// entry finds the setting in braces that holds a place of the line:
+// from the comma before it, and its number from 0.
 func (l *line) entry(at int) (start, end, nth int) {
 	depth, start := 0, -1
 	count := 0

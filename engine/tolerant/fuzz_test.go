@@ -7,8 +7,9 @@ import (
 	"forebake/engine/tolerant"
 )
 
-// FuzzRepair types over a demo formula: whatever is typed, the repaired text reads without a
-// problem, and every place of it leads back into the text.
+// FuzzRepair types over a demo formula: whatever is typed, the repaired
+// text reads without a problem, and every place of it leads back into
+// the text.
 func FuzzRepair(f *testing.F) {
 	for _, text := range demos(f) {
 		f.Add(text[:len(text)/2], uint16(10))

@@ -22,7 +22,8 @@ var (
 	ofRules   = regexp.MustCompile(`(?m)^\s*(rule|trial|figure|caution)\s+"|^\s*about\s*=`)
 )
 
-// KindOf tells what a file holds, by its name and its blocks, however broken they are.
+// KindOf tells what a file holds, by its name and its blocks, however
+// broken they are.
 func KindOf(path string, text []byte) FileKind {
 	if filepath.Base(path) == "house.hcl" {
 		return HouseFile

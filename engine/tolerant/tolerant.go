@@ -1,9 +1,12 @@
-// Package tolerant makes a half-typed text readable, for an editor. The line or block that is broken
-// is completed, opened or taken out; every other byte stays. The readers and the judge then read
-// the repaired text as they read any file, so a check from the command line never comes here.
+// Package tolerant makes a half-typed text readable, for an editor. The
+// line or block that is broken is completed, opened or taken out; every
+// other byte stays. The readers and the judge then read the repaired
+// text as they read any file, so a check from the command line never
+// comes here.
 //
-// A broken ingredient keeps its name with an open amount. What is taken out stands among the
-// problems of the text, so a text with problems is never taken for clear.
+// A broken ingredient keeps its name with an open amount. What is taken
+// out stands among the problems of the text, so a text with problems is
+// never taken for clear.
 package tolerant
 
 import (
@@ -19,7 +22,8 @@ import (
 // rounds bounds the repairs of one text: each asks the reader once.
 const rounds = 24
 
-// Repaired is a text that reads without a problem, and the way back to the text that was typed.
+// Repaired is a text that reads without a problem, and the way back to
+// the text that was typed.
 type Repaired struct {
 	File     *source.File    // the repaired text; nil where no repair was found
 	Problems source.Problems // of the text as typed; none where it needed no repair
@@ -50,8 +54,9 @@ func (w Words) near(s string) string {
 // Whole is a text that needs no repair.
 func Whole(typed *source.File) *Repaired { return &Repaired{File: typed, typed: typed} }
 
-// Repair reads a text by read, which gives the problems of a file, and mends it until read gives
-// none. A text without problems is returned as it is.
+// Repair reads a text by read, which gives the problems of a file, and
+// mends it until read gives none. A text without problems is returned
+// as it is.
 func Repair(
 	typed *source.File, words Words, read func(*source.File) source.Problems,
 ) *Repaired {
@@ -87,7 +92,8 @@ func Repair(
 	return r
 }
 
-// Offset turns an offset in the repaired text into the one in the typed text that it stands for.
+// Offset turns an offset in the repaired text into the one in the typed
+// text that it stands for.
 func (r *Repaired) Offset(at int) int {
 	shift := 0 // of the repaired text against the typed one
 	for _, e := range r.edits {
@@ -119,8 +125,8 @@ func (r *Repaired) Offset(at int) int {
 	return max(0, min(at-shift, len(r.typed.Text)))
 }
 
-// Place turns a place in the repaired text into the one in the typed text. Any other is returned as
-// it is.
+// Place turns a place in the repaired text into the one in the typed
+// text. Any other is returned as it is.
 func (r *Repaired) Place(p source.Place) source.Place {
 	if p.File != r.File || r.File == r.typed {
 		return p
@@ -129,7 +135,8 @@ func (r *Repaired) Place(p source.Place) source.Place {
 	return source.Place{File: r.typed, Start: start, End: max(start, end)}
 }
 
-// Back turns an offset in the typed text into the one in the repaired text.
+// Back turns an offset in the typed text into the one in the
+// repaired text.
 func (r *Repaired) Back(at int) int {
 	shift := 0
 	for _, e := range r.edits {
@@ -160,7 +167,8 @@ type page struct {
 	words Words
 }
 
-// line is one line of the typed text, without its ending, and what the repair makes of it.
+// line is one line of the typed text, without its ending, and what the
+// repair makes of it.
 type line struct {
 	source.Span
 	typed  string
@@ -180,7 +188,8 @@ type line struct {
 	parent  int       // the line of its innermost block; -1 for the file
 }
 
-// closing is a bracket that was missing, and the line of the one that it closes.
+// closing is a bracket that was missing, and the line of the one that
+// it closes.
 type closing struct {
 	of   int
 	text string
@@ -235,8 +244,8 @@ func scan(text []byte) *page {
 	return p
 }
 
-// lex cuts a line into tokens. It gives the word that ends a heredoc which begins here, and whether
-// a comment goes on.
+// lex cuts a line into tokens. It gives the word that ends a heredoc
+// which begins here, and whether a comment goes on.
 func (l *line) lex(comment bool) (heredoc string, goesOn bool) {
 	s := l.typed
 	l.indent = len(s) - len(strings.TrimLeft(s, " \t"))
@@ -303,7 +312,8 @@ func isWord(c byte) bool {
 	return 'a' <= c && c <= 'z' || 'A' <= c && c <= 'Z' || c == '_' || c >= 0x80
 }
 
-// endOfText is the place behind the quote that closes a text, -1 for none.
+// endOfText is the place behind the quote that closes a text, -1
+// for none.
 func endOfText(s string, i int) int {
 	for ; i < len(s); i++ {
 		switch s[i] {
@@ -316,7 +326,8 @@ func endOfText(s string, i int) int {
 	return -1
 }
 
-// keep takes back all changes of the lines but those of a misspelt word and a missing sign =.
+// keep takes back all changes of the lines but those of a misspelt word
+// and a missing sign =.
 func (p *page) keep() {
 	for i := range p.lines {
 		l := &p.lines[i]

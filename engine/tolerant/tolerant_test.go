@@ -23,7 +23,8 @@ var tins = []string{"long tin", "short tin"}
 var words = tolerant.Words(slices.Concat([]string{"formula"}, formula.FormulaKeys,
 	formula.KindNames, formula.PartKeys))
 
-// mentions reports whether two texts of a part differ in lines alone that name another part.
+// mentions reports whether two texts of a part differ in lines alone
+// that name another part.
 func sameButMentions(got, want string) bool {
 	have := map[string]bool{}
 	for _, l := range strings.Split(got, "\n") {
@@ -92,12 +93,14 @@ func demos(t testing.TB) map[string][]byte {
 	return out
 }
 
-// parts gives the text of each part of the first formula by its first line.
+// parts gives the text of each part of the first formula by its
+// first line.
 func parts(text []byte) map[string]string {
 	out := map[string]string{}
 	name := ""
 	for _, l := range strings.SplitAfter(string(text), "\n") {
-		if strings.HasPrefix(l, "  ") && !strings.HasPrefix(l, "   ") && strings.Contains(l, "\" {") {
+		if strings.HasPrefix(l, "  ") && !strings.HasPrefix(l, "   ") &&
+			strings.Contains(l, "\" {") {
 			name = strings.TrimSpace(l)
 		}
 		if name != "" {
@@ -110,8 +113,9 @@ func parts(text []byte) map[string]string {
 	return out
 }
 
-// TestDeletions takes one byte out of each demo formula, at every place: the repaired text reads,
-// and holds every part that the byte was not in, byte for byte.
+// TestDeletions takes one byte out of each demo formula, at every
+// place: the repaired text reads, and holds every part that the byte
+// was not in, byte for byte.
 func TestDeletions(t *testing.T) {
 	tried, judged := 0, 0
 	for path, text := range demos(t) {
@@ -142,8 +146,9 @@ func TestDeletions(t *testing.T) {
 	t.Logf("%d deletions, %d read", tried, judged)
 }
 
-// TestPrefixes types each demo formula from its start: from the first ingredient on there is
-// something to judge, and the parts that are complete stay whole.
+// TestPrefixes types each demo formula from its start: from the first
+// ingredient on there is something to judge, and the parts that are
+// complete stay whole.
 func TestPrefixes(t *testing.T) {
 	tried, judged := 0, 0
 	for path, text := range demos(t) {
@@ -173,20 +178,25 @@ func TestPrefixes(t *testing.T) {
 	t.Logf("%d prefixes, %d read: %d %%", tried, judged, 100*judged/tried)
 }
 
-// TestMissingSign takes the sign = out before a bracket: the value is read all the same, and told.
+// TestMissingSign takes the sign = out before a bracket: the value is
+// read all the same, and told.
 func TestMissingSign(t *testing.T) {
-	const whole = "formula \"R\" {\n  dough \"d\" {\n    ingredients = {\n      \"bread flour\" = \"1 kg\"\n    }\n" +
-		"    steps = [\n      { mix = \"8 min\" },\n    ]\n  }\n}\n"
-	for _, c := range [][2]string{{"ingredients = {", "ingredients {"}, {"ingredients = {", "ingredients  {"},
+	const whole = "formula \"R\" {\n  dough \"d\" {\n    ingredients = {\n" +
+		"      \"bread flour\" = \"1 kg\"\n    }\n    steps = [\n      { mix = \"8 min\" },\n" +
+		"    ]\n  }\n}\n"
+	for _, c := range [][2]string{{"ingredients = {", "ingredients {"},
+		{"ingredients = {", "ingredients  {"},
 		{"steps = [", "steps ["},
-		{"ingredients = {\n      \"bread flour\" = \"1 kg\"\n    }", "ingredients { \"bread flour\" = \"1 kg\" }"}} {
+		{"ingredients = {\n      \"bread flour\" = \"1 kg\"\n    }",
+			"ingredients { \"bread flour\" = \"1 kg\" }"}} {
 		text := strings.Replace(whole, c[0], c[1], 1)
 		r := tolerant.Repair(source.New("r.hcl", []byte(text)), words, read)
 		if r.File == nil || len(r.Problems) == 0 {
 			t.Errorf("%q: no repair, or nothing told: %v", c[1], r.Problems)
 			continue
 		}
-		if got := string(r.File.Text); !strings.Contains(got, `"bread flour" = "1 kg"`) || !strings.Contains(got, "mix") {
+		got := string(r.File.Text)
+		if !strings.Contains(got, `"bread flour" = "1 kg"`) || !strings.Contains(got, "mix") {
 			t.Errorf("%q becomes\n%s", c[1], got)
 		}
 	}

@@ -2,7 +2,8 @@ package tolerant
 
 import "strings"
 
-// Spot is where a place of a text stands, from the file inwards, however broken the text is.
+// Spot is where a place of a text stands, from the file inwards,
+// however broken the text is.
 type Spot struct {
 	Around []Around // the blocks and brackets around it, outermost first
 	Keys   []string // the settings written so far in the innermost bracket or block
@@ -21,8 +22,8 @@ type Around struct {
 	List  bool   // in square brackets
 }
 
-// Where looks from the start of a text to a place. Brackets that are not closed are read as Repair
-// reads them.
+// Where looks from the start of a text to a place. Brackets that are
+// not closed are read as Repair reads them.
 func Where(text []byte, offset int) Spot {
 	offset = max(0, min(offset, len(text)))
 	p := scan(text[:offset])
@@ -37,8 +38,8 @@ type within struct {
 	keys []string
 }
 
-// follows goes along the brackets to the end of the page. It gives those that are open there, and
-// the setting whose value is at hand.
+// follows goes along the brackets to the end of the page. It gives
+// those that are open there, and the setting whose value is at hand.
 func (p *page) follows() (_ []within, key string) {
 	open := []within{{frame: frame{line: -1, indent: -1, block: true}}}
 	for i := range p.lines {

@@ -17,15 +17,16 @@ import (
 // MaxCases bounds the cases of one trial.
 const MaxCases = 64
 
-// trialCase is one case of a trial: the values of its placeholders, and the expected answer.
+// trialCase is one case of a trial: the values of its placeholders, and
+// the expected answer.
 //
 //	cases = {
 //	  "44 C" = "flagged"
 //	  "42 C" = { expect = "clear", time = "5 min" }
 //	}
 //
-// The name of a case stands where the formula says "$case", its other values where it says their
-// names: "$time".
+// The name of a case stands where the formula says "$case", its other
+// values where it says their names: "$time".
 type trialCase struct {
 	name   string
 	place  source.Place
@@ -34,7 +35,8 @@ type trialCase struct {
 	faulty bool
 }
 
-// caseValue is the source text of a value, so that it reads in its new place as it was written.
+// caseValue is the source text of a value, so that it reads in its new
+// place as it was written.
 type caseValue struct {
 	text  string
 	bare  bool // written without quotes: a number, true or false
@@ -115,8 +117,8 @@ func readAnswer(r *reading.Reader, e hclsyntax.Expression, answers []string) str
 	return word
 }
 
-// readCaseValue takes a value as it stands in the file: the inside of a quoted text, or a number,
-// true or false without quotes.
+// readCaseValue takes a value as it stands in the file: the inside of a
+// quoted text, or a number, true or false without quotes.
 func readCaseValue(r *reading.Reader, e hclsyntax.Expression, what string) (caseValue, bool) {
 	at := r.Place(e.Range())
 	switch e.(type) {
@@ -131,14 +133,16 @@ func readCaseValue(r *reading.Reader, e hclsyntax.Expression, what string) (case
 	return caseValue{string(r.File.Text[inside.Start:inside.End]), false, at}, true
 }
 
-// placeholder is a place in a trial's blocks at which a value of a case stands: "$case".
+// placeholder is a place in a trial's blocks at which a value of a case
+// stands: "$case".
 type placeholder struct {
 	name       string
 	start, end int  // in the file, "$" included
 	whole      bool // nothing else stands between the quotes
 }
 
-// placeholders finds the placeholders in the quoted texts of a trial's blocks, in order.
+// placeholders finds the placeholders in the quoted texts of a trial's
+// blocks, in order.
 func placeholders(r *reading.Reader, blocks []*hclsyntax.Block) []placeholder {
 	var out []placeholder
 	look := func(start, end int, quoted bool) {
@@ -170,8 +174,8 @@ func placeholders(r *reading.Reader, blocks []*hclsyntax.Block) []placeholder {
 
 var placeholderForm = regexp.MustCompile(`\$([a-z][a-z0-9_]*)`)
 
-// checkPlaceholders records placeholders that a case has no value for, and values that no
-// placeholder takes.
+// checkPlaceholders records placeholders that a case has no value for,
+// and values that no placeholder takes.
 func checkPlaceholders(r *reading.Reader, list []placeholder, cases []trialCase) {
 	used := map[string]bool{}
 	for _, m := range list {
@@ -205,7 +209,8 @@ func sortedNames(values map[string]caseValue) []string {
 	return names
 }
 
-// variant is the text of a trial's blocks with the values of one case in it, as a file of its own.
+// variant is the text of a trial's blocks with the values of one case
+// in it, as a file of its own.
 type variant struct {
 	file  *source.File // the text
 	orig  *source.File
@@ -220,7 +225,8 @@ type variantEdit struct {
 	value caseValue
 }
 
-// newVariant writes the blocks of a trial, which lie between from and to, with the values of c.
+// newVariant writes the blocks of a trial, which lie between from and
+// to, with the values of c.
 func newVariant(f *source.File, from, to int, list []placeholder, c trialCase) *variant {
 	v := &variant{orig: f, from: from}
 	var b strings.Builder
@@ -241,8 +247,8 @@ func newVariant(f *source.File, from, to int, list []placeholder, c trialCase) *
 	return v
 }
 
-// back gives the place in the rule file of a place in the variant. Within a
-// placeholder that is the place of the case's value.
+// back gives the place in the rule file of a place in the variant.
+// Within a placeholder that is the place of the case's value.
 func (v *variant) back(p source.Place) source.Place {
 	if p.File != v.file {
 		return p

@@ -1,5 +1,6 @@
-// Package trial reads the trials of a rule file: worked formulas, and the answers that a rule or a
-// caution must give on them. It knows no rule and judges nothing.
+// Package trial reads the trials of a rule file: worked formulas, and
+// the answers that a rule or a caution must give on them. It knows no
+// rule and judges nothing.
 package trial
 
 import (
@@ -13,8 +14,8 @@ import (
 	"forebake/engine/source"
 )
 
-// Trial is a small formula and the answer that a rule or a caution must give on
-// it. A trial block with cases makes one Trial for each case.
+// Trial is a small formula and the answer that a rule or a caution must
+// give on it. A trial block with cases makes one Trial for each case.
 type Trial struct {
 	Name    string
 	Case    string       // as written; "" for a trial without cases
@@ -44,8 +45,9 @@ var Answers = slices.Concat(ruleAnswers, cautionAnswers)
 // Keys are those of a trial block.
 var Keys = []string{"rule", "caution", "expect", "cases"}
 
-// Read reads a trial block: one trial, or one for each of its cases. It gives none for a block with
-// a problem. names are those of the trials before it; o is what the formula is read against.
+// Read reads a trial block: one trial, or one for each of its cases. It
+// gives none for a block with a problem. names are those of the trials
+// before it; o is what the formula is read against.
 func Read(r *reading.Reader, b *hclsyntax.Block, names *reading.Names, o formula.Options) []*Trial {
 	before := len(r.Problems)
 	t := Trial{}

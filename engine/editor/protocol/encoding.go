@@ -5,14 +5,15 @@ import "unicode/utf8"
 // Encoding is how a client counts characters in a line.
 type Encoding string
 
-// The encodings that a client may ask for; the first holds where it asks for none.
+// A client's possible encodings; the first is the default.
 const (
 	UTF16 Encoding = "utf-16"
 	UTF8  Encoding = "utf-8"
 )
 
-// Offset turns a position into a byte offset. A position behind the end of a line, or of the text,
-// counts as that end, and one within a character as its start.
+// Offset turns a position into a byte offset. A position behind the end
+// of a line, or of the text, counts as that end, and one within a
+// character as its start.
 func (e Encoding) Offset(text []byte, p Position) int {
 	at := 0
 	for line := 0; line < p.Line; line++ {
@@ -34,7 +35,8 @@ func (e Encoding) Offset(text []byte, p Position) int {
 	return at
 }
 
-// endOfLine is where the next line begins, -1 for none. A line ends with \n, \r\n or \r.
+// endOfLine is where the next line begins, -1 for none. A line ends
+// with \n, \r\n or \r.
 func endOfLine(text []byte) int {
 	for i, c := range text {
 		switch {
@@ -81,8 +83,9 @@ func (e Encoding) Position(text []byte, offset int) Position {
 	return p
 }
 
-// Range turns a byte range into a range of positions. One that crosses lines ends with its first
-// line, so that an editor underlines a name and not a block.
+// Range turns a byte range into a range of positions. One that crosses
+// lines ends with its first line, so that an editor underlines a name
+// and not a block.
 func (e Encoding) Range(text []byte, start, end int) Range {
 	start = max(0, min(start, len(text)))
 	end = max(start, min(end, len(text)))

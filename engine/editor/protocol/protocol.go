@@ -1,7 +1,8 @@
-// Package protocol holds the types of the Language Server Protocol 3.17 that the editor's server
-// reads and writes, by the published specification
-// (microsoft.github.io/language-server-protocol, 3.17), and turns bytes of a text into its
-// positions. Lines count from 0. Characters count UTF-16 units, or bytes where a client asks for
+// Package protocol holds the types of the Language Server Protocol 3.17
+// that the editor's server reads and writes, by the published
+// specification (microsoft.github.io/language-server-protocol, 3.17),
+// and turns bytes of a text into its positions. Lines count from 0.
+// Characters count UTF-16 units, or bytes where a client asks for
 // utf-8. It knows no formula.
 package protocol
 
@@ -129,7 +130,8 @@ type DidChange struct {
 	ContentChanges []ContentChange `json:"contentChanges"`
 }
 
-// ContentChange replaces a range, or the whole text where there is none.
+// ContentChange replaces a range, or the whole text where there
+// is none.
 type ContentChange struct {
 	Range *Range `json:"range"`
 	Text  string `json:"text"`

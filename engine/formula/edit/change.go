@@ -82,7 +82,7 @@ func (c *Changer) Rename(in *formula.Ingredient, name string) (source.Edit, erro
 // Add puts a new ingredient line at the end of a part's list, indented and aligned as its
 // neighbours are.
 func (c *Changer) Add(p *formula.Part, name, amount string) (source.Edit, error) {
-	if len(p.Ingredients) == 0 {
+	if len(p.Ingredients) == 0 || p.Implied {
 		return source.Edit{}, fmt.Errorf("%s %q has no line to put another below", p.Kind, p.Name)
 	}
 	object := c.object(p.Ingredients[0].Place.Start)

@@ -1,5 +1,6 @@
-// Package schema writes the JSON Schema of an output from the type that is printed, so that the two
-// cannot part. Tests alone use it: they hold the files in formulas/schemas to it.
+// Package schema writes the JSON Schema of an output from the type that
+// is printed, so that the two cannot part. Tests alone use it: they
+// hold the files in formulas/schemas to it.
 package schema
 
 import (
@@ -16,8 +17,9 @@ import (
 // Draft is the address of the published draft that the schemas are of.
 const Draft = "https://json-schema.org/draft/2020-12/schema"
 
-// Of gives the schema of a value's type. Keys that may be left out are not required, and a key that
-// is not in it is no fault: a new key does not change the format.
+// Of gives the schema of a value's type. Keys that may be left out are
+// not required, and a key that is not in it is no fault: a new key does
+// not change the format.
 func Of(title string, v any) []byte {
 	s := typeOf(reflect.TypeOf(v))
 	s["$schema"] = Draft
@@ -29,8 +31,8 @@ func Of(title string, v any) []byte {
 	return append(text, '\n')
 }
 
-// Hold fails a test where a schema file is not that of a value's type. With UPDATE_SCHEMAS=1 it
-// writes the file.
+// Hold fails a test where a schema file is not that of a value's type.
+// With UPDATE_SCHEMAS=1 it writes the file.
 func Hold(t testing.TB, path, title string, v any) {
 	t.Helper()
 	want := Of(title, v)
@@ -43,7 +45,8 @@ func Hold(t testing.TB, path, title string, v any) {
 		}
 	}
 	if got, err := os.ReadFile(path); err != nil || !bytes.Equal(got, want) {
-		t.Errorf("%s is not the schema of what is printed; UPDATE_SCHEMAS=1 writes it (%v)", path, err)
+		t.Errorf("%s is not the schema of what is printed; UPDATE_SCHEMAS=1 writes it (%v)",
+			path, err)
 	}
 }
 

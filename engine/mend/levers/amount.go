@@ -1,6 +1,7 @@
 package levers
 
 import (
+	"forebake/engine/facts"
 	"forebake/engine/formula"
 	"forebake/engine/source"
 )
@@ -51,12 +52,44 @@ func (amount) Find(q *Query) []*Lever {
 	return out
 }
 
-// Grid bounds an amount by four times what is written.
+// How far a mend moves an amount, times what is written. What goes beyond is
+// another formula, unless the rule computes it.
+const (
+	least     = 1.0 / 4
+	mostMain  = 2.5 // of an ingredient that makes up mainShare of its part
+	mostOther = 4   // of any other
+	mostSlip  = 12  // of an amount that the rule computes: a point that slipped
+	mainShare = 0.1 // of the mass of the part
+	freeSteps = 20  // that any amount can be raised by
+)
+
+// Grid bounds an amount by a share of what is written.
 func (amount) Grid(l *Lever, q *Query) Grid {
-	a := q.Formula.Parts[l.Part].Ingredients[l.Index].Amount
+	in := q.Formula.Parts[l.Part].Ingredients[l.Index]
+	a := in.Amount
 	x := inUnit(a.Hi, a.Unit)
 	step := fineStep(a.Unit, x, q.Kitchen.Scale.Mid())
-	return Grid{a.Unit, step, roundStep(a.Unit, x, step), step, max(4*x, 20*step), Coarse{}}
+	low, most := least, float64(mostOther)
+	switch mass := in.Part.MassG.Mid(); {
+	case q.Computed:
+		low, most = 1.0/mostSlip, mostSlip
+	case mass > 0 && in.Grams.Grams(in.Part.FlourG).Mid() > mainShare*mass:
+		most = mostMain
+	}
+	high := max(most*x, freeSteps*step)
+	return Grid{a.Unit, step, roundStep(a.Unit, x, step), max(step, low*x), high, Coarse{}}
+}
+
+// Figure is in grams where a rule asks for the ingredient that it looks at.
+func (amount) Figure(l *Lever) Figure {
+	if l.Asked != ownName {
+		return classFigure{}.Figure(l)
+	}
+	return func(_ *facts.Sheet, f *formula.Formula) (float64, bool) {
+		in := f.Parts[l.Part].Ingredients[l.Index]
+		x := in.Grams.Grams(in.Part.FlourG)
+		return x.Mid(), x.IsFinite()
+	}
 }
 
 func (amount) Value(l *Lever, f *formula.Formula) Setting {

@@ -18,6 +18,7 @@ type class struct {
 	member  func(*larder.Item) bool
 	measure measure
 	missing missing
+	sparing bool // a baker takes little of it and gives the dough time
 }
 
 // measure is the figure that to and within of a class are in.
@@ -39,21 +40,21 @@ var plainWeight = measure{"", func(*family.Family) family.Range { return family.
 // classes are all the classes. A row that lacks a column does not compile: rows
 // have no field names.
 var classes = []class{
-	{"flour", ofClass(larder.ClassFlour), plainWeight, notAdded()},
-	{"starch", ofClass(larder.ClassStarch), plainWeight, addedByTaste("corn starch")},
-	{"sugar", ofClass(larder.ClassSugar), measure{"sugar_pct", sugarOf}, notAdded()},
-	{"salt", ofClass(larder.ClassSalt), measure{"salt_pct", saltOf}, added("salt")},
-	{"fat", ofClass(larder.ClassFat), measure{"fat_pct", fatOf}, notAdded()},
-	{"egg", ofClass(larder.ClassEgg), measure{"egg_pct", eggOf}, notAdded()},
-	{"milk", ofTrait(larder.Dairy), plainWeight, notAdded()},
-	{"liquid", ofTrait(larder.Pourable), measure{"hydration_pct", hydrationOf}, notAdded()},
-	{"water", isWater, plainWeight, notAdded()},
-	{"yeast", isYeast, measure{"yeast_pct", yeastOf}, addedByTaste("instant yeast")},
-	{"spice", ofClass(larder.ClassSpice), plainWeight, notAdded()},
-	{"fruit", ofClass(larder.ClassFruit), plainWeight, notAdded()},
-	{"nuts", ofClass(larder.ClassNut), plainWeight, notAdded()},
-	{"chocolate", ofClass(larder.ClassChocolate), plainWeight, notAdded()},
-	{"spirit", ofTrait(larder.Spirit), plainWeight, notAdded()},
+	{"flour", ofClass(larder.ClassFlour), plainWeight, notAdded(), false},
+	{"starch", ofClass(larder.ClassStarch), plainWeight, addedByTaste("corn starch"), false},
+	{"sugar", ofClass(larder.ClassSugar), measure{"sugar_pct", sugarOf}, notAdded(), false},
+	{"salt", ofClass(larder.ClassSalt), measure{"salt_pct", saltOf}, added("salt"), false},
+	{"fat", ofClass(larder.ClassFat), measure{"fat_pct", fatOf}, notAdded(), false},
+	{"egg", ofClass(larder.ClassEgg), measure{"egg_pct", eggOf}, notAdded(), false},
+	{"milk", ofTrait(larder.Dairy), plainWeight, notAdded(), false},
+	{"liquid", ofTrait(larder.Pourable), measure{"hydration_pct", hydrationOf}, notAdded(), false},
+	{"water", isWater, plainWeight, notAdded(), false},
+	{"yeast", isYeast, measure{"yeast_pct", yeastOf}, addedByTaste("instant yeast"), true},
+	{"spice", ofClass(larder.ClassSpice), plainWeight, notAdded(), false},
+	{"fruit", ofClass(larder.ClassFruit), plainWeight, notAdded(), false},
+	{"nuts", ofClass(larder.ClassNut), plainWeight, notAdded(), false},
+	{"chocolate", ofClass(larder.ClassChocolate), plainWeight, notAdded(), false},
+	{"spirit", ofTrait(larder.Spirit), plainWeight, notAdded(), false},
 }
 
 func notAdded() missing                         { return missing{} }
@@ -105,6 +106,13 @@ func classNames(meets func(*class) bool) []string {
 		}
 	}
 	return out
+}
+
+// Weighs reports whether a name asks for an amount that a dough's rise follows
+// from: any but the yeast's.
+func Weighs(name string) bool {
+	c := classNamed(name)
+	return name == ownName || c != nil && !c.sparing
 }
 
 func everyClass(*class) bool { return true }
@@ -183,11 +191,15 @@ func (c *class) usual(part int, f *formula.Formula) (figure.Estimate, bool) {
 	if middle == 0 {
 		middle = (r.Lo + r.Hi) / 2
 	}
+	if c.sparing {
+		middle = (r.Lo + middle) / 2
+	}
 	return figure.Estimate{Low: r.Lo, Mid: middle, High: r.Hi}, true
 }
 
 // Outside says how far each figure of a class lies outside its published range,
-// for each dough. A figure that is not known lies at 0.
+// for each dough: above 0 over it, below 0 under it. A figure that is not known
+// lies at 0.
 func Outside(s *facts.Sheet, f *formula.Formula) []float64 {
 	out := []float64{}
 	for _, p := range f.Parts {
@@ -199,7 +211,7 @@ func Outside(s *facts.Sheet, f *formula.Formula) []float64 {
 			}
 			distance := 0.0
 			if x, known := c.figure(p.Serial)(s, f); known {
-				distance = max(0, usual.Low-x, x-usual.High)
+				distance = min(0, x-usual.Low) + max(0, x-usual.High)
 			}
 			out = append(out, distance)
 		}

@@ -16,7 +16,6 @@ type stepForm struct {
 	ownFigure
 	usualUnknown
 	scalesNothing
-	costOfRatio
 	decided
 	listsEdits
 }
@@ -82,6 +81,9 @@ func (stepForm) Edit(l *Lever, t *Text, to Setting) ([]source.Edit, error) {
 	}
 	return one(t.Step(s, "as", fmt.Sprintf("%s %s mm", shape, plain(to.Number))))
 }
+
+// Cost is half that of a ratio: a flatter tray asks for room and no time.
+func (stepForm) Cost(l *Lever, to Setting) float64 { return costOfRatio{}.Cost(l, to) / 2 }
 
 func (stepForm) Writes(l *Lever) []Field { return []Field{{Form, l.Part, l.Index}} }
 

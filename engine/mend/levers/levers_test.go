@@ -23,7 +23,8 @@ import (
 	"forebake/engine/source"
 )
 
-// fixtures hold most of what a formula can say, in several ways of writing.
+// fixtures hold most of what a formula can say, in several ways
+// of writing.
 var fixtures = []string{`
 formula "grams" {
   family = "sweet dough"
@@ -168,7 +169,8 @@ func found(t *testing.T, k levers.Kind, f *formula.Formula) []*levers.Lever {
 	return out
 }
 
-// settings gives some values that a lever can take, other than the written one.
+// settings gives some values that a lever can take, other than the
+// written one.
 func settings(l *levers.Lever) []levers.Setting {
 	var out []levers.Setting
 	switch {
@@ -198,8 +200,8 @@ func settings(l *levers.Lever) []levers.Setting {
 }
 
 // TestKinds ranges over the registry: every kind has its traits, finds
-// something in a fixture, edits it, reads the value back and describes the
-// change.
+// something in a fixture, edits it, reads the value back and describes
+// the change.
 func TestKinds(t *testing.T) {
 	var texts []text
 	for _, f := range fixtures {
@@ -239,8 +241,8 @@ func TestKinds(t *testing.T) {
 	}
 }
 
-// checkGrid looks at the values that a lever may take, and at its published
-// range.
+// checkGrid looks at the values that a lever may take, and at its
+// published range.
 func checkGrid(t *testing.T, l *levers.Lever) {
 	t.Helper()
 	if l.Kind.Traits().Setter == levers.Searched {
@@ -256,9 +258,9 @@ func checkGrid(t *testing.T, l *levers.Lever) {
 	}
 }
 
-// checkChange sets a lever. It reports whether the result could be read. A word
-// may be meant for another kind. A bound of the grid may lie outside the range
-// of a step.
+// checkChange sets a lever. It reports whether the result could be
+// read. A word may be meant for another kind. A bound of the grid may
+// lie outside the range of a step.
 func checkChange(t *testing.T, from text, l *levers.Lever, to levers.Setting) bool {
 	t.Helper()
 	k := l.Kind
@@ -313,8 +315,8 @@ func readable(bytes []byte) bool {
 	return len(r.Problems) == 0
 }
 
-// checkProof compares the formula before and after a change with what the kind
-// declares.
+// checkProof compares the formula before and after a change with what
+// the kind declares.
 func checkProof(t *testing.T, l *levers.Lever, to levers.Setting, before, after *formula.Formula) {
 	t.Helper()
 	noun, traits := l.Kind.Noun(l, before), l.Kind.Traits()
@@ -334,8 +336,8 @@ func checkProof(t *testing.T, l *levers.Lever, to levers.Setting, before, after 
 	}
 }
 
-// checkRatios looks whether each amount that differs was multiplied by a
-// factor, up to a step of the scale.
+// checkRatios looks whether each amount that differs was multiplied by
+// a factor, up to a step of the scale.
 func checkRatios(t *testing.T, noun string, factor float64, before, after *formula.Formula) {
 	t.Helper()
 	for i, p := range before.Parts {
@@ -364,8 +366,9 @@ func checkFields(t *testing.T, l *levers.Lever) {
 	}
 }
 
-// TestEveryKindIsRegistered reads the package's own files: each type that finds
-// levers is in the registry, and each stands in a file of its own.
+// TestEveryKindIsRegistered reads the package's own files: each type
+// that finds levers is in the registry, and each stands in a file of
+// its own.
 func TestEveryKindIsRegistered(t *testing.T) {
 	registered := map[string]bool{}
 	for _, k := range levers.Kinds() {
@@ -401,8 +404,8 @@ func TestEveryKindIsRegistered(t *testing.T) {
 	}
 }
 
-// TestGuideNames holds that the guide's paragraph on adjust blocks names no lever
-// that is unknown.
+// TestGuideNames holds that the guide's paragraph on adjust blocks
+// names no lever that is unknown.
 func TestGuideNames(t *testing.T) {
 	readme, err := os.ReadFile("../../../formulas/GUIDE.md")
 	if err != nil {
@@ -427,7 +430,8 @@ func TestGuideNames(t *testing.T) {
 	}
 }
 
-// TestFindOrder holds that the levers of single ingredients come before that of their class.
+// TestFindOrder holds that the levers of single ingredients come before
+// that of their class.
 func TestFindOrder(t *testing.T) {
 	f := read(t, []byte(fixtures[0])).one
 	x := facts.Subject{On: facts.OnPart, Part: f.Parts[0]}
@@ -442,7 +446,8 @@ func TestFindOrder(t *testing.T) {
 	}
 }
 
-// TestUsual holds the published ranges that levers of a class give to those of the family.
+// TestUsual holds the published ranges that levers of a class give to
+// those of the family.
 func TestUsual(t *testing.T) {
 	f := read(t, []byte(fixtures[0])).one
 	for _, name := range levers.Names() {

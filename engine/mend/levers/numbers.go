@@ -86,6 +86,23 @@ func fineStep(unit string, x, scale float64) float64 {
 // the flour.
 var coarsest = map[string]float64{"g": 5, "%": 1, "ml": 5, "mm": 5, "pieces": 1}
 
+// RoundAt is the step in which a baker would choose a value near x. Long times are told by the
+// quarter, the half and the whole hour.
+func (g Grid) RoundAt(x float64) float64 {
+	if g.Unit != "min" || g.Round < roundMin && x <= shortEnds {
+		return g.Round
+	}
+	switch {
+	case x < 90:
+		return roundMin
+	case x < 4*60:
+		return 15
+	case x < 12*60:
+		return 30
+	}
+	return 60
+}
+
 // roundStep is the step in which a baker would choose near x: 1, 2 or 5 times a
 // power of ten, at most a twentieth of x. It is never finer than fine, nor
 // wider than coarsest allows.

@@ -2,8 +2,8 @@ package levers
 
 import "testing"
 
-// TestRoundStep holds the steps in which a baker chooses to sizes that a baker
-// would name.
+// TestRoundStep holds the steps in which a baker chooses to sizes that
+// a baker would name.
 func TestRoundStep(t *testing.T) {
 	for _, test := range []struct {
 		unit          string
@@ -30,8 +30,8 @@ func TestRoundStep(t *testing.T) {
 	}
 }
 
-// TestCoarse holds that a short time is set by the minute, and by 5 min above
-// 15.
+// TestCoarse holds that a short time is set by the minute, and by 5 min
+// above 15.
 func TestCoarse(t *testing.T) {
 	g := Grid{"min", 1, 1, 1, 1440, Coarse{shortEnds, roundMin}}
 	for n, want := range map[int]float64{9: 9, 15: 15, 16: 20, 20: 20, 21: 25} {

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"forebake/engine/facts"
 	"forebake/engine/formula"
 )
 
@@ -89,11 +90,18 @@ func stepsBefore(p *formula.Part, is func(*formula.Verb) bool, index int) []*for
 // onStep gives the lever of a step.
 func onStep(s *formula.Step) *Lever { return &Lever{Part: s.Part.Serial, Index: s.Index} }
 
+// isDoubled reports whether a step stands twice in a row: one of the two goes,
+// and no value of either is set.
+func isDoubled(s *formula.Step) bool {
+	next := s.Index + 1
+	return facts.Repeats(s) || next < len(s.Part.Steps) && facts.Repeats(s.Part.Steps[next])
+}
+
 // onSteps gives the levers of those steps of a query that meet a condition.
 func onSteps(q *Query, meets func(*formula.Step) bool) []*Lever {
 	var out []*Lever
 	for _, s := range meantSteps(q) {
-		if meets(s) {
+		if meets(s) && !isDoubled(s) {
 			out = append(out, onStep(s))
 		}
 	}

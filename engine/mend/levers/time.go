@@ -2,7 +2,6 @@ package levers
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 
 	"forebake/engine/formula"
@@ -49,23 +48,17 @@ const (
 	mostBake   = 1.45    // of a bake that is made longer, times what is written
 )
 
-// How far a rise can be moved and still be the bread that was meant, times what is written. A long
-// one may be a slip, and a short one is made longer by longerRise min at least.
+// How far a rise can be moved and still be the bread that was meant, times what is written. A short
+// one is made as long as longerRise at least.
 const (
-	leastRise  = 0.5
-	leastLong  = 0.25
-	longRise   = 4 * 60 // min
+	leastRise  = 0.25
 	mostRise   = 2.5
-	longerRise = 90 // min
+	longerRise = 120 // min
 )
 
 // riseEnds bounds the time of a rise of x min.
 func riseEnds(x float64) (least, most float64) {
-	least = leastRise * x
-	if x > longRise {
-		least = leastLong * x
-	}
-	return least, max(mostRise*x, longerRise)
+	return leastRise * x, max(mostRise*x, longerRise)
 }
 
 func (stepTime) Grid(l *Lever, q *Query) Grid {
@@ -120,14 +113,8 @@ func (stepTime) Instead(q *Query) string {
 	case verb.Retards():
 		return "put it in the cold before: " + chillText()
 	}
-	if p != nil && slices.ContainsFunc(p.Steps, retards) {
-		return "work colder: cooler water, a colder room, less of it at once on the bench"
-	}
-	return "work colder, or put it in the cold as soon as it is mixed: " + chillText()
+	return "" // a rise that is missing, or that no time serves: the rule's message says more
 }
-
-// retards reports whether a step puts a part in the fridge.
-func retards(s *formula.Step) bool { return s.Verb.Retards() }
 
 // insteadOfTime says what to do where another time at a step does not serve.
 func insteadOfTime(s *formula.Step) string {

@@ -1,3 +1,4 @@
+# From a plain text: 0 things not read, 8 questions or guesses besides. Each stands in a comment at its place.
 formula "Old Pier harvest loaf" {
 
   dough "dough" {
@@ -11,11 +12,17 @@ formula "Old Pier harvest loaf" {
       "size M egg"   = "2 pieces"   # read as a UK medium egg, by the other words here
     }
     steps = [
+      # Mix the yeast with a little of the milk
       { mix = "15 min", note = "mix, knead" },
-      { rest = "2 h", at = "room" },   # not said where: read as the room
+      # Knead everything for 15 minutes
+      # Let it prove for 2 hours under a damp cloth
+      { rest = "2 h", at = "room", covered = true },   # not said where: read as the room
+      # Knock back and shape
       { fold = 1, note = "knock back" },
       { shape = "shape" },
+      # Prove again for 1 hour
       { proof = "1 h", at = "room" },   # not said where: read as the room
+      # Bake at gas mark 5 for 40 minutes
       { bake = "40 min", at = "190 C" },   # gas mark 5: read as 190 C
     ]
   }

@@ -1,3 +1,4 @@
+# From a plain text: 1 thing not read, 6 questions or guesses besides. Each stands in a comment at its place.
 # not read: Serves 10
 formula "Foghorn twist" {
 
@@ -9,25 +10,33 @@ formula "Foghorn twist" {
       "salt"              = "1 tsp"
       "egg"               = "3 pieces"
       "water"             = "1/2 cup"
-      "unsalted butter"   = { amount = "10 tbsp", note = "at room temperature" }
+      "unsalted butter"   = { amount = "10 tbsp", temp = "18 to 24 C" }   # at room temperature: read as 18 to 24 C
     }
     steps = [
+      # Knead the dough for 10 minutes with a dough hook
       { mix = "10 min", by = "dough hook", note = "knead" },
+      # Refrigerate for 8 to 24 hours
       { chill = "8 to 24 h", at = "fridge" },
+      # Divide the dough into 2 pieces
       { divide = 2 },
+      # Roll out each piece to a 15 x 11 inch rectangle
       { sheet = "?", wide = "15 in" },   # 15 x 11 inch: the longer side is read as the one rolled up; how thick?
+      # Spread with the filling and roll up
       { fill = "filling" },
       { roll = "coil" },
+      # Twist
       { shape = "twist" },
+      # Place in two greased loaf pans
       { pan = "place in two greased loaf pans" },
+      # Let rise 1 1/2 hours
       { proof = "1 1/2 h", at = "room" },   # not said where: read as the room
+      # Bake at 375 degrees F for 30 minutes
       { bake = "30 min", at = "375 F" },
       { brush = "syrup" },
     ]
   }
 
   filling "filling" {
-    # said: Stir in the sugar and cocoa
     ingredients = {
       "dark chocolate"  = { amount = "6 oz", as = "chopped" }
       "unsalted butter" = "1/2 cup"
@@ -36,7 +45,10 @@ formula "Foghorn twist" {
       "walnuts"         = { amount = "1 cup", as = "finely chopped", note = "optional" }   # optional: read as taken
     }
     steps = [
-      { melt = "?", with = ["dark chocolate", "unsalted butter"] },   # how long?
+      # For the filling, melt the chocolate and butter
+      { melt = "2 to 10 min", with = ["dark chocolate", "unsalted butter"] },   # how long? 2 to 10 min: common practice
+      # Stir in the sugar and cocoa
+      # Cool for 20 minutes
       { cool = "20 min", at = "room" },
     ]
   }
@@ -47,7 +59,9 @@ formula "Foghorn twist" {
       "sugar" = "1/2 cup"
     }
     steps = [
-      { cook = "5 min" },
+      # For the syrup, simmer the water and sugar for 5 minutes
+      { cook = "5 min", by = "simmering" },
+      # Brush the syrup over the loaves
     ]
   }
 }

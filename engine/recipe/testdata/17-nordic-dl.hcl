@@ -1,24 +1,27 @@
+# From a plain text: 1 thing not read, 5 questions or guesses besides. Each stands in a comment at its place.
 formula "Sluice Gate cardamom buns" {
 
   dough "dough" {
     ingredients = {
-      "milk"            = "5 dl"   # read as whole milk; it may be reduced-fat milk, skim milk
+      "milk"            = { amount = "5 dl", as = "melted" }   # read as whole milk; it may be reduced-fat milk, skim milk
       "fresh yeast"     = "50 g"
       "sugar"           = "1 1/2 dl"
       "salt"            = "1 tsp"
       "ground cardamom" = "2 tsp"
-      "butter"          = "150 g"   # read as unsalted butter; it may be salted butter, European-style butter
+      "butter"          = { amount = "150 g", as = "melted" }   # read as unsalted butter; it may be salted butter, European-style butter
       "wheat flour"     = "1 kg"
     }
     steps = [
-      { melt = "?", with = ["butter"] },   # how long?
-      { mix = "10 min", note = "add, knead", to = "37 C" },
+      # Melt the butter and add the milk
+      # not read: it should be 37 C
+      # Knead for 10 minutes by machine
+      { mix = "10 min", note = "knead" },
+      # Let rise 40 minutes, covered
       { rest = "40 min", at = "room", covered = true },   # not said where: read as the room
-      { sheet = "3 mm" },
       { fill = "filling" },
-      { roll = "coil" },
-      { divide = 40 },
-      { proof = "30 min", at = "room" },   # not said where: read as the room
+      # Prove 30 minutes
+      { rest = "30 min", at = "room" },   # not said where: read as the room
+      # Bake at 225 C for 8 minutes
       { bake = "8 min", at = "225 C" },
     ]
   }
@@ -29,5 +32,11 @@ formula "Sluice Gate cardamom buns" {
       "sugar"    = "1 dl"
       "cinnamon" = "2 tbsp"
     }
+    steps = [
+      # Roll out to 3 mm thick, spread the filling, roll up and cut into 40 pieces
+      { sheet = "3 mm" },
+      { roll = "coil" },
+      { divide = 40 },
+    ]
   }
 }

@@ -1,3 +1,4 @@
+# From a plain text: 0 things not read, 2 questions or guesses besides. Each stands in a comment at its place.
 # the text has no title: name the formula
 formula "Recipe" {
 

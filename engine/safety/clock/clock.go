@@ -9,22 +9,25 @@ import (
 )
 
 const (
-	// openRun stands beside the three runs: hours of which no temperature is known. They may come
-	// on top of any run, since the coldest can be the worst so far.
+	// openRun holds hours of unknown temperature, beside the three
+	// runs. They may add to any run: the coldest can be the worst
+	// so far.
 	openRun = int(figure.Runs)
 	places  = 2 // the core and the surface: an organism stays where it is
 )
 
-// Clock adds up what a part's warm hours mean for the organisms in it: the hours between cold and
-// hot holding, and the share of each organism's published time that is used up. It knows courses
-// and published times, never what a part is made of. Make one with New.
+// Clock adds up a part's warm hours: those between cold and hot
+// holding, and the share used of each organism's published time. It
+// knows courses and published times, never what a part is made of. Make
+// one with New.
 type Clock struct {
 	coldC, hotC float64
-	chillH      float64         // h that the code gives what is chilled; beyond them they count as warm
-	Live        figure.Estimate // factor on the growth of S. aureus in a live dough; 1 for a lean one
-	at          [openRun + 1][places]point
-	cold        bool              // the stretch that is taken in lies in the cold
-	before      [openRun + 1]sums // what stands from before the last kill, or came in with a taken part
+	// h that the code gives chilled food; more counts as warm
+	chillH float64
+	Live   figure.Estimate // factor on the growth of S. aureus in a live dough; 1 for a lean one
+	at     [openRun + 1][places]point
+	cold   bool              // the stretch that is taken in lies in the cold
+	before [openRun + 1]sums // what stands from before the last kill, or came in with a taken part
 }
 
 // point is one place in the part, since the last kill.
@@ -36,7 +39,8 @@ type point struct {
 	grown  Growth
 }
 
-// Growth is the rise of organisms by the curves that were measured in the food itself, log10.
+// Growth is the rise of organisms by curves measured in the food
+// itself, log10.
 type Growth struct {
 	LiveStaph, StarchCereus, CustardCereus float64
 }
@@ -59,16 +63,17 @@ type sums struct {
 	grown   Growth
 	longest float64                        // warm hours of a stretch that a kill has ended
 	spent   [microbe.OrganismCount]float64 // by organism
-	aside   [microbe.OrganismCount]float64 // of stretches that a kill has ended: a toxin stays, what was killed does not
+	// of stretches before a kill: a toxin stays, cells do not
+	aside [microbe.OrganismCount]float64
 }
 
-// Start sets the clock to nothing; between coldC and hotC a food is warm, C; chillH is what the code
-// gives it to come down in the cold, h.
+// Start sets the clock to nothing. A food is warm between coldC and
+// hotC, C; chillH is the code's time to come down in the cold, h.
 func (c *Clock) Start(coldC, hotC, chillH float64) {
 	*c = Clock{coldC: coldC, hotC: hotC, chillH: chillH}
 }
 
-// Clocks are clocks that are used again formula after formula: one is 11 KB large.
+// Clocks are reused formula after formula, since one takes 11 KB.
 type Clocks struct {
 	made []*Clock
 	used int
@@ -83,11 +88,11 @@ func (s *Clocks) Next() *Clock {
 	return s.made[s.used-1]
 }
 
-// Again makes all of them free.
+// Again frees all of them.
 func (s *Clocks) Again() { s.used = 0 }
 
-// Inherit takes in the clock of a part that goes into this one. Of several the worst counts,
-// organism by organism.
+// Inherit takes in the clock of a part that goes into this one. The
+// worst of several counts, organism by organism.
 func (c *Clock) Inherit(o *Clock) {
 	for r := range c.before {
 		b := &c.before[r]
@@ -108,8 +113,8 @@ func (c *Clock) Worse(o *Clock) {
 	c.Inherit(&b)
 }
 
-// Wait takes in a stage that was traced. The first sporesOnly hours of it count only for what comes
-// through a kill as spores.
+// Wait adds a stage that was traced. Its first sporesOnly hours count
+// only for what survives a kill as spores.
 func (c *Clock) Wait(st *history.Stage, sporesOnly float64) {
 	c.cold = st.HasAmbient && st.Ambient.Hi <= c.coldC
 	defer func() { c.cold = false }()
@@ -123,8 +128,8 @@ func (c *Clock) Wait(st *history.Stage, sporesOnly float64) {
 	}
 }
 
-// Straight takes in a stretch of hours in which the whole part goes straight from one temperature
-// to another: hand work, heating.
+// Straight adds hours in which the whole part moves evenly from one
+// temperature to another: hand work, heating.
 func (c *Clock) Straight(from, to figure.Estimate, hours figure.Interval, sporesOnly float64) {
 	at := [figure.Runs][3]float64{
 		{from.Low, to.Low, hours.Lo},
@@ -138,8 +143,9 @@ func (c *Clock) Straight(from, to figure.Estimate, hours figure.Interval, spores
 	}
 }
 
-// stretch adds to one point of one run. Temperatures are taken to a tenth of a degree, as a
-// thermometer shows them: what dies away towards a 5 C fridge is at 5 C some day.
+// stretch adds to one point of one run. Temperatures are rounded to 0.1
+// C, as on a thermometer; else a decay towards a 5 C fridge would never
+// reach it.
 func (c *Clock) stretch(r, p int, fromH, toH, fromC, toC, sporesOnly float64) {
 	x := &c.at[r][p]
 	if fromH < sporesOnly && sporesOnly < toH {
@@ -164,12 +170,12 @@ func (c *Clock) stretch(r, p int, fromH, toH, fromC, toC, sporesOnly float64) {
 	}
 }
 
-// hours are the warm hours at the point. What is chilled may take as long as the code gives it
-// (3-501.14(B)); only what it takes beyond that is warm.
+// hours are the warm hours at the point. Chilled food may take as long
+// as the code gives it (3-501.14(B)); only the rest is warm.
 func (x *point) hours(chillH float64) float64 { return x.warm + max(0, x.chill-chillH) }
 
-// aboveCold is what lies over cold holding of a straight run. At or below it the days of the code
-// count (3-501.17), and no table of hours.
+// aboveCold is the part of a straight run above cold holding. At or
+// below it the code counts days (3-501.17), and no table hours.
 func (c *Clock) aboveCold(fromC, toC, hours float64) (from, to, h float64) {
 	lo, hi := min(fromC, toC), max(fromC, toC)
 	switch {
@@ -181,7 +187,7 @@ func (c *Clock) aboveCold(fromC, toC, hours float64) (from, to, h float64) {
 	return max(fromC, c.coldC), max(toC, c.coldC), hours * (hi - c.coldC) / (hi - lo)
 }
 
-// grow adds what the measured curves say of a straight run.
+// grow adds the measured curves' rise over a straight run.
 func (x *point) grow(r int, fromC, toC, hours float64, live figure.Estimate) {
 	run := figure.Run(r)
 	if r == openRun {
@@ -194,14 +200,14 @@ func (x *point) grow(r int, fromC, toC, hours float64, live figure.Estimate) {
 	x.grown.CustardCereus += microbe.CustardCereus.LogAt(run, fromC, toC, hours)
 }
 
-// hottestC and coldestC are what food is taken to reach, whatever is written, C: beyond them
-// nothing is told by the tables, and the way through the warm only gets longer by it.
+// hottestC and coldestC bound the temperatures that are counted, C. The
+// tables say nothing beyond them.
 const hottestC, coldestC = 250, -100
 
 func clamp(tC float64) float64 { return max(coldestC, min(tC, hottestC)) }
 
-// warmShare is the share of a straight run between two temperatures that lies between cold and hot
-// holding, neither counted.
+// warmShare is the share of a straight run strictly between cold and
+// hot holding.
 func (c *Clock) warmShare(a, b float64) float64 {
 	lo, hi := min(a, b), max(a, b)
 	if lo == hi {
@@ -213,17 +219,18 @@ func (c *Clock) warmShare(a, b float64) float64 {
 	return max(0, min(hi, c.hotC)-max(lo, c.coldC)) / (hi - lo)
 }
 
-// Unknown takes in hours of which no temperature is known: nothing where least counts, the half of
-// the worst that can be in the middle, and the worst on top of the worst run.
+// Unknown adds hours of unknown temperature: none to the least, half of
+// the worst possible to the middle, all of it to the worst run.
 func (c *Clock) Unknown(hours figure.Interval) { c.unknown(hours, figure.Interval{}, false) }
 
-// UnknownInCold is Unknown in surroundings that are cold: nobody knows how warm the part came in,
-// but it cools. It is taken to come down evenly in the hours that the code gives a cooling; that is
-// slow for all but a deep pot (judgement). The published times of wet food count it at the worst
-// all the same.
+// UnknownInCold is Unknown in cold surroundings: the start is unknown,
+// but the part cools. It is taken to cool evenly within the code's
+// hours, which is slow for all but a deep pot (judgement). The
+// published times of wet food still count it at the worst.
 func (c *Clock) UnknownInCold(hours, around figure.Interval) { c.unknown(hours, around, true) }
 
-// coolingH is the time that the code gives a cooling in all, h (3-501.14(A), read).
+// coolingH is the code's time for a whole cooling, h
+// (3-501.14(A), read).
 const coolingH = 6
 
 func (c *Clock) unknown(hours, around figure.Interval, cold bool) {
@@ -249,16 +256,17 @@ func (c *Clock) unknown(hours, around figure.Interval, cold bool) {
 	}
 }
 
-// Kill ends all vegetative cells, as a cook to the code's temperature does. Toxins stay, and the
-// time of what comes through as spores runs on; all other time begins anew.
+// Kill ends all vegetative cells, as a cook to the code's temperature
+// does. Toxins stay, and the time of spore formers runs on; all other
+// time begins anew.
 func (c *Clock) Kill() { c.end(microbe.Organism.LeavesToxin) }
 
-// Bake ends a stretch as Kill does, and keeps what it came to: whether the bake was a kill is
-// another question.
+// Bake ends a stretch as Kill does, but keeps what it came to: whether
+// the bake was a kill is another question.
 func (c *Clock) Bake() { c.end(func(microbe.Organism) bool { return true }) }
 
-// end ends a stretch. kept names the organisms, apart from spore formers, whose time in it is kept
-// aside.
+// end ends a stretch. kept names the organisms, besides spore formers,
+// whose time in it is kept.
 func (c *Clock) end(kept func(microbe.Organism) bool) {
 	was := *c
 	for r := range c.before {
@@ -280,9 +288,10 @@ func (c *Clock) end(kept func(microbe.Organism) bool) {
 	}
 }
 
-// total is what a run comes to: what stands from before, and its own with the hours of which
-// nothing is known. None of those count in the coldest and the warmest run, half in the middle. All
-// of them, on top of the worst run, whichever that is, and of the worst from before: openRun.
+// total is what a run comes to: the time from before, its own, and the
+// unknown hours. The coldest and warmest run have no unknown hours, the
+// middle half. openRun has all, on top of the worst run and of the
+// worst from before.
 func total(r int, before float64, at func(r int) float64) float64 {
 	switch r {
 	case 1:
@@ -293,15 +302,15 @@ func total(r int, before float64, at func(r int) float64) float64 {
 	return before + at(r)
 }
 
-// warm are the hours of a run since the last kill, at the worse of the two points.
+// warm is a run's hours since the last kill, at the worse point.
 func (c *Clock) warm(r int) float64 {
 	return total(r, c.before[r].warm, func(r int) float64 {
 		return max(c.at[r][0].hours(c.chillH), c.at[r][1].hours(c.chillH))
 	})
 }
 
-// since is the share of an organism's time that a run has spent since the last kill, at the worse
-// of the two points.
+// since is the share of an organism's time that a run has used since
+// the last kill, at the worse point.
 func (c *Clock) since(r int, g microbe.Organism) float64 {
 	return total(r, c.before[r].spent[g], func(r int) float64 {
 		most := 0.0
@@ -320,8 +329,8 @@ func (c *Clock) since(r int, g microbe.Organism) float64 {
 // fastestC is where each measured curve grows fastest, C.
 const fastestC = 45
 
-// grown is the rise of a run by the measured curves, over all of its stretches: a toxin stays, and
-// spores come through a kill.
+// grown is a run's rise by the measured curves over all stretches: a
+// toxin stays, and spores survive a kill.
 func (c *Clock) grown(r int) Growth {
 	own := func(r int) Growth { return c.at[r][0].grown.worse(c.at[r][1].grown) }
 	switch r {
@@ -335,24 +344,25 @@ func (c *Clock) grown(r int) Growth {
 	return c.before[r].grown.plus(own(r))
 }
 
-// Grown is the rise by one of the measured curves, log10.
+// Grown is the rise by one measured curve, log10.
 func (c *Clock) Grown(pick func(Growth) float64) figure.Estimate {
 	return band(func(r int) float64 { return pick(c.grown(r)) })
 }
 
-// WarmHours are the hours between cold and hot holding in the longest stretch without a kill:
-// least, middle and most.
+// WarmHours are the hours between cold and hot holding in the longest
+// stretch without a kill: least, middle, most.
 func (c *Clock) WarmHours() figure.Estimate {
 	return band(func(r int) float64 { return max(c.before[r].longest, c.warm(r)) })
 }
 
-// Spent is the share of an organism's published time that is used up in the worst stretch that
-// counts: since the last kill, before the bake, and before a kill too where a toxin stays.
+// Spent is the share used of an organism's published time in the worst
+// stretch that counts: since the last kill, before the bake, and before
+// a kill too where a toxin stays.
 func (c *Clock) Spent(g microbe.Organism) figure.Estimate {
 	return band(func(r int) float64 { return max(c.before[r].aside[g], c.since(r, g)) })
 }
 
-// band orders the three runs, with the hours of which nothing is known on the high end.
+// band orders the three runs; unknown hours are in its high end.
 func band(of func(r int) float64) figure.Estimate {
 	a, b, d := of(0), of(1), of(2)
 	return figure.Estimate{Low: min(a, b, d), Mid: b, High: max(a, b, d, of(openRun))}

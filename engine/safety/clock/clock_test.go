@@ -22,8 +22,8 @@ func even(tC float64) figure.Estimate { return figure.Estimate{Low: tC, Mid: tC,
 
 func hours(h float64) figure.Interval { return figure.Point(h) }
 
-// course makes a stage whose three runs go alike through the given core temperatures, C, at the
-// given hours.
+// course makes a stage whose three runs go alike through the given core
+// temperatures, C, at the given hours.
 func course(points ...[2]float64) *history.Stage {
 	st := &history.Stage{Known: true}
 	for r := range st.Trace {
@@ -44,18 +44,22 @@ func near(t *testing.T, what string, got, want float64) {
 	}
 }
 
-// Cooling that just keeps the Food Code's stages, straight: the figures are those of this program,
-// by the continuous pace (computed).
+// Cooling that just keeps the Food Code's stages, straight: the figures
+// are those of this program, by the continuous pace (computed).
 func TestCoolingThatKeepsTheCode(t *testing.T) {
 	st := course([2]float64{0, 57}, [2]float64{2, 21}, [2]float64{4, 10}, [2]float64{6, 5})
 	c := started(5, 57, 0)
 	c.Wait(st, 0)
-	for o, want := range map[microbe.Organism]float64{microbe.BCereus: 0.9575, microbe.Salmonella: 1.2076, microbe.SAureus: 0.7504} {
+	for o, want := range map[microbe.Organism]float64{
+		microbe.BCereus:    0.9575,
+		microbe.Salmonella: 1.2076,
+		microbe.SAureus:    0.7504,
+	} {
 		near(t, o.String(), c.Spent(o).Mid, want)
 	}
 	near(t, "warm", c.WarmHours().Mid, 6)
-	// Straight after a cook the same hours count for what came through as spores, and for nothing
-	// else.
+	// Straight after a cook the same hours count for what came through
+	// as spores, and for nothing else.
 	c = started(5, 57, 0)
 	c.Kill()
 	c.Wait(st, 6)
@@ -109,8 +113,8 @@ func TestUnknownIsBounded(t *testing.T) {
 	}
 }
 
-// The core and the surface are two places: what the surface went through is not added to what the
-// core did.
+// The core and the surface are two places: what the surface went
+// through is not added to what the core did.
 func TestTwoPlaces(t *testing.T) {
 	st := course([2]float64{0, 25}, [2]float64{1, 25})
 	for r := range st.Trace {
@@ -144,9 +148,10 @@ func TestProperties(t *testing.T) {
 		}
 		all := started(5, 57, 0)
 		all.Wait(course([2]float64{0, a}, [2]float64{h, b}), 0)
-		// The kill parts a step of the course. Where a band's edge lies in that step, the two
-		// halves are spread over the bands a little otherwise than the whole: some hundredths of
-		// what is spent.
+		// The kill parts a step of the course. Where a band's edge
+		// lies in that step, the two halves are spread over the bands
+		// a little otherwise than the whole: some hundredths of what
+		// is spent.
 		if full := all.Spent(o).Mid; spent > full+0.01*(1+full) ||
 			o.SporeFormer() && math.Abs(spent-full) > 0.01*(1+full) {
 			t.Fatalf("%v: %v with a kill before, %v without", o, spent, full)
@@ -168,9 +173,10 @@ func TestProperties(t *testing.T) {
 	})
 }
 
-// TestUnknownOnTopOfTheColdest holds that hours of which nothing is known count where they hurt
-// most: a food that may still be hot has stood longest between the limits in its coldest run, and
-// what comes then may be warm in that run too.
+// TestUnknownOnTopOfTheColdest holds that hours of which nothing is
+// known count where they hurt most: a food that may still be hot has
+// stood longest between the limits in its coldest run, and what comes
+// then may be warm in that run too.
 func TestUnknownOnTopOfTheColdest(t *testing.T) {
 	c := started(5, 57, 0)
 	c.Straight(

@@ -2,11 +2,13 @@ package bake
 
 import "math"
 
-// crumbModes is how many terms of the series a bake keeps. Eight hold the core to 0.01 K from
-// Fo = alpha t/L^2 of crumbUntouched on (computed); before that it has moved by 0.1 K at most.
+// crumbModes is how many terms of the series a bake keeps. Eight hold
+// the core to 0.01 K from Fo = alpha t/L^2 of crumbUntouched on
+// (computed); before that it has moved by at most 0.1 K.
 const crumbModes, crumbUntouched = 8, 0.02
 
-// powers holds the factors between the terms of the power series of f in dimension d.
+// powers holds the factors between the power series' terms of f in
+// dimension d.
 type powers struct {
 	d       float64
 	factors [48]float64 // -1/(k (k - 1 + d/2))
@@ -21,8 +23,8 @@ func powersOf(d float64) (p powers) {
 	return p
 }
 
-// at gives f and its slope f' at the surface for a root z. The terms alternate: what they lose at
-// the highest root kept, 25, is 1e-5.
+// at gives f and its slope f' at the surface for a root z. The terms
+// alternate: at the highest root kept, 25, they lose 1e-5.
 func (p *powers) at(z float64) (f, slope float64) {
 	term, quarter := 1.0, z*z/4
 	f = 1
@@ -37,7 +39,8 @@ func (p *powers) at(z float64) (f, slope float64) {
 	return f, slope
 }
 
-// held are the roots of f(z) = 0, from McMahon's expansion by Newton's steps.
+// held are the roots of f(z) = 0, by McMahon's expansion and
+// Newton's steps.
 func (p *powers) held() (roots [crumbModes]float64) {
 	nu := p.d/2 - 1
 	for n := range roots {
@@ -52,8 +55,8 @@ func (p *powers) held() (roots [crumbModes]float64) {
 	return roots
 }
 
-// root is the n-th root of f' + bi f = 0, which lies between two roots of f, by Newton kept inside
-// its bracket.
+// root is the n-th root of f' + bi f = 0, between two roots of f, by
+// Newton inside its bracket.
 func (p *powers) root(n int, bi float64, held *[crumbModes]float64) float64 {
 	lo, hi := 0.0, held[n]
 	z := math.Sqrt(p.d * bi / (1 + bi/(p.d+2)))
@@ -85,9 +88,10 @@ func (p *powers) root(n int, bi float64, held *[crumbModes]float64) float64 {
 	return z
 }
 
-// between holds the modes of a body of any dimension d from 1 to 3: f(zx) that solve
-// x^(1-d) (x^(d-1) f')' = -z^2 f with f(0) = 1. Walk has the whole dimensions and their products; a
-// baked piece is neither slab nor ball, and its d comes from its surface and its volume.
+// between holds the modes of a body of any dimension d from 1 to 3:
+// f(zx) that solve x^(1-d) (x^(d-1) f')' = -z^2 f with f(0) = 1. Walk
+// has the whole dimensions and their products; a baked piece is neither
+// slab nor ball, and its d comes from its surface and volume.
 type between struct {
 	z2 [crumbModes]float64
 	s  [crumbModes]float64 // f at the surface
@@ -96,7 +100,8 @@ type between struct {
 	a  [crumbModes]float64 // coefficients of a uniform field of 1
 }
 
-// fill solves the modes for the Biot number bi, +Inf for a held surface.
+// fill solves the modes for the Biot number bi, +Inf for a
+// held surface.
 func (b *between) fill(p *powers, bi float64, held *[crumbModes]float64) {
 	for n := range crumbModes {
 		z := held[n]

@@ -1,9 +1,10 @@
-// Package bake is the bake of a dough: how long its core takes to a temperature in an oven, and how
-// hot it gets in a time. It is fitted to published bakes (bake-times.csv).
+// Package bake is the bake of a dough: how long its core takes to a
+// temperature in an oven, and how hot it gets in a time. It is fitted
+// to published bakes (bake-times.csv).
 //
 //	oven := bake.Oven{TempC: 190}
 //	one, why := oven.Bake(bake.Piece{...}) // why is the reason for silence
 //	e, why := one.MinutesTo(92)            // Low, Mid, High
 //
-// Bodies, radiation and the search for a root are those of package heat.
+// Bodies, radiation and the root search are those of package heat.
 package bake

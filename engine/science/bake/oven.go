@@ -20,8 +20,9 @@ const (
 	ovenKinds
 )
 
-// ovenConvection is the convective part of an oven's surface coefficient, W/(m2 K), by kind: the
-// bakes that the model is fitted to were sorted by it, and it was set by hand (judgement).
+// ovenConvection is the convective part of an oven's surface
+// coefficient by kind, W/(m2 K): set by hand, to sort the bakes that
+// the model is fitted to (judgement).
 var ovenConvection = [ovenKinds]float64{
 	AnyOven:    8,
 	StaticOven: 5,
@@ -30,12 +31,15 @@ var ovenConvection = [ovenKinds]float64{
 	FanOven:    20,
 }
 
-// What the bake model is fitted to: 13 published bakes, 8 to 60 minutes, with sizes that are worked
-// out from the tin or assumed (computed; a free fit gives 0.666, 0.467 and 0.596).
+// The bake model is fitted to 13 published bakes, 8 to 60 minutes, with
+// sizes worked out from the tin or assumed (computed; a free fit gives
+// 0.666, 0.467 and 0.596).
 const (
 	warmingShare = 0.65 // of the oven's heat; the rest makes steam
-	tinShare     = 0.50 // of that heat behind a bright tin; all of it behind paper, on a tray or stone
-	crumbK       = 0.60 // W/(m K), on proofed dimensions: steam carries part of the heat
+	// of that heat behind a bright tin; all of it behind paper, on a
+	// tray or stone
+	tinShare = 0.50
+	crumbK   = 0.60 // W/(m K), on proofed dimensions: steam carries part of the heat
 )
 
 // Figures of the bake model that were taken, not fitted.
@@ -53,11 +57,11 @@ var Model = figure.Model{
 	Name:  "bake",
 	Gives: "minutes to a core, and the core after minutes",
 	Unit:  "min, C",
-	Source: "conduction with the oven's heat at the skin, which boils at last; fitted to 13 published " +
-		"bakes whose sizes are assumed (computed); it misses a kilo in a ribbed mould (56 min where " +
-		"90 are published)",
-	Error: "factor 1.4 in time; 1.6 for a loaf that stands free; up to 2 below 140 and above 250 C, " +
-		"where no bake is published",
+	Source: "conduction with the oven's heat at the skin, which boils at last; fitted to 13 " +
+		"published bakes whose sizes are assumed (computed); it misses a kilo in a ribbed mould " +
+		"(56 min where 90 are published)",
+	Error: "factor 1.4 in time; 1.6 for a loaf that stands free; up to 2 below 140 and above 250 " +
+		"C, where no bake is published; 2 sooner in a time to the dough around a lump of filling",
 	Limits: []figure.Limit{ovenTemp, pieceHalf, pieceDensity, pieceStart, altitude},
 }
 
@@ -99,51 +103,58 @@ var (
 	}
 )
 
-// CoolestOvenC is the coolest oven that a bake is reckoned for, C.
+// CoolestOvenC is the coolest oven that the model covers, C.
 const CoolestOvenC = 110
 
-// Where published bakes lie, C. Outside it the error grows.
+// The ovens of published bakes, C. Outside them the error grows.
 const publishedLow, publishedHigh = 140, 250
 
-// How far a bake's time may be off, as a factor: the time is between mid/factor and mid*factor. Of
-// the bakes in bake-times.csv, fitted or kept back, all in tins, paper and of rolls lie inside the
-// first but the ribbed mould, and the three loaves that stand free inside the second.
+// The error of a bake's time, as a factor: the time is between
+// mid/factor and mid*factor. Of the bakes in bake-times.csv, fitted
+// or kept back, all in tins, paper and of rolls lie inside the first
+// but the ribbed mould, and the three free-standing loaves inside
+// the second.
 const (
 	bakeFactor       = 1.4
 	bakeFactorLoaf   = 1.6 // stands free and is no roll: its height in the oven is a guess
 	bakeFactorBeyond = 2.0 // in place of bakeFactor at the ends of ovenTemp (judgement)
 )
 
-// rollHalf is half the thickness, m, up to which a piece that stands free counts as a roll.
+// rollHalf is half the thickness up to which a free-standing piece
+// counts as a roll, m.
 const rollHalf = 0.025
 
-// turnedError is how far a bake at the mean of an oven that is turned by up to 80 K may be off in
-// time, relative: it is up to a tenth quicker when it falls, and slower when it rises (computed).
+// turnedError is the relative error in time of a bake at the mean of an
+// oven turned by up to 80 K: up to a tenth quicker when it falls, and
+// slower when it rises (computed).
 const turnedError = 0.10
 
-// steamHead is by how much steam in the oven may bring the core forward, s: the skin is at 90 C
-// after one minute with steam and after four without (McGee, On Food and Cooking, 2004, read).
+// steamHead is by how much steam in the oven may speed the core, s: the
+// skin is at 90 C after one minute with steam and after four without
+// (McGee, On Food and Cooking, 2004, read).
 const steamHead = 180
 
-// carryOver is how long the core goes on rising out of the oven, as if it were still in it, as
-// alpha t/L^2: what cools the crust comes to the middle late. By a grid of rolls, loaves and
-// panettone it is 0.043 to 0.064 in moved air of 40 W/(m2 K) and 0.06 to 0.08 on a rack (computed).
-// A loaf of 450 g taken out at 79 C was read at 96 C on the rack (a home baker, read); here
-// it comes to 86.
+// carryOver is how long the core goes on rising out of the oven, as if
+// still in it, as alpha t/L^2: the crust's cooling reaches the middle
+// late. On grids of rolls, loaves and panettone it is 0.043 to 0.064 in
+// moved air of 40 W/(m2 K) and 0.06 to 0.08 on a rack (computed). A
+// loaf of 450 g taken out at 79 C was read at 96 C on the rack (a home
+// baker, read); here it reaches 86.
 var carryOver = figure.Estimate{Low: 0.043, Mid: 0.06, High: 0.08}
 
-// CoreMargin is how far below boiling the last core is that the model gives a time for, K. Its last
-// degrees are too slow: 95 to 99.5 C takes 33 minutes in the model, and 5 to 7 in a panettone
-// (read).
+// CoreMargin is how far below boiling the last timed core is, K. The
+// model's last degrees are too slow: 95 to 99.5 C takes 33 minutes in
+// it, and 5 to 7 in a panettone (read).
 const CoreMargin = 5
 
-// BoilingPointC is where water boils at an altitude in m, -500 to 3000, C: 100 - 0.0033 a metre,
-// within 0.1 of the standard atmosphere up to 2000 m (memory). Sugar in enriched crumb adds 0.5-1
-// K.
+// BoilingPointC is where water boils at an altitude in m, -500 to 3000,
+// C: 100 - 0.0033 a metre, within 0.1 of the standard atmosphere up to
+// 2000 m (memory). Sugar in enriched crumb adds 0.5-1 K.
 func BoilingPointC(altitudeM float64) float64 { return 100 - 0.0033*altitudeM }
 
-// Oven is an oven at one temperature, that of the air and walls around the piece. A full load
-// lowers it at first; no measurement of that was found, and it is left out.
+// Oven is an oven at one temperature, that of the air and walls around
+// the piece. A full load lowers it at first: no measurement was found,
+// so it is left out.
 type Oven struct {
 	TempC     float64
 	Kind      OvenKind
@@ -173,7 +184,8 @@ type Piece struct {
 	Lump        bool    // the filling is closed in as one, in the middle; else it lies in layers
 }
 
-// coefficient is the surface coefficient, W/(m2 K), of the heat that warms the piece.
+// coefficient is the surface coefficient of the heat that warms the
+// piece, W/(m2 K).
 func (o Oven) coefficient(in Holder) float64 {
 	h := warmingShare * (ovenConvection[o.Kind] + heat.Radiation(skinC, o.TempC))
 	if in == InTin {
@@ -182,7 +194,8 @@ func (o Oven) coefficient(in Holder) float64 {
 	return h
 }
 
-// Baking is the course of a core in an oven. It is plain data; Oven.Bake makes it.
+// Baking is a core's course in an oven. It is plain data; Oven.Bake
+// makes it.
 type Baking struct {
 	startC, boilC float64
 	skinBoils     float64         // s after which the skin is held at boiling
@@ -195,7 +208,7 @@ type Baking struct {
 	around        float64    // how far from the core to that skin the dough at the lump is
 }
 
-// coreCourse is a core that goes to its end by exponentials.
+// coreCourse is a core that approaches its end by exponentials.
 type coreCourse struct {
 	endC       float64
 	rate, size [crumbModes]float64 // 1/s, K
@@ -211,16 +224,17 @@ func (c *coreCourse) at(seconds float64) float64 {
 	return sum
 }
 
-// stretch makes a course take so many times as long.
+// stretch slows a course by a factor.
 func (c *coreCourse) stretch(times float64) {
 	for n := range crumbModes {
 		c.rate[n] /= times
 	}
 }
 
-// Bake starts a bake: conduction in one direction of dimension d = half thickness times surface
-// over volume, with the oven's heat at the skin until that boils, and a skin at boiling from then
-// on. why is the reason for silence, "" with an answer.
+// Bake starts a bake: conduction in one direction of dimension d = half
+// thickness times surface over volume, with the oven's heat at the skin
+// until that boils, and a skin at boiling from then on. why is the
+// reason for silence, "" with an answer.
 func (o Oven) Bake(p Piece) (b Baking, why string) {
 	half := p.Body.Nearest()
 	if why := figure.FirstReason(ovenTemp.Refuses(o.TempC), altitude.Refuses(o.AltitudeM),
@@ -253,7 +267,7 @@ func (o Oven) Bake(p Piece) (b Baking, why string) {
 		skin.rate[n], skin.size[n] = b.open.rate[n], b.open.size[n]*open.s[n]
 	}
 	b.skinBoils = skin.reaches(b.boilC, 1/b.open.rate[0])
-	// The field as it stands goes over to the modes of a held skin, by Green's identity.
+	// Green's identity carries the field to the modes of a held skin.
 	for m := range crumbModes {
 		sum := (o.TempC - b.boilC) * held.a[m]
 		for n := range crumbModes {
@@ -272,11 +286,13 @@ func (o Oven) Bake(p Piece) (b Baking, why string) {
 	return b, ""
 }
 
-// crumb is the conductivity and the diffusivity of a piece. A filling in layers makes one stuff
-// with the dough: heat contents add by volume, and the heat crosses both, one behind the other. A
-// lump in the middle takes its own time on top of that of the dough around it: of a share v of the
-// volume, reaching v^(1/d) of the way. Grids of two stuffs have 0.92 to 1.06 of that time in layers
-// and 0.95 to 1.10 around a lump, of 10 to 20 % in a log or a ball (computed).
+// crumb is a piece's conductivity and diffusivity. A filling in layers
+// mixes with the dough: heat contents add by volume, and the heat
+// crosses one behind the other. A lump in the middle adds its own time
+// to that of the dough around it: with a share v of the volume it
+// reaches v^(1/d) of the way. Grids of two materials have 0.92 to 1.06
+// of that time in layers and 0.95 to 1.10 around a lump, of 10 to 20 %
+// in a log or a ball (computed).
 func (p Piece) crumb(d float64) (k, alpha float64) {
 	if p.Lump {
 		slowness := p.doughDensity() * crumbCp / crumbK
@@ -286,17 +302,17 @@ func (p Piece) crumb(d float64) (k, alpha float64) {
 	return k, k / ((1-p.Filling)*p.doughDensity()*crumbCp + p.Filling*fillingK/fillingAlpha)
 }
 
-// doughDensity is the density of the piece without its filling, kg/m3.
+// doughDensity is the piece's density without its filling, kg/m3.
 func (p Piece) doughDensity() float64 {
 	return math.Max((p.DensityKgM3-p.Filling*fillingDensity)/(1-p.Filling), pieceDensity.Low)
 }
 
-// lumpTime is how long a lump takes, as a share of the square of its half over its diffusivity,
-// times the dimension (computed; see crumb).
+// lumpTime is a lump's time, as a share of the square of its half over
+// its diffusivity, times the dimension (computed; see crumb).
 const lumpTime = 2.8
 
-// factors are how many times shorter and longer a bake may take. A hotter oven than any published
-// is no slower for that.
+// factors are how many times shorter and longer a bake may take. An
+// oven hotter than any published is no slower.
 func (o Oven) factors(p Piece) (quick, slow float64) {
 	f := float64(bakeFactor)
 	if p.In == OnTray && p.Body.Nearest() > rollHalf {
@@ -311,8 +327,8 @@ func (o Oven) factors(p Piece) (quick, slow float64) {
 	return f * math.Pow(beyond, cold+hot), f * math.Pow(beyond, cold)
 }
 
-// reaches is when a course that only rises comes to a temperature below its end, s; scale is about
-// how long it takes.
+// reaches is when a rising course reaches a temperature below its end,
+// s; scale is its rough duration.
 func (c *coreCourse) reaches(tC, scale float64) float64 {
 	f := func(t float64) float64 { return c.at(t) - tC }
 	if f(0) >= 0 {
@@ -324,7 +340,7 @@ func (c *coreCourse) reaches(tC, scale float64) float64 {
 	return heat.Settle(f, 0, scale, f(0), f(scale), 1e-4)
 }
 
-// core is the core of the middle run after the given seconds, C.
+// core is the middle run's core after the given seconds, C.
 func (b *Baking) core(seconds float64) float64 {
 	var tC float64
 	switch {
@@ -338,10 +354,12 @@ func (b *Baking) core(seconds float64) float64 {
 	return math.Max(b.startC, math.Min(tC, b.boilC))
 }
 
-// Dough is the coldest dough of one run, C, after the given minutes: the core, but around a lump of
-// filling the dough that touches it. From the core to the skin of the dough the warmth grows with
-// the square of the way at the least, from the fourth minute on: grids of two stuffs are hotter
-// there (computed). The quick run's skin is no warmer than the middle one's.
+// Dough is one run's coldest dough after the given minutes, C: the
+// core, but around a lump the dough that touches it. From the core
+// to the dough's skin the excess grows at least with the square of
+// the way, from the fourth minute on: grids of two materials are
+// hotter there (computed). The quick run's skin is no warmer than
+// the middle one's.
 func (b *Baking) Dough(run figure.Run, minutes float64) float64 {
 	core, seconds := b.Core(run, minutes), b.paced(min(run, figure.Middle), minutes)
 	if b.around == 0 || seconds < shellLearns {
@@ -351,10 +369,11 @@ func (b *Baking) Dough(run figure.Run, minutes float64) float64 {
 	return core + math.Max(0, skin-core)*b.around
 }
 
-// shellLearns is when the warmth of a shell has taken its form, s.
+// shellLearns is when a shell's warmth has taken its form, s.
 const shellLearns = 240
 
-// Core is the core of one run, C, after the given minutes. The low run is the slow one.
+// Core is one run's core after the given minutes, C. The low run is the
+// slow one.
 func (b *Baking) Core(run figure.Run, minutes float64) float64 {
 	tC := b.core(b.paced(run, minutes))
 	if run == figure.High && tC > b.boilC-CoreMargin && minutes > 0 {
@@ -363,7 +382,8 @@ func (b *Baking) Core(run figure.Run, minutes float64) float64 {
 	return tC
 }
 
-// paced is how long the middle run takes for what a run does in the given minutes, s.
+// paced is the middle run's time for what a run does in the given
+// minutes, s.
 func (b *Baking) paced(run figure.Run, minutes float64) float64 {
 	seconds := math.Max(minutes, 0) * 60
 	switch run {
@@ -375,8 +395,8 @@ func (b *Baking) paced(run figure.Run, minutes float64) float64 {
 	return seconds
 }
 
-// Peak is the hottest that the core of one run gets, C, by a bake of the given minutes: in it, or
-// soon after it.
+// Peak is the hottest core of one run, C, in or soon after a bake of
+// the given minutes.
 func (b *Baking) Peak(run figure.Run, minutes float64) float64 {
 	if !(minutes > 0) {
 		return b.startC
@@ -384,7 +404,8 @@ func (b *Baking) Peak(run figure.Run, minutes float64) float64 {
 	return math.Max(b.Core(run, minutes), b.core(b.paced(run, minutes)+b.carry.At(run)))
 }
 
-// CoreAfter is the core, C, after the given minutes, its low end the slow run.
+// CoreAfter is the core after the given minutes, C, its low end the
+// slow run.
 func (b *Baking) CoreAfter(minutes float64) figure.Estimate {
 	return figure.Estimate{
 		Low:  b.Core(figure.Low, minutes),
@@ -393,8 +414,9 @@ func (b *Baking) CoreAfter(minutes float64) figure.Estimate {
 	}
 }
 
-// MinutesTo is when the core is at coreC, minutes: a first guess to be probed. why is the reason
-// for silence: a core above boiling less CoreMargin.
+// MinutesTo is when the core is at coreC, minutes: a first guess to
+// be probed. why is the reason for silence: a core above boiling
+// less CoreMargin.
 func (b *Baking) MinutesTo(coreC float64) (e figure.Estimate, why string) {
 	if highest := b.boilC - CoreMargin; !(coreC <= highest) {
 		return e, figure.Limit{
@@ -415,7 +437,36 @@ func (b *Baking) MinutesTo(coreC float64) (e figure.Estimate, why string) {
 	}, ""
 }
 
-// secondsTo is when the middle run's core is at coreC, +Inf from boiling on.
+// MinutesToDough is when the coldest dough is at doughC, minutes: the
+// core, but around a lump of filling the dough that touches it. why is
+// that of MinutesTo.
+func (b *Baking) MinutesToDough(doughC float64) (e figure.Estimate, why string) {
+	if e, why = b.MinutesTo(doughC); why != "" || b.around == 0 {
+		return e, why
+	}
+	at := func(run figure.Run, core float64) float64 {
+		short := func(minutes float64) float64 { return b.Dough(run, minutes) - doughC }
+		first, last := min(shellLearns/60*b.slow, core), core // the dough is no colder than the core
+		if short(first) >= 0 || !(short(last) > 0) {
+			return last
+		}
+		return heat.Settle(short, first, last, short(first), short(last), 1e-3)
+	}
+	return figure.Estimate{
+		Low: at(figure.High, e.Low) / lumpQuick,
+		Mid: at(figure.Middle, e.Mid), High: at(figure.Low, e.High),
+	}, ""
+}
+
+// lumpQuick is how many times sooner yet the dough around a lump may be
+// hot: no published bake holds one, and steam carries heat to it. Buns
+// around cooked bean paste bake 12 to 15 min at 190 to 200 C (common
+// practice, no source). Core and Dough, which food safety goes by, have
+// none of it.
+const lumpQuick = bakeFactorBeyond / bakeFactor
+
+// secondsTo is when the middle run's core is at coreC, +Inf from
+// boiling on.
 func (b *Baking) secondsTo(coreC float64) float64 {
 	switch {
 	case coreC <= b.startC:
@@ -438,10 +489,11 @@ func (b *Baking) secondsTo(coreC float64) float64 {
 	return heat.Settle(f, lo, hi, flo, f(hi), 1e-3)
 }
 
-// Through is the same bake with its pace set by a probe: the core was at readC after the given
-// minutes, and the error of the model is gone. A reading above the last core that is timed counts
-// as that core, which the middle had reached by then. ok is false for a reading at or below the
-// start.
+// Through is the same bake with its pace set by a probe: the core was
+// at readC after the given minutes, and the model's error is gone. A
+// reading above the last timed core counts as that core, which the
+// middle had reached by then. ok is false for a reading at or below
+// the start.
 func (b Baking) Through(readC, minutes float64) (Baking, bool) {
 	mid, why := b.MinutesTo(math.Min(readC, b.boilC-CoreMargin))
 	if why != "" || !(mid.Mid > 0) || !positive(minutes) {

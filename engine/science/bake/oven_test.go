@@ -25,13 +25,26 @@ func bakeRow(t *testing.T, row map[string]string) (Oven, Piece) {
 	case shape == "brick":
 		b, volume = heat.Body{Shape: heat.Brick, Half: half}, 8*half[0]*half[1]*half[2]
 	case shape == "cylinder" && half[1] == half[2]: // upright, in a mould
-		b, volume = heat.Body{Shape: heat.FiniteCylinder, Half: [3]float64{half[1], half[0]}}, math.Pi*half[1]*half[1]*2*half[0]
+		b, volume = heat.Body{
+			Shape: heat.FiniteCylinder,
+			Half:  [3]float64{half[1], half[0]},
+		}, math.Pi*half[1]*half[1]*2*half[0]
 	case shape == "cylinder":
-		b, volume = heat.Body{Shape: heat.FiniteCylinder, Half: [3]float64{half[0], half[2]}}, math.Pi*half[0]*half[0]*2*half[2]
+		b, volume = heat.Body{
+			Shape: heat.FiniteCylinder,
+			Half:  [3]float64{half[0], half[2]},
+		}, math.Pi*half[0]*half[0]*2*half[2]
 	default:
-		b, volume = heat.Body{Shape: heat.Ellipsoid, Half: half}, 4.0/3*math.Pi*half[0]*half[1]*half[2]
+		b, volume = heat.Body{Shape: heat.Ellipsoid, Half: half}, 4.0/3*math.Pi*half[0]*
+			half[1]*half[2]
 	}
-	kind, ok := map[string]OvenKind{"not said": AnyOven, "static": StaticOven, "deck": DeckOven, "tunnel": TunnelOven, "fan": FanOven}[row["oven_kind"]]
+	kind, ok := map[string]OvenKind{
+		"not said": AnyOven,
+		"static":   StaticOven,
+		"deck":     DeckOven,
+		"tunnel":   TunnelOven,
+		"fan":      FanOven,
+	}[row["oven_kind"]]
 	if !ok {
 		t.Fatalf("%s: oven %q", row["id"], row["oven_kind"])
 	}
@@ -51,8 +64,9 @@ func bakeRow(t *testing.T, row map[string]string) (Oven, Piece) {
 		}
 }
 
-// Published bakes: the time to the core, inside the stated interval or named as missed. The minutes
-// of computed_min come from the same equations on grids of 16 and 32 cells, in another language.
+// Published bakes: the time to the core, inside the stated interval or
+// named as missed. computed_min comes from the same equations on grids
+// of 16 and 32 cells, in another language.
 func TestBakeTimes(t *testing.T) {
 	inside, all, width := 0, 0, 0.0
 	for _, row := range readTable(t, "bake-times.csv") {
@@ -65,8 +79,8 @@ func TestBakeTimes(t *testing.T) {
 			t.Errorf("%s: silent: %s", row["id"], why)
 			continue
 		}
-		// Two rows ask for a core that is not shown, above 95 C: the model's own time stands for
-		// it.
+		// Two rows ask for a core above 95 C, which is not shown: the
+		// model's own time stands in.
 		mid := b.secondsTo(number(t, row["core_c"])) / 60
 		lo, hi := mid/b.quick, mid*b.slow
 		if e, why := b.MinutesTo(number(t, row["core_c"])); why == "" &&
@@ -110,9 +124,9 @@ func TestBakeTimes(t *testing.T) {
 	}
 }
 
-// The same bakes with the sizes that a mass gives by the usual rules, where none is known: a loaf
-// that fills its tin, a loaf 2.5 times as long as wide, a bun half as high. All lie inside but the
-// ribbed mould.
+// The same bakes with sizes by the usual rules for a mass, where none
+// is known: a loaf that fills its tin, a loaf 2.5 times as long as
+// wide, a bun half as high. All lie inside but the ribbed mould.
 func TestBakeTimesOfUsualSizes(t *testing.T) {
 	sum, n := 0.0, 0.0
 	for _, row := range readTable(t, "bake-times.csv") {
@@ -172,7 +186,12 @@ func TestBakeTimesOfUsualSizes(t *testing.T) {
 }
 
 var (
-	brioche   = Piece{Body: heat.BrickOf(0.08, 0.095, 0.195), DensityKgM3: 337, StartC: 26, In: InTin}
+	brioche = Piece{
+		Body:        heat.BrickOf(0.08, 0.095, 0.195),
+		DensityKgM3: 337,
+		StartC:      26,
+		In:          InTin,
+	}
 	panettone = Piece{
 		Body:        heat.Body{Shape: heat.FiniteCylinder, Half: [3]float64{0.085, 0.07}},
 		DensityKgM3: 315,
@@ -182,11 +201,14 @@ var (
 	roll = Piece{Body: heat.EllipsoidOf(0.04, 0.07, 0.07), DensityKgM3: 585, StartC: 26}
 )
 
-// The same pieces in ovens from the coolest to the hottest: minutes as computed on a grid.
+// The same pieces in ovens from coolest to hottest: minutes computed on
+// a grid.
 func TestOvenTemperatureCounts(t *testing.T) {
 	for _, c := range []struct{ oven, brioche, panettone, roll, fan float64 }{
-		{110, 84.8, 87.8, 40.3, 48.7}, {130, 56.2, 61.2, 26.2, 33.8}, {150, 42.1, 51.8, 19.5, 26.5}, {170, 33.6, 47.3, 15.5, 22.4},
-		{190, 28.0, 45.0, 13.0, 20.0}, {210, 24.2, 43.7, 11.3, 18.4}, {230, 21.6, 42.8, 10.1, 17.5}, {250, 19.8, 42.2, 9.3, 16.7}, {350, 16.0, 41.2, 7.6, 15.3},
+		{110, 84.8, 87.8, 40.3, 48.7}, {130, 56.2, 61.2, 26.2, 33.8}, {150, 42.1, 51.8, 19.5, 26.5},
+		{170, 33.6, 47.3, 15.5, 22.4},
+		{190, 28.0, 45.0, 13.0, 20.0}, {210, 24.2, 43.7, 11.3, 18.4}, {230, 21.6, 42.8, 10.1, 17.5},
+		{250, 19.8, 42.2, 9.3, 16.7}, {350, 16.0, 41.2, 7.6, 15.3},
 	} {
 		minutes := func(kind OvenKind, p Piece, core float64) float64 {
 			b, why := Oven{TempC: c.oven, Kind: kind}.Bake(p)
@@ -204,7 +226,7 @@ func TestOvenTemperatureCounts(t *testing.T) {
 		near(t, "roll", minutes(StaticOven, roll, 90), c.roll, 0.1)
 		near(t, "brioche, fan", minutes(FanOven, brioche, 88), c.fan, 0.1)
 	}
-	// 30 minutes of it: three ovens, three cores, far apart.
+	// After 30 minutes, three ovens give three cores, far apart.
 	core := func(oven float64) figure.Estimate {
 		b, _ := Oven{TempC: oven, Kind: StaticOven}.Bake(brioche)
 		return b.CoreAfter(30)
@@ -214,14 +236,17 @@ func TestOvenTemperatureCounts(t *testing.T) {
 	}
 }
 
-// Another solver goes the same way: finite volumes under the oven's heat until the skin boils, and
-// with a skin at boiling from then on.
+// Another solver agrees: finite volumes under the oven's heat until the
+// skin boils, and with a skin at boiling from then on.
 func TestBakingAgainstVolumes(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		draw := func(what string, lo, hi float64) float64 { return rapid.Float64Range(lo, hi).Draw(t, what) }
+		draw := func(what string, lo, hi float64) float64 {
+			return rapid.Float64Range(lo, hi).Draw(t, what)
+		}
 		p := Piece{
 			Body: heat.Body{
-				Shape: rapid.SampledFrom([]heat.Shape{heat.Brick, heat.Ellipsoid, heat.FiniteCylinder}).
+				Shape: rapid.SampledFrom([]heat.Shape{heat.Brick, heat.Ellipsoid,
+					heat.FiniteCylinder}).
 					Draw(t, "shape"),
 			},
 			DensityKgM3: draw("density", 200, 600),
@@ -266,8 +291,8 @@ func TestBakingAgainstVolumes(t *testing.T) {
 	})
 }
 
-// A bake in an oven that is turned, followed through both temperatures, ends within the error that
-// is laid on a bake at their mean.
+// A bake in a turned oven, followed through both temperatures, ends
+// within the error of a bake at their mean.
 func TestTurnedOven(t *testing.T) {
 	const target = 92
 	most := 1.0
@@ -324,16 +349,19 @@ func TestTurnedOven(t *testing.T) {
 			}
 		}
 	}
-	// The error is no wider than it must be.
+	// The error is no wider than needed.
 	near(t, "furthest", most, 1+turnedError, 0.015)
 }
 
 func TestBakingProperty(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		draw := func(what string, lo, hi float64) float64 { return rapid.Float64Range(lo, hi).Draw(t, what) }
+		draw := func(what string, lo, hi float64) float64 {
+			return rapid.Float64Range(lo, hi).Draw(t, what)
+		}
 		p := Piece{
 			Body: heat.Body{
-				Shape: rapid.SampledFrom([]heat.Shape{heat.Slab, heat.Brick, heat.Ellipsoid, heat.FiniteCylinder}).
+				Shape: rapid.SampledFrom([]heat.Shape{heat.Slab, heat.Brick, heat.Ellipsoid,
+					heat.FiniteCylinder}).
 					Draw(t, "shape"),
 			},
 			DensityKgM3: draw("density", 150, 900),
@@ -364,16 +392,19 @@ func TestBakingProperty(t *testing.T) {
 		b := bake(o, p)
 		top := BoilingPointC(o.AltitudeM)
 		minutes := draw("minutes", 0, 200)
-		// The core only warms, stays below boiling, and the slow run is behind the quick one.
+		// The core only warms, stays below boiling, and the slow run is
+		// behind the quick one.
 		e, later := b.CoreAfter(minutes), b.CoreAfter(minutes+draw("more", 0, 30))
-		if !(p.StartC <= e.Low && e.Low <= e.Mid+0.02 && e.Mid <= e.High+0.02 && e.High <= top+1e-9) {
+		if !(p.StartC <= e.Low && e.Low <= e.Mid+0.02 && e.Mid <= e.High+0.02 &&
+			e.High <= top+1e-9) {
 			t.Fatalf("%g min: %v from %g, boiling at %g", minutes, e, p.StartC, top)
 		}
 		const slack = 0.15 // what the cut series leaves at its first moment
 		if later.Low < e.Low-slack || later.Mid < e.Mid-slack || later.High < e.High-slack {
 			t.Fatalf("%v, later %v", e, later)
 		}
-		// Time to a core and core after a time are each other's inverse.
+		// Time to a core and core after a time are each
+		// other's inverse.
 		target := draw("target", p.StartC+1, top-CoreMargin)
 		at, why := b.MinutesTo(target)
 		if why != "" || !(at.Low <= at.Mid && at.Mid < at.High) {
@@ -387,8 +418,8 @@ func TestBakingProperty(t *testing.T) {
 				t.Fatalf("run %d at %g min: %g, want %g", run.run, run.minutes, core, target)
 			}
 		}
-		// A hotter oven, a warmer start, a thinner piece and an open tray are no slower, in any
-		// run.
+		// A hotter oven, a warmer start, a thinner piece and an open
+		// tray are no slower, in any run.
 		hotter, warmer, open := o, p, p
 		hotter.TempC = draw("hotter", o.TempC, 350)
 		warmer.StartC = draw("warmer", p.StartC, 60)
@@ -396,14 +427,18 @@ func TestBakingProperty(t *testing.T) {
 		if p.In == OnTray {
 			open.In = OnTray
 		}
-		for what, other := range map[string]Baking{"hotter": bake(hotter, p), "warmer": bake(o, warmer), "open": bake(o, open)} {
+		for what, other := range map[string]Baking{
+			"hotter": bake(hotter, p),
+			"warmer": bake(o, warmer),
+			"open":   bake(o, open),
+		} {
 			c := other.CoreAfter(minutes)
 			if c.Low < e.Low-slack || c.Mid < e.Mid-slack ||
 				what != "hotter" && c.High < e.High-slack {
 				t.Fatalf("%s: %v, before %v", what, c, e)
 			}
 		}
-		// A reading takes the error of the model away.
+		// A reading removes the model's error.
 		reading := draw("reading", p.StartC+5, top)
 		seen, ok := b.Through(reading, minutes+1)
 		if !ok {
@@ -418,8 +453,9 @@ func TestBakingProperty(t *testing.T) {
 	})
 }
 
-// What the error is made of: 1.4 in tins, moulds and of rolls, 1.6 of a loaf that stands free, more
-// where no bake is published; steam only ever helps; a filling holds a piece up.
+// The parts of the error: 1.4 in tins, moulds and of rolls, 1.6 of a
+// free-standing loaf, more where no bake is published; steam only
+// helps; a filling slows a piece.
 func TestBakeError(t *testing.T) {
 	loaf := Piece{Body: heat.EllipsoidOf(0.1, 0.12, 0.25), DensityKgM3: 350, StartC: 26}
 	at := func(oven float64, p Piece) figure.Estimate {
@@ -439,10 +475,15 @@ func TestBakeError(t *testing.T) {
 		oven        float64
 		quick, slow float64
 	}{
-		{"tin", brioche, 180, 1.4, 1.4}, {"paper", panettone, 140, 1.4, 1.4}, {"roll", roll, 250, 1.4, 1.4}, {"loaf", loaf, 200, 1.6, 1.6},
-		{"thick roll", Piece{Body: heat.EllipsoidOf(0.049, 0.1, 0.1), DensityKgM3: 350, StartC: 26}, 200, 1.4, 1.4},
-		{"thin loaf", Piece{Body: heat.EllipsoidOf(0.051, 0.1, 0.1), DensityKgM3: 350, StartC: 26}, 200, 1.6, 1.6},
-		{"cool", brioche, 110, 2, 2}, {"half as cool", brioche, 125, 1.673, 1.673}, {"hot", brioche, 350, 2, 1.4}, {"half as hot", brioche, 300, 1.673, 1.4}, {"cool loaf", loaf, 110, 2.286, 2.286},
+		{"tin", brioche, 180, 1.4, 1.4}, {"paper", panettone, 140, 1.4, 1.4},
+		{"roll", roll, 250, 1.4, 1.4}, {"loaf", loaf, 200, 1.6, 1.6},
+		{"thick roll", Piece{Body: heat.EllipsoidOf(0.049, 0.1, 0.1), DensityKgM3: 350, StartC: 26},
+			200, 1.4, 1.4},
+		{"thin loaf", Piece{Body: heat.EllipsoidOf(0.051, 0.1, 0.1), DensityKgM3: 350, StartC: 26},
+			200, 1.6, 1.6},
+		{"cool", brioche, 110, 2, 2}, {"half as cool", brioche, 125, 1.673, 1.673},
+		{"hot", brioche, 350, 2, 1.4}, {"half as hot", brioche, 300, 1.673, 1.4},
+		{"cool loaf", loaf, 110, 2.286, 2.286},
 	} {
 		e := at(c.oven, c.p)
 		near(t, c.name+", quick", e.Mid/e.Low, c.quick, 0.001)
@@ -459,15 +500,16 @@ func TestBakeError(t *testing.T) {
 	if b.Mid != a.Mid || b.High != a.High || math.Abs(a.Low-b.Low-3) > 1e-9 {
 		t.Errorf("dry %v, with steam %v", a, b)
 	}
-	// A loaf with a twelfth of filling: 45 to 65 minutes to 85 C at 177 C, cut after 50 to 60
-	// (published as an upper bound).
+	// A loaf with a twelfth of filling: 45 to 65 minutes to 85 C at 177
+	// C, cut after 50 to 60 (published as an upper bound).
 	babka := Piece{Body: heat.BrickOf(0.12, 0.12, 0.224), DensityKgM3: 341, StartC: 25, In: InTin}
 	plain, _ := Oven{TempC: 176.7, Kind: StaticOven}.Bake(babka)
 	babka.Filling = 0.08
 	filled, _ := Oven{TempC: 176.7, Kind: StaticOven}.Bake(babka)
 	near(t, "plain", plain.secondsTo(85)/60, 45.8, 0.2)
 	near(t, "filled", filled.secondsTo(85)/60, 46.4, 0.2)
-	// A bun with two fifths of custard in layers takes twice as long as its dough alone.
+	// A bun with two fifths of custard in layers takes twice as long as
+	// its dough alone.
 	bun := roll
 	bun.DensityKgM3, bun.Filling = 700, 0.4
 	dense, _ := Oven{TempC: 190}.Bake(bun)
@@ -483,13 +525,23 @@ func TestBakeIsSilent(t *testing.T) {
 		p      Piece
 		reason string
 	}{
-		{"cool oven", Oven{TempC: 109}, brioche, "oven"}, {"hot oven", Oven{TempC: 351}, brioche, "oven"}, {"no oven", Oven{TempC: math.NaN()}, brioche, "oven"},
-		{"wafer", Oven{TempC: 200}, Piece{Body: heat.SlabOf(0.015), DensityKgM3: 400}, "half the thickness"}, {"giant", Oven{TempC: 200}, Piece{Body: heat.SlabOf(0.23), DensityKgM3: 400}, "half the thickness"},
+		{"cool oven", Oven{TempC: 109}, brioche, "oven"},
+		{"hot oven", Oven{TempC: 351}, brioche, "oven"},
+		{"no oven", Oven{TempC: math.NaN()}, brioche, "oven"},
+		{"wafer", Oven{TempC: 200}, Piece{Body: heat.SlabOf(0.015), DensityKgM3: 400},
+			"half the thickness"}, {"giant", Oven{TempC: 200},
+			Piece{Body: heat.SlabOf(0.23), DensityKgM3: 400}, "half the thickness"},
 		{"no body", Oven{TempC: 200}, Piece{DensityKgM3: 400}, "half the thickness"},
-		{"froth", Oven{TempC: 200}, Piece{Body: heat.SlabOf(0.1), DensityKgM3: 149}, "kg/m3"}, {"brick", Oven{TempC: 200}, Piece{Body: heat.SlabOf(0.1), DensityKgM3: 901}, "kg/m3"},
-		{"frozen", Oven{TempC: 200}, Piece{Body: heat.SlabOf(0.1), DensityKgM3: 400, StartC: -1}, "goes in is -1 C"}, {"half baked", Oven{TempC: 200}, Piece{Body: heat.SlabOf(0.1), DensityKgM3: 400, StartC: 61}, "goes in is 61 C"},
-		{"mountain", Oven{TempC: 200, AltitudeM: 3001}, brioche, "height"}, {"mine", Oven{TempC: 200, AltitudeM: -501}, brioche, "height"},
-		{"unknown oven", Oven{TempC: 200, Kind: ovenKinds}, brioche, "none"}, {"all filling", Oven{TempC: 200}, Piece{Body: heat.SlabOf(0.1), DensityKgM3: 400, Filling: 1}, "none"},
+		{"froth", Oven{TempC: 200}, Piece{Body: heat.SlabOf(0.1), DensityKgM3: 149}, "kg/m3"},
+		{"brick", Oven{TempC: 200}, Piece{Body: heat.SlabOf(0.1), DensityKgM3: 901}, "kg/m3"},
+		{"frozen", Oven{TempC: 200}, Piece{Body: heat.SlabOf(0.1), DensityKgM3: 400, StartC: -1},
+			"goes in is -1 C"}, {"half baked", Oven{TempC: 200},
+			Piece{Body: heat.SlabOf(0.1), DensityKgM3: 400, StartC: 61}, "goes in is 61 C"},
+		{"mountain", Oven{TempC: 200, AltitudeM: 3001}, brioche, "height"},
+		{"mine", Oven{TempC: 200, AltitudeM: -501}, brioche, "height"},
+		{"unknown oven", Oven{TempC: 200, Kind: ovenKinds}, brioche, "none"},
+		{"all filling", Oven{TempC: 200},
+			Piece{Body: heat.SlabOf(0.1), DensityKgM3: 400, Filling: 1}, "none"},
 	} {
 		if b, why := c.o.Bake(c.p); !strings.Contains(why, c.reason) || b != (Baking{}) {
 			t.Errorf("%s: %q", c.name, why)
@@ -504,7 +556,8 @@ func TestBakeIsSilent(t *testing.T) {
 	if _, why := b.MinutesTo(95); why != "" {
 		t.Error(why)
 	}
-	if e, why := b.MinutesTo(95.1); why != "the core is 95.1 C; times to it are reckoned from 0 to 95 C" ||
+	e, why := b.MinutesTo(95.1)
+	if why != "the core is 95.1 C; times to it are reckoned from 0 to 95 C" ||
 		e != (figure.Estimate{}) {
 		t.Errorf("%v %q", e, why)
 	}
@@ -514,12 +567,13 @@ func TestBakeIsSilent(t *testing.T) {
 	if e, why := b.MinutesTo(20); why != "" || e != (figure.Estimate{}) {
 		t.Errorf("a core that is there already: %v %q", e, why)
 	}
-	// High up, water boils lower, and the last core that is timed lies lower too.
+	// At altitude water boils lower, and so is the last timed core.
 	high, _ := Oven{TempC: 200, AltitudeM: 2000}.Bake(brioche)
 	if _, why := high.MinutesTo(88.5); why == "" {
 		t.Error("a core next to boiling was timed")
 	}
-	// A crumb tends to where water boils and stays there (Zanoni et al. 1993, read).
+	// A crumb tends to where water boils and stays there (Zanoni et al.
+	// 1993, read).
 	near(t, "after a day, the middle", b.Core(figure.Middle, 1440), 100, 0.01)
 	near(t, "after a day", high.Core(figure.High, 1440), 93.4, 0.01)
 	near(t, "at once", b.Core(figure.High, 0), 26, 0)
@@ -532,8 +586,8 @@ func TestBakeIsSilent(t *testing.T) {
 	}
 }
 
-// The modes between slab and ball are those of the whole dimensions where these exist, and solve
-// their equation in between.
+// The modes between slab and ball match those of the whole dimensions,
+// and solve their equation in between.
 func TestModesBetween(t *testing.T) {
 	for _, d := range []float64{1, 1.4, 2, 2.5, 3} {
 		p := powersOf(d)
@@ -549,7 +603,7 @@ func TestModesBetween(t *testing.T) {
 				} else {
 					near(t, "held", f, 0, 1e-6)
 				}
-				// Norm and coefficient are the integrals that they stand for.
+				// Norm and coefficient are their integrals.
 				norm, mean := 0.0, 0.0
 				const steps = 2000
 				for i := range steps {
@@ -560,7 +614,8 @@ func TestModesBetween(t *testing.T) {
 				}
 				near(t, "norm", b.nn[n], norm, 1e-4*norm+1e-6)
 				near(t, "coefficient", b.a[n], mean/norm, 2e-3*(1+math.Abs(b.a[n])))
-				// In a whole dimension the root solves the equation of the textbooks (Carslaw & Jaeger).
+				// In a whole dimension the root solves the textbooks'
+				// equation (Carslaw & Jaeger).
 				if whole := int(d); float64(whole) == d && finite(bi) {
 					left := [...]float64{z * math.Tan(z), z * math.J1(z) / math.J0(z),
 						1 - z/math.Tan(z)}[whole-1]
@@ -579,9 +634,10 @@ func BenchmarkBake(b *testing.B) {
 	}
 }
 
-// The core goes on rising out of the oven as grids of 40 cells in another language have it: that of
-// the slow run in moved air of 40 W/(m2 K), that of the middle on a rack of 12. A loaf of 450 g
-// that was taken out at 79.4 C (175 F) was read at 96 C (205 F) on the rack (a home baker, read).
+// The core goes on rising out of the oven as on grids of 40 cells in
+// another language: the slow run's in moved air of 40 W/(m2 K), the
+// middle's on a rack of 12. A loaf of 450 g taken out at 79.4 C (175 F)
+// was read at 96 C (205 F) on the rack (a home baker, read).
 func TestCarryOver(t *testing.T) {
 	loaf := Piece{Body: heat.EllipsoidOf(0.250, 0.100, 0.060), DensityKgM3: 330, StartC: 25}
 	bun := Piece{Body: heat.EllipsoidOf(0.094, 0.094, 0.0468), DensityKgM3: 330, StartC: 27}
@@ -619,8 +675,9 @@ func TestCarryOver(t *testing.T) {
 	near(t, "most, on a rack", carryOver.High, 0.08, 0.01)
 }
 
-// Fillings of 10 to 20 % in layers and in a lump, against grids of two stuffs of 60 and 96 cells in
-// another language: how many times longer than the dough alone the middle takes to 82 C.
+// Fillings of 10 to 20 % in layers and in a lump, against grids of two
+// materials of 60 and 96 cells in another language: how many times
+// longer than the dough alone the middle takes to 82 C.
 func TestFillings(t *testing.T) {
 	ball := heat.Body{Shape: heat.Sphere, Half: [3]float64{0.033}}
 	log := heat.Body{Shape: heat.Cylinder, Half: [3]float64{0.042}}
@@ -650,16 +707,20 @@ func TestFillings(t *testing.T) {
 	}
 }
 
-// The dough around a lump, against a grid of two stuffs of 60 cells in another language (computed):
-// never hotter than there, and not 25 K colder. Without a filling it is the core.
+// The dough around a lump, against a grid of two materials of 60 cells
+// in another language (computed): never hotter, and not 25 K colder.
+// Without a filling it is the core.
 func TestDoughAroundALump(t *testing.T) {
 	oven := Oven{TempC: 190}
 	for _, c := range []struct {
 		halfM, share, minutes, grid float64
 	}{
-		{0.033, 0.12, 4, 53.0}, {0.033, 0.12, 8, 76.3}, {0.033, 0.12, 12, 86.2}, {0.033, 0.12, 16, 91.8},
-		{0.033, 0.35, 4, 61.9}, {0.033, 0.35, 8, 80.8}, {0.033, 0.35, 12, 87.6}, {0.033, 0.35, 16, 91.5},
-		{0.028, 0.5, 4, 70.0}, {0.028, 0.5, 8, 88.3}, {0.028, 0.5, 12, 93.1}, {0.028, 0.5, 16, 95.7},
+		{0.033, 0.12, 4, 53.0}, {0.033, 0.12, 8, 76.3}, {0.033, 0.12, 12, 86.2},
+		{0.033, 0.12, 16, 91.8},
+		{0.033, 0.35, 4, 61.9}, {0.033, 0.35, 8, 80.8}, {0.033, 0.35, 12, 87.6},
+		{0.033, 0.35, 16, 91.5},
+		{0.028, 0.5, 4, 70.0}, {0.028, 0.5, 8, 88.3}, {0.028, 0.5, 12, 93.1},
+		{0.028, 0.5, 16, 95.7},
 	} {
 		piece := Piece{Body: heat.Body{Shape: heat.Sphere, Half: [3]float64{c.halfM}}, StartC: 27,
 			DensityKgM3: (1-c.share)*330 + c.share*1200, Filling: c.share, Lump: true}
@@ -669,18 +730,22 @@ func TestDoughAroundALump(t *testing.T) {
 		}
 		got := b.Dough(figure.Middle, c.minutes)
 		if got > c.grid+1 || got < c.grid-25 || got <= b.Core(figure.Middle, c.minutes) {
-			t.Errorf("a lump of %v after %v min: %.1f, the grid %.1f, the core %.1f", c.share, c.minutes, got,
+			t.Errorf("a lump of %v after %v min: %.1f, the grid %.1f, the core %.1f", c.share,
+				c.minutes, got,
 				c.grid, b.Core(figure.Middle, c.minutes))
 		}
 		if low := b.Dough(figure.Low, c.minutes); low > got {
-			t.Errorf("a lump of %v after %v min: the slow run %.1f is over %.1f", c.share, c.minutes, low, got)
+			t.Errorf("a lump of %v after %v min: the slow run %.1f is over %.1f", c.share,
+				c.minutes, low, got)
 		}
 		if got, want := b.Dough(figure.Middle, 3.5), b.Core(figure.Middle, 3.5); got != want {
-			t.Errorf("a lump of %v before the fourth minute: %v, not the core %v", c.share, got, want)
+			t.Errorf("a lump of %v before the fourth minute: %v, not the core %v", c.share,
+				got, want)
 		}
 		piece.Filling, piece.Lump = 0, false
 		b, _ = oven.Bake(piece)
-		if got, want := b.Dough(figure.Middle, c.minutes), b.Core(figure.Middle, c.minutes); got != want {
+		if got, want := b.Dough(figure.Middle, c.minutes), b.Core(figure.Middle,
+			c.minutes); got != want {
 			t.Errorf("no filling: %v, not the core %v", got, want)
 		}
 	}

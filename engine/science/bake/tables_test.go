@@ -19,8 +19,8 @@ func near(t *testing.T, name string, got, want, tolerance float64) {
 	}
 }
 
-// An oven's coefficient is convection and radiation between a skin at 90 C and 200 C: inside the
-// row of the table, and near its middle.
+// An oven's coefficient is convection, and radiation between a skin at
+// 90 C and 200 C: inside the table's row, and near its middle.
 func TestOvensOfTheSurfaceTable(t *testing.T) {
 	ovens := map[string]OvenKind{
 		"dough surface 80-100":       StaticOven,
@@ -47,7 +47,13 @@ func TestOvensOfTheSurfaceTable(t *testing.T) {
 }
 
 func TestBoilingPoint(t *testing.T) {
-	for m, want := range map[float64]float64{0: 100, 500: 98.3, 1000: 96.7, 1500: 95.0, 2000: 93.4} {
+	for m, want := range map[float64]float64{
+		0:    100,
+		500:  98.3,
+		1000: 96.7,
+		1500: 95.0,
+		2000: 93.4,
+	} {
 		near(t, "boiling", BoilingPointC(m), want, 0.06)
 	}
 }

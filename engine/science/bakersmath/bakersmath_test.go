@@ -27,8 +27,8 @@ func inOrder(t *testing.T, name string, e figure.Estimate) {
 	}
 }
 
-// printed finds the numbers of an example, in the order of print. A number does not follow a
-// letter.
+// printed finds an example's numbers, in print order. A number does not
+// follow a letter.
 var printed = regexp.MustCompile(`(?:^|[^A-Za-z0-9.])([0-9]+(?:\.[0-9]+)?)`)
 
 func numbersOf(t *testing.T, text string) []float64 {
@@ -42,8 +42,8 @@ func numbersOf(t *testing.T, text string) []float64 {
 
 func celsius(f float64) float64 { return (f - 32) / 1.8 }
 
-// The published examples of water temperature and ice, each worked from the numbers of its own
-// inputs. The other rows of the table are worked through the program.
+// The published examples of water temperature and ice, each from its
+// own inputs. The program works the table's other rows.
 func TestWorkedExamples(t *testing.T) {
 	iceShare := func(n []float64) float64 { // printed in F; the models are in C
 		g, ok := iceForLiquid(celsius(n[1]), 0, 1, HeatWaterKJ, celsius(n[0]), nil)
@@ -61,7 +61,9 @@ func TestWorkedExamples(t *testing.T) {
 			1e-9,
 		},
 		"W02": {
-			func(n []float64) float64 { return WaterTemperature(n[1], n[0], n[3], n[2], n[2], n[2]) },
+			func(n []float64) float64 {
+				return WaterTemperature(n[1], n[0], n[3], n[2], n[2], n[2])
+			},
 			1e-9,
 		},
 		"W03": {
@@ -72,7 +74,8 @@ func TestWorkedExamples(t *testing.T) {
 			func(n []float64) float64 { return WaterTemperature(n[1], n[0], n[5], n[3], n[4]) },
 			1e-9,
 		},
-		// The base temperature is 3*23 less friction 11; flour and room come added up.
+		// The base temperature is 3*23 less friction 11; flour and room
+		// are summed.
 		"W05": {func(n []float64) float64 { return WaterTemperature(3, 23, 69-n[0], n[1]) }, 1e-9},
 		"W06": {
 			func(n []float64) float64 { return WaterTemperature(3, n[0]/3, 0, n[1], n[2]) },
@@ -82,8 +85,8 @@ func TestWorkedExamples(t *testing.T) {
 			func(n []float64) float64 { return WaterTemperature(3, n[0]/3, 0, n[1], n[2]) },
 			1e-9,
 		},
-		// The ice is added on top: 40 kg and the ice are the whole of the water. Printed to a
-		// tenth.
+		// The ice is added on top: 40 kg and the ice make up the water.
+		// Printed to a tenth.
 		"I01": {func(n []float64) float64 {
 			ice := 4.4
 			for range 50 {
@@ -95,9 +98,11 @@ func TestWorkedExamples(t *testing.T) {
 			}
 			return ice
 		}, 0.05},
-		// The trade's ice table has 80 C where 334/4.18 is 79.9, and prints three places.
+		// The trade's ice table has 80 C where 334/4.18 is 79.9, and
+		// prints three places.
 		"I02": {iceShare, 0.0028}, "I03": {iceShare, 0.0028}, "I04": {iceShare, 0.0028},
-		// 15 kJ/kg of dough warms it by a rise that stands where friction does. Printed to a tenth.
+		// 15 kJ/kg of dough warms it by a rise that takes friction's
+		// place. Printed to a tenth.
 		"I05": {func(n []float64) float64 {
 			flour, water, start := n[0], n[1], n[2]
 			rise := (flour + water) * n[3] / (flour*n[4] + water*n[5])
@@ -134,8 +139,9 @@ func TestWorkedExamples(t *testing.T) {
 	}
 }
 
-// Flour and preferment are not the room: where they differ in an example, the room's temperature in
-// their place misses the published answer.
+// Flour and preferment are not the room: where they differ in an
+// example, the room's temperature in their place misses the
+// published answer.
 func TestFactorWithTheRoomInPlaceOfFlour(t *testing.T) {
 	for _, r := range rows(t, "dough-worked-examples.csv") {
 		n, want := numbersOf(t, r["inputs"]), 0.0

@@ -2,23 +2,25 @@ package bakersmath
 
 import "math"
 
-// Butter takes up HeatMeltingButterKJ between these, C (memory). Its fat melts over the whole span,
-// and unevenly: the figure is a mean.
+// Butter takes up HeatMeltingButterKJ between these, C (memory). Its
+// fat melts unevenly over the whole span: the figure is a mean.
 const (
 	ButterMeltsFromC = 15
 	ButterMeltedC    = 35
 )
 
-// Ingredient is something in the bowl: kg, kJ/(kg K), and the temperature it comes in at, C, 0 or
-// above: nothing here thaws.
+// Ingredient is something in the bowl: kg, kJ/(kg K), and its own
+// temperature, C, 0 or above: nothing here thaws.
 type Ingredient struct {
 	MassKg, SpecificHeatKJ, TempC float64
 
-	// Butter softens as the dough warms it: HeatMeltingButterKJ stands in between ButterMeltsFromC
-	// and ButterMeltedC. Not for butter poured in melted, which sets again hours later.
+	// Butter softens as the dough warms it: HeatMeltingButterKJ between
+	// ButterMeltsFromC and ButterMeltedC. Not for butter poured in
+	// melted, which sets again hours later.
 	Butter bool
-	// Dissolves is for crystal sugar: it takes up SugarDissolvingKJ as well. That cools a dough
-	// with 20 % by under 1 C. A rise measured in the same dough has it already.
+	// Dissolves is for crystal sugar: it takes up SugarDissolvingKJ as
+	// well. That cools a dough with 20 % by under 1 C. A rise measured
+	// in the same dough includes it.
 	Dissolves bool
 }
 
@@ -45,14 +47,15 @@ func takeUp(ingredients []Ingredient, tC float64) (heatKJ float64, ok bool) {
 	return answer(heatKJ)
 }
 
-// HeatBalanceDoughC is the temperature that all ingredients meet at, the liquids among them, and
-// riseC more, C. The heat that some give is the heat that the others take up. The bowl is left out:
-// the measured rises have it.
+// HeatBalanceDoughC is the common temperature of all ingredients,
+// liquids included, and riseC more, C: the heat that some give is what
+// the others take up. The bowl is left out, since the measured rises
+// include it.
 //
-// ok is false where there is nothing to warm, a mass or a specific heat is below zero, or a figure
-// is not a number.
+// ok is false where there is nothing to warm, a mass or a specific heat
+// is below zero, or a figure is not a number.
 func HeatBalanceDoughC(ingredients []Ingredient, riseC float64) (doughC float64, ok bool) {
-	// Heat against temperature is straight but for the two corners of butter.
+	// Heat is linear in temperature but for butter's two corners.
 	below, ok := takeUp(ingredients, ButterMeltsFromC)
 	above, ok2 := takeUp(ingredients, ButterMeltedC)
 	if !ok || !ok2 {
@@ -71,9 +74,10 @@ func HeatBalanceDoughC(ingredients []Ingredient, riseC float64) (doughC float64,
 	return answer(ButterMeltsFromC - below/(above-below)*(ButterMeltedC-ButterMeltsFromC) + riseC)
 }
 
-// HeatBalanceLiquidC is HeatBalanceDoughC the other way round: the temperature of the one liquid
-// that is free, C, so that the dough ends at desiredC after rising riseC. It may lie below 0 C or
-// above 100 C, where the liquid alone cannot do it: Water says so.
+// HeatBalanceLiquidC is the inverse of HeatBalanceDoughC: the
+// temperature of the one free liquid, C, so that the dough ends at
+// desiredC after rising riseC. It may lie below 0 C or above 100 C,
+// where the liquid alone cannot do it: Water says so.
 func HeatBalanceLiquidC(
 	desiredC, riseC, liquidKg, specificHeatKJ float64,
 	others []Ingredient,
@@ -89,6 +93,6 @@ func HeatBalanceLiquidC(
 	return answer(meetC + heat/(liquidKg*specificHeatKJ))
 }
 
-// ColdestLiquidC is the coldest that a liquid can be had without ice, C: from an ice bath or the
-// back of the fridge (judgement).
+// ColdestLiquidC is the coldest liquid without ice, C: from an ice bath
+// or the back of the fridge (judgement).
 const ColdestLiquidC = 1

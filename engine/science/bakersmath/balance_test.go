@@ -7,8 +7,8 @@ import (
 	"pgregory.net/rapid"
 )
 
-// heatBetween is the second road to what an ingredient takes up: its specific
-// heat added up in small steps, asked at the middle of each.
+// heatBetween sums an ingredient's specific heat in small steps, at the
+// middle of each: a second way.
 func heatBetween(i Ingredient, toC float64) float64 {
 	const steps = 20000
 	step, sum := (toC-i.TempC)/steps, 0.0
@@ -67,7 +67,7 @@ func TestSugarCoolsTheDough(t *testing.T) {
 	}
 }
 
-// Either side of where ice begins and of where all of the liquid is ice.
+// Either side of where ice begins, and of where all the liquid is ice.
 func TestIceLimits(t *testing.T) {
 	for _, at := range []float64{19.5, 20} {
 		if ice, ok := iceForLiquid(20, 0, 1, HeatWaterKJ, at, nil); !ok || ice != 0 {
@@ -78,7 +78,8 @@ func TestIceLimits(t *testing.T) {
 		!(ice > 0.9 && ice < 1.1) {
 		t.Errorf("a tenth of a degree: %g g", ice)
 	}
-	// 1 kg flour from 30 to 20 C gives 17.6 kJ; ice that ends at 20 C takes 417.6 a kg: 42.15 g.
+	// 1 kg flour from 30 to 20 C gives 17.6 kJ; ice that ends at 20 C
+	// takes 417.6 a kg: 42.15 g.
 	flour := []Ingredient{{MassKg: 1, SpecificHeatKJ: HeatFlourKJ, TempC: 30}}
 	if ice, ok := iceForLiquid(20, 0, 0.0422, HeatWaterKJ, 20, flour); !ok ||
 		math.Abs(ice-42.15) > 0.01 {
@@ -108,7 +109,7 @@ func drawIngredients(t *rapid.T) []Ingredient {
 	return out
 }
 
-// What they give and take adds up to nothing, by the slow road too.
+// What they give and take sums to zero, by the slow way too.
 func TestDoughBalancesProperty(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		all := append(
@@ -141,7 +142,8 @@ func TestDoughBalancesProperty(t *testing.T) {
 	})
 }
 
-// Solve for the liquid, put it back, and the dough is the one asked for.
+// Solve for the liquid, put it back, and the dough is the one
+// asked for.
 func TestLiquidInvertsDoughProperty(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		others := drawIngredients(t)
@@ -171,7 +173,8 @@ func TestLiquidInvertsDoughProperty(t *testing.T) {
 	})
 }
 
-// The ice found, melted and mixed in with the rest of the liquid, gives the dough asked for.
+// The ice found, melted and mixed in with the rest of the liquid, gives
+// the dough asked for.
 func TestIceForLiquidProperty(t *testing.T) {
 	answered := 0
 	rapid.Check(t, func(t *rapid.T) {
@@ -187,7 +190,8 @@ func TestIceForLiquidProperty(t *testing.T) {
 		g, ok := iceForLiquid(desired, rise, liquid, heat, at, others)
 		switch {
 		case !ok:
-			// Refused only where all of it as ice still leaves the dough too warm.
+			// Refused only where all ice still leaves the dough
+			// too warm.
 			iced := append(
 				others,
 				Ingredient{
@@ -208,7 +212,8 @@ func TestIceForLiquidProperty(t *testing.T) {
 		}
 		answered++
 		ice := g / 1000
-		// Ice at 0 C is water at minus its heat of melting over the specific heat.
+		// Ice at 0 C is water at minus its heat of melting over the
+		// specific heat.
 		mixed := append(others, Ingredient{MassKg: liquid - ice, SpecificHeatKJ: heat, TempC: at},
 			Ingredient{MassKg: ice, SpecificHeatKJ: HeatWaterKJ, TempC: -IceMeltKJ / HeatWaterKJ})
 		if dough, ok := HeatBalanceDoughC(mixed, rise); !ok || math.Abs(dough-desired) > 1e-7 {
@@ -220,8 +225,9 @@ func TestIceForLiquidProperty(t *testing.T) {
 	}
 }
 
-// Specific heats from memory beside those of their make-up: 4.18 for water, 2.0 for protein, 1.98
-// for fat (Choi & Okos at 20 C, memory); salt 0.864 (handbooks, memory). Cold water comes at 1 C.
+// Specific heats from memory beside those of their make-up: 4.18 for
+// water, 2.0 for protein, 1.98 for fat (Choi & Okos at 20 C, memory);
+// salt 0.864 (handbooks, memory). Cold water is 1 C.
 func TestSpecificHeatsByMakeUp(t *testing.T) {
 	near(t, "egg, 76 % water", HeatEggKJ, 0.76*4.18+0.24*2.0, 0.3)
 	near(t, "milk, 87.7 % water", HeatMilkKJ, 0.877*4.18+0.123*1.8, 0.15)
@@ -242,8 +248,10 @@ func TestBalanceRefusals(t *testing.T) {
 	x, ok := HeatBalanceDoughC(nil, 3)
 	check("empty bowl", x, ok)
 	for _, bad := range []Ingredient{
-		{MassKg: -1, SpecificHeatKJ: 1}, {MassKg: 1, SpecificHeatKJ: -1}, {MassKg: nan, SpecificHeatKJ: 1},
-		{MassKg: 1, SpecificHeatKJ: 1, TempC: nan}, {MassKg: inf, SpecificHeatKJ: 1, TempC: 20}, {MassKg: 1, SpecificHeatKJ: 2, TempC: inf, Butter: true},
+		{MassKg: -1, SpecificHeatKJ: 1}, {MassKg: 1, SpecificHeatKJ: -1},
+		{MassKg: nan, SpecificHeatKJ: 1},
+		{MassKg: 1, SpecificHeatKJ: 1, TempC: nan}, {MassKg: inf, SpecificHeatKJ: 1, TempC: 20},
+		{MassKg: 1, SpecificHeatKJ: 2, TempC: inf, Butter: true},
 	} {
 		x, ok = HeatBalanceDoughC([]Ingredient{water, bad}, 3)
 		check("dough", x, ok)
@@ -266,10 +274,10 @@ func TestBalanceRefusals(t *testing.T) {
 	check("ice, liquid at", x, ok)
 }
 
-// iceForLiquid is the ice at 0 C in place of as much of a liquid at liquidC, g, so that the dough
-// ends at desiredC after rising riseC; 0 where it needs none. ok is false where all of the liquid
-// as ice would not be enough, where the dough before its rise would be under 0 C, and as in
-// HeatBalanceLiquidC.
+// iceForLiquid is the ice at 0 C in place of as much liquid at liquidC,
+// g, so that the dough ends at desiredC after rising riseC; 0 for none.
+// ok is false where all ice would not be enough, where the dough before
+// its rise would be under 0 C, and as in HeatBalanceLiquidC.
 func iceForLiquid(
 	desiredC, riseC, liquidKg, specificHeatKJ, liquidC float64,
 	others []Ingredient,

@@ -23,9 +23,9 @@ const (
 	mixerCount
 )
 
-// Warming of a dough by the work of mixing, K for each minute at the second speed. Each is set on
-// the measured rises of its mixer in testdata/tables/mixing-heat.csv (computed); most rows assume
-// the minutes.
+// Warming of a dough by mixing, K a minute at the second speed. Each is
+// set on its mixer's measured rises in testdata/tables/mixing-heat.csv
+// (computed); most rows assume the minutes.
 const (
 	forkRate      = 0.05
 	twinArmRate   = 0.22
@@ -35,37 +35,42 @@ const (
 	highSpeedRate = 3.7 // 11 Wh/kg in 4 min, two witnesses (read)
 )
 
-// slowSpeed is the warming at the first speed over that at the second (computed with the rates).
+// slowSpeed is the first speed's warming over the second's (computed
+// with the rates).
 const slowSpeed = 0.4
 
-// By hand there is no motor: the dough goes towards the hand and the room. handC is the skin of the
-// palm, C (memory); handPull is the pull towards it, 1/min, set on two measured rises: 0 K in 15
-// min and 0.9 K in 10 min (computed).
+// By hand there is no motor: the dough tends to the hand and the room.
+// handC is the skin of the palm, C (memory); handPull is the pull
+// towards it, 1/min, set on two measured rises: 0 K in 15 min and 0.9 K
+// in 10 min (computed).
 const (
 	handC    = 32
 	handPull = 0.0071
 )
 
-// RiseErrorFactor is the error of a mixer's warming, either way: 13 of 14 rows lie inside it. A
-// French rule of 1 K in 3 min of second speed does not; it names no mixer. handErrorFactor is that
-// of handPull, which stands on two rows.
+// RiseErrorFactor is the error of a mixer's warming, either way: 13 of
+// 14 rows lie inside it. A French rule of 1 K in 3 min of second speed,
+// which names no mixer, does not. handErrorFactor is that of handPull,
+// which rests on two rows.
 const (
 	RiseErrorFactor = 1.7
 	handErrorFactor = 2
 )
 
-// DoughHeatKJ is the specific heat of a dough, kJ/(kg K): 2.15 to 3.19 measured (read).
+// DoughHeatKJ is the specific heat of a dough, kJ/(kg K): 2.15 to 3.19
+// measured (read).
 const DoughHeatKJ = 2.7
 
-// Loss of a dough in the bowl or on the bench to the room: bowlLossW W/(m2 K) over bowlArea m2 for
-// the 2/3 power of its kg (6 to 10; judgement).
+// Heat loss of a dough in the bowl or on the bench to the room:
+// bowlLossW W/(m2 K) over bowlArea m2 for the 2/3 power of its kg (6 to
+// 10; judgement).
 const (
 	bowlLossW = 8
 	bowlArea  = 0.08
 )
 
-// mixers hold each mixer's rate, the longest mix that a rate can be carried to, min, and the
-// share of an unsplit time that is first speed.
+// mixers hold each mixer's rate, the longest mix that it covers, min,
+// and the first speed's share of an unsplit time.
 var mixers = [mixerCount]struct {
 	rate, longest, slowShare float64
 }{
@@ -80,8 +85,9 @@ var mixers = [mixerCount]struct {
 	HighSpeed:     {highSpeedRate, 6, 0},
 }
 
-// SplitMinutes parts a mix of which only the whole time is written, min. The share at the first
-// speed is that of published mixes: spiral 3+6, 4+8 and 4+10, planetary 2+4, 2+9 and 4+6 (read).
+// SplitMinutes splits a mix of which only the whole time is written,
+// min. The first speed's share is that of published mixes: spiral 3+6,
+// 4+8 and 4+10, planetary 2+4, 2+9 and 4+6 (read).
 func SplitMinutes(by Mixer, minutes float64) (slowMin, fastMin float64) {
 	slow := minutes * mixers[by].slowShare
 	return slow, minutes - slow
@@ -94,13 +100,13 @@ type Mixing struct {
 	MassKg           float64
 	RoomC            float64
 
-	// HouseK is the rise that the house has measured in its own mixer, K. It stands in place of the
-	// model where Measured says so, whatever the minutes.
+	// HouseK is the rise measured in the house's own mixer, K. With
+	// Measured it replaces the model, whatever the minutes.
 	HouseK   float64
 	Measured bool
 }
 
-// Refuses is the reason why the mix cannot be answered for, "" where it can.
+// Refuses is the reason for silence about the mix, "" for none.
 func (m Mixing) Refuses() string {
 	if m.Measured {
 		return figure.Limit{Quantity: "the house's friction", Unit: "K", Low: -5, High: 30,
@@ -127,10 +133,10 @@ func minutesOf(what string, longest float64) figure.Limit {
 		Why: "the warming of this mixer is known"}
 }
 
-// The masses of dough that mixing is reckoned for, kg.
+// The dough masses that the mixing model covers, kg.
 const SmallestDoughKg, LargestDoughKg = 0.1, 1000
 
-// LongestMix is the longest mix in a mixer that its warming is known for, min.
+// LongestMix is a mixer's longest mix of known warming, min.
 func LongestMix(by Mixer) float64 { return mixers[by].longest }
 
 var (
@@ -140,7 +146,8 @@ var (
 		Why: "mixing is reckoned"}
 )
 
-// rateOf is the warming at the second speed in one run, K/min, with the pull of the hand, 1/min.
+// rateOf is one run's warming at the second speed, K/min, with the
+// hand's pull, 1/min.
 func (m Mixing) rateOf(run figure.Run) (rate, pull float64) {
 	switch m.By {
 	case ByHand:
@@ -157,8 +164,9 @@ func (m Mixing) rateOf(run figure.Run) (rate, pull float64) {
 	return figure.WithinFactor(mixers[m.By].rate, RiseErrorFactor).At(run), 0
 }
 
-// course gives the dough's end temperature as scale*start + offset: the warming adds heat evenly,
-// the room and the hand pull in proportion to the difference.
+// course gives the dough's end temperature as scale*start +
+// offset: warming adds heat evenly, room and hand pull in
+// proportion to the difference.
 func (m Mixing) course(run figure.Run) (scale, offset float64) {
 	if m.Measured {
 		return 1, m.HouseK
@@ -177,26 +185,29 @@ func (m Mixing) course(run figure.Run) (scale, offset float64) {
 	return scale, offset
 }
 
-// EndC is the dough's temperature after the mix, C, from the one that its ingredients meet at.
+// EndC is the dough's temperature after the mix, C, from its
+// ingredients' common one.
 func (m Mixing) EndC(startC float64, run figure.Run) float64 {
 	scale, offset := m.course(run)
 	return scale*startC + offset
 }
 
-// StartC is the temperature that the ingredients must meet at for the dough to end at endC.
+// StartC is the ingredients' common temperature for the dough to end
+// at endC.
 func (m Mixing) StartC(endC float64, run figure.Run) float64 {
 	scale, offset := m.course(run)
 	return (endC - offset) / scale
 }
 
-// RiseModel states the basis of Mixing.EndC. The heat of wetting flour, 15.1 kJ per kg of flour
-// (6.5 Btu/lb, read), is in the measured rises already and is never added.
+// RiseModel states the basis of Mixing.EndC. The heat of wetting flour,
+// 15.1 kJ per kg of flour (6.5 Btu/lb, read), is included in the
+// measured rises and never added.
 var RiseModel = figure.Model{
 	Name: "warming by mixing", Unit: "K",
 	Limits: []figure.Limit{minutesOf("the mix", 30), doughMass, roomRange},
 	Error:  "factor 1.7, by hand 2; with no mixer named, from a fork to a spiral",
-	Source: "rates set on measured rises by mixer and minute (computed from rows read and quoted); " +
-		"high speed 11 Wh/kg (read); loss to the room (judgement)",
+	Source: "rates set on measured rises by mixer and minute (computed from rows read and " +
+		"quoted); high speed 11 Wh/kg (read); loss to the room (judgement)",
 	Misses: "a French rule, 1 K for 3 min of second speed (read), where a spiral gives about 2.4 K",
 }
 

@@ -10,8 +10,8 @@ import (
 	"forebake/engine/figure"
 )
 
-// rise is how much a mix warms a dough that starts at startC, K; silent is the reason where its
-// figures are outside the model's range.
+// rise is how much a mix warms a dough from startC, K; silent is the
+// reason where its figures are outside the model's range.
 func rise(m Mixing, startC float64) (e figure.Estimate, silent string) {
 	if silent = figure.FirstReason(m.Refuses(), doughRange.Refuses(startC)); silent != "" {
 		return figure.Unanswered(), silent
@@ -38,7 +38,8 @@ func mixerOf(t *testing.T, name string) Mixer {
 	return NotSaid
 }
 
-// Each measured rise lies in the estimate, but for those that the table and the model name.
+// Each measured rise lies in the estimate, except those that table and
+// model name.
 func TestMeasuredRises(t *testing.T) {
 	held, all, width, wide := 0, 0, 0.0, 0.0
 	for _, r := range rows(t, "mixing-heat.csv") {
@@ -78,7 +79,7 @@ func TestMeasuredRises(t *testing.T) {
 		if e.Contains(value) != (r["inside"] == "yes") {
 			t.Errorf("%s, %s: %g, model %v", r["by"], r["item"], value, e)
 		}
-		// No interval that says nothing: a factor of 3 at most, by hand 1.6 K.
+		// No empty interval: a factor of 3 at most, by hand 1.6 K.
 		if by != ByHand && e.High > 3.01*e.Low || by == ByHand && e.High-e.Low > 1.6 {
 			t.Errorf("%s, %s: %v is too wide", r["by"], r["item"], e)
 		}
@@ -93,16 +94,18 @@ func TestMeasuredRises(t *testing.T) {
 	}
 }
 
-// The rate of each mixer, to the third digit of a rise worked by hand: minutes times rate, less
-// what the loss to the room takes from a dough that grows warmer.
+// Each mixer's rate, to the third digit of a rise by hand: minutes
+// times rate, less the loss to the room of a dough that grows warmer.
 func TestRatesExpected(t *testing.T) {
 	for _, c := range []struct {
 		by         Mixer
 		slow, fast float64
 		want, tol  float64
 	}{ // expected, computed: 1000 kg loses next to nothing
-		{Fork, 0, 20, 1, 0.02}, {TwinArm, 0, 20, 4.4, 0.1}, {Planetary, 4, 6, 2.888, 0.05}, {Spiral, 4, 10, 9.28, 0.15},
-		{FoodProcessor, 0, 1.25, 4.375, 0.02}, {HighSpeed, 0, 4, 14.8, 0.1}, {Spiral, 10, 0, 3.2, 0.05},
+		{Fork, 0, 20, 1, 0.02}, {TwinArm, 0, 20, 4.4, 0.1}, {Planetary, 4, 6, 2.888, 0.05},
+		{Spiral, 4, 10, 9.28, 0.15},
+		{FoodProcessor, 0, 1.25, 4.375, 0.02}, {HighSpeed, 0, 4, 14.8, 0.1},
+		{Spiral, 10, 0, 3.2, 0.05},
 	} {
 		e, silent := rise(
 			Mixing{By: c.by, SlowMin: c.slow, FastMin: c.fast, MassKg: 1000, RoomC: 22},
@@ -139,7 +142,8 @@ func TestMinutesAndRoomCount(t *testing.T) {
 	if cold, warm := warming(10, 5, 2), warming(10, 35, 2); !(cold.Mid < warm.Mid-1) {
 		t.Errorf("room at 5 C %v, at 35 C %v", cold, warm)
 	}
-	// A dough of 2 kg loses 8 W/m2K over 0.127 m2: 5 min per 10 % of its difference to the room.
+	// A dough of 2 kg loses 8 W/m2K over 0.127 m2: 5 min per 10 % of
+	// its difference to the room.
 	still, _ := rise(Mixing{By: ByHand, FastMin: 1e-9, MassKg: 2, RoomC: 5}, 24)
 	near(t, "no time", still.Mid, 0, 1e-6)
 	lost := warming(10, 4, 2).Mid - warming(10, 24, 2).Mid
@@ -155,7 +159,7 @@ func TestMinutesAndRoomCount(t *testing.T) {
 	}
 }
 
-// By hand a dough goes towards the hand and the room, from either side.
+// By hand a dough tends to the hand and the room, from either side.
 func TestByHandGoesTowardsHandAndRoom(t *testing.T) {
 	handMix := func(start, room float64) figure.Estimate {
 		e, silent := rise(Mixing{By: ByHand, FastMin: 12, MassKg: 1, RoomC: room}, start)
@@ -174,7 +178,8 @@ func TestByHandGoesTowardsHandAndRoom(t *testing.T) {
 	if e := handMix(40, 22); !(e.High < 0) {
 		t.Errorf("hotter than both: %v", e)
 	}
-	// The error: half and twice the pull of the hand, in a dough too heavy to feel the room.
+	// The error: half and twice the hand's pull, in a dough too heavy
+	// to feel the room.
 	e, silent := rise(Mixing{By: ByHand, FastMin: 12, MassKg: 1000, RoomC: 22}, 22)
 	if silent != "" {
 		t.Fatal(silent)
@@ -183,14 +188,17 @@ func TestByHandGoesTowardsHandAndRoom(t *testing.T) {
 	near(t, "low end", e.Low, 10*(1-math.Exp(-12*0.0071/2)), 0.02)
 }
 
-// The published splits of a mix lie about the one that stands for a time without speeds.
+// The published splits of a mix lie about the one for a time
+// without speeds.
 func TestSplitMinutes(t *testing.T) {
 	for _, c := range []struct {
 		by         Mixer
 		slow, fast float64
-	}{{Spiral, 3, 6}, {Spiral, 4, 8}, {Spiral, 4, 10}, {Planetary, 2, 4}, {Planetary, 2, 9}, {Planetary, 4, 6}} {
+	}{{Spiral, 3, 6}, {Spiral, 4, 8}, {Spiral, 4, 10}, {Planetary, 2, 4}, {Planetary, 2, 9},
+		{Planetary, 4, 6}} {
 		slow, fast := SplitMinutes(c.by, c.slow+c.fast)
-		// What counts is the warming: the first speed for two fifths of the second.
+		// What counts is the warming: the first speed as two fifths of
+		// the second.
 		if got, want := 0.4*slow+fast, 0.4*c.slow+c.fast; math.Abs(got/want-1) > 0.09 {
 			t.Errorf("%+v: %g and %g min", c, slow, fast)
 		}
@@ -203,7 +211,7 @@ func TestSplitMinutes(t *testing.T) {
 	near(t, "the share of the first speed", slow, 3, 0.3) // mean of the six: 0.31
 }
 
-// A house's own friction stands whatever the mixer and the minutes.
+// A house's own friction holds for any mixer and minutes.
 func TestMeasuredFrictionWins(t *testing.T) {
 	for _, by := range []Mixer{ByHand, Spiral, HighSpeed, NotSaid} {
 		e, silent := rise(Mixing{By: by, FastMin: 500, MassKg: -1, HouseK: 5.5, Measured: true}, 20)
@@ -216,7 +224,7 @@ func TestMeasuredFrictionWins(t *testing.T) {
 	}
 }
 
-// With no mixer named the estimate holds those from a fork to a spiral.
+// Without a mixer the estimate holds those from a fork to a spiral.
 func TestNoMixerNamed(t *testing.T) {
 	of := func(by Mixer) figure.Estimate {
 		e, silent := rise(Mixing{By: by, SlowMin: 3, FastMin: 7, MassKg: 5, RoomC: 22}, 22)
@@ -234,7 +242,8 @@ func TestNoMixerNamed(t *testing.T) {
 	near(t, "the middle is planetary", any.Mid, of(Planetary).Mid, 1e-9)
 }
 
-// Past each end of each range the model is silent, with the reason; at the end it answers.
+// Past each end of each range the model is silent, with the reason; at
+// the end it answers.
 func TestRiseIsSilentOutside(t *testing.T) {
 	sound := Mixing{By: Spiral, SlowMin: 4, FastMin: 8, MassKg: 20, RoomC: 22}
 	for name, c := range map[string]struct {
@@ -242,17 +251,35 @@ func TestRiseIsSilentOutside(t *testing.T) {
 		start  float64
 		reason string
 	}{
-		"longest":        {func(m *Mixing) { m.SlowMin, m.FastMin = 10, 20 }, 22, ""},
-		"longer":         {func(m *Mixing) { m.SlowMin, m.FastMin = 10, 20.1 }, 22, "from 0 to 30 min"},
-		"no time":        {func(m *Mixing) { m.SlowMin, m.FastMin = 0, 0 }, 22, ""},
-		"before":         {func(m *Mixing) { m.SlowMin, m.FastMin = -1, 5 }, 22, "the first speed is -1 min"},
-		"before, fast":   {func(m *Mixing) { m.SlowMin, m.FastMin = 5, -1 }, 22, "the second speed is -1 min"},
-		"processor":      {func(m *Mixing) { m.By, m.SlowMin, m.FastMin = FoodProcessor, 0, 3.1 }, 22, "from 0 to 3 min"},
-		"high speed":     {func(m *Mixing) { m.By, m.SlowMin, m.FastMin = HighSpeed, 0, 6.1 }, 22, "from 0 to 6 min"},
-		"fork":           {func(m *Mixing) { m.By, m.SlowMin, m.FastMin = Fork, 0, 40.1 }, 22, "from 0 to 40 min"},
-		"twin arm":       {func(m *Mixing) { m.By, m.SlowMin, m.FastMin = TwinArm, 0, 40.1 }, 22, "from 0 to 40 min"},
-		"hand":           {func(m *Mixing) { m.By, m.SlowMin, m.FastMin = ByHand, 0, 30.1 }, 22, "from 0 to 30 min"},
-		"planetary":      {func(m *Mixing) { m.By, m.SlowMin, m.FastMin = Planetary, 0, 30.1 }, 22, "from 0 to 30 min"},
+		"longest": {func(m *Mixing) { m.SlowMin, m.FastMin = 10, 20 }, 22, ""},
+		"longer": {func(m *Mixing) {
+			m.SlowMin, m.FastMin = 10, 20.1
+		}, 22, "from 0 to 30 min"},
+		"no time": {func(m *Mixing) { m.SlowMin, m.FastMin = 0, 0 }, 22, ""},
+		"before": {func(m *Mixing) {
+			m.SlowMin, m.FastMin = -1, 5
+		}, 22, "the first speed is -1 min"},
+		"before, fast": {func(m *Mixing) {
+			m.SlowMin, m.FastMin = 5, -1
+		}, 22, "the second speed is -1 min"},
+		"processor": {func(m *Mixing) {
+			m.By, m.SlowMin, m.FastMin = FoodProcessor, 0, 3.1
+		}, 22, "from 0 to 3 min"},
+		"high speed": {func(m *Mixing) {
+			m.By, m.SlowMin, m.FastMin = HighSpeed, 0, 6.1
+		}, 22, "from 0 to 6 min"},
+		"fork": {func(m *Mixing) {
+			m.By, m.SlowMin, m.FastMin = Fork, 0, 40.1
+		}, 22, "from 0 to 40 min"},
+		"twin arm": {func(m *Mixing) {
+			m.By, m.SlowMin, m.FastMin = TwinArm, 0, 40.1
+		}, 22, "from 0 to 40 min"},
+		"hand": {func(m *Mixing) {
+			m.By, m.SlowMin, m.FastMin = ByHand, 0, 30.1
+		}, 22, "from 0 to 30 min"},
+		"planetary": {func(m *Mixing) {
+			m.By, m.SlowMin, m.FastMin = Planetary, 0, 30.1
+		}, 22, "from 0 to 30 min"},
 		"smallest":       {func(m *Mixing) { m.MassKg = 0.1 }, 22, ""},
 		"smaller":        {func(m *Mixing) { m.MassKg = 0.09 }, 22, "the dough is 0.09 kg"},
 		"largest":        {func(m *Mixing) { m.MassKg = 1000 }, 22, ""},
@@ -278,7 +305,8 @@ func TestRiseIsSilentOutside(t *testing.T) {
 	}
 }
 
-// Whatever the mix, StartC undoes EndC, and more minutes never cool a dough in a room as warm.
+// For any mix StartC undoes EndC, and more minutes never cool a dough
+// in a room as warm.
 func TestMixingProperty(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		m := Mixing{

@@ -6,20 +6,23 @@ import (
 	"forebake/engine/figure"
 )
 
-// BalanceErrorC is the error of a heat balance in the dough's temperature, C, beside that of the
-// mixing: specific heats known to 5 % and a kitchen thermometer (judgement).
+// BalanceErrorC is a heat balance's error in the dough's temperature,
+// C, beside that of the mixing: specific heats known to 5 % and a
+// kitchen thermometer (judgement).
 const BalanceErrorC = 0.5
 
-// HottestLiquidC is the hottest liquid that may meet yeast, C: over it yeast dies (rule
-// yeast-scalded; makers of fast yeast ask for 49 to 54 C, memory).
+// HottestLiquidC is the hottest liquid that may meet yeast, C: over it
+// yeast dies (rule yeast-scalded; makers of fast yeast ask for 49 to 54
+// C, memory).
 const HottestLiquidC = 55
 
-// Bowl is one mix in one of the three runs: what goes in, and how it is mixed.
+// Bowl is one mix in one of the three runs: what goes in, and how it
+// is mixed.
 type Bowl struct {
 	Goods  []Ingredient // each at its own temperature: flour and preferment are not at the room's
 	Mixing Mixing
 
-	// For Water: the temperature to end at, C, and the liquid that is free to be warmed or cooled,
+	// For Water: the temperature to end at, C, and the free liquid,
 	// which is not among Goods: kg and kJ/(kg K).
 	AimC                   float64
 	LiquidKg, LiquidHeatKJ float64
@@ -60,8 +63,8 @@ const (
 	unreadable = "a weight or a temperature of the ingredients is not known"
 )
 
-// DoughC is the dough's temperature after mixing, C. The three bowls are those of the three runs;
-// Low holds the coldest goods.
+// DoughC is the dough's temperature after mixing, C. The bowls are
+// those of the three runs; Low has the coldest goods.
 func DoughC(bowls [figure.Runs]Bowl) (dough figure.Estimate, silent string) {
 	var runs [figure.Runs]float64
 	for r := range figure.Runs {
@@ -89,13 +92,15 @@ type Plan struct {
 	IceG    figure.Estimate // g of ice at 0 C in place of as much of the liquid; 0 for none
 }
 
-// Water is the one answer to how warm the liquid goes in, and how much of it as ice. The bowl of
-// the run Low is the one that wants the coldest liquid: its goods are the warmest and its aim the
-// coolest. Where an end of the error cannot be reached, that end of the plan stops at what can be
-// done; where the middle cannot, the plan is silent, and only the ends of its figures hold.
+// Water gives the temperature of the liquid, and how much of it is ice.
+// The Low bowl wants the coldest liquid: its goods are the warmest and
+// its aim the coolest. Where an end of the error is out of reach, that
+// end of the plan stops at what is possible; where the middle is, the
+// plan is silent, and only the ends of its figures hold.
 //
-// Melted ice is water: in place of milk it thins the dough's solids. Ice straight from a freezer at
-// -18 C cools by a tenth more (38 kJ/kg; computed).
+// Melted ice is water: in place of milk it thins the dough's solids.
+// Ice straight from a freezer at -18 C cools by a tenth more (38
+// kJ/kg; computed).
 func Water(bowls [figure.Runs]Bowl) (plan Plan, silent string) {
 	none := Plan{figure.Unanswered(), figure.Unanswered()}
 	var liquid, ice [figure.Runs]float64
@@ -107,7 +112,7 @@ func Water(bowls [figure.Runs]Bowl) (plan Plan, silent string) {
 	}
 	for r := range figure.Runs {
 		b := bowls[r]
-		// A dough that is warmed most by its mixing wants the coldest liquid.
+		// A dough that its mixing warms most wants the coldest liquid.
 		b.AimC += (float64(r) - float64(figure.Middle)) * BalanceErrorC
 		var outside string
 		liquid[r], ice[r], outside = b.pour(figure.High - r)
@@ -130,8 +135,9 @@ func Water(bowls [figure.Runs]Bowl) (plan Plan, silent string) {
 	return plan, silent
 }
 
-// pour is the liquid's temperature and its ice in one run of the mixing. Where outside gives a
-// reason, both stand at the end of what can be done.
+// pour is the liquid's temperature and its ice in one run of the
+// mixing. Where outside gives a reason, both are at the end of what
+// is possible.
 func (b *Bowl) pour(run figure.Run) (liquidC, iceG float64, outside string) {
 	if b.LiquidKg == 0 {
 		return 0, 0, noLiquid
@@ -156,10 +162,12 @@ func (b *Bowl) pour(run figure.Run) (liquidC, iceG float64, outside string) {
 	return ColdestLiquidC, iceG, ""
 }
 
-// iceFor is the g of ice that stand for as much of a liquid at liquidC so that it cools as a liquid
-// at needC does; ok is false where all of it as ice would not be enough.
+// iceFor is the g of ice in place of as much liquid at liquidC so that
+// it cools like a liquid at needC; ok is false where all ice would not
+// be enough.
 func iceFor(meetC, needC, liquidKg, specificHeatKJ, liquidC float64) (iceG float64, ok bool) {
-	// Each kg of ice for liquid takes up this much more on its way to meetC.
+	// Each kg of ice for liquid takes up this much more on its way
+	// to meetC.
 	gain := IceMeltKJ + HeatWaterKJ*meetC - specificHeatKJ*(meetC-liquidC)
 	iceKg := liquidKg * specificHeatKJ * (liquidC - needC) / gain
 	if !(gain > 0 && iceKg <= liquidKg) || math.IsNaN(iceKg) {

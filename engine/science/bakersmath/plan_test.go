@@ -10,7 +10,7 @@ import (
 	"forebake/engine/figure"
 )
 
-// three makes the three bowls of the runs out of one.
+// three makes the three runs' bowls out of one.
 func three(b Bowl) [figure.Runs]Bowl { return [figure.Runs]Bowl{b, b, b} }
 
 // spiral is a mix of a dough of kg in a room.
@@ -32,8 +32,9 @@ func lean(flourC, aimC float64, m Mixing) Bowl {
 	}
 }
 
-// Expected, computed: at flour 20 C, aim 24 C and a rise of 3.7 K the water is 20.5 C, at 30 C 13.5
-// C. The error of the balance is 0.5 C of dough, 0.85 C of water.
+// Expected, computed: at flour 20 C, aim 24 C and a rise of 3.7 K the
+// water is 20.5 C, at 30 C 13.5 C. The balance's error is 0.5 C of
+// dough, 0.85 C of water.
 func TestWaterExpected(t *testing.T) {
 	for _, c := range []struct{ flourC, waterC float64 }{{20, 20.5}, {30, 13.5}} {
 		plan, silent := Water(three(lean(c.flourC, 24, house(3.7))))
@@ -53,7 +54,8 @@ func TestWaterExpected(t *testing.T) {
 	}
 }
 
-// Flour and preferment go in at their own temperatures: the room is not in their place.
+// Flour and preferment go in at their own temperatures, not at
+// the room's.
 func TestFlourIsNotAtTheRoom(t *testing.T) {
 	cold, _ := Water(three(lean(10, 24, spiral(1.6, 24))))
 	warm, _ := Water(three(lean(28, 24, spiral(1.6, 24))))
@@ -69,12 +71,14 @@ func TestFlourIsNotAtTheRoom(t *testing.T) {
 		}
 		return plan
 	}
-	// 0.8 kg of preferment 10 K warmer gives 21.6 kJ, 8.6 K of 0.6 kg of water.
+	// 0.8 kg of preferment 10 K warmer gives 21.6 kJ, 8.6 K of 0.6 kg
+	// of water.
 	near(t, "preferment", with(16).LiquidC.Mid-with(26).LiquidC.Mid, 0.8*2.7*10/(0.6*4.18), 1e-9)
 }
 
-// The published examples of the trade factor beside the balance: with flour and room alike the two
-// part by a known amount, since the factor counts the room as if it were in the bowl.
+// The trade factor's published examples beside the balance: with flour
+// and room alike the two differ by a known amount, since the factor
+// counts the room as in the bowl.
 func TestFactorBesideTheBalance(t *testing.T) {
 	tried := 0
 	for _, r := range rows(t, "dough-worked-examples.csv") {
@@ -111,7 +115,8 @@ func TestFactorBesideTheBalance(t *testing.T) {
 		if silent != "" {
 			t.Fatalf("%s: %s", r["id"], silent)
 		}
-		// The published water in the balance: how far the trade's dough is off in it.
+		// The published water in the balance: how far off the trade's
+		// dough is.
 		mixed, ok := HeatBalanceDoughC(
 			[]Ingredient{{MassKg: 1, SpecificHeatKJ: HeatFlourKJ, TempC: flour},
 				{MassKg: 0.6, SpecificHeatKJ: HeatWaterKJ, TempC: published}},
@@ -133,7 +138,8 @@ func TestFactorBesideTheBalance(t *testing.T) {
 	}
 }
 
-// The error of the mixing is in the liquid's, times the dough's heat over the liquid's.
+// The mixing's error is in the liquid's, times the dough's heat over
+// the liquid's.
 func TestWaterCarriesTheErrorOfMixing(t *testing.T) {
 	b := lean(20, 26, Mixing{By: Spiral, SlowMin: 2, FastMin: 3, MassKg: 1.6, RoomC: 22})
 	plan, silent := Water(three(b))
@@ -142,16 +148,18 @@ func TestWaterCarriesTheErrorOfMixing(t *testing.T) {
 	}
 	inOrder(t, "liquid", plan.LiquidC)
 	measured, _ := Water(three(lean(20, 26, house(3.0))))
-	if got, less := plan.LiquidC.High-plan.LiquidC.Low, measured.LiquidC.High-measured.LiquidC.Low; !(got > 3*less) {
+	got, less := plan.LiquidC.High-plan.LiquidC.Low, measured.LiquidC.High-measured.LiquidC.Low
+	if !(got > 3*less) {
 		t.Errorf("modelled friction: %g wide, measured %g", got, less)
 	}
-	// 0.8*3.8 min is 3.04 K (1.79 to 5.17): the ends of the water are 1.7 K times 3.38 K apart, and
-	// 1.7 C.
+	// 0.8*3.8 min is 3.04 K (1.79 to 5.17): the ends of the water are
+	// 1.7 K times 3.38 K apart, and 1.7 C.
 	share := 0.6 * HeatWaterKJ / (HeatFlourKJ + 0.6*HeatWaterKJ)
 	near(t, "width", plan.LiquidC.High-plan.LiquidC.Low, (0.8*3.8*(1.7-1/1.7)+1)/share, 0.35)
 }
 
-// A rich dough in a hot room: ice by weight, in the middle run only where it is needed there.
+// A rich dough in a hot room: ice by weight, in the middle run only if
+// needed there.
 func TestIceByWeight(t *testing.T) {
 	goods := []Ingredient{
 		{MassKg: 1, SpecificHeatKJ: HeatFlourKJ, TempC: 30},
@@ -172,7 +180,7 @@ func TestIceByWeight(t *testing.T) {
 		t.Errorf("%+v %s", plan, silent)
 	}
 	inOrder(t, "ice", plan.IceG)
-	// The ice, melted and mixed in with the rest, gives the dough that was wanted.
+	// The ice, melted and mixed in, gives the dough that was wanted.
 	ice := plan.IceG.Mid / 1000
 	dough, ok := HeatBalanceDoughC(
 		append(
@@ -187,8 +195,8 @@ func TestIceByWeight(t *testing.T) {
 	}
 }
 
-// Past both ends of the range there is no figure, and the reason says what to do: no liquid at 79
-// C.
+// Past both ends of the range there is no figure, and the reason says
+// what to do: no liquid at 79 C.
 func TestWaterIsSilentOutside(t *testing.T) {
 	b := lean(-4, 26, house(2))
 	b.Goods[0].MassKg = 2
@@ -207,10 +215,14 @@ func TestWaterIsSilentOutside(t *testing.T) {
 		t.Errorf("a dough that freezes: %+v %q", plan, silent)
 	}
 	for want, change := range map[string]func(*Bowl){
-		noLiquid:             func(b *Bowl) { b.LiquidKg = 0 },
-		unreadable:           func(b *Bowl) { b.Goods[0].MassKg = math.NaN() },
-		"the mix is 31 min":  func(b *Bowl) { b.Mixing = Mixing{By: Spiral, FastMin: 31, MassKg: 2, RoomC: 20} },
-		"the room is 60 C":   func(b *Bowl) { b.Mixing = Mixing{By: Spiral, FastMin: 3, MassKg: 2, RoomC: 60} },
+		noLiquid:   func(b *Bowl) { b.LiquidKg = 0 },
+		unreadable: func(b *Bowl) { b.Goods[0].MassKg = math.NaN() },
+		"the mix is 31 min": func(b *Bowl) {
+			b.Mixing = Mixing{By: Spiral, FastMin: 31, MassKg: 2, RoomC: 20}
+		},
+		"the room is 60 C": func(b *Bowl) {
+			b.Mixing = Mixing{By: Spiral, FastMin: 3, MassKg: 2, RoomC: 60}
+		},
 		"the mixer is not k": func(b *Bowl) { b.Mixing = Mixing{By: 99} },
 	} {
 		b := lean(20, 24, house(3))
@@ -220,7 +232,7 @@ func TestWaterIsSilentOutside(t *testing.T) {
 			t.Errorf("%q: %+v %q", want, plan, silent)
 		}
 	}
-	// The hottest liquid is answered, a little hotter is not.
+	// The hottest liquid is answered, a hotter one is not.
 	share := 0.6 * HeatWaterKJ / (HeatFlourKJ + 0.6*HeatWaterKJ)
 	for _, c := range []struct {
 		liquid float64
@@ -231,7 +243,7 @@ func TestWaterIsSilentOutside(t *testing.T) {
 			t.Errorf("liquid at %g C: %q", c.liquid, silent)
 		}
 	}
-	// An end that cannot be reached stops at what can be done.
+	// An end out of reach stops at what is possible.
 	bowls := three(lean(20, 24, house(3)))
 	bowls[figure.Low].Mixing, bowls[figure.High].Goods = house(
 		40,
@@ -264,10 +276,14 @@ func TestDoughC(t *testing.T) {
 	near(t, "its high end", short.High, 20+1.7*(short.Mid-20)+0.5, 0.05)
 	near(t, "its low end", short.Low, 20+(short.Mid-20)/1.7-0.5, 0.05)
 	for want, change := range map[string]func(*Bowl){
-		unreadable:           func(b *Bowl) { b.Goods = nil },
-		"the dough is 101 C": func(b *Bowl) { b.Goods = []Ingredient{{MassKg: 1, SpecificHeatKJ: 4, TempC: 101}} },
-		"the dough is -10 C": func(b *Bowl) { b.Goods = []Ingredient{{MassKg: 1, SpecificHeatKJ: 4, TempC: -10}} },
-		"the mix is 31 min":  func(b *Bowl) { b.Mixing.FastMin = 27 },
+		unreadable: func(b *Bowl) { b.Goods = nil },
+		"the dough is 101 C": func(b *Bowl) {
+			b.Goods = []Ingredient{{MassKg: 1, SpecificHeatKJ: 4, TempC: 101}}
+		},
+		"the dough is -10 C": func(b *Bowl) {
+			b.Goods = []Ingredient{{MassKg: 1, SpecificHeatKJ: 4, TempC: -10}}
+		},
+		"the mix is 31 min": func(b *Bowl) { b.Mixing.FastMin = 27 },
 	} {
 		b := Bowl{Goods: goods, Mixing: spiral(1.6, 20)}
 		change(&b)
@@ -277,7 +293,7 @@ func TestDoughC(t *testing.T) {
 	}
 }
 
-// The plan poured into the bowl gives the dough that was wanted, in every run.
+// The plan poured into the bowl gives the wanted dough, in every run.
 func TestWaterAndDoughAgreeProperty(t *testing.T) {
 	answered := 0
 	rapid.Check(t, func(t *rapid.T) {
@@ -297,10 +313,12 @@ func TestWaterAndDoughAgreeProperty(t *testing.T) {
 			return
 		}
 		answered++
-		if !(plan.LiquidC.Low >= ColdestLiquidC && plan.LiquidC.High <= HottestLiquidC && plan.IceG.Low >= 0 && plan.IceG.High <= 1000*b.LiquidKg) {
+		if !(plan.LiquidC.Low >= ColdestLiquidC && plan.LiquidC.High <= HottestLiquidC &&
+			plan.IceG.Low >= 0 && plan.IceG.High <= 1000*b.LiquidKg) {
 			t.Fatalf("%+v", plan)
 		}
-		if !(plan.LiquidC.Low <= plan.LiquidC.Mid && plan.LiquidC.Mid <= plan.LiquidC.High && plan.IceG.Low <= plan.IceG.Mid && plan.IceG.Mid <= plan.IceG.High) {
+		if !(plan.LiquidC.Low <= plan.LiquidC.Mid && plan.LiquidC.Mid <= plan.LiquidC.High &&
+			plan.IceG.Low <= plan.IceG.Mid && plan.IceG.Mid <= plan.IceG.High) {
 			t.Fatalf("%+v", plan)
 		}
 		ice := plan.IceG.Mid / 1000

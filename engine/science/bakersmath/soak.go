@@ -6,9 +6,10 @@ import (
 	"forebake/engine/figure"
 )
 
-// SoakUptake is the liquid that a gram of dried or candied fruit takes up, g: raisins 0.12 to 0.15
-// in 4 h at 24 to 27 C (raisin growers' baking guide after a bakers' society, read). More goes in
-// over a night: the middle and the high end are a judgement.
+// SoakUptake is the liquid that a gram of dried or candied fruit takes
+// up, g: raisins 0.12 to 0.15 in 4 h at 24 to 27 C (raisin growers'
+// baking guide after a bakers' society, read). More goes in overnight:
+// the middle and the high end are a judgement.
 var SoakUptake = figure.Estimate{Low: leastUptake, Mid: nightUptake, High: mostUptake}
 
 const (
@@ -33,9 +34,11 @@ var soakRange = figure.Limit{
 	Why:      "soaks are written",
 }
 
-// SoakedOutside is the liquid that a soak leaves outside the pieces, g: the dough's water, where
-// the whole soak goes into a dough. Water and sugar that the pieces came with stay in them. Sugar
-// that leaches into the liquid is left out: the guide warns of it only for hot and for long soaks.
+// SoakedOutside is the liquid that a soak leaves outside the pieces,
+// g: the dough's water, where the whole soak goes into a dough. The
+// pieces' own water and sugar stay in them. Sugar that leaches into
+// the liquid is left out: the guide warns of it only for hot and for
+// long soaks.
 func SoakedOutside(liquidG, piecesG float64) (outsideG figure.Estimate, silent string) {
 	if !(piecesG >= 0 && liquidG >= 0) || math.IsInf(piecesG+liquidG, 0) {
 		return figure.Unanswered(), "the weights of the soak are not known"

@@ -2,9 +2,10 @@ package bakersmath
 
 import "forebake/engine/figure"
 
-// Hydration of starters, water over flour by mass. StiffStarter: 0.46 before use, 0.50 in three
-// more sources, 0.30 to 0.35 where it is kept in water (all read). One pastry shop calls a starter
-// of 1.0 by the same name (read), so UnsaidStarter reaches from one to the other.
+// Hydration of starters, water over flour by mass. StiffStarter: 0.46
+// before use, 0.50 in three more sources, 0.30 to 0.35 where kept in
+// water (all read). One pastry shop calls a starter of 1.0 by the same
+// name (read), so UnsaidStarter spans both.
 var (
 	StiffStarter  = figure.Estimate{Low: 0.30, Mid: stiffHydration, High: 0.50}
 	LiquidStarter = figure.Exactly(1)
@@ -24,8 +25,9 @@ var StarterModel = figure.Model{
 var starterRange = figure.Limit{Quantity: "the starter's water over its flour", Unit: "g/g",
 	Low: 0.3, High: 2, Why: "starters are kept"}
 
-// StarterShares parts a starter into flour and water: the shares of its mass, by its hydration in
-// g/g. The more water, the less flour, so Low of one goes with High of the other.
+// StarterShares splits a starter into flour and water: shares of its
+// mass, by its hydration in g/g. More water is less flour, so Low of
+// one goes with High of the other.
 func StarterShares(hydration figure.Estimate) (flour, water figure.Estimate, silent string) {
 	for _, h := range [...]float64{hydration.Low, hydration.Mid, hydration.High} {
 		if silent = starterRange.Refuses(h); silent != "" {

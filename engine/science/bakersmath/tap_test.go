@@ -5,7 +5,8 @@ import (
 	"testing"
 )
 
-// The rows I01 to I04 of testdata/tables/dough-worked-examples.csv: published tables of ice.
+// The rows I01 to I04 of testdata/tables/dough-worked-examples.csv:
+// published tables of ice.
 func TestIceForTap(t *testing.T) {
 	inC := func(f float64) float64 { return (f - 32) / 1.8 }
 	for _, c := range []struct {
@@ -13,7 +14,7 @@ func TestIceForTap(t *testing.T) {
 		tapC, needC     float64
 		want, tolerance float64
 	}{
-		// The note's 4.4 kg are added to 40 kg: of 44.4 kg in all they are 0.1.
+		// The note's 4.4 kg are added to 40 kg: 0.1 of 44.4 kg in all.
 		{"I01", 20, 10, 4.4 / 44.4, 0.002},
 		{"I02", inC(80), inC(40), 0.206, 0.003},
 		{"I03", inC(60), inC(40), 0.115, 0.003},

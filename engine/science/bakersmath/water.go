@@ -1,12 +1,13 @@
 package bakersmath
 
-// WaterTemperature is the trade factor: factorK times the dough wanted, less friction and the
-// temperatures of the others (flour, room, preferment), in one unit throughout, C or F. factorK is
-// 3 for flour and room, 4 with a preferment; friction is factorK times the dough's real rise.
+// WaterTemperature is the trade factor: factorK times the dough wanted,
+// less friction and the other temperatures (flour, room, preferment),
+// in one unit throughout, C or F. factorK is 3 for flour and room, 4
+// with a preferment; friction is factorK times the dough's real rise.
 //
-// It is the check of Water and never the answer. It counts the room as if it were in the bowl, and
-// leaves out cold eggs, milk and butter. Flour and preferment go in at their own temperatures. NaN
-// for NaN.
+// It checks Water and is never the answer. It counts the room as in the
+// bowl, and leaves out cold eggs, milk and butter. Flour and preferment
+// go in at their own temperatures. NaN for NaN.
 func WaterTemperature(factorK, desired, friction float64, others ...float64) float64 {
 	t := factorK*desired - friction
 	for _, other := range others {
@@ -15,8 +16,8 @@ func WaterTemperature(factorK, desired, friction float64, others ...float64) flo
 	return t
 }
 
-// Specific heats in kJ/(kg K) for the heat balance, and the heat of melting ice and dissolving
-// sugar.
+// Specific heats for the heat balance, kJ/(kg K), and the heat of
+// melting ice and dissolving sugar.
 const (
 	HeatFlourKJ         = 1.76 // read
 	HeatWaterKJ         = 4.18 // read

@@ -14,8 +14,9 @@ func near(t *testing.T, name string, got, want, tolerance float64) {
 	}
 }
 
-// Molalities expected of typical make-ups (computed): 2 % salt, lean and pan bread at 60 % water,
-// the sweet doughs from 57 to 64 % as eggs and milk come in; and the same at 60 % throughout.
+// Molalities of typical make-ups (computed): 2 % salt, lean and pan
+// bread at 60 % water, the sweet doughs from 57 to 64 % with their eggs
+// and milk; and the same at 60 % throughout.
 func TestTypicalMolalities(t *testing.T) {
 	for _, c := range []struct {
 		name                     string
@@ -145,8 +146,10 @@ func TestOsmoticFactorProperty(t *testing.T) {
 
 func TestTemperatureFactorExpected(t *testing.T) {
 	for tC, want := range map[float64]float64{
-		2: 0.004, 4: 0.021, 5: 0.034, 6: 0.051, 8: 0.095, 10: 0.151, 12: 0.220, 15: 0.346, 18: 0.498, 20: 0.611, 22: 0.734,
-		24: 0.864, 26: 1, 28: 1.139, 30: 1.277, 32: 1.409, 35: 1.575, 38: 1.653, 40: 1.595, 42: 1.351, 44: 0.686,
+		2: 0.004, 4: 0.021, 5: 0.034, 6: 0.051, 8: 0.095, 10: 0.151, 12: 0.220, 15: 0.346,
+		18: 0.498, 20: 0.611, 22: 0.734,
+		24: 0.864, 26: 1, 28: 1.139, 30: 1.277, 32: 1.409, 35: 1.575, 38: 1.653, 40: 1.595,
+		42: 1.351, 44: 0.686,
 	} {
 		near(t, "g", TemperatureFactor(tC), want, 0.00051)
 	}
@@ -182,7 +185,8 @@ func TestTemperatureFactorProperty(t *testing.T) {
 	})
 }
 
-// Published cards (read), worked back to E, percent-hours at 26 C (computed).
+// Published cards (read), converted to E, percent-hours at 26
+// C (computed).
 func TestCalibrationCards(t *testing.T) {
 	for _, c := range []struct {
 		name                    string

@@ -6,13 +6,16 @@ import (
 	"forebake/engine/figure"
 )
 
-// What sugar and salt do to the pace of yeast. Standard yeast goes by OsmoticFactor. Osmotolerant
-// yeast is that times gain, fitted to published comparisons of strains: a little slower in lean
-// dough, as fast at 5 to 8 % sugar, nearly twice as fast from 11 % on.
+// What sugar and salt do to yeast's pace. Standard yeast follows
+// OsmoticFactor. Osmotolerant yeast is that times gain, fitted to
+// published comparisons of strains: a little slower in lean dough, as
+// fast at 5 to 8 % sugar, nearly twice as fast from 11 % on.
 const (
-	leanGain      = 0.85 // mutants for sweet dough: 0.76 to 0.96 of their parent in lean dough (read)
-	sweetGain     = 2.0  // 1.8 to 2 at 11 % sugar (quoted), 1.58 and 1.84 at 26 % (read)
-	gainMolality  = 2.6  // osmol/kg; standard yeast ahead at 0.58, osmotolerant at 2.34 (read)
+	// mutants for sweet dough: 0.76 to 0.96 of their parent in lean
+	// dough (read)
+	leanGain      = 0.85
+	sweetGain     = 2.0 // 1.8 to 2 at 11 % sugar (quoted), 1.58 and 1.84 at 26 % (read)
+	gainMolality  = 2.6 // osmol/kg; standard yeast ahead at 0.58, osmotolerant at 2.34 (read)
 	gainExponent  = 14
 	gainError     = 1.3 // holds each comparison above
 	tolerantError = 1.6 // gainError and osmoticError in quadrature, computed
@@ -21,7 +24,8 @@ const (
 	unsaidTo      = 3.63
 )
 
-// HighestMolality is where the model ends, osmol/kg: 30 % sugar on flour.
+// HighestMolality is the end of the model, osmol/kg: 30 % sugar
+// on flour.
 const HighestMolality = 4.9
 
 // PaceModel states the basis of PaceSpan and PaceError.
@@ -32,10 +36,10 @@ var PaceModel = figure.Model{
 		"written; osmotolerant 1.6",
 	Source: "fit to six points (trade dose rules, two informal timings, one threshold; read and " +
 		"quoted), weighed again with two more; osmotolerant from comparisons of strains (read, quoted)",
-	Misses: "one published series, a lean strain in a rheofermentometer (Rincon et al. 2001, Appl. " +
-		"Environ. Microbiol. 67, table 3, read), makes 580 mL of gas at 10 % sugar where 1950 would be " +
-		"its lean pace: 0.30, and this curve has 0.69, a factor of 2.3. Its table mixes two dough " +
-		"methods. If your yeast is as slow as that, a timed small batch shows it",
+	Misses: "one published series, a lean strain in a rheofermentometer (Rincon et al. 2001, " +
+		"Appl. Environ. Microbiol. 67, table 3, read), makes 580 mL of gas at 10 % sugar where " +
+		"1950 would be its lean pace: 0.30, and this curve has 0.69, a factor of 2.3. Its table " +
+		"mixes two dough methods. If your yeast is as slow as that, a timed small batch shows it",
 }
 
 var molalityRange = figure.Limit{
@@ -45,7 +49,8 @@ var molalityRange = figure.Limit{
 	Why:      "the pace of yeast is known",
 }
 
-// gain is the pace of osmotolerant yeast over that of standard yeast at a molality, osmol/kg.
+// gain is osmotolerant yeast's pace over standard yeast's at a
+// molality, osmol/kg.
 func gain(molality float64) float64 {
 	x := math.Pow(molality/gainMolality, gainExponent)
 	if math.IsInf(x, 1) {
@@ -63,11 +68,12 @@ func paceAt(molality float64, s Strain) float64 {
 	return f
 }
 
-// Turns of the osmotolerant curve, osmol/kg: it falls to the first, rises to the second and falls.
+// Turns of the osmotolerant curve, osmol/kg: it falls to the first,
+// rises to the second and falls.
 var tolerantDip, tolerantPeak = turn(1, gainMolality, -1), turn(gainMolality, 4, 1)
 
-// turn is where the osmotolerant curve is highest (sign 1) or lowest (sign -1) between two
-// molalities: a golden-section search.
+// turn is the osmotolerant curve's highest (sign 1) or lowest (sign -1)
+// point between two molalities: a golden-section search.
 func turn(from, to, sign float64) float64 {
 	const ratio = 0.6180339887498949
 	for to-from > 1e-9 {
@@ -81,9 +87,10 @@ func turn(from, to, sign float64) float64 {
 	return (from + to) / 2
 }
 
-// PaceSpan is every pace of a strain over a span of molalities in osmol/kg, without the error. The
-// osmotolerant curve rises about 11 % sugar, so its ends are not those of the span. Above 30 %
-// sugar the pace may be anything from none to that at 30 %.
+// PaceSpan is every pace of a strain over a span of molalities in
+// osmol/kg, without the error. The osmotolerant curve rises about 11 %
+// sugar, so its ends are not those of the span. Above 30 % sugar the
+// pace may be anything from zero to that at 30 %.
 func PaceSpan(m figure.Interval, s Strain) figure.Interval {
 	lo, hi := max(m.Lo, 0), min(m.Hi, HighestMolality)
 	span := figure.Between(paceAt(min(lo, hi), s), paceAt(hi, s))
@@ -100,7 +107,8 @@ func PaceSpan(m figure.Interval, s Strain) figure.Interval {
 	return span
 }
 
-// PaceError is the error factor of a pace over a span of molalities in osmol/kg.
+// PaceError is the error factor of a pace over a span of molalities
+// in osmol/kg.
 func PaceError(m figure.Interval, s Strain) float64 {
 	switch {
 	case s == Osmotolerant:

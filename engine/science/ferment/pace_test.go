@@ -12,7 +12,8 @@ import (
 	"forebake/engine/science/internal/published"
 )
 
-// rows reads the rows of one kind of testdata/tables/yeast-pace.csv by column name.
+// rows reads the rows of one kind of testdata/tables/yeast-pace.csv by
+// column name.
 func rows(t *testing.T, kind string) []map[string]string {
 	t.Helper()
 	var out []map[string]string
@@ -29,7 +30,8 @@ func rows(t *testing.T, kind string) []map[string]string {
 
 var number = published.Number
 
-// hold counts the rows that an estimate holds, and fails where the table says otherwise.
+// hold counts the rows inside an estimate, and fails where the
+// table disagrees.
 func hold(t *testing.T, r map[string]string, e figure.Estimate, held *int) {
 	t.Helper()
 	value := number(t, r["value"])
@@ -51,7 +53,8 @@ func hold(t *testing.T, r map[string]string, e figure.Estimate, held *int) {
 	}
 }
 
-// pace is the gas rate of a strain with its error: what PaceSpan and PaceError say together.
+// pace is a strain's gas rate with its error: PaceSpan and
+// PaceError together.
 func pace(m figure.Interval, s Strain) figure.Estimate {
 	span, factor := PaceSpan(m, s), PaceError(m, s)
 	return figure.Estimate{
@@ -61,8 +64,8 @@ func pace(m figure.Interval, s Strain) figure.Estimate {
 	}
 }
 
-// Each published pace under sugar, of yeast whose strain is not written, lies in the estimate, but
-// for the one series that the model names.
+// Each published pace under sugar of unwritten yeast lies in the
+// estimate, except the one series that the model names.
 func TestPublishedPaces(t *testing.T) {
 	held, all := 0, 0
 	for _, r := range rows(t, "ratio") {
@@ -71,12 +74,14 @@ func TestPublishedPaces(t *testing.T) {
 		hold(t, r, e.Times(1/OsmoticFactor(base)), &held)
 		all++
 	}
-	t.Logf("points: yeast under sugar: %d of %d inside, high end over low end %.2f to %.2f", held, all,
+	t.Logf("points: yeast under sugar: %d of %d inside, high end over low end %.2f to %.2f",
+		held, all,
 		osmoticError*osmoticError, float64(unsaidError*unsaidError))
 	if held != 9 || all != 10 {
 		t.Errorf("%d of %d rows inside", held, all)
 	}
-	// The named miss in figures: 0.30 where the curve has 0.69, 2.3 apart.
+	// The named miss in figures: 0.30 where the curve has 0.69,
+	// 2.3 apart.
 	model := OsmoticFactor(2.82) / OsmoticFactor(1.6)
 	near(t, "curve at the miss", model, 0.69, 0.005)
 	near(t, "how far", model/0.30, 2.3, 0.05)
@@ -87,8 +92,9 @@ func TestPublishedPaces(t *testing.T) {
 	}
 }
 
-// Each published comparison of strains lies within a factor of 1.3 of the gain, but for the two
-// that the table explains. At 11 % sugar the gain is nearly two.
+// Each published comparison of strains lies within a factor of 1.3 of
+// the gain, except the two that the table explains. At 11 % sugar the
+// gain is nearly two.
 func TestPublishedGains(t *testing.T) {
 	held, all := 0, 0
 	for _, r := range rows(t, "gain") {
@@ -106,18 +112,19 @@ func TestPublishedGains(t *testing.T) {
 	if held != 8 || all != 10 {
 		t.Errorf("%d of %d rows inside", held, all)
 	}
-	// 11 % sugar at 60 % water and 2 % salt, as the published dough without its eggs: 2.94
-	// osmol/kg.
+	// 11 % sugar at 60 % water and 2 % salt, as the published dough
+	// without eggs: 2.94 osmol/kg.
 	m, _ := Molality(Solutes{SucroseG: 11, SaltG: 2, WaterG: 60, FlourG: 100})
 	near(t, "molality at 11 %", m, 2.94, 0.01)
 	if g := gain(m); g < 1.8 || g > 2 {
 		t.Errorf("gain at 11 %% sugar: %g", g)
 	}
-	// A slurry test has standard yeast ahead at 0.58 osmol/kg and osmotolerant at 2.34 (read).
+	// A slurry test has standard yeast ahead at 0.58 osmol/kg and
+	// osmotolerant at 2.34 (read).
 	if gain(0.58) >= 1 || gain(2.34) <= 1 || gain(2.34) > 1.15 {
 		t.Errorf("gains %g and %g", gain(0.58), gain(2.34))
 	}
-	// Below 5 % sugar nobody asks for it: the two are alike there, and lean it is slower.
+	// Below 5 % sugar the two are alike, and lean it is slower.
 	near(t, "5 %", gain(2.21), 0.96, 0.03)
 	near(
 		t,
@@ -126,7 +133,8 @@ func TestPublishedGains(t *testing.T) {
 		math.Exp((math.Log(0.80)+math.Log(0.76)+math.Log(0.90)+math.Log(0.92)+math.Log(0.96))/5),
 		0.03,
 	)
-	// The error holds the widest of the rows that are inside: 2.0 against 1.58.
+	// The error holds the widest of the rows that are inside: 2.0
+	// against 1.58.
 	near(t, "gain error", gainError, gain(4.76)/1.58, 0.06)
 	near(
 		t,
@@ -140,15 +148,17 @@ func TestPublishedGains(t *testing.T) {
 	}
 }
 
-// The error factors at the molalities where they change, and what they hold.
+// The error factors where they change, and what they hold.
 func TestPaceErrors(t *testing.T) {
 	for _, c := range []struct {
 		sugar, water float64
 		s            Strain
 		want         float64
 	}{
-		{0, 60, Unsaid, 1.5}, {6.9, 60, Unsaid, 1.5}, {7.1, 60, Unsaid, 2}, {10, 58.6, Unsaid, 2}, {14.9, 57.3, Unsaid, 2},
-		{16, 57.3, Unsaid, 1.5}, {20, 61, Unsaid, 1.5}, {10, 58.6, Standard, 1.5}, {10, 58.6, Osmotolerant, 1.6}, {25, 60, Osmotolerant, 1.6},
+		{0, 60, Unsaid, 1.5}, {6.9, 60, Unsaid, 1.5}, {7.1, 60, Unsaid, 2}, {10, 58.6, Unsaid, 2},
+		{14.9, 57.3, Unsaid, 2},
+		{16, 57.3, Unsaid, 1.5}, {20, 61, Unsaid, 1.5}, {10, 58.6, Standard, 1.5},
+		{10, 58.6, Osmotolerant, 1.6}, {25, 60, Osmotolerant, 1.6},
 	} {
 		m, ok := Molality(Solutes{SucroseG: c.sugar, SaltG: 2, WaterG: c.water, FlourG: 100})
 		if !ok {
@@ -171,7 +181,7 @@ func TestPaceErrors(t *testing.T) {
 	}
 }
 
-// Above 30 % sugar the pace is anything from none to that at 30 %.
+// Above 30 % sugar the pace is from zero to that at 30 %.
 func TestPaceAboveItsRange(t *testing.T) {
 	for _, s := range []Strain{Standard, Osmotolerant, Unsaid} {
 		edge := PaceSpan(figure.Point(HighestMolality), s)

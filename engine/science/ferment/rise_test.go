@@ -7,8 +7,8 @@ import (
 	"forebake/engine/figure"
 )
 
-// The one error of a rise, fitted: twice the standard deviation of the cards' logarithms for a new
-// card; each card lies inside it.
+// The one error of a rise, fitted: twice the standard deviation of the
+// cards' logarithms for a new card; each card lies inside it.
 func TestRiseErrorIsTheCardsScatter(t *testing.T) {
 	var logs []float64
 	held := 0
@@ -39,13 +39,14 @@ func TestRiseErrorIsTheCardsScatter(t *testing.T) {
 		0.03,
 	)
 	near(t, "a measured rise settles a retard too", RiseError(true, true), measuredError, 0)
-	// F-50 in no fit: 1.54 of D-055 times the model's ratio over the observed one.
+	// F-50 in no fit: 1.54 of D-055 times the model's ratio over the
+	// observed one.
 	ratio := OsmoticFactor(4.03) / OsmoticFactor(2.65)
 	near(t, "F-50", 1.54*ratio/0.54, 1.25, 0.01)
 }
 
-// At 1 % instant in lean dough at 26 C, 0.9 to 1.9 being usual: 30 and 40 min are short and 3 to 6
-// h are long for certain; an hour and a half is neither.
+// At 1 % instant in lean dough at 26 C, with 0.9 to 1.9 usual: 30 and
+// 40 min are short and 3 to 6 h long for certain; 1.5 h is neither.
 func TestBulkIsAnswered(t *testing.T) {
 	e := func(hours float64) figure.Estimate {
 		return figure.WithinFactor(hours*OsmoticFactor(1.6), RiseError(false, false))
@@ -83,7 +84,7 @@ func TestPublishedWarmth(t *testing.T) {
 	if held != all || all != 5 {
 		t.Errorf("%d of %d", held, all)
 	}
-	// Each error is no wider than its worst row asks for.
+	// Each error is no wider than its worst row needs.
 	near(t, "warm", TemperatureError(17), 2.0*TemperatureFactor(26.7)/TemperatureFactor(36.1), 0.02)
 	near(t, "cold", TemperatureError(5.6), TemperatureFactor(10)/TemperatureFactor(5.6)/2.25, 0.09)
 	if TemperatureError(8) != warmError || TemperatureError(7.99) != coldError {
@@ -96,7 +97,8 @@ func TestDead(t *testing.T) {
 		lo, hi float64
 		want   figure.Truth
 	}{
-		{61, 61, figure.Yes}, {58.9, 70, figure.Yes}, {58.8, 58.8, figure.Open}, {54.4, 54.4, figure.Open}, {54.3, 54.3, figure.No},
+		{61, 61, figure.Yes}, {58.9, 70, figure.Yes}, {58.8, 58.8, figure.Open},
+		{54.4, 54.4, figure.Open}, {54.3, 54.3, figure.No},
 		{26, 26, figure.No}, {20, 61, figure.Open}, {math.Inf(-1), math.Inf(1), figure.Open},
 	} {
 		if got := Dead(figure.Interval{Lo: c.lo, Hi: c.hi}); got != c.want {

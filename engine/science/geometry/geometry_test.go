@@ -42,8 +42,12 @@ func figure(t *testing.T, text string) float64 {
 type given map[string]float64
 
 var work = map[string]func(g given) (float64, bool){
-	"sheet area cm2":    func(g given) (float64, bool) { return SheetAreaCM2(g["mass"], g["density"], g["thickness"]) },
-	"filling thickness": func(g given) (float64, bool) { return FillingThicknessMM(g["mass"], g["density"], g["area"]) },
+	"sheet area cm2": func(g given) (float64, bool) {
+		return SheetAreaCM2(g["mass"], g["density"], g["thickness"])
+	},
+	"filling thickness": func(g given) (float64, bool) {
+		return FillingThicknessMM(g["mass"], g["density"], g["area"])
+	},
 	"coil diameter": func(g given) (float64, bool) {
 		c, ok := CoilFromSheet(g["length"], g["layer"], g["core"])
 		return c.DiameterMM, ok
@@ -65,7 +69,9 @@ var work = map[string]func(g given) (float64, bool){
 		h, ok := TinLoafHalfMM(g["mass"], g["density"], g["length"], g["width"])
 		return 2 * h.HeightMM, ok
 	},
-	"tin volume": func(g given) (float64, bool) { return TinVolumeML(g["length"], g["width"], g["height"]) },
+	"tin volume": func(g given) (float64, bool) {
+		return TinVolumeML(g["length"], g["width"], g["height"])
+	},
 }
 
 func TestTable(t *testing.T) {
@@ -97,7 +103,8 @@ func TestTable(t *testing.T) {
 }
 
 func TestSheetForBench(t *testing.T) {
-	// 1200 x 600 mm leaves 1160 x 560: 6496 cm2, at 5 mm and 1.15 g/mL 3735.2 g.
+	// 1200 x 600 mm leaves 1160 x 560: 6496 cm2, at 5 mm and 1.15 g/mL
+	// 3735.2 g.
 	for _, c := range []struct {
 		mass, width, length float64
 		fits                bool
@@ -115,7 +122,8 @@ func TestSheetForBench(t *testing.T) {
 			t.Errorf("%g g: %+v, %v", c.mass, got, ok)
 		}
 	}
-	for _, c := range [][2]float64{{40, 600}, {600, 40}, {0, 0}, {-600, 1200}, {math.NaN(), 600}, {600, math.Inf(1)}} {
+	for _, c := range [][2]float64{{40, 600}, {600, 40}, {0, 0}, {-600, 1200}, {math.NaN(), 600},
+		{600, math.Inf(1)}} {
 		if got, ok := SheetForBench(1000, MixedDensity, 5, c[0], c[1]); ok ||
 			got != (BenchSheet{}) {
 			t.Errorf("bench %v answered", c)
@@ -158,9 +166,18 @@ func TestCountsStayWhole(t *testing.T) {
 // No input is answered with a figure that is not a size.
 func TestRefusals(t *testing.T) {
 	functions := map[string]func(a, b, c float64) ([]float64, bool){
-		"SheetAreaCM2":       func(a, b, c float64) ([]float64, bool) { x, ok := SheetAreaCM2(a, b, c); return []float64{x}, ok },
-		"SheetMassG":         func(a, b, c float64) ([]float64, bool) { x, ok := SheetMassG(a, b, c); return []float64{x}, ok },
-		"FillingThicknessMM": func(a, b, c float64) ([]float64, bool) { x, ok := FillingThicknessMM(a, b, c); return []float64{x}, ok },
+		"SheetAreaCM2": func(a, b, c float64) ([]float64, bool) {
+			x, ok := SheetAreaCM2(a, b, c)
+			return []float64{x}, ok
+		},
+		"SheetMassG": func(a, b, c float64) ([]float64, bool) {
+			x, ok := SheetMassG(a, b, c)
+			return []float64{x}, ok
+		},
+		"FillingThicknessMM": func(a, b, c float64) ([]float64, bool) {
+			x, ok := FillingThicknessMM(a, b, c)
+			return []float64{x}, ok
+		},
 		"SheetForBench": func(a, b, c float64) ([]float64, bool) {
 			s, ok := SheetForBench(a, b, c, 1200, 600)
 			return []float64{s.WidthMM, s.LengthMM, s.LargestG}, ok
@@ -177,8 +194,14 @@ func TestRefusals(t *testing.T) {
 			h, ok := TinLoafHalfMM(a, b, c, 100)
 			return []float64{h.LengthMM, h.WidthMM, h.HeightMM}, ok
 		},
-		"TinVolumeML": func(a, b, c float64) ([]float64, bool) { x, ok := TinVolumeML(a, b, c); return []float64{x}, ok },
-		"MeanDensity": func(a, b, c float64) ([]float64, bool) { x, ok := MeanDensity(a, b, c, 1.15); return []float64{x}, ok },
+		"TinVolumeML": func(a, b, c float64) ([]float64, bool) {
+			x, ok := TinVolumeML(a, b, c)
+			return []float64{x}, ok
+		},
+		"MeanDensity": func(a, b, c float64) ([]float64, bool) {
+			x, ok := MeanDensity(a, b, c, 1.15)
+			return []float64{x}, ok
+		},
 	}
 	good := [3]float64{1.5, 1.2, 1} // also a height ratio and a gain of 1
 	mayBeZero := map[string][]int{"CoilFromSheet": {2}, "MeanDensity": {0, 2}}
@@ -228,8 +251,8 @@ func TestRefusals(t *testing.T) {
 	}
 }
 
-// spiralMM is the length of a true spiral, its middle line from the core's
-// radius out: the second road to CoilFromSheet.
+// spiralMM is a true spiral's length, its middle line from the core's
+// radius out: a second way to CoilFromSheet.
 func spiralMM(turns, layerMM, coreMM float64) float64 {
 	pitch := layerMM / (2 * math.Pi) // mm of radius a radian
 	arc := func(x float64) float64 { return pitch / 2 * (x*math.Sqrt(1+x*x) + math.Asinh(x)) }
@@ -331,8 +354,9 @@ func TestVolumeIsKeptProperty(t *testing.T) {
 	})
 }
 
-// Twice the mass: areas and rooms double, diameters of logs grow by the square
-// root, balls by the cube root; a thicker sheet is smaller, a wider tin takes more.
+// Twice the mass: areas and rooms double, diameters of logs grow by the
+// square root, balls by the cube root; a thicker sheet is smaller, a
+// wider tin holds more.
 func TestScalingProperty(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		mass, rho, thickness := draw(
@@ -368,16 +392,23 @@ func TestScalingProperty(t *testing.T) {
 		ratio("ball", func(m float64) (float64, bool) { return BallRadiusMM(m, rho) }, math.Cbrt(k))
 		ratio(
 			"loaf",
-			func(m float64) (float64, bool) { h, ok := LoafHalfMM(m, rho, 2, 0.6); return h.HeightMM, ok },
+			func(m float64) (float64, bool) {
+				h, ok := LoafHalfMM(m, rho, 2, 0.6)
+				return h.HeightMM, ok
+			},
 			math.Cbrt(k),
 		)
 		ratio(
 			"coil",
-			func(m float64) (float64, bool) { c, ok := CoilFromSheet(m, 8, 0); return c.DiameterMM, ok },
+			func(m float64) (float64, bool) {
+				c, ok := CoilFromSheet(m, 8, 0)
+				return c.DiameterMM, ok
+			},
 			math.Sqrt(k),
 		)
 		ratio("tin", func(m float64) (float64, bool) { return TinVolumeML(m, 100, 80) }, k)
-		// All lengths k times as large: the mass is k^3, the coil has as many turns.
+		// All lengths k times as large: the mass is k^3, the coil has
+		// as many turns.
 		small, _ := CoilFromSheet(450, 8, 5)
 		large, ok := CoilFromSheet(450*k, 8*k, 5*k)
 		if !ok || math.Abs(large.DiameterMM-k*small.DiameterMM) > 1e-9*large.DiameterMM ||
@@ -387,7 +418,8 @@ func TestScalingProperty(t *testing.T) {
 	})
 }
 
-// A sheet lies on its bench, holds its dough, and one lot fewer would not do.
+// A sheet lies on its bench, holds its dough, and one lot fewer would
+// not do.
 func TestBenchProperty(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		mass, thickness := draw(t, 50, 100000, "mass"), draw(t, 1, 20, "thickness")
@@ -414,8 +446,9 @@ func TestBenchProperty(t *testing.T) {
 	})
 }
 
-// A round tin by hand: 170 mm wide and 110 high 2497 mL, a ring of 220 mm around a tube of 50 and
-// 100 high 3605 mL. What lies in a tin takes up its volume.
+// A round tin by hand: 170 mm wide and 110 high 2497 mL, a ring of 220
+// mm around a tube of 50 and 100 high 3605 mL. What lies in a tin takes
+// its volume.
 func TestRoundTin(t *testing.T) {
 	for _, c := range []struct {
 		tin                RoundTin
@@ -436,12 +469,14 @@ func TestRoundTin(t *testing.T) {
 			t.Errorf("%v: %v, want %v", c.tin, h, want)
 		}
 		if c.tin.ChimneyMM > 0 {
-			if volume := 8 * h.LengthMM * h.WidthMM * h.HeightMM / 1000; math.Abs(volume-2000) > 0.01 {
+			volume := 8 * h.LengthMM * h.WidthMM * h.HeightMM / 1000
+			if math.Abs(volume-2000) > 0.01 {
 				t.Errorf("the ring holds %g mL", volume)
 			}
 		}
 	}
-	for _, bad := range []RoundTin{{0, 170, 0}, {170, 170, -1}, {170, 170, 170}, {170, math.NaN(), 0}} {
+	for _, bad := range []RoundTin{{0, 170, 0}, {170, 170, -1}, {170, 170, 170},
+		{170, math.NaN(), 0}} {
 		if _, ok := bad.VolumeML(100); ok {
 			t.Errorf("%v has a volume", bad)
 		}

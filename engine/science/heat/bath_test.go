@@ -32,12 +32,13 @@ var (
 	bathCustard = Properties{SpecificHeat: 3600, DensityKgM3: 1080, ConductivityWmK: 0.5}
 )
 
-// A tray on ice is cooled from one face. What two faces would do is in the table, for the
-// difference.
+// A tray on ice is cooled from one face. What two faces would do is in
+// the table, for the difference.
 func TestTrayOnIce(t *testing.T) {
 	used, width, finite := 0, 0.0, 0.0
 	defer func() {
-		t.Logf("points: cooling on ice (computed rows): %d of %d inside, high end over low end %.2f where it comes there",
+		t.Logf("points: cooling on ice (computed rows): %d of %d inside, high end over low end "+
+			"%.2f where it comes there",
 			used, used, math.Exp(width/finite))
 	}()
 	for _, row := range readTable(t, "ice-bath.csv") {
@@ -103,8 +104,9 @@ func TestTrayOnIce(t *testing.T) {
 	}
 }
 
-// Custard at 85 C on ice: from 60 C it has 2 h to 21 C and 4 more to 5 C. Of 80 mm not even the
-// quick run does the first; 20 mm do it in every run.
+// Custard at 85 C on ice: from 60 C it has 2 h to 21 C and 4 more to 5
+// C. Of 80 mm not even the quick run does the first; 20 mm do it in
+// every run.
 func TestCustardOnIce(t *testing.T) {
 	stretch := func(depth, room float64, run figure.Run) float64 {
 		b := Bath{Body: SlabOf(depth), Food: bathCustard, StartC: 85, WaterC: 1, RoomC: room}
@@ -133,7 +135,8 @@ func TestCustardOnIce(t *testing.T) {
 	)
 }
 
-// A pot in the bath against an explicit reckoning on a grid of radius and height.
+// A pot in the bath against an explicit reckoning on a grid of radius
+// and height.
 func TestPotOnAGrid(t *testing.T) {
 	const nr, nz = 24, 24
 	pot := Bath{Body: BowlOf(0.003, 0.11), Food: bathCustard, StartC: 70, WaterC: 1, RoomC: 25}
@@ -216,7 +219,9 @@ func TestPotOnAGrid(t *testing.T) {
 
 func TestBathProperty(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		draw := func(what string, lo, hi float64) float64 { return rapid.Float64Range(lo, hi).Draw(t, what) }
+		draw := func(what string, lo, hi float64) float64 {
+			return rapid.Float64Range(lo, hi).Draw(t, what)
+		}
 		depth := draw("depth", 0.01, 0.2)
 		b := Bath{
 			Body:    SlabOf(depth),
@@ -234,7 +239,9 @@ func TestBathProperty(t *testing.T) {
 		for run := range figure.Runs {
 			c := bathRun(t, b, run)
 			end[run] = c.Advance(seconds)
-			if s := end[run]; !(s.MeanC <= s.CoreC+1e-9 && s.SurfaceC <= s.CoreC+1e-9 && s.CoreC <= max(b.StartC, b.RoomC)+0.01 && s.MeanC >= b.WaterC-0.01) {
+			s := end[run]
+			if !(s.MeanC <= s.CoreC+1e-9 && s.SurfaceC <= s.CoreC+1e-9 &&
+				s.CoreC <= max(b.StartC, b.RoomC)+0.01 && s.MeanC >= b.WaterC-0.01) {
 				t.Fatalf("run %d: %+v from %g in %g under %g", run, s, b.StartC, b.WaterC, b.RoomC)
 			}
 			// Advance in two parts, and TimeTo, go the same way.
@@ -243,7 +250,8 @@ func TestBathProperty(t *testing.T) {
 			if again := two.Advance(seconds * 2 / 3); math.Abs(again.CoreC-end[run].CoreC) > 0.3 {
 				t.Fatalf("in two parts %+v, in one %+v", again, end[run])
 			}
-			if at := bathRun(t, b, run).TimeTo(end[run].CoreC+0.5, 100*3600); end[run].CoreC+0.5 < b.StartC &&
+			at := bathRun(t, b, run).TimeTo(end[run].CoreC+0.5, 100*3600)
+			if end[run].CoreC+0.5 < b.StartC &&
 				!(at < seconds) {
 				t.Fatalf(
 					"run %d was half a kelvin warmer at %g s, not before %g s",
@@ -254,7 +262,8 @@ func TestBathProperty(t *testing.T) {
 			}
 		}
 		const slack = 0.3
-		if !(end[figure.Low].CoreC <= end[figure.Middle].CoreC+slack && end[figure.Middle].CoreC <= end[figure.High].CoreC+slack) {
+		if !(end[figure.Low].CoreC <= end[figure.Middle].CoreC+slack &&
+			end[figure.Middle].CoreC <= end[figure.High].CoreC+slack) {
 			t.Fatalf("runs out of order: %+v", end)
 		}
 		// Deeper food is warmer, in every run.
@@ -273,11 +282,17 @@ func TestBathProperty(t *testing.T) {
 func TestBathIsSilent(t *testing.T) {
 	good := Bath{Body: SlabOf(0.03), Food: bathCustard, StartC: 60, WaterC: 1, RoomC: 22}
 	for reason, spoil := range map[string][]func(b *Bath){
-		"mm deep":                 {func(b *Bath) { b.Body = SlabOf(0.0049) }, func(b *Bath) { b.Body = SlabOf(0.301) }, func(b *Bath) { b.Body = BowlOf(0.01, 0.31) }, func(b *Bath) { b.Body = Body{} }},
-		"the food in the bath is": {func(b *Bath) { b.StartC = -1 }, func(b *Bath) { b.StartC = 101 }, func(b *Bath) { b.StartC = math.NaN() }},
-		"the bath is":             {func(b *Bath) { b.WaterC = -3 }, func(b *Bath) { b.WaterC = 16 }},
-		"air above":               {func(b *Bath) { b.RoomC = -26 }, func(b *Bath) { b.RoomC = 46 }},
-		"such a shape":            {func(b *Bath) { b.Body = BallOf(0.5, 1100) }, func(b *Bath) { b.Body = BrickOf(0.1, 0.1, 0.1) }, func(b *Bath) { b.Food = Properties{} }},
+		"mm deep": {func(b *Bath) { b.Body = SlabOf(0.0049) }, func(b *Bath) {
+			b.Body = SlabOf(0.301)
+		}, func(b *Bath) { b.Body = BowlOf(0.01, 0.31) }, func(b *Bath) { b.Body = Body{} }},
+		"the food in the bath is": {func(b *Bath) { b.StartC = -1 }, func(b *Bath) {
+			b.StartC = 101
+		}, func(b *Bath) { b.StartC = math.NaN() }},
+		"the bath is": {func(b *Bath) { b.WaterC = -3 }, func(b *Bath) { b.WaterC = 16 }},
+		"air above":   {func(b *Bath) { b.RoomC = -26 }, func(b *Bath) { b.RoomC = 46 }},
+		"such a shape": {func(b *Bath) { b.Body = BallOf(0.5, 1100) }, func(b *Bath) {
+			b.Body = BrickOf(0.1, 0.1, 0.1)
+		}, func(b *Bath) { b.Food = Properties{} }},
 	} {
 		for i, s := range spoil {
 			b := good
@@ -296,14 +311,16 @@ func TestBathIsSilent(t *testing.T) {
 	never(t, "no target", c.TimeTo(math.NaN(), 1000))
 }
 
-// The food's own figures make a bath as much quicker and slower as anything with a held surface,
-// and the quick run has the room's strongest air above it.
+// The food's own figures make a bath as much quicker and slower as
+// anything with a held surface, and the quick run has the room's
+// strongest air above it.
 func TestBathRuns(t *testing.T) {
 	b := Bath{Body: SlabOf(0.04), Food: bathDough, StartC: 26, WaterC: 0.5, RoomC: 22}
 	held := 1 + TimeError(math.Inf(1), AirError)
 	near(t, "quick", bathRun(t, b, figure.Low).pace, held, 1e-12)
 	near(t, "slow", bathRun(t, b, figure.High).pace, 1/held, 1e-12)
-	// Long after, the top stands between water and air, by the dough below and the air above.
+	// Long after, the top stands between water and air, by the dough
+	// below and the air above.
 	quick := bathRun(t, b, figure.Low)
 	quick.Advance(48 * 3600)
 	biot := func(h float64) float64 { return h * 0.04 / bathDough.ConductivityWmK }
@@ -340,17 +357,19 @@ func TestStirredBath(t *testing.T) {
 	}
 }
 
-// Natural convection by the sizes of Incropera (memory) and radiation, by hand: a dough 4 K over
-// its room as the typical coefficient of a room, a loaf at 60 C 6.50 and 6.34.
+// Natural convection by the sizes of Incropera (memory) and radiation,
+// by hand: a dough 4 K over its room as the typical coefficient of a
+// room, a loaf at 60 C 6.50 and 6.34.
 func TestStillAir(t *testing.T) {
 	near(t, "a dough", StillAir(26, 22), coefficients[Room].Typical, 0.1)
 	near(t, "a loaf", StillAir(60, 22), 12.83, 0.15)
 	near(t, "from below", StillAir(4, 26), 10.66, 0.3)
 }
 
-// Water in saturated air by a steam table (memory), and what settles on a dough at 14 C in a
-// proofer of 30 C and 80 %, by hand: 24.3 - 12.1 g/m3, 5.23/(1200 0.88) m/s, 2.45 MJ/kg, over 16 K.
-// In a dry room nothing does.
+// Water in saturated air by a steam table (memory), and what settles on
+// a dough at 14 C in a proofer of 30 C and 80 %, by hand: 24.3 - 12.1
+// g/m3, 5.23/(1200 0.88) m/s, 2.45 MJ/kg, over 16 K. In a dry room
+// nothing does.
 func TestDew(t *testing.T) {
 	for c, grams := range map[float64]float64{4: 6.36, 20: 17.3, 26: 24.4, 30: 30.4, 40: 51.2} {
 		near(t, "saturated air", 1000*Saturated(c), grams, 0.01*grams)

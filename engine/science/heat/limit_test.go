@@ -7,7 +7,8 @@ import (
 	"forebake/engine/figure"
 )
 
-// Every model says what it gives, in which unit, from where, how far off, and where it holds.
+// Every model says what it gives, in which unit, from where, how far
+// off, and where it holds.
 func TestModels(t *testing.T) {
 	names := map[string]bool{}
 	for _, m := range Models {
@@ -35,7 +36,14 @@ func TestModels(t *testing.T) {
 			}
 		}
 	}
-	if got, want := (figure.Limit{Quantity: "the oven", Unit: "C", Low: 110, High: 350, Why: "bakes are reckoned"}).Refuses(380), "the oven is 380 C; bakes are reckoned from 110 to 350 C"; got != want {
+	got, want := (figure.Limit{
+		Quantity: "the oven",
+		Unit:     "C",
+		Low:      110,
+		High:     350,
+		Why:      "bakes are reckoned",
+	}).Refuses(380), "the oven is 380 C; bakes are reckoned from 110 to 350 C"
+	if got != want {
 		t.Errorf("%q, want %q", got, want)
 	}
 }

@@ -10,7 +10,8 @@ import (
 	"pgregory.net/rapid"
 )
 
-// activity is the pace of yeast by temperature, 1 at 26 C: cardinal temperatures 0.5, 38 and 45 C.
+// activity is the pace of yeast by temperature, 1 at 26 C: cardinal
+// temperatures 0.5, 38 and 45 C.
 var activity = NewCurve(
 	-30,
 	45,
@@ -23,10 +24,12 @@ func cardinalPace(tC float64) float64 {
 	if tC <= low || tC >= high {
 		return 0
 	}
-	return (tC - high) * (tC - low) * (tC - low) / ((best - low) * ((best-low)*(tC-best) - (best-high)*(best+low-2*tC)))
+	return (tC - high) * (tC - low) * (tC - low) /
+		((best - low) * ((best-low)*(tC-best) - (best-high)*(best+low-2*tC)))
 }
 
-// Published gas, warming and gains of doughs, each inside the stated factor.
+// Published gas, warming and gains of doughs, each inside the
+// stated factor.
 func TestOwnHeatTable(t *testing.T) {
 	inside, all := 0, 0
 	for _, row := range readTable(t, "own-heat.csv") {
@@ -104,14 +107,17 @@ func TestOwnHeatTable(t *testing.T) {
 	}
 }
 
-// Masses of dough after 3 h, as computed with one temperature for all of each: U 6 W/(m2 K) on
-// 0.08 m^(2/3) m2, 2700 J/(kg K), 26 C at first.
+// Masses of dough after 3 h, as computed with one temperature for
+// all of each: U 6 W/(m2 K) on 0.08 m^(2/3) m2, 2700 J/(kg K), 26 C
+// at first.
 func TestOwnHeatByMass(t *testing.T) {
 	for _, c := range []struct{ kg, osmotic, room, hours, yeast, want float64 }{
-		{0.5, 1, 22, 3, 1, 23.6}, {10, 1, 22, 3, 1, 26.1}, {100, 1, 22, 3, 1, 28.0}, {100, 1, 26, 3, 1, 29.5}, {100, 0.5, 22, 3, 1, 26.2}, {100, 1, 22, 4, 0.5, 26.7},
+		{0.5, 1, 22, 3, 1, 23.6}, {10, 1, 22, 3, 1, 26.1}, {100, 1, 22, 3, 1, 28.0},
+		{100, 1, 26, 3, 1, 29.5}, {100, 0.5, 22, 3, 1, 26.2}, {100, 1, 22, 4, 0.5, 26.7},
 	} {
 		q, _ := OwnHeat(c.yeast, c.osmotic)
-		// A body so good at conducting that it is even, with that much surface for its mass.
+		// A body so good at conducting that it is even, with that much
+		// surface for its mass.
 		area := 0.08 * math.Pow(c.kg, -1.0/3) // m2/kg
 		var v Volumes
 		v.Start(
@@ -126,12 +132,14 @@ func TestOwnHeatByMass(t *testing.T) {
 	}
 }
 
-// The excess in closed form is the solver's where the heat does not change, and near it for a
-// kilogram of dough.
+// The excess in closed form is the solver's where the heat does not
+// change, and near it for a kilogram of dough.
 func TestOwnExcess(t *testing.T) {
 	even := NewCurve(0, 100, 2, func(float64) float64 { return 1 })
 	rapid.Check(t, func(t *rapid.T) {
-		draw := func(what string, lo, hi float64) float64 { return rapid.Float64Range(lo, hi).Draw(t, what) }
+		draw := func(what string, lo, hi float64) float64 {
+			return rapid.Float64Range(lo, hi).Draw(t, what)
+		}
 		b := Body{
 			Shape: Shape(rapid.IntRange(0, 2).Draw(t, "shape")),
 			Half:  [3]float64{draw("half", 0.005, 0.06)},
@@ -179,7 +187,8 @@ func TestOwnExcess(t *testing.T) {
 	}
 	// A tub loses nothing from its middle at first.
 	tub := OwnExcess(BowlOf(0.1, 0.5), doughProperties, 7)
-	near(t, "100 kg, core", tub.After(State{}, 1, 1800).CoreC, 1800/doughProperties.SpecificHeat, 1e-9)
+	near(t, "100 kg, core", tub.After(State{}, 1, 1800).CoreC,
+		1800/doughProperties.SpecificHeat, 1e-9)
 }
 
 func TestOwnHeatIsSilent(t *testing.T) {
@@ -201,7 +210,8 @@ func TestOwnHeatIsSilent(t *testing.T) {
 	}
 	none, _ := OwnHeat(0, 1)
 	near(t, "no yeast", none.High, 0, 0)
-	// Twice the yeast is less than twice the heat; slowed yeast is slowed heat.
+	// Twice the yeast is less than twice the heat; slowed yeast is
+	// slowed heat.
 	one, _ := OwnHeat(1, 1)
 	two, _ := OwnHeat(2, 0.5)
 	near(t, "twice at half the pace", two.Mid/one.Mid, math.Pow(2, 0.7)/2, 1e-9)

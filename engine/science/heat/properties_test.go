@@ -11,8 +11,8 @@ import (
 	"pgregory.net/rapid"
 )
 
-// Every figure of the published table is in components or is named here with
-// the reason it is not.
+// Every figure of the published table is in components or is named here
+// with the reason it is not.
 func TestComponentsMatchTheTable(t *testing.T) {
 	index := map[string]int{
 		"water":        water,
@@ -82,8 +82,9 @@ func near(t *testing.T, name string, got, want, tolerance float64) {
 	}
 }
 
-// Two usual doughs. The figures expected of them were computed from the component table by hand,
-// with air at a flat 0.025 W/(m K); at 20 C the table's air is 0.0257, which shows as 0.0003 in k.
+// Two usual doughs. The figures expected of them were computed from the
+// component table by hand, with air at a flat 0.025 W/(m K); at 20 C
+// the table's air is 0.0257, which shows as 0.0003 in k.
 var (
 	// 100 bread flour (USDA 20083), 54 water, 1.5 salt, 1 fresh yeast.
 	lean = Composition{
@@ -151,8 +152,18 @@ func TestMeasuredFoods(t *testing.T) {
 		cp, share float64 // J/(kg K), allowed relative error
 	}{
 		{"water, measured 4176 +/- 8", Composition{Water: 1}, 4176, 0.002},
-		{"whole milk, measured 3908-3976", Composition{Water: 0.875, Protein: 0.033, Fat: 0.035, Carbohydrate: 0.049, Ash: 0.008}, 3942, 0.02},
-		{"flour, handbook 1800-1880: the estimate is 5-10 % high", Composition{Water: 0.13, Protein: 0.12, Fat: 0.015, Carbohydrate: 0.705, Fibre: 0.025, Ash: 0.005}, 1840, 0.10},
+		{"whole milk, measured 3908-3976",
+			Composition{Water: 0.875, Protein: 0.033, Fat: 0.035, Carbohydrate: 0.049, Ash: 0.008},
+			3942, 0.02},
+		{"flour, handbook 1800-1880: the estimate is 5-10 % high",
+			Composition{
+				Water:        0.13,
+				Protein:      0.12,
+				Fat:          0.015,
+				Carbohydrate: 0.705,
+				Fibre:        0.025,
+				Ash:          0.005,
+			}, 1840, 0.10},
 		{"butter, handbook 2300", butter, 2300, 0.05},
 	} {
 		p, ok := PropertiesAt(c.food, 20, 0)
@@ -161,13 +172,14 @@ func TestMeasuredFoods(t *testing.T) {
 		}
 		near(t, c.name, p.SpecificHeat, c.cp, c.share*c.cp)
 	}
-	// Units: a litre of water near 20 C is a kilogram, and warming it by 10 K
-	// takes 41.8 kJ. Its diffusivity is 1.43e-7 m2/s.
+	// Units: a litre of water near 20 C is a kilogram, and warming it
+	// by 10 K takes 41.8 kJ. Its diffusivity is 1.43e-7 m2/s.
 	p, _ := PropertiesAt(Composition{Water: 1}, 20, 0)
 	near(t, "litre of water, kg", p.DensityKgM3/1000, 1, 0.006)
 	near(t, "10 K, kJ", p.SpecificHeat*10/1000, 41.8, 0.1)
 	near(t, "water alpha", p.DiffusivityM2s, 1.43e-7, 0.03e-7)
-	// Fat's conductivity stays possible when hot: the tenfold misprint gives 0.015.
+	// Fat's conductivity stays possible when hot: the tenfold misprint
+	// gives 0.015.
 	hot, _ := PropertiesAt(Composition{Fat: 1}, 60, 0)
 	near(t, "hot fat", hot.ConductivityWmK, 0.1635, 0.001)
 }
@@ -263,7 +275,8 @@ func TestPropertiesProperty(t *testing.T) {
 		if !ok || !ok2 {
 			t.Fatalf("refused %+v", food)
 		}
-		// Between the bounds, and between the poorest and the richest component.
+		// Between the bounds, and between the poorest and the
+		// richest component.
 		parallel, series := bounds(food, tC)
 		if k := dense.ConductivityWmK; k > parallel*(1+1e-9) || k < series*(1-1e-9) {
 			t.Fatalf("k %g outside %g..%g", k, series, parallel)
@@ -276,7 +289,8 @@ func TestPropertiesProperty(t *testing.T) {
 		if cp := dense.SpecificHeat; cp < lowest-1e-6 || cp > highest+1e-6 {
 			t.Fatalf("cp %g outside %g..%g", cp, lowest, highest)
 		}
-		// Gas takes away mass and conductivity and leaves the heat per kilogram.
+		// Gas takes away mass and conductivity and leaves the heat
+		// per kilogram.
 		if light.SpecificHeat != dense.SpecificHeat ||
 			math.Abs(light.DensityKgM3-(1-gas)*dense.DensityKgM3) > 1e-6 {
 			t.Fatalf("gas %g: %+v from %+v", gas, light, dense)
@@ -286,7 +300,8 @@ func TestPropertiesProperty(t *testing.T) {
 			t.Fatalf("k %g with gas %g, %g without", k, gas, dense.ConductivityWmK)
 		}
 		for _, p := range []Properties{dense, light} {
-			if back := p.DiffusivityM2s * p.DensityKgM3 * p.SpecificHeat; math.Abs(back-p.ConductivityWmK) > 1e-12 {
+			back := p.DiffusivityM2s * p.DensityKgM3 * p.SpecificHeat
+			if math.Abs(back-p.ConductivityWmK) > 1e-12 {
 				t.Fatalf("alpha*rho*cp %g, k %g", back, p.ConductivityWmK)
 			}
 		}

@@ -19,7 +19,8 @@ func TestRootsMatchTheTable(t *testing.T) {
 		b.fill(d, number(t, row["biot"]))
 		name := row["geometry"] + " " + row["biot"]
 		z := math.Sqrt(b.z2[0])
-		// Half a unit of the last printed digit, and a hair for the book's rounding.
+		// Half a unit of the last printed digit, and a hair for the
+		// book's rounding.
 		near(t, name+" zeta, printed", z, number(t, row["zeta1_published"]), 0.00006)
 		near(t, name+" zeta", z, number(t, row["zeta1_recomputed"]), 0.0000051)
 		near(t, name+" C", b.a[0], number(t, row["C1_recomputed"]), 0.0000051)
@@ -34,7 +35,8 @@ func TestRootsMatchTheTable(t *testing.T) {
 	}
 }
 
-// fieldAt is a second reading of a walk: the temperature anywhere, x per unlike direction.
+// fieldAt is a second reading of a walk: the temperature anywhere, x
+// per unlike direction.
 func fieldAt(w *Walk, seconds float64, x ...float64) float64 {
 	sum := w.ambient
 	for j := range w.terms {
@@ -144,7 +146,8 @@ func TestWorkedExamples(t *testing.T) {
 		case "pipe-wall-inside":
 			got = 500 * (walk().At(seconds).SurfaceC - 60)
 		case "steak-limit":
-			// Surface 2 C when the middle is 8 C: the ratio grows with h.
+			// Surface 2 C when the middle is 8 C: the ratio grows
+			// with h.
 			z := math.Acos(17.0 / 23)
 			got = z * math.Tan(z) * 0.45 / 0.015
 			w := mustWalk(t, body, 0.45, get("alpha_m2_s"), 25, -15, got)
@@ -223,8 +226,8 @@ func TestWorkedExamples(t *testing.T) {
 	}
 }
 
-// Doubling the thickness: a factor of 4 where the food decides, 2 where the air
-// does, and 2.1 to 2.6 for dough in a fridge.
+// Doubling the thickness: a factor of 4 where the food decides, 2 where
+// the air does, and 2.1 to 2.6 for dough in a fridge.
 func TestThicknessLaw(t *testing.T) {
 	factor := func(h, thickness float64) float64 {
 		time := func(x float64) float64 {
@@ -239,7 +242,8 @@ func TestThicknessLaw(t *testing.T) {
 			t.Errorf("%g m: %g", l, f)
 		}
 	}
-	// Shallow trays of 70 C food: only 10 mm is quick (Evans and others 1996).
+	// Shallow trays of 70 C food: only 10 mm is quick (Evans and
+	// others 1996).
 	tray := func(depth, h, target float64) float64 {
 		return mustWalk(
 			t,
@@ -257,7 +261,8 @@ func TestThicknessLaw(t *testing.T) {
 	if tray(0.01, 20, 3) > 1.5 || tray(0.08, 20, 10) < 2.5 {
 		t.Error("10 mm should make it and 80 mm should not")
 	}
-	// Eight gallons of sauce in a refrigerator took 25 h (Dickerson & Read 1973).
+	// Eight gallons of sauce in a refrigerator took 25 h (Dickerson &
+	// Read 1973).
 	for _, c := range []struct{ h, air, hours float64 }{{8, 3, 23.5}, {6, 5, 28.9}} {
 		w := mustWalk(
 			t,
@@ -276,8 +281,10 @@ func TestThicknessLaw(t *testing.T) {
 
 func TestSurfaceTable(t *testing.T) {
 	conditions := map[string]Place{
-		"dough 26 C in 22 C air": Room, "dough 26 C in 4 C air": Fridge, "flat plate, 0.5": FanFridge,
-		"flat plate, 2 to 6": Blast, "dough 26 C in -18 C": Freezer, "freezer, air blast": BlastFreezer,
+		"dough 26 C in 22 C air": Room, "dough 26 C in 4 C air": Fridge,
+		"flat plate, 0.5":    FanFridge,
+		"flat plate, 2 to 6": Blast, "dough 26 C in -18 C": Freezer,
+		"freezer, air blast":      BlastFreezer,
 		"outside of a thin metal": IceBath, "ice-water bath, stirred": StirredBath,
 	}
 	layers := map[string]Layer{"cover: lidded box": LiddedBox, "vessel wall: plastic": Plastic2mm}
@@ -293,7 +300,9 @@ func TestSurfaceTable(t *testing.T) {
 			if place == IceBath {
 				typical = 300 // the row's note recommends it over the computed 400
 			}
-			if want := (Coefficient{number(t, row["h_low"]), typical, number(t, row["h_high"]), c.Source, row["basis"]}); !ok ||
+			want := (Coefficient{number(t, row["h_low"]), typical, number(t, row["h_high"]),
+				c.Source, row["basis"]})
+			if !ok ||
 				c != want {
 				t.Errorf("%s: %+v, table %+v", start, c, want)
 			}
@@ -352,7 +361,8 @@ func TestSurfaceTable(t *testing.T) {
 	}
 }
 
-// Figures from the table of measured foods that the stated errors cover.
+// Figures from the table of measured foods that the stated
+// errors cover.
 func TestThermalTable(t *testing.T) {
 	milk := Composition{Water: 0.875, Protein: 0.033, Fat: 0.035, Carbohydrate: 0.049, Ash: 0.008}
 	skim := Composition{Water: 0.91, Protein: 0.034, Fat: 0.001, Carbohydrate: 0.048, Ash: 0.007}
@@ -400,7 +410,11 @@ func TestThermalTable(t *testing.T) {
 			if !ok {
 				t.Fatal(c.material)
 			}
-			got := map[string]float64{"specific heat": p.SpecificHeat, "density": p.DensityKgM3, "conductivity": p.ConductivityWmK}[c.property]
+			got := map[string]float64{
+				"specific heat": p.SpecificHeat,
+				"density":       p.DensityKgM3,
+				"conductivity":  p.ConductivityWmK,
+			}[c.property]
 			if low, high := number(t, row["low"]), number(t, row["high"]); got < low*(1-c.share) ||
 				got > high*(1+c.share) {
 				t.Errorf("%s %s: %g, measured %g-%g", c.material, c.property, got, low, high)

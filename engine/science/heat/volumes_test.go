@@ -21,8 +21,9 @@ func volumesTime(v *Volumes, p Point, targetC, step float64) float64 {
 	return math.Inf(1)
 }
 
-// fermenting is the heat of a dough that gives q W/kg at 28 C: 2.5 times as much for each 10 K, and
-// none from 45 C, as the other grid has it.
+// fermenting is the heat of a dough that gives q W/kg at 28 C: 2.5
+// times as much for each 10 K, and none from 45 C, as the other grid
+// has it.
 func fermenting(q float64) Curve {
 	return NewCurve(-30, 45, 301, func(tC float64) float64 {
 		if tC >= 45 {
@@ -32,12 +33,13 @@ func fermenting(q float64) Curve {
 	})
 }
 
-// Effect of heat of fermentation as computed on another grid: dough at 26 C into a fridge at 4 C,
-// h 6, 0.8 W/kg at 28 C, to 8 C in the core.
+// Effect of heat of fermentation as computed on another grid: dough at
+// 26 C into a fridge at 4 C, h 6, 0.8 W/kg at 28 C, to 8 C in the core.
 func TestFermentationHeat(t *testing.T) {
 	p := Properties{SpecificHeat: 2650, DensityKgM3: 1100, ConductivityWmK: 0.35}
 	p.DiffusivityM2s = p.ConductivityWmK / p.DensityKgM3 / p.SpecificHeat
-	for _, c := range []struct{ thickness, plain, growth float64 }{{0.02, 0, 0.05}, {0.04, 5.5, 0.12}, {0.06, 8.8, 0.20}, {0.10, 16.5, 0.44}} {
+	for _, c := range []struct{ thickness, plain, growth float64 }{{0.02, 0, 0.05},
+		{0.04, 5.5, 0.12}, {0.06, 8.8, 0.20}, {0.10, 16.5, 0.44}} {
 		var cold, warm Volumes
 		cold.Start(1, c.thickness/2, p, 26)
 		warm.Start(1, c.thickness/2, p, 26)
@@ -98,15 +100,16 @@ func TestFermentationHeat(t *testing.T) {
 	}
 }
 
-// melting is the specific heat of a food of which a share gives off 81 kJ/kg from 24 to 4 C.
+// melting is the specific heat of a food of which a share gives off 81
+// kJ/kg from 24 to 4 C.
 func melting(share float64) Curve {
 	return NewCurve(-10, 50, 121, func(tC float64) float64 {
 		return 2650 + 8100*share*math.Max(0, 1-math.Abs(tC-14)/10)
 	})
 }
 
-// Heat is conserved through a melting: insulated on one face, the other gives
-// off what is lost.
+// Heat is conserved through a melting: insulated on one face, the other
+// gives off what is lost.
 func TestMeltingKeepsHeat(t *testing.T) {
 	var v Volumes
 	v.Start(1, 0.02, doughProperties, 30)
@@ -160,9 +163,10 @@ func TestTwoFaces(t *testing.T) {
 		near(t, "alike, core", a.CoreC, b.CoreC, 0.05)
 		near(t, "alike, mean", a.MeanC, b.MeanC, 0.05)
 	}
-	// Mean h (expected, computed): within 4 % below 2:1, 8-21 % too fast at 5:1, 17-41 % with one
-	// face insulated.
-	for _, c := range []struct{ low, high, least, most float64 }{{4, 8, 0, 0.045}, {2, 10, 0.06, 0.21}, {0, 12, 0.15, 0.42}} {
+	// Mean h (expected, computed): within 4 % below 2:1, 8-21 % too
+	// fast at 5:1, 17-41 % with one face insulated.
+	for _, c := range []struct{ low, high, least, most float64 }{{4, 8, 0, 0.045},
+		{2, 10, 0.06, 0.21}, {0, 12, 0.15, 0.42}} {
 		for _, thickness := range []float64{0.02, 0.04, 0.08} {
 			v.StartTwoFaces(thickness, doughProperties, 26)
 			v.StageTwoFaces(4, c.low, 4, c.high)
@@ -181,7 +185,8 @@ func TestTwoFaces(t *testing.T) {
 			}
 		}
 	}
-	// Between two temperatures it settles on the straight line between the surfaces.
+	// Between two temperatures it settles on the straight line between
+	// the surfaces.
 	v.StartTwoFaces(0.02, doughProperties, 20)
 	v.StageTwoFaces(0, math.Inf(1), 40, math.Inf(1))
 	near(t, "settled", v.Advance(1e6).MeanC, 20, 1e-3)
@@ -280,7 +285,10 @@ func TestCurve(t *testing.T) {
 		}
 		near(t, "integral", integral, want, 1e-9)
 	}
-	for _, c := range []Curve{NewCurve(0, 0, 5, math.Sin), NewCurve(0, 1, 1, math.Sin), NewCurve(0, math.Inf(1), 5, math.Sin), NewCurve(0, 1, 3, func(float64) float64 { return math.NaN() })} {
+	for _, c := range []Curve{NewCurve(0, 0, 5, math.Sin), NewCurve(0, 1, 1, math.Sin),
+		NewCurve(0, math.Inf(1), 5, math.Sin), NewCurve(0, 1, 3, func(float64) float64 {
+			return math.NaN()
+		})} {
 		if !c.empty() {
 			t.Error("made a curve of nothing")
 		}
@@ -290,7 +298,8 @@ func TestCurve(t *testing.T) {
 func TestErrors(t *testing.T) {
 	near(t, "fridge dough", TimeError(0.5, AirError), 0.27, 0.005)
 	near(t, "ice bath", TimeError(20, WaterError), 0.16, 0.005)
-	// The slow end of ice water, 200, is what the error leaves of the 300 to use.
+	// The slow end of ice water, 200, is what the error leaves of the
+	// 300 to use.
 	bath, _ := SurfaceCoefficient(IceBath)
 	near(t, "ice water, slow", bath.Typical/(1+WaterError), bath.Low, 5)
 	near(t, "lumped", TimeError(0, AirError), math.Hypot(0.07, 0.30), 1e-12)
@@ -312,8 +321,8 @@ func TestGeometry(t *testing.T) {
 	near(t, "brick", BrickOf(0.1, 0.2, 0.4).AreaPerVolume(), 20+10+5, 1e-9)
 	near(t, "nearest", BrickOf(0.3, 0.2, 0.4).Nearest(), 0.1, 1e-12)
 	near(t, "disc", Body{FiniteCylinder, [3]float64{0.1, 0.02}}.AreaPerVolume(), 20+50, 1e-9)
-	// An ellipsoid: exact as a ball, within 1.2 % as a disc of 2:2:1 (the closed form of a flat
-	// one).
+	// An ellipsoid: exact as a ball, within 1.2 % as a disc of 2:2:1
+	// (the closed form of a flat one).
 	near(t, "round ellipsoid", EllipsoidOf(0.2, 0.2, 0.2).AreaPerVolume(), 30, 1e-9)
 	e := math.Sqrt(1 - 0.25)
 	flat := 2*math.Pi*0.01 + math.Pi*0.0025/e*math.Log((1+e)/(1-e))
@@ -326,11 +335,14 @@ func TestGeometry(t *testing.T) {
 	)
 }
 
-// Butter that sets and yeast that works, in steps as long as they come: the field stays between
-// what it met, and under the warmth in which yeast stops.
+// Butter that sets and yeast that works, in steps as long as they come:
+// the field stays between what it met, and under the warmth in which
+// yeast stops.
 func TestVolumesStayBetween(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		draw := func(what string, lo, hi float64) float64 { return rapid.Float64Range(lo, hi).Draw(t, what) }
+		draw := func(what string, lo, hi float64) float64 {
+			return rapid.Float64Range(lo, hi).Draw(t, what)
+		}
 		var v Volumes
 		t0 := draw("t0", 0, 45)
 		if !v.Start(
@@ -358,7 +370,8 @@ func TestVolumesStayBetween(t *testing.T) {
 			v.Stage(ambient, draw("h", 2, 60))
 			for range rapid.IntRange(1, 3).Draw(t, "readings") {
 				s := v.Advance(math.Exp(draw("log seconds", 0, math.Log(400000))))
-				if !(min(s.CoreC, s.MeanC, s.SurfaceC) > lo-0.5 && max(s.CoreC, s.MeanC, s.SurfaceC) < hi+0.5) {
+				if !(min(s.CoreC, s.MeanC, s.SurfaceC) > lo-0.5 &&
+					max(s.CoreC, s.MeanC, s.SurfaceC) < hi+0.5) {
 					t.Fatalf("%+v after %v to %v", s, lo, hi)
 				}
 			}

@@ -33,8 +33,8 @@ func TestBesselZeros(t *testing.T) {
 	}
 }
 
-// Every root solves its equation inside its bracket, and the closed norm, constants
-// and means are the integrals they stand for.
+// Every root solves its equation inside its bracket, and the closed
+// norm, constants and means are the integrals they stand for.
 func TestRootsProperty(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		d := rapid.IntRange(1, 3).Draw(t, "d")
@@ -151,8 +151,8 @@ func TestSolversAgree(t *testing.T) {
 	t.Logf("furthest apart: %.4f K", worst)
 }
 
-// Carrying a field over to the modes of the same Biot number changes nothing,
-// and over to a neighbouring one next to nothing.
+// Carrying a field over to the modes of the same Biot number changes
+// nothing, and over to a neighbouring one next to nothing.
 func TestRebaseToItself(t *testing.T) {
 	for d := 1; d <= 3; d++ {
 		for _, bi := range []float64{1e-4, 0.3, 5, 200} {
@@ -200,7 +200,8 @@ func TestRebaseToItself(t *testing.T) {
 	near(t, "core", two.At(15000).CoreC, a.CoreC, 1e-9)
 }
 
-// What the surface gives off is what the body loses: rho cp V/A dT = integral of h (Ts - Ta).
+// What the surface gives off is what the body loses: rho cp V/A dT =
+// integral of h (Ts - Ta).
 func TestEnergyBalance(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		b := drawBody(t, drawnShapes[:3])
@@ -217,7 +218,8 @@ func TestEnergyBalance(t *testing.T) {
 			begin := w.At(0).MeanC
 			beginV := v.Advance(0)
 			lost, lostV := 0.0, 0.0
-			// Time runs as the fourth power, so that the jump of the surface is resolved.
+			// Time runs as the fourth power, so that the jump of the
+			// surface is resolved.
 			const steps = 150
 			at := func(i int) float64 { return s.hours * 3600 * math.Pow(float64(i)/steps, 4) }
 			last := beginV.SurfaceC
@@ -242,7 +244,8 @@ func TestEnergyBalance(t *testing.T) {
 	})
 }
 
-// Hotter surroundings, hotter body; everything stays between the coldest and the hottest thing met.
+// Hotter surroundings, hotter body; everything stays between the
+// coldest and the hottest thing met.
 func TestWalkProperty(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		b := drawBody(t, drawnShapes)
@@ -315,10 +318,13 @@ func TestWalkProperty(t *testing.T) {
 	})
 }
 
-// A brick with one short edge is a slab, a long finite cylinder a cylinder and
-// a flat one a slab; a brick's core is the product of its slabs.
+// A brick with one short edge is a slab, a long finite cylinder a
+// cylinder and a flat one a slab; a brick's core is the product of
+// its slabs.
 func TestProducts(t *testing.T) {
-	core := func(b Body) float64 { return mustWalk(t, b, doughK, doughAlpha, 1, 0, 8).At(9000).CoreC }
+	core := func(b Body) float64 {
+		return mustWalk(t, b, doughK, doughAlpha, 1, 0, 8).At(9000).CoreC
+	}
 	slab := func(half float64) float64 { return core(Body{Slab, [3]float64{half}}) }
 	near(t, "brick", core(BrickOf(0.06, 0.1, 0.23)), slab(0.03)*slab(0.05)*slab(0.115), 1e-12)
 	near(t, "cube", core(BrickOf(0.1, 0.1, 0.1)), math.Pow(slab(0.05), 3), 1e-12)
@@ -401,7 +407,8 @@ func TestScale(t *testing.T) {
 	}
 }
 
-// Twice the conductivity and diffusivity is half the Biot number and twice the speed.
+// Twice the conductivity and diffusivity is half the Biot number and
+// twice the speed.
 func TestSetMaterial(t *testing.T) {
 	w := mustWalk(t, SlabOf(0.06), doughK, doughAlpha, 26, 4, 8)
 	w.Advance(3600)
@@ -424,8 +431,8 @@ func TestSetMaterial(t *testing.T) {
 	}
 }
 
-// A core goes on warming after the body has come out of the oven: down, up and down again are all
-// found.
+// A core goes on warming after the body has come out of the oven: down,
+// up and down again are all found.
 func TestTimeToTurns(t *testing.T) {
 	w := mustWalk(t, Body{Sphere, [3]float64{0.05}}, doughK, doughAlpha, 20, 90, 100)
 	w.Advance(1500)
@@ -488,12 +495,15 @@ func TestExtremes(t *testing.T) {
 	w = mustWalk(t, SlabOf(0.1), doughK, doughAlpha, 20, 20, 8)
 	near(t, "nothing to do", w.At(3600).CoreC, 20, 0)
 	near(t, "nothing to do", w.TimeTo(Mean, 20, inf), 0, 0)
-	for _, c := range []struct{ k, alpha, t0 float64 }{{0, 1, 1}, {1, 0, 1}, {1, 1, math.NaN()}, {inf, 1, 1}, {1, math.NaN(), 1}, {-1, 1, 1}} {
+	for _, c := range []struct{ k, alpha, t0 float64 }{{0, 1, 1}, {1, 0, 1}, {1, 1, math.NaN()},
+		{inf, 1, 1}, {1, math.NaN(), 1}, {-1, 1, 1}} {
 		if w.Start(SlabOf(0.1), c.k, c.alpha, c.t0) {
 			t.Errorf("%+v started", c)
 		}
 	}
-	for _, b := range []Body{{}, SlabOf(-1), SlabOf(inf), SlabOf(math.NaN()), {Shape: 9}, BrickOf(1, 1, 0), BallOf(0, 1000), BallOf(-1, 1000), BowlOf(0.001, 0), LogOf(0.1, math.NaN())} {
+	for _, b := range []Body{{}, SlabOf(-1), SlabOf(inf), SlabOf(math.NaN()), {Shape: 9},
+		BrickOf(1, 1, 0), BallOf(0, 1000), BallOf(-1, 1000), BowlOf(0.001, 0),
+		LogOf(0.1, math.NaN())} {
 		if w.Start(b, 1, 1, 1) || b.AreaPerVolume() != 0 || b.Nearest() != 0 {
 			t.Errorf("%+v started", b)
 		}
@@ -504,7 +514,8 @@ func TestExtremes(t *testing.T) {
 	near(t, "still where it was", w.At(3600).CoreC, 20, 0)
 }
 
-// A fridge that is opened every few minutes for a day: terms must not pile up for ever.
+// A fridge that is opened every few minutes for a day: terms must not
+// pile up for ever.
 func TestManyStages(t *testing.T) {
 	w := mustWalk(t, SlabOf(0.04), doughK, doughAlpha, 26, 4, 8)
 	for i := range 2000 {
@@ -529,7 +540,8 @@ func TestAtAllocatesNothing(t *testing.T) {
 	w := mustWalk(t, BrickOf(0.1, 0.1, 0.23), doughK, doughAlpha, 26, 4, 8)
 	w.Advance(1000)
 	w.Stage(22, 9)
-	if n := testing.AllocsPerRun(100, func() { w.At(1234); w.TimeTo(Core, 10, math.Inf(1)) }); n != 0 {
+	n := testing.AllocsPerRun(100, func() { w.At(1234); w.TimeTo(Core, 10, math.Inf(1)) })
+	if n != 0 {
 		t.Errorf("%g allocations", n)
 	}
 	// A second history in the same memory allocates nothing either.
@@ -540,10 +552,12 @@ func TestAtAllocatesNothing(t *testing.T) {
 	}
 }
 
-// sixStages is the yardstick for speed: 6 stages, 20 outputs each, h different in each.
+// sixStages is the yardstick for speed: 6 stages, 20 outputs each, h
+// different in each.
 func sixStages(w *Walk, b Body) (sum float64) {
 	w.Start(b, doughK, doughAlpha, 26)
-	for _, s := range []stage{{22, 9, 1}, {4, 8, 6}, {22, 10, 0.5}, {1, 300, 1}, {4, 13, 8}, {28, 7, 3}} {
+	for _, s := range []stage{{22, 9, 1}, {4, 8, 6}, {22, 10, 0.5}, {1, 300, 1}, {4, 13, 8},
+		{28, 7, 3}} {
 		w.Stage(s.ambient, s.h)
 		for i := range 19 {
 			sum += w.At(s.hours * 3600 * float64(i+1) / 20).CoreC
@@ -558,8 +572,10 @@ func BenchmarkWalk(b *testing.B) {
 		name string
 		body Body
 	}{
-		{"slab", SlabOf(0.05)}, {"sphere", Body{Sphere, [3]float64{0.05}}}, {"brick", BrickOf(0.11, 0.10, 0.23)},
-		{"squarebrick", BrickOf(0.11, 0.11, 0.23)}, {"finitecylinder", Body{FiniteCylinder, [3]float64{0.035, 0.1}}},
+		{"slab", SlabOf(0.05)}, {"sphere", Body{Sphere, [3]float64{0.05}}},
+		{"brick", BrickOf(0.11, 0.10, 0.23)},
+		{"squarebrick", BrickOf(0.11, 0.11, 0.23)},
+		{"finitecylinder", Body{FiniteCylinder, [3]float64{0.035, 0.1}}},
 	} {
 		b.Run(c.name, func(b *testing.B) {
 			b.ReportAllocs()
@@ -582,7 +598,8 @@ func BenchmarkVolumes(b *testing.B) {
 			for b.Loop() {
 				v.Start(1, 0.025, doughProperties, 26)
 				v.SetSource(c.source)
-				for _, s := range []stage{{22, 9, 1}, {4, 8, 6}, {22, 10, 0.5}, {1, 300, 1}, {4, 13, 8}, {28, 7, 3}} {
+				for _, s := range []stage{{22, 9, 1}, {4, 8, 6}, {22, 10, 0.5}, {1, 300, 1},
+					{4, 13, 8}, {28, 7, 3}} {
 					v.Stage(s.ambient, s.h)
 					v.Advance(s.hours * 3600)
 				}
@@ -609,8 +626,9 @@ func BenchmarkScaleFor(b *testing.B) {
 	}
 }
 
-// A square bar through three stages, against an explicit reckoning on a plain
-// grid of a quarter of it: the only check here of products across a change of h.
+// A square bar through three stages, against an explicit reckoning on a
+// plain grid of a quarter of it: the only check here of products across
+// a change of h.
 func TestSquareBarOnAGrid(t *testing.T) {
 	const n, half = 40, 0.04
 	stages := []stage{{4, 8, 2}, {1, 300, 0.5}, {28, 7, 1.5}}

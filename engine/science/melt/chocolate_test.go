@@ -6,7 +6,8 @@ import (
 	"forebake/engine/science/heat"
 )
 
-// Measured chocolate, and what the curve and the component table make of it.
+// Measured chocolate, and what the curve and the component table make
+// of it.
 func TestChocolateTable(t *testing.T) {
 	curve := ChocolateHeats(Chocolate.SpecificHeat, 1)
 	content := func(from, to float64) float64 {
@@ -32,8 +33,8 @@ func TestChocolateTable(t *testing.T) {
 		case "dark chocolate, latent heat":
 			near(t, "latent heat, 15 to 38 C", content(15, 38), value, 0.01*value)
 			near(t, "157 kJ/kg of cocoa butter", 157*0.29, value, 1)
-			// Half of it by 30.5 C, where half of the cocoa butter that is solid at 17 C has
-			// melted.
+			// Half of it by 30.5 C, where half of the cocoa butter that
+			// is solid at 17 C has melted.
 			near(t, "half", content(15, 30.5), value/2, 0.02*value)
 			near(t, "below it sets", content(0, 16), 0, 0.01)
 			near(t, "when it runs", content(36.6, 45), 0, 0.01)
@@ -66,7 +67,8 @@ func TestChocolateTable(t *testing.T) {
 		case "dough, freezing point after 3 h fermentation, depression",
 			"frozen dough, ice melting",
 			"frozen dough, ice melting, DMTA":
-			// Melting as seen is the late part of it: half the ice is left well above.
+			// Melting as seen is its late part: half the ice is left
+			// well above.
 			if row["property"] != "depression" {
 				dough := Ice{Made: lean, OnsetC: -3}
 				if share := dough.Share(value) / dough.Share(-40); share < 0.6 || share > 0.8 {
@@ -74,7 +76,8 @@ func TestChocolateTable(t *testing.T) {
 				}
 				continue
 			}
-			// 23 % more osmotic pressure lowers the onset by a kelvin, within the stated error.
+			// 23 % more osmotic pressure lowers the onset by a kelvin,
+			// within the stated error.
 			a, _ := OnsetC(1.6)
 			b, _ := OnsetC(1.6 * 1.23)
 			if drop := a.Mid - b.Mid; drop < 0.6 || drop > 1.0+onsetError {
@@ -87,8 +90,8 @@ func TestChocolateTable(t *testing.T) {
 	if used != 8 {
 		t.Errorf("%d rows used", used)
 	}
-	// The component table alone: 13 % too much heat and 20 % too little conductivity, which is why
-	// it is not used.
+	// The component table alone: 13 % too much heat and 20 % too little
+	// conductivity, so it is not used.
 	dark, _ := heat.PropertiesAt(
 		heat.Composition{
 			Water:        0.005,
@@ -111,7 +114,8 @@ func TestChocolateTable(t *testing.T) {
 	)
 }
 
-// A slab of chocolate in a room holds up where it sets: the heat that it gives off is in its time.
+// A slab of chocolate in a room slows where it sets: the heat given off
+// is in its time.
 func TestChocolateSets(t *testing.T) {
 	time := func(latent bool) float64 {
 		var v heat.Volumes

@@ -15,16 +15,18 @@ const (
 	CocoaButter            // tempered; low Brazil, high Malaysia
 )
 
-// MilkFatLatent is the heat given up when all the milk fat sets, J/kg of fat (Abd El-Rahman,
-// Shalabi & Kilara 1998, read; 75-110 kJ/kg in the literature).
+// MilkFatLatent is the heat of setting all the milk fat, J/kg of
+// fat (Abd El-Rahman, Shalabi & Kilara 1998, read; 75-110 kJ/kg in
+// the literature).
 const MilkFatLatent = 81e3
 
 type solids struct{ tC, low, typical, high float64 } // per cent of the fat
 
-// fats are pulsed NMR figures of stabilised fat (basis memory): milk fat as
-// collected in Kaylegian & Lindsay (1995) and Mulder & Walstra (1974), cocoa
-// butter West African, Lipp & Anklam (1998) and Beckett. Two read points bear on
-// milk fat: 59-65 % at 10 C by calorimeter, 5-6 % at 34 C by DSC.
+// fats are pulsed NMR figures of stabilised fat (basis memory): milk
+// fat as collected in Kaylegian & Lindsay (1995) and Mulder & Walstra
+// (1974), cocoa butter West African, Lipp & Anklam (1998) and Beckett.
+// Two read points bear on milk fat: 59-65 % at 10 C by calorimeter, 5-6
+// % at 34 C by DSC.
 var fats = [...][]solids{
 	MilkFat: {
 		{0, 60, 68, 76},
@@ -61,10 +63,11 @@ var fats = [...][]solids{
 	},
 }
 
-// SolidFat is the solid part of a fat at tC, 0 to 1, straight between the table's
-// points, level below them, and none from 2 K above them. Error of typical: 0.08
-// between seasons, feeds and methods; index methods and fast cooling read far lower.
-// Untempered cocoa butter melts at 27.5 C. An unknown fat gives NaN.
+// SolidFat is the solid part of a fat at tC, 0 to 1: linear between the
+// table's points, level below them, and zero from 2 K above them. Error
+// of typical: 0.08 between seasons, feeds and methods; index methods
+// and fast cooling read far lower. Untempered cocoa butter melts at
+// 27.5 C. An unknown fat gives NaN.
 func SolidFat(f Fat, tC float64) (low, typical, high float64) {
 	if int(f) >= len(fats) || math.IsNaN(tC) {
 		return math.NaN(), math.NaN(), math.NaN()
@@ -90,14 +93,16 @@ func SolidFat(f Fat, tC float64) (low, typical, high float64) {
 	return mix(a.low, b.low), mix(a.typical, b.typical), mix(a.high, b.high)
 }
 
-// MilkFatCurve is the specific heat, J/(kg K), of a food with sensible specific heat cp and the
-// milk fat fraction w: cp + 81e3 w dS/dT, typical solids, the slope taken over 2 K. Real fat
-// supercools and sets over hours: the core drops a little early, then stalls.
+// MilkFatCurve is the specific heat, J/(kg K), of a food with sensible
+// specific heat cp and the milk fat fraction w: cp + 81e3 w dS/dT,
+// typical solids, the slope taken over 2 K. Real fat supercools and
+// sets over hours: the core drops a little early, then stalls.
 func MilkFatCurve(cp, w float64) heat.Curve {
 	return heat.NewCurve(-10, 50, 121, func(tC float64) float64 { return cp + milkFatHeat(w, tC) })
 }
 
-// milkFatHeat is the specific heat that setting milk fat adds at tC, J/(kg K).
+// milkFatHeat is the specific heat that setting milk fat adds at tC,
+// J/(kg K).
 func milkFatHeat(w, tC float64) float64 {
 	_, warm, _ := SolidFat(MilkFat, tC+1)
 	_, cold, _ := SolidFat(MilkFat, tC-1)

@@ -10,7 +10,10 @@ import (
 func TestSolidsTable(t *testing.T) {
 	used := 0
 	for _, row := range readTable(t, "butter-melt.csv") {
-		fat, ok := map[string]Fat{"milk fat (butter)": MilkFat, "cocoa butter": CocoaButter}[row["fat"]]
+		fat, ok := map[string]Fat{
+			"milk fat (butter)": MilkFat,
+			"cocoa butter":      CocoaButter,
+		}[row["fat"]]
 		if !ok || row["sfc_low_pct"] == "" {
 			continue
 		}
@@ -58,7 +61,8 @@ func TestSolidsTable(t *testing.T) {
 	}
 }
 
-// Setting fat: 14 % butterfat adds about 10 % to the way from 26 to 4 C, 25 % about 19 %.
+// Setting fat: 14 % butterfat adds about 10 % to the way from 26 to 4
+// C, 25 % about 19 %.
 func TestButterHeat(t *testing.T) {
 	for _, c := range []struct{ w, share float64 }{{0.14, 0.10}, {0.25, 0.19}} {
 		curve := MilkFatCurve(doughProperties.SpecificHeat, c.w)
@@ -71,7 +75,8 @@ func TestButterHeat(t *testing.T) {
 		plain.Stage(4, 8)
 		growth := v.TimeTo(heat.Mean, 5, 1e6)/plain.TimeTo(heat.Mean, 5, 1e6) - 1
 		near(t, "growth of the time", growth, c.share, 0.35*c.share)
-		// The first-order treatment: cp times 1 + 0.75 w over the whole span, 43 kJ/kg of fat.
+		// The first-order treatment: cp times 1 + 0.75 w over the whole
+		// span, 43 kJ/kg of fat.
 		f := 1 + 0.75*c.w
 		var simple heat.Walk
 		if !simple.Start(heat.SlabOf(0.04), doughProperties.ConductivityWmK,

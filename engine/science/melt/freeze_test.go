@@ -10,10 +10,12 @@ import (
 	"forebake/engine/science/heat"
 )
 
-// plank is Plank's formula: s from the onset of freezing until the middle of a slab, log or ball
-// (dimension 1, 2, 3) of the full thickness is frozen, with no sensible heat.
+// plank is Plank's formula: s from the onset of freezing until the
+// middle of a slab, log or ball (dimension 1, 2, 3) of the full
+// thickness is frozen, without sensible heat.
 func plank(dimension, full, density, latent, onsetC, ambientC, h, k float64) float64 {
-	return density * latent / (onsetC - ambientC) * (full/(2*dimension*h) + full*full/(8*dimension*k))
+	return density * latent / (onsetC - ambientC) *
+		(full/(2*dimension*h) + full*full/(8*dimension*k))
 }
 
 func TestFreezingTable(t *testing.T) {
@@ -82,7 +84,8 @@ func TestFreezingTable(t *testing.T) {
 			t.Errorf("%s: no test", row["id"])
 		}
 	}
-	// Plank's formula is good to 30 %: what takes longest takes 1/0.7 of it.
+	// Plank's formula is good to 30 %: what takes longest takes 1/0.7
+	// of it.
 	near(t, "error", FreezeFactor, 1/0.7, 0.05)
 	t.Logf("points: freezing: %d of %d inside, high end over low end %.2f",
 		used, used, FreezeFactor*FreezeFactor)
@@ -91,8 +94,9 @@ func TestFreezingTable(t *testing.T) {
 	}
 }
 
-// Where freezing is nearly all that happens, the solver comes to Plank's formula: a latent heat
-// that is given off within a kelvin, and little sensible heat.
+// Where nearly all heat is freezing, the solver agrees with Plank's
+// formula: a latent heat released within a kelvin, and little
+// sensible heat.
 func TestFreezingIsPlank(t *testing.T) {
 	const latent, k, density = 200e3, 1.0, 1000.0
 	specificHeat := heat.NewCurve(-40, 10, 5001, func(tC float64) float64 {
@@ -118,7 +122,8 @@ func TestFreezingIsPlank(t *testing.T) {
 	}
 }
 
-// A slab that freezes against an explicit reckoning on a fine grid with the same curves.
+// A freezing slab against an explicit scheme on a fine grid with the
+// same curves.
 func TestFreezingOnAGrid(t *testing.T) {
 	const n, half = 100, 0.02
 	p, _ := heat.PropertiesAt(enriched, 10, 0.1)
@@ -158,9 +163,16 @@ func TestFreezingOnAGrid(t *testing.T) {
 	}
 }
 
-// Latent heat in the end: custard at -16 C takes twice as long as without it, and thaws as slowly.
+// Latent heat in all: custard at -16 C takes twice as long as without
+// it, and thaws as slowly.
 func TestFreezingTakesItsTime(t *testing.T) {
-	custard := heat.Composition{Water: 0.68, Protein: 0.05, Fat: 0.08, Carbohydrate: 0.18, Ash: 0.01}
+	custard := heat.Composition{
+		Water:        0.68,
+		Protein:      0.05,
+		Fat:          0.08,
+		Carbohydrate: 0.18,
+		Ash:          0.01,
+	}
 	p, _ := heat.PropertiesAt(custard, 10, 0)
 	c, k, _ := Ice{Made: custard, OnsetC: -2.5}.Heats(p.SpecificHeat, 0)
 	time := func(from, ambient, to float64, ice bool) float64 {
@@ -178,10 +190,13 @@ func TestFreezingTakesItsTime(t *testing.T) {
 	near(t, "thawing in a fridge", time(-18, 4, 0, true), 8.7, 0.2)
 }
 
-// The middle only cools in a freezer and only warms out of it, whatever the steps.
+// The middle only cools in a freezer and only warms out of it, whatever
+// the steps.
 func TestFreezingProperty(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		draw := func(what string, lo, hi float64) float64 { return rapid.Float64Range(lo, hi).Draw(t, what) }
+		draw := func(what string, lo, hi float64) float64 {
+			return rapid.Float64Range(lo, hi).Draw(t, what)
+		}
 		food := drawFood(t)
 		p, ok := heat.PropertiesAt(food, 10, 0)
 		onset := draw("onset", -12, -0.2)
@@ -220,12 +235,14 @@ func TestFreezingIsSilent(t *testing.T) {
 		}
 	}
 	for _, onset := range []float64{0, -0.09, -16.6, math.NaN()} {
-		if _, _, why := (Ice{Made: lean, OnsetC: onset}).Heats(2700, 0); !strings.Contains(why, "onset") {
+		_, _, why := (Ice{Made: lean, OnsetC: onset}).Heats(2700, 0)
+		if !strings.Contains(why, "onset") {
 			t.Errorf("onset %g: %q", onset, why)
 		}
 	}
 	for _, made := range []heat.Composition{{}, {Water: 2}} {
-		if _, _, why := (Ice{Made: made, OnsetC: -3}).Heats(2700, 0); !strings.Contains(why, "make-up") {
+		_, _, why := (Ice{Made: made, OnsetC: -3}).Heats(2700, 0)
+		if !strings.Contains(why, "make-up") {
 			t.Errorf("%+v: %q", made, why)
 		}
 	}

@@ -8,8 +8,9 @@ import (
 	"pgregory.net/rapid"
 )
 
-// limitHours is the time of the band at tC, h: +Inf outside the bands. An edge belongs to the band
-// that it tops, as printed: 41, 50 and 70 F each end a band. 0 where nothing can be read.
+// limitHours is the time of the band at tC, h: +Inf outside the bands.
+// An edge belongs to the band that it tops, as printed: 41, 50 and 70 F
+// each end a band. 0 where nothing can be read.
 func limitHours(o Organism, tC float64) float64 {
 	if o >= organismCount || !readable(tC) {
 		return 0
@@ -85,8 +86,8 @@ func TestLimitHoursByTheTable(t *testing.T) {
 	}
 }
 
-// The limits of growth are the widest of every printed row; rows that say where nothing grew, or
-// that are for toxin alone, are narrower.
+// The limits of growth are the widest of every printed row; rows that
+// say where nothing grew, or that are for toxin alone, are narrower.
 func TestGrowsByTheWidestRow(t *testing.T) {
 	type ends struct{ aw, low, high float64 }
 	widest := map[Organism]ends{}
@@ -120,10 +121,16 @@ func TestGrowsByTheWidestRow(t *testing.T) {
 			known  bool
 			want   bool
 		}{
-			{point(w.aw), any, false, true}, {point(w.aw - 1e-9), any, false, false}, {Interval{0.2, w.aw}, any, false, true},
-			{point(0.99), point(w.low), true, true}, {point(0.99), point(w.low - 1e-9), true, false}, {point(0.99), Interval{2, w.low}, true, true},
-			{point(0.99), point(w.high), true, true}, {point(0.99), point(w.high + 1e-9), true, false}, {point(0.99), Interval{w.high, 13}, true, true},
-			{point(math.NaN()), point(math.NaN()), true, true}, {Interval{0.5, 0.1}, Interval{3, 1}, true, true}, {point(-1), point(-1), true, true},
+			{point(w.aw), any, false, true}, {point(w.aw - 1e-9), any, false, false},
+			{Interval{0.2, w.aw}, any, false, true},
+			{point(0.99), point(w.low), true, true},
+			{point(0.99), point(w.low - 1e-9), true, false},
+			{point(0.99), Interval{2, w.low}, true, true},
+			{point(0.99), point(w.high), true, true},
+			{point(0.99), point(w.high + 1e-9), true, false},
+			{point(0.99), Interval{w.high, 13}, true, true},
+			{point(math.NaN()), point(math.NaN()), true, true},
+			{Interval{0.5, 0.1}, Interval{3, 1}, true, true}, {point(-1), point(-1), true, true},
 		} {
 			if got := Grows(o, c.aw, c.ph, c.known); got != c.want {
 				t.Errorf("%v, aw %v, pH %v (%v): %v", o, c.aw, c.ph, c.known, got)
@@ -132,16 +139,23 @@ func TestGrowsByTheWidestRow(t *testing.T) {
 	}
 }
 
-// A pot that just keeps the Food Code's two stages: 57 to 21 C in 2 h, to 10 C in 2 h, to 5 C in 2
-// h, straight. Worked by hand from the table's bands: B. cereus is 33.9/18/3 + 0.1/18/6 + 6/5.5/6 +
-// 5/5.5/24 + 3.9/2.5/24 + 1.1/2.5/120 = 0.9171; the triangles below 21.1, 15 and 6.1 C and above 55
-// C add 0.0132, 0.0114, 0.0067 and 0.0093: 0.9576.
+// A pot that just keeps the Food Code's two stages: 57 to 21 C in 2 h,
+// to 10 C in 2 h, to 5 C in 2 h, straight. Worked by hand from the
+// table's bands: B. cereus is 33.9/18/3 + 0.1/18/6 + 6/5.5/6 + 5/5.5/24
+// + 3.9/2.5/24 + 1.1/2.5/120 = 0.9171; the triangles below 21.1, 15 and
+// 6.1 C and above 55 C add 0.0132, 0.0114, 0.0067 and 0.0093: 0.9576.
 func TestCoolingThatKeepsTheCode(t *testing.T) {
 	e := Exposure{}
 	e.Add(57, 21, 2)
 	e.Add(21, 10, 2)
 	e.Add(10, 5, 2)
-	for o, want := range map[Organism]float64{BCereus: 0.9575, Salmonella: 1.2076, SAureus: 0.7504, CPerfringens: 1.1431, LMonocytogenes: 1.4496} {
+	for o, want := range map[Organism]float64{
+		BCereus:        0.9575,
+		Salmonella:     1.2076,
+		SAureus:        0.7504,
+		CPerfringens:   1.1431,
+		LMonocytogenes: 1.4496,
+	} {
 		if got := e.Spent(o); !near(got, want, 0.00005) {
 			t.Errorf("%v: %.4f, want %.4f", o, got, want)
 		}
@@ -149,7 +163,8 @@ func TestCoolingThatKeepsTheCode(t *testing.T) {
 }
 
 func TestUnreadableHistoryIsOverItsLimit(t *testing.T) {
-	for _, c := range [][3]float64{{math.NaN(), 4, 1}, {4, math.Inf(1), 1}, {4, -300, 1}, {20, 30, math.NaN()}, {20, 30, -1}, {2, 2, math.Inf(1)}} {
+	for _, c := range [][3]float64{{math.NaN(), 4, 1}, {4, math.Inf(1), 1}, {4, -300, 1},
+		{20, 30, math.NaN()}, {20, 30, -1}, {2, 2, math.Inf(1)}} {
 		e := Exposure{}
 		e.Add(c[0], c[1], c[2])
 		e.Add(4, 4, 1)
@@ -222,8 +237,8 @@ func TestBudgetProperties(t *testing.T) {
 	})
 }
 
-// Up to its growth limit, hotter never allows more hours; above it the table counts nothing, so
-// there the rule must end.
+// Up to its growth limit, hotter never allows more hours; above it the
+// table counts nothing, so there the rule must end.
 func TestHotterNeverAllowsMore(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		o := organismOf(t)
@@ -236,7 +251,8 @@ func TestHotterNeverAllowsMore(t *testing.T) {
 	})
 }
 
-// What is known of the temperature never adds up to more than the worst that could be.
+// What is known of the temperature never adds up to more than the worst
+// that could be.
 func TestWorstIsWorst(t *testing.T) {
 	worst := Exposure{}
 	worst.AddWorst(1)
@@ -259,8 +275,9 @@ func BenchmarkExposureAdd(b *testing.B) {
 	}
 }
 
-// The pace has no jump, is the band's or more from RampC above the coldest growth on, and climbs
-// with the temperature up to the growth limit.
+// The pace has no jump, is the band's or more from RampC above the
+// coldest growth on, and climbs with the temperature up to the
+// growth limit.
 func TestPaceFollowsTheBandsWithoutAJump(t *testing.T) {
 	for _, o := range Organisms() {
 		bands := o.Bands()
@@ -289,9 +306,11 @@ func TestPaceFollowsTheBandsWithoutAJump(t *testing.T) {
 			}
 		}
 	}
-	// Where the pace climbs from 0, the measured curves are slower still: two and three logs.
+	// Where the pace climbs from 0, the measured curves are slower
+	// still: two and three logs.
 	for c := 4.0; c <= 5; c += 0.05 {
-		if curve := CustardCereus.PerHour(c).High / CereusBudget.Stop; curve > Pace(BCereus, c)+0.0009 {
+		curve := CustardCereus.PerHour(c).High / CereusBudget.Stop
+		if curve > Pace(BCereus, c)+0.0009 {
 			t.Errorf("B. cereus at %v C: curve %v, pace %v", c, curve, Pace(BCereus, c))
 		}
 	}

@@ -1,7 +1,7 @@
 package microbe
 
-// fc is a figure of the retail Food Code, read in a state's adoption with the same numbers as the
-// federal model.
+// fc is a figure of the retail Food Code, read in a state's adoption
+// with the same numbers as the federal model.
 func fc(id string, value, fahrenheit float64, op Op, section string) Limit {
 	return Limit{id, value, fahrenheit, op, foodCode + " " + section, "read"}
 }
@@ -12,13 +12,15 @@ const (
 	usdaZone     = "USDA FSIS consumer guidance, danger zone"
 )
 
-// codes are the jurisdictions, each figure with its row in the published limits. The meat and
-// poultry cooling of USDA FSIS (54.4 to
-// 26.7 C in 1.5 h, memory) is left out: it is tighter at the top, but no law for bakers.
+// codes are the jurisdictions, each figure with its row in the
+// published limits. USDA FSIS cooling of meat and poultry (54.4 to 26.7
+// C in 1.5 h, memory) is left out: it is tighter at the top, but no law
+// for bakers.
 var codes = [...]Limits{
 	{
 		Code: "us-food-code", Name: foodCode + ", the model for state retail codes",
-		Note:           "time alone as the control (4 h) needs a written procedure; cold food that stays at 21 C or less may have 6 h",
+		Note: "time alone as the control (4 h) needs a written procedure; cold food " +
+			"that stays at 21 C or less may have 6 h",
 		ColdC:          fc("fc-cold-hold", 5, 41, AtMost, "3-501.16(A)(2)"),
 		HotHoldC:       fc("fc-hot-hold", 57, 135, AtLeast, "3-501.16(A)(1)"),
 		CoolFromC:      fc("fc-cool-start", 57, 135, From, "3-501.14(A)(1)"),
@@ -57,15 +59,18 @@ var codes = [...]Limits{
 	},
 	{
 		Code: "uk", Name: "United Kingdom",
-		Note:         "display times are for one period only; Scotland has no figure for chill; display and hot figures read in the Northern Ireland and Wales texts of 2006, same wording",
+		Note: "display times are for one period only; Scotland has no figure for chill; " +
+			"display and hot figures read in the Northern Ireland and Wales texts of 2006, same wording",
 		ColdC:        Limit{"uk-chill-max", 8, 0, AtMost, englandRules + "2(1)", "read"},
 		HotHoldC:     Limit{"uk-hot-hold", 63, 0, AtLeast, englandRules + "6", "quoted"},
 		ColdOutHours: Limit{"uk-chill-display", 4, 0, Under, englandRules + "5", "quoted"},
 		HotOutHours:  Limit{"uk-hot-display", 2, 0, Under, englandRules + "7(2)", "quoted"},
 	},
 	{
-		Code: "eu-852-2004", Name: "European Union, Regulation (EC) 852/2004, Annex II ch. IX para 5-6",
-		Note: "no figure in the regulation: short breaks in the cold chain only if safe, cool as fast as possible after heating (memory); national law or the house plan gives the figures",
+		Code: "eu-852-2004",
+		Name: "European Union, Regulation (EC) 852/2004, Annex II ch. IX para 5-6",
+		Note: "no figure in the regulation: short breaks in the cold chain only if safe, cool as " +
+			"fast as possible after heating (memory); national law or the house plan gives the figures",
 	},
 	{
 		Code: "fr", Name: "France, rapid chilling",
@@ -75,7 +80,8 @@ var codes = [...]Limits{
 	},
 	{
 		Code: "de", Name: "Germany, advice",
-		Note:     "growth of the B. cereus group and of C. perfringens is unlikely above 57 C, slight growth is reported up to 60 C",
+		Note: "growth of the B. cereus group and of C. perfringens is unlikely above 57 C, " +
+			"slight growth is reported up to 60 C",
 		HotHoldC: Limit{"bfr-hot-hold", 60, 0, AtLeast, "BfR Opinion 037/2020, summary", "read"},
 	},
 }

@@ -2,15 +2,16 @@ package microbe
 
 import "fmt"
 
-// Interval is a figure known to lie from Lo to Hi, both included; a point has Lo == Hi.
+// Interval is a figure from Lo to Hi, both included; a point has Lo
+// == Hi.
 type Interval struct{ Lo, Hi float64 }
 
-// Table is one of the Food Code's two tables for telling food that needs time and temperature
-// control.
+// Table is one of the Food Code's two tables of food that needs time
+// and temperature control.
 type Table uint8
 
-// The tables of FDA Food Code 2022, 1-201.10(B) (read). TableB is never laxer than TableA: use it
-// unless A is proven.
+// The tables of FDA Food Code 2022, 1-201.10(B) (read). TableB is never
+// laxer than TableA: use it unless A is proven.
 const (
 	TableB Table = iota // not heat-treated, or heat-treated but not packaged
 	TableA              // heat-treated to kill vegetative cells, and then packaged
@@ -21,9 +22,12 @@ type Answer uint8
 
 // The answers. The zero Answer is the careful one.
 const (
-	Needs             Answer = iota // no cell answers, the figures being missing or impossible: taken as needing control
-	FurtherAssessment               // "PA": handled as needing control until a product assessment says otherwise
-	NotNeeded                       // "non-TCS"
+	// no cell answers, since figures are missing or impossible:
+	// needs control
+	Needs Answer = iota
+	// "PA": needs control until a product assessment says otherwise
+	FurtherAssessment
+	NotNeeded // "non-TCS"
 )
 
 // Control is the answer of NeedsControl.
@@ -33,26 +37,28 @@ type Control struct {
 	Cell    string // the deciding cell: "table B, water activity over 0.92, pH over 5.0"
 }
 
-// Needed tells whether the food is to be handled as needing control: everything but NotNeeded is.
+// Needed reports whether the food must be handled as needing control:
+// everything but NotNeeded.
 func (c Control) Needed() bool { return c.Answer != NotNeeded }
 
-// edge parts two bands; inLower says which of them holds the edge itself.
+// edge parts two bands; inLower says which one holds the edge.
 type edge struct {
 	at      float64
 	inLower bool
 }
 
-// grid is one table. Of each water activity band, assess is the first pH band that calls for an
-// assessment, all above it doing the same; one past the last where none does. Both tables are
-// staircases, so the high ends are the unfavourable ones.
+// grid is one table. For each water activity band, assess is the first
+// pH band that calls for an assessment, as all above it do; one past
+// the last where none does. Both tables are staircases, so the high
+// ends are the unfavourable ones.
 type grid struct {
 	name   string
 	aw, ph []edge
 	assess []int
 }
 
-// One state's copy prints "< 0.92" for the first band of table A; the model code and Tennessee
-// print 0.92 or less (read).
+// One state's copy prints "< 0.92" for the first band of table A; the
+// model code and Tennessee print 0.92 or less (read).
 var grids = [...]grid{
 	TableB: {
 		"table B",
@@ -68,13 +74,18 @@ var grids = [...]grid{
 	},
 }
 
-// NeedsControl answers by one table whether a food of water activity aw (0 to 1, an error's reach
-// past the ends is cut off) and pH (0 to 14) needs time and temperature control: FDA Food Code
-// 2022, 1-201.10(B) (read). Of intervals the unfavourable end, the high one, decides. Without a pH
-// (phKnown false) every pH counts: only a water activity so low that all pH are free of control
-// gives NotNeeded. Missing, reversed or impossible figures give Needs, an unknown table is read as
-// table B. The tables suppose figures measured on the food: pass a computed water activity with its
-// error. Raw egg or milk in a dough is the caller's to know.
+// NeedsControl answers by one table whether a food of water activity
+// aw (0 to 1, an error's reach past the ends is cut off) and pH (0 to
+// 14) needs time and temperature control: FDA Food Code 2022,
+// 1-201.10(B) (read).
+//
+// The unfavourable, high end of an interval decides. Without a pH
+// (phKnown false) every pH counts: only a water activity that is free
+// of control at any pH gives NotNeeded. Missing, reversed or impossible
+// figures give Needs, an unknown table is read as table B.
+//
+// The tables suppose measured figures: pass a computed water activity
+// with its error. Raw egg or milk in a dough is for the caller to know.
 func NeedsControl(t Table, aw, ph Interval, phKnown bool) Control {
 	if int(t) >= len(grids) {
 		t = TableB
@@ -101,7 +112,7 @@ func NeedsControl(t Table, aw, ph Interval, phKnown bool) Control {
 		fmt.Sprintf("%s, water activity %s, pH %s", g.name, bandText(g.aw, row, 2), phText)}
 }
 
-// answer is that of one cell.
+// answer is one cell's.
 func (g *grid) answer(row, column int) Answer {
 	if column >= g.assess[row] {
 		return FurtherAssessment
@@ -119,7 +130,7 @@ func place(edges []edge, x float64) int {
 	return len(edges)
 }
 
-// bandText says which band i is, in words.
+// bandText names band i in words.
 func bandText(edges []edge, i, decimals int) string {
 	switch {
 	case i == 0 && edges[0].inLower:

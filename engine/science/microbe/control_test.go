@@ -51,7 +51,8 @@ func near(got, want, tolerance float64) bool { return math.Abs(got-want) <= tole
 
 func point(x float64) Interval { return Interval{x, x} }
 
-// holds is the second reading of a printed bound: the operator as the table gives it.
+// holds is the second reading of a printed bound: the operator as the
+// table gives it.
 func holds(t testing.TB, x float64, op string, edge float64) bool {
 	switch op {
 	case ">=":
@@ -67,8 +68,8 @@ func holds(t testing.TB, x float64, op string, edge float64) bool {
 	return false
 }
 
-// Every cell just inside, on and just outside each of its edges: the one printed row that holds the
-// point gives answer and words.
+// Every cell just inside, on and just outside each of its edges: the
+// one printed row that holds the point gives answer and words.
 func TestEveryCellAtItsEdges(t *testing.T) {
 	rows := table(t, "tcs-tables")
 	answers := map[string]Answer{"non-TCS": NotNeeded, "PA": FurtherAssessment}
@@ -96,7 +97,9 @@ func TestEveryCellAtItsEdges(t *testing.T) {
 						}
 						found := 0
 						for _, q := range rows {
-							if q["table"] != r["table"] || !holds(t, aw, q["aw_low_op"], num(t, q["aw_low"])) || !holds(t, aw, q["aw_high_op"], num(t, q["aw_high"])) ||
+							if q["table"] != r["table"] ||
+								!holds(t, aw, q["aw_low_op"], num(t, q["aw_low"])) ||
+								!holds(t, aw, q["aw_high_op"], num(t, q["aw_high"])) ||
 								!holds(t, ph, q["ph_low_op"], num(t, q["ph_low"])) ||
 								!holds(t, ph, q["ph_high_op"], num(t, q["ph_high"])) {
 								continue
@@ -148,21 +151,32 @@ func TestControlInDoubt(t *testing.T) {
 		certain bool
 		cell    string
 	}{
-		{TableB, Interval{0.85, 0.87}, none, false, NotNeeded, true, "table B, water activity under 0.88, pH any"},
-		{TableB, Interval{0.87, 0.88}, none, false, FurtherAssessment, false, "table B, water activity 0.88 to 0.90, pH not known"},
-		{TableA, point(0.92), none, false, NotNeeded, true, "table A, water activity 0.92 or less, pH any"},
-		{TableA, Interval{0.91, 0.93}, none, false, FurtherAssessment, false, "table A, water activity over 0.92 to 0.95, pH not known"},
-		{TableB, Interval{0.90, 0.93}, Interval{4.0, 4.3}, true, FurtherAssessment, false, "table B, water activity over 0.92, pH 4.2 to 4.6"},
-		{TableB, Interval{0.93, 0.97}, Interval{5.5, 6.5}, true, FurtherAssessment, true, "table B, water activity over 0.92, pH over 5.0"},
-		{TableB, Interval{0.93, 1.01}, point(4.1), true, NotNeeded, true, "table B, water activity over 0.92, pH under 4.2"},
-		{Table(9), point(0.95), point(5), true, FurtherAssessment, true, "table B, water activity over 0.92, pH over 4.6 to 5.0"},
-		{TableB, point(math.NaN()), point(3), true, Needs, false, "table B, water activity not known"},
-		{TableB, Interval{0.6, 0.5}, point(3), true, Needs, false, "table B, water activity not known"},
+		{TableB, Interval{0.85, 0.87}, none, false, NotNeeded, true,
+			"table B, water activity under 0.88, pH any"},
+		{TableB, Interval{0.87, 0.88}, none, false, FurtherAssessment, false,
+			"table B, water activity 0.88 to 0.90, pH not known"},
+		{TableA, point(0.92), none, false, NotNeeded, true,
+			"table A, water activity 0.92 or less, pH any"},
+		{TableA, Interval{0.91, 0.93}, none, false, FurtherAssessment, false,
+			"table A, water activity over 0.92 to 0.95, pH not known"},
+		{TableB, Interval{0.90, 0.93}, Interval{4.0, 4.3}, true, FurtherAssessment, false,
+			"table B, water activity over 0.92, pH 4.2 to 4.6"},
+		{TableB, Interval{0.93, 0.97}, Interval{5.5, 6.5}, true, FurtherAssessment, true,
+			"table B, water activity over 0.92, pH over 5.0"},
+		{TableB, Interval{0.93, 1.01}, point(4.1), true, NotNeeded, true,
+			"table B, water activity over 0.92, pH under 4.2"},
+		{Table(9), point(0.95), point(5), true, FurtherAssessment, true,
+			"table B, water activity over 0.92, pH over 4.6 to 5.0"},
+		{TableB, point(math.NaN()), point(3), true, Needs, false,
+			"table B, water activity not known"},
+		{TableB, Interval{0.6, 0.5}, point(3), true, Needs, false,
+			"table B, water activity not known"},
 		{TableB, point(1.2), point(3), true, Needs, false, "table B, water activity not known"},
 		{TableB, point(0.5), point(math.NaN()), true, Needs, false, "table B, pH out of range"},
 		{TableA, point(0.5), point(14.1), true, Needs, false, "table A, pH out of range"},
 	} {
-		if got := NeedsControl(c.table, c.aw, c.ph, c.known); got != (Control{c.answer, c.certain, c.cell}) {
+		got := NeedsControl(c.table, c.aw, c.ph, c.known)
+		if got != (Control{c.answer, c.certain, c.cell}) {
 			t.Errorf("%v aw %v pH %v: %+v", c.table, c.aw, c.ph, got)
 		}
 	}

@@ -8,8 +8,8 @@ import (
 // Op says which side of a limit's value is allowed.
 type Op uint8
 
-// The sides. From is no bound: a clock starts as the food falls through the value, or a rule
-// applies after it.
+// The sides. From is no bound: a clock starts as the food falls through
+// the value, or a rule applies after it.
 const (
 	AtMost Op = iota
 	Under     // the value itself is too much
@@ -17,21 +17,25 @@ const (
 	From
 )
 
-// Limit is one figure of a code. The zero Limit means that the code has none.
+// Limit is one figure of a code. The zero Limit means that the code
+// has none.
 type Limit struct {
 	ID         string  // the row of the published limits
 	Value      float64 // in the unit that ends the field's name
 	Fahrenheit float64 // as the source prints it beside Celsius; 0 where it prints none
 	Op         Op
 	Source     string
-	Basis      string // of the value; Fahrenheit figures are read or memory, see the published limits
+	// of the value; Fahrenheit figures are read or memory, see the
+	// published limits
+	Basis string
 }
 
-// Known tells whether the code has this figure.
+// Known reports whether the code has this figure.
 func (l Limit) Known() bool { return l.Source != "" }
 
-// Allows tells whether x, in the limit's unit, keeps it. Temperatures keep it by either figure as
-// printed, so that Celsius and Fahrenheit readings of one law agree: they differ by rounding, up to
+// Allows reports whether x, in the limit's unit, keeps it. A
+// temperature keeps it by either printed figure, so that Celsius and
+// Fahrenheit readings of one law agree: they differ by rounding, up to
 // 0.45 C. Without a figure, or for NaN, nothing is allowed.
 func (l Limit) Allows(x float64) bool {
 	most, least := l.Value, l.Value
@@ -51,8 +55,9 @@ func (l Limit) Allows(x float64) bool {
 	return x <= most+ulps
 }
 
-// Limits are what one jurisdiction asks of food that needs time and temperature control. The law of
-// the place as it stands today decides, not this copy.
+// Limits are one jurisdiction's, for food that needs time and
+// temperature control. The law of the place as it stands today decides,
+// not this copy.
 type Limits struct {
 	Code, Name, Note string
 
@@ -80,8 +85,8 @@ type Limits struct {
 	ThawHours      Limit // raw food above ColdC while thawing so
 }
 
-// field reaches one figure of Limits; high tells that more is stricter, about what it is a figure
-// of.
+// field reaches one figure of Limits; high says that more is stricter,
+// about what the figure is of.
 type field struct {
 	name  string
 	of    func(*Limits) *Limit
@@ -121,7 +126,8 @@ var fields = [...]field{
 	{"ThawHours", func(l *Limits) *Limit { return &l.ThawHours }, false, "thawing"},
 }
 
-// ForCode is what the jurisdiction of that code asks; false for an unknown one.
+// ForCode gives the limits of the jurisdiction with that code; false
+// for an unknown one.
 func ForCode(code string) (Limits, bool) {
 	for _, l := range codes {
 		if l.Code == code {
@@ -131,9 +137,10 @@ func ForCode(code string) (Limits, bool) {
 	return Limits{}, false
 }
 
-// Strictest takes of each figure the strictest that any of the codes named has: what keeps it keeps
-// them all, cooling included, since its clock starts hotter and runs shorter to a colder end. No
-// place asks for the whole of it. A code that is not known asks nothing.
+// Strictest takes the strictest of each figure among the named codes:
+// what keeps it keeps them all, cooling included, since its clock
+// starts hotter and runs shorter to a colder end. No place asks for all
+// of it. An unknown code asks nothing.
 func Strictest(of ...string) Limits {
 	s := Limits{
 		Code: "strictest",
@@ -156,8 +163,9 @@ func Strictest(of ...string) Limits {
 	return s
 }
 
-// Or fills every figure that l has none of from other, and lists what those figures are about: a
-// code that is silent on cooling is no leave to cool slowly.
+// Or fills figures that l lacks from other, and lists what they
+// are about: a code that is silent on cooling gives no leave to
+// cool slowly.
 func (l Limits) Or(other Limits) (filled Limits, borrowed []string) {
 	for _, f := range fields {
 		own, spare := f.of(&l), f.of(&other)
@@ -173,9 +181,10 @@ func (l Limits) Or(other Limits) (filled Limits, borrowed []string) {
 	return l, borrowed
 }
 
-// NewtonHours is how long Newton's cooling (or warming) from fromC to toC takes, h: T = Ta + (T0 -
-// Ta) exp(-t/tau), the time constant tau in h, above 0. +Inf where toC is never reached, NaN for
-// figures that cannot be read. A law, so its error is tau's.
+// NewtonHours is the time of Newton's cooling (or warming) from fromC
+// to toC, h: T = Ta + (T0 - Ta) exp(-t/tau), the time constant tau in
+// h, above 0. +Inf where toC is never reached, NaN for unreadable
+// figures. A law, so its error is tau's.
 func NewtonHours(tauHours, ambientC, fromC, toC float64) float64 {
 	if !(tauHours > 0) || !readable(ambientC) || !readable(fromC) || !readable(toC) {
 		return math.NaN()
@@ -190,9 +199,10 @@ func NewtonHours(tauHours, ambientC, fromC, toC float64) float64 {
 	return tauHours * math.Log(ratio)
 }
 
-// LargestTau is the largest time constant of Newton's cooling, h, that still keeps both stages, and
-// whether the first governs. 0 where the air is too warm for either end; +Inf where the code sets
-// no stage. Where a stage's Op is Under, tau must lie below.
+// LargestTau is the largest time constant of Newton's cooling that
+// keeps both stages, h, and whether the first governs. 0 where the air
+// is too warm for either end; +Inf where the code sets no stage. Where
+// a stage's Op is Under, tau must lie below.
 func (l Limits) LargestTau(ambientC float64) (tauHours float64, firstGoverns bool) {
 	tauHours = math.Inf(1)
 	for i, stage := range [...][2]Limit{{l.FirstToC, l.FirstHours}, {l.SecondToC, l.TotalHours}} {

@@ -28,8 +28,8 @@ func codeNames() []string {
 	return names
 }
 
-// Every figure of every code is its row's, with source, section, basis and Fahrenheit; the row's
-// words give the side.
+// Every figure of every code is its row's, with source, section, basis
+// and Fahrenheit; the row's words give the side.
 func TestCodesByTheTable(t *testing.T) {
 	rows := limitRows(t)
 	units := map[string]string{"C": "C", "Hours": "h", "Days": "day"}
@@ -50,7 +50,8 @@ func TestCodesByTheTable(t *testing.T) {
 				t.Errorf("%s %s: %+v, row %v", code, f.name, got, r)
 				continue
 			}
-			if want := num(t, r["fahrenheit"]); !(got.Fahrenheit == want || got.Fahrenheit == 0 && math.IsNaN(want)) {
+			want := num(t, r["fahrenheit"])
+			if !(got.Fahrenheit == want || got.Fahrenheit == 0 && math.IsNaN(want)) {
 				t.Errorf("%s: %v F, row %v", got.ID, got.Fahrenheit, want)
 			}
 			for ending, unit := range units {
@@ -69,8 +70,11 @@ func TestCodesByTheTable(t *testing.T) {
 					t.Errorf("%s: source %q lacks %q", got.ID, got.Source, part)
 				}
 			}
-			words := map[Op][]string{AtMost: {"most", "to reach", "within", "consumer danger zone, lower", "final temperature", "the 7 days"}, Under: {"under", "less than"},
-				AtLeast: {"at least", "consumer danger zone, upper", "safe minimum"}, From: {"starts", "longer than"}}[got.Op]
+			words := map[Op][]string{AtMost: {"most", "to reach", "within",
+				"consumer danger zone, lower", "final temperature", "the 7 days"},
+				Under:   {"under", "less than"},
+				AtLeast: {"at least", "consumer danger zone, upper", "safe minimum"},
+				From:    {"starts", "longer than"}}[got.Op]
 			said := false
 			for _, w := range words {
 				said = said || strings.Contains(r["what"], w)
@@ -91,7 +95,8 @@ func TestCodesByTheTable(t *testing.T) {
 	}
 }
 
-// A reading in either scale gets the same answer at every limit with both, one step each side too.
+// A reading in either scale gets the same answer at every limit with
+// both, one step each side too.
 func TestFahrenheitAndCelsiusAgree(t *testing.T) {
 	tried := 0
 	for _, r := range table(t, "safety-limits") {
@@ -125,8 +130,12 @@ func TestAllows(t *testing.T) {
 		x    float64
 		want bool
 	}{
-		{Limit{Value: 2, Op: Under, Source: "x"}, 2, false}, {Limit{Value: 2, Op: Under, Source: "x"}, 1.999, true}, {Limit{Value: 2, Op: AtMost, Source: "x"}, 2, true},
-		{Limit{Value: 2, Op: AtMost, Source: "x"}, 2.001, false}, {Limit{Value: 63, Op: AtLeast, Source: "x"}, 63, true}, {Limit{Value: 63, Op: AtLeast, Source: "x"}, 62.99, false},
+		{Limit{Value: 2, Op: Under, Source: "x"}, 2, false},
+		{Limit{Value: 2, Op: Under, Source: "x"}, 1.999, true},
+		{Limit{Value: 2, Op: AtMost, Source: "x"}, 2, true},
+		{Limit{Value: 2, Op: AtMost, Source: "x"}, 2.001, false},
+		{Limit{Value: 63, Op: AtLeast, Source: "x"}, 63, true},
+		{Limit{Value: 63, Op: AtLeast, Source: "x"}, 62.99, false},
 		{Limit{}, 0, false}, {Limit{Op: AtLeast}, 5, false},
 	} {
 		if got := c.l.Allows(c.x); got != c.want || c.l.Allows(math.NaN()) {
@@ -137,7 +146,8 @@ func TestAllows(t *testing.T) {
 
 func TestStrictest(t *testing.T) {
 	s := Strictest(codeNames()...)
-	for name, want := range map[string]float64{"ColdC": 4.4, "HotHoldC": 63, "CoolFromC": 63, "FirstToC": 10, "FirstHours": 2, "SecondToC": 5, "TotalHours": 6, "AmbientHours": 4,
+	for name, want := range map[string]float64{"ColdC": 4.4, "HotHoldC": 63, "CoolFromC": 63,
+		"FirstToC": 10, "FirstHours": 2, "SecondToC": 5, "TotalHours": 6, "AmbientHours": 4,
 		"ColdOutHours": 2, "HotOutHours": 2, "KeepDays": 7, "ReheatC": 74, "ShellEggC": 7} {
 		if got := reflect.ValueOf(s).FieldByName(name).Interface().(Limit); got.Value != want ||
 			got.Source == "" {
@@ -149,7 +159,8 @@ func TestStrictest(t *testing.T) {
 	}
 	rapid.Check(t, func(t *rapid.T) {
 		l, _ := ForCode(rapid.SampledFrom(codeNames()).Draw(t, "code"))
-		x := rapid.OneOf(rapid.Float64Range(0, 80), rapid.SampledFrom([]float64{2, 4, 4.4, 5, 7, 8, 21, 57, 60, 63, 74})).
+		x := rapid.OneOf(rapid.Float64Range(0, 80),
+			rapid.SampledFrom([]float64{2, 4, 4.4, 5, 7, 8, 21, 57, 60, 63, 74})).
 			Draw(t, "x")
 		for _, f := range fields {
 			if own := f.of(&l); own.Known() && own.Op != From && f.of(&s).Allows(x) &&
@@ -168,7 +179,17 @@ func TestStrictest(t *testing.T) {
 // Only the codes named are compared, and a silent code borrows.
 func TestStrictestOfSomeAndOr(t *testing.T) {
 	s := Strictest("us-food-code", "eu-852-2004", "uk", "nowhere")
-	for name, want := range map[string]float64{"ColdC": 5, "HotHoldC": 63, "CoolFromC": 57, "FirstToC": 21, "FirstHours": 2, "SecondToC": 5, "TotalHours": 6, "ColdOutHours": 4, "HotOutHours": 2} {
+	for name, want := range map[string]float64{
+		"ColdC":        5,
+		"HotHoldC":     63,
+		"CoolFromC":    57,
+		"FirstToC":     21,
+		"FirstHours":   2,
+		"SecondToC":    5,
+		"TotalHours":   6,
+		"ColdOutHours": 4,
+		"HotOutHours":  2,
+	} {
 		if got := reflect.ValueOf(s).FieldByName(name).Interface().(Limit); got.Value != want ||
 			got.Source == "" {
 			t.Errorf("%s: %+v, want %v", name, got, want)
@@ -197,7 +218,8 @@ func TestStrictestOfSomeAndOr(t *testing.T) {
 func TestNewtonCooling(t *testing.T) {
 	for _, c := range []struct{ tau, ambient, from, to, want, tolerance float64 }{
 		{1, 4, 57, 21, 1.137, 0.0005}, {1, 4, 57, 5, 3.970, 0.0005},
-		{1.5, 4, 57, 21, 1.71, 0.005}, {1.5, 4, 57, 5, 5.96, 0.005}, {1.6, 4, 57, 21, 1.82, 0.005}, {1.6, 4, 57, 5, 6.35, 0.005},
+		{1.5, 4, 57, 21, 1.71, 0.005}, {1.5, 4, 57, 5, 5.96, 0.005}, {1.6, 4, 57, 21, 1.82, 0.005},
+		{1.6, 4, 57, 5, 6.35, 0.005},
 		{2, 30, 5, 5, 0, 0}, {1, 200, 20, 90, math.Log(180.0 / 110), 1e-12},
 	} {
 		if got := NewtonHours(c.tau, c.ambient, c.from, c.to); !near(got, c.want, c.tolerance) {
@@ -218,7 +240,8 @@ func TestNewtonCooling(t *testing.T) {
 		l            Limits
 		ambient, tau float64
 		first        bool
-	}{{l, 4, 1.511, false}, {l, 0, 2.003, true}, {l, 5, 0, false}, {l, 22, 0, true}, {none, 4, math.Inf(1), false}} {
+	}{{l, 4, 1.511, false}, {l, 0, 2.003, true}, {l, 5, 0, false}, {l, 22, 0, true},
+		{none, 4, math.Inf(1), false}} {
 		tau, first := c.l.LargestTau(c.ambient)
 		if !(tau == c.tau || near(tau, c.tau, 0.0005)) || first != c.first {
 			t.Errorf("%s at %v C: tau %v, first governs %v", c.l.Code, c.ambient, tau, first)
@@ -232,7 +255,8 @@ func TestNewtonCooling(t *testing.T) {
 
 func TestCooksByTheTable(t *testing.T) {
 	rows := limitRows(t)
-	for _, c := range append(EggCooks[:], EggNow, EggConsumer, Stuffed, Leftovers, ReheatForHolding) {
+	for _, c := range append(EggCooks[:], EggNow, EggConsumer, Stuffed, Leftovers,
+		ReheatForHolding) {
 		r := rows[c.ID]
 		if r == nil || r["basis"] != c.Basis {
 			t.Errorf("%+v: row %v", c, r)
@@ -249,7 +273,12 @@ func TestCooksByTheTable(t *testing.T) {
 			}
 		}
 	}
-	for id, got := range map[string]float64{"fc-cook-egg-batch-time": EggCooks[2].Seconds, "fc-cook-egg-now-time": EggNow.Seconds, "fc-reheat-hold": ReheatForHolding.Seconds, "bake-log-target": BakeLogTarget} {
+	for id, got := range map[string]float64{
+		"fc-cook-egg-batch-time": EggCooks[2].Seconds,
+		"fc-cook-egg-now-time":   EggNow.Seconds,
+		"fc-reheat-hold":         ReheatForHolding.Seconds,
+		"bake-log-target":        BakeLogTarget,
+	} {
 		if got != num(t, rows[id]["value"]) {
 			t.Errorf("%s: %v", id, got)
 		}
@@ -273,8 +302,11 @@ func TestCooksByTheTable(t *testing.T) {
 		tC, seconds float64
 		want        bool
 	}{
-		{63, 180, true}, {63, 179, false}, {62.7, 3600, false}, {(145 - 32) / 1.8, 180, true}, {66, 60, true}, {65.5, 60, false}, {66, 59, false},
-		{68, 17, true}, {68, 15, false}, {67.9, 17, false}, {70, 1, true}, {70, 0, false}, {69.9, 1, false}, {85, 1, true}, {math.NaN(), 99, false}, {85, math.NaN(), false}, {math.Inf(1), 99, false},
+		{63, 180, true}, {63, 179, false}, {62.7, 3600, false}, {(145 - 32) / 1.8, 180, true},
+		{66, 60, true}, {65.5, 60, false}, {66, 59, false},
+		{68, 17, true}, {68, 15, false}, {67.9, 17, false}, {70, 1, true}, {70, 0, false},
+		{69.9, 1, false}, {85, 1, true}, {math.NaN(), 99, false}, {85, math.NaN(), false},
+		{math.Inf(1), 99, false},
 	} {
 		if got := EggCooked(c.tC, c.seconds); got != c.want {
 			t.Errorf("%v C for %v s: %v", c.tC, c.seconds, got)

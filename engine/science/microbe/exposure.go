@@ -5,30 +5,36 @@ import (
 	"slices"
 )
 
-// Exposure is how long a food has stood in each span of temperature, and how warm within it: one
-// pass along a history answers for every organism. The zero Exposure is empty.
+// Exposure is how long a food has been in each span of temperature, and
+// how warm within it: one pass along a history answers for every
+// organism. The zero Exposure is empty.
 type Exposure struct {
 	hours      [maxSpans]float64
 	above      [maxSpans]float64 // hours times the mean C above the span's lower end
 	unreadable bool
 }
 
-// maxSpans is how many spans there is room for: those between the knots, and one beyond either end.
+// maxSpans is the room for spans: those between the knots, and one
+// beyond either end.
 const maxSpans = 40
 
-// RampC is how far a band's pace reaches below the band, C: the published accuracy of a food
-// thermometer (FDA Food Code 4-203.11, memory).
+// RampC is how far a band's pace reaches below the band, C: the
+// published accuracy of a food thermometer (FDA Food Code
+// 4-203.11, memory).
 const RampC = 1.0
 
-// knot is a temperature at which a pace is given; between two knots it runs straight.
+// knot is a temperature with its pace; between two knots the pace
+// is linear.
 type knot struct{ tC, perHour float64 }
 
-// paceKnots turns an organism's bands into a pace without jumps. Within a band the pace is the
-// band's, and it climbs to a warmer band's over the last RampC below it. So it is never less
-// careful than the band that holds the temperature, but for the first RampC above the coldest
-// growth, where it climbs from 0: there the published square-root curves (CustardCereus, LiveStaph)
-// are far slower still, and B. cereus did not grow in cream at 4 or 7 C (Feijoo S.C. et al., J.
-// Dairy Sci. 80:1546, 1997, read).
+// paceKnots turns an organism's bands into a continuous pace. Within a
+// band the pace is the band's, and over the last RampC it climbs to the
+// next warmer band's. So it is never less careful than the band of that
+// temperature, except in the first RampC above the coldest growth,
+// where it climbs from 0: there the published square-root curves
+// (CustardCereus, LiveStaph) are far slower still, and B. cereus did
+// not grow in cream at 4 or 7 C (Feijoo S.C. et al., J. Dairy Sci.
+// 80:1546, 1997, read).
 func paceKnots(bands []Band) []knot {
 	knots := []knot{{bands[0].FromC, 0}, {bands[0].FromC + RampC, 1 / bands[0].Hours}}
 	for i, b := range bands[1:] {
@@ -38,9 +44,9 @@ func paceKnots(bands []Band) []knot {
 	return append(knots, knot{last.ToC, 1 / last.Hours}, knot{last.ToC + RampC, 0})
 }
 
-// Pace is the share of an organism's published time that an hour at tC uses up: continuous in tC, 0
-// where it does not grow. See paceKnots. +Inf for an unknown organism or a temperature that cannot
-// be read.
+// Pace is the share of an organism's published time that an hour at tC
+// uses: continuous in tC, 0 where it does not grow. See paceKnots. +Inf
+// for an unknown organism or an unreadable temperature.
 func Pace(o Organism, tC float64) float64 {
 	if o >= organismCount || !readable(tC) {
 		return math.Inf(1)
@@ -58,9 +64,9 @@ func Pace(o Organism, tC float64) float64 {
 	return 0
 }
 
-// paces are the knots of every organism; edges are all their temperatures, coldest first, span i
-// lying below edges[i]; shares and slopes are the pace at the lower end of each span, and its rise
-// a C.
+// paces are the knots of every organism; edges are all their
+// temperatures, coldest first, span i lying below edges[i]; shares and
+// slopes are the pace at each span's lower end, and its rise a C.
 var (
 	paces = func() (all [organismCount][]knot) {
 		for o := range all {
@@ -88,9 +94,10 @@ var (
 	}()
 )
 
-// Add takes in a stretch in which the temperature runs straight from t0C to t1C, C, in the given
-// hours: -273.15 to 1000 C, 0 h or more. Anything else makes every budget infinite, so that a
-// history that cannot be read is over its limit.
+// Add adds a stretch in which the temperature moves linearly from t0C
+// to t1C, C, in the given hours: -273.15 to 1000 C, 0 h or more.
+// Anything else makes every budget infinite, so that an unreadable
+// history is over its limit.
 func (e *Exposure) Add(t0C, t1C, hours float64) {
 	lo, hi := math.Min(t0C, t1C), math.Max(t0C, t1C)
 	if !readable(lo) || !readable(hi) || !(hours >= 0 && hours <= math.MaxFloat64) {
@@ -116,7 +123,8 @@ func (e *Exposure) Add(t0C, t1C, hours float64) {
 	}
 }
 
-// put adds hours of the mean temperature to span i. No organism grows beyond the outer spans.
+// put adds hours of the mean temperature to span i. No organism grows
+// beyond the outer spans.
 func (e *Exposure) put(i int, meanC, hours float64) {
 	e.hours[i] += hours
 	if i > 0 && i < len(edges) {
@@ -124,18 +132,20 @@ func (e *Exposure) put(i int, meanC, hours float64) {
 	}
 }
 
-// AddWorst takes in hours of which no temperature is known, at the span that uses up the organisms'
-// times fastest.
+// AddWorst adds hours of unknown temperature, at the span that uses the
+// organisms' times fastest.
 func (e *Exposure) AddWorst(hours float64) { e.Add(worstC, worstC, hours) }
 
 // worstC lies in the shortest band of every organism, C.
 const worstC = 40
 
-// Spent is the share of an organism's published time that is used up, 0 or more; at 1 it is gone.
-// +Inf once anything could not be read, or for an unknown organism. It asks neither Grows nor what
-// a bake has killed: the caller does. The authors wrote for fish and set their times as careful
-// ends (LimitSource): no error is published, and a live, acid dough holds these bacteria back, by
-// how much no source says.
+// Spent is the used share of an organism's published time, 0 or more;
+// at 1 it is gone. +Inf once anything was unreadable, or for an unknown
+// organism. The caller asks Grows, and what a bake has killed.
+//
+// The authors wrote for fish and set their times as careful ends
+// (LimitSource): no error is published. A live, acid dough holds these
+// bacteria back, by how much no source says.
 func (e *Exposure) Spent(o Organism) float64 {
 	if o >= organismCount || e.unreadable {
 		return math.Inf(1)

@@ -6,7 +6,8 @@ import (
 	"forebake/engine/figure"
 )
 
-// PerHour is the growth, log10/h, at tC. Temperatures that cannot be read give infinity.
+// PerHour is the growth, log10/h, at tC. Temperatures that cannot be
+// read give infinity.
 func (g *Growth) PerHour(tC float64) figure.Estimate {
 	if !readable(tC) {
 		return figure.Exactly(math.Inf(1))
@@ -15,9 +16,10 @@ func (g *Growth) PerHour(tC float64) figure.Estimate {
 		High: g.rate(g.B.High, tC)}
 }
 
-// Log is the growth, log10, while the temperature runs straight from t0C to t1C in the given hours:
-// the exact integral. It is not cut at MostLog, since the parts of a history add up.
-// Anything that cannot be read is infinite.
+// Log is the growth, log10, while the temperature runs straight from
+// t0C to t1C in the given hours: the exact integral. It is not cut at
+// MostLog, since the parts of a history add up. Anything that cannot be
+// read is infinite.
 func (g *Growth) Log(t0C, t1C, hours float64) figure.Estimate {
 	return figure.Estimate{
 		Low:  g.LogAt(figure.Low, t0C, t1C, hours),

@@ -1,6 +1,6 @@
 package microbe
 
-// Sealed is a class of part without air, in which C. botulinum is asked after.
+// Sealed is a class of part without air, judged for C. botulinum.
 type Sealed uint8
 
 // The classes.
@@ -12,7 +12,8 @@ const (
 
 // The figures for C. botulinum.
 var (
-	// OilDays: sources say 2 to 3, 4, 10 and 21 days; the shortest range's end is taken.
+	// OilDays: sources say 2 to 3, 4, 10 and 21 days; the shortest
+	// range's end is taken.
 	OilDays = Limit{"oil-mo", 3, 0, AtMost,
 		"University of Missouri Extension, Storing herbs and garlic in oil: 2 to 3 days", "read"}
 	AcidPH = Limit{"oil-acid", 4.6, 0, AtMost,
@@ -20,8 +21,9 @@ var (
 	// JarAw: C. botulinum A and B do not grow below it.
 	JarAw = Limit{"gmin-c-botulinum-a-and-b-proteolytic", 0.93, 0, Under,
 		"USDA ARS growth factors table (ICMSF 1996; Mitscherlich & Marth 1984)", "read"}
-	// WrapAw: inoculated bagels of this water activity held no toxin in 42 days at 25 C. Crumpets
-	// of 0.990 were toxic after 4 to 6 days (Daifas D.P. et al., J. Food Prot. 62(4):349, 1999).
+	// WrapAw: inoculated bagels of this water activity held no toxin in
+	// 42 days at 25 C. Crumpets of 0.990 were toxic after 4 to 6 days
+	// (Daifas D.P. et al., J. Food Prot. 62(4):349, 1999).
 	WrapAw = Limit{"bot-bagel", 0.944, 0, AtMost,
 		"Daifas D.P. et al., Food Aust. 51(10):507-511 (1999), abstract", "read"}
 	// WrapDays is a day under the first toxin in crumpets.
@@ -29,9 +31,10 @@ var (
 		"a day under J. Food Prot. 62(4):349-355 (1999), abstract", "judgement"}
 )
 
-// Botulinum answers for a sealed part that stands at warmestC for the given days. coldC is the most
-// of the place's cold holding. Of intervals the high end decides; a pH or a water activity that is
-// not known, or cannot be read, earns no credit. because names the figure that decided.
+// Botulinum answers for a sealed part that stands at warmestC for the
+// given days. coldC is the warmest of the place's cold holding. The
+// high end of an interval decides; an unknown or unreadable pH or water
+// activity earns no credit. because names the figure that decided.
 func Botulinum(s Sealed, warmestC, coldC, days float64, aw, ph Interval, phKnown bool) (
 	level Level, because Limit) {
 	acid := phKnown && ph.Lo >= 0 && ph.Lo <= ph.Hi && AcidPH.Allows(ph.Hi)
@@ -82,7 +85,7 @@ var (
 	// ScotlandReheat holds unless quality would suffer.
 	ScotlandReheat = Limit{"sco-reheat", 82, 0, AtLeast,
 		"Food Safety (Temperature Control) Regulations 1995 SI 1995/2200 reg. 14", "read"}
-	// UKCooks are UK advice for a cook or a reheat, any one of them enough.
+	// UKCooks are UK advice for a cook or a reheat; any one is enough.
 	UKCooks = [...]Cook{
 		{"uk-cook-equiv", 60, 0, 45 * 60, ukAdvice, "memory"},
 		{"uk-cook-equiv", 65, 0, 10 * 60, ukAdvice, "memory"},

@@ -44,22 +44,37 @@ func TestBotulinumByTheTable(t *testing.T) {
 		decided         string
 		evidenceOrWhose string
 	}{
-		{"garlic in oil, the room", OilInfusion, 21, 0.1, unknown, unknown, false, Stop, "oil-acid", "oil-mo: never at room temperature"},
-		{"garlic in oil, fridge, 3 days", OilInfusion, 4, 3, unknown, unknown, false, Clear, "oil-mo", "2 to 3 days"},
-		{"garlic in oil, fridge, 4 days", OilInfusion, 4, 4, unknown, unknown, false, Risk, "oil-mo", "2 to 3 days"},
-		{"garlic in oil, warm fridge", OilInfusion, 7, 1, unknown, unknown, false, Stop, "oil-acid", "over the cold holding"},
-		{"garlic in oil at pH 4.6", OilInfusion, 21, 30, unknown, point(4.6), true, Clear, "oil-acid", "CSIRO"},
-		{"garlic in oil at pH 4.5 to 4.7", OilInfusion, 21, 30, unknown, Interval{4.5, 4.7}, true, Stop, "oil-acid", "CSIRO"},
-		{"no temperature", OilInfusion, math.NaN(), 1, unknown, unknown, false, Stop, "oil-acid", ""},
+		{"garlic in oil, the room", OilInfusion, 21, 0.1, unknown, unknown, false, Stop, "oil-acid",
+			"oil-mo: never at room temperature"},
+		{"garlic in oil, fridge, 3 days", OilInfusion, 4, 3, unknown, unknown, false, Clear,
+			"oil-mo", "2 to 3 days"},
+		{"garlic in oil, fridge, 4 days", OilInfusion, 4, 4, unknown, unknown, false, Risk,
+			"oil-mo", "2 to 3 days"},
+		{"garlic in oil, warm fridge", OilInfusion, 7, 1, unknown, unknown, false, Stop, "oil-acid",
+			"over the cold holding"},
+		{"garlic in oil at pH 4.6", OilInfusion, 21, 30, unknown, point(4.6), true, Clear,
+			"oil-acid", "CSIRO"},
+		{"garlic in oil at pH 4.5 to 4.7", OilInfusion, 21, 30, unknown, Interval{4.5, 4.7}, true,
+			Stop, "oil-acid", "CSIRO"},
+		{"no temperature", OilInfusion, math.NaN(), 1, unknown, unknown, false, Stop,
+			"oil-acid", ""},
 		{"no days", OilInfusion, 4, math.NaN(), unknown, unknown, false, Risk, "oil-mo", ""},
-		{"pumpkin jar", LowAcidJar, 4, 1, point(0.98), point(5.5), true, Stop, "oil-acid", "safety class table"},
-		{"pumpkin jar, nothing measured", LowAcidJar, 21, 1, unknown, unknown, false, Stop, "oil-acid", ""},
-		{"jam", LowAcidJar, 21, 300, point(0.85), unknown, false, Clear, "gmin-c-botulinum-a-and-b-proteolytic", "0.93"},
-		{"crumpet in a bag, 4 days", MoistWrapped, 25, 4, point(0.99), unknown, false, Risk, "bot-crumpet", "Daifas 1999"},
-		{"crumpet in a bag, 3 days", MoistWrapped, 25, 3, point(0.99), unknown, false, Clear, "bot-crumpet", "Daifas 1999"},
-		{"bagel in a bag", MoistWrapped, 25, 42, point(0.944), unknown, false, Clear, "bot-bagel", "Daifas 1999"},
-		{"bread in a bag, aw unknown", MoistWrapped, 25, 5, unknown, unknown, false, Risk, "bot-crumpet", ""},
-		{"bread in a bag, fridge", MoistWrapped, 4, 9, unknown, unknown, false, Clear, "bot-crumpet", ""},
+		{"pumpkin jar", LowAcidJar, 4, 1, point(0.98), point(5.5), true, Stop, "oil-acid",
+			"safety class table"},
+		{"pumpkin jar, nothing measured", LowAcidJar, 21, 1, unknown, unknown, false, Stop,
+			"oil-acid", ""},
+		{"jam", LowAcidJar, 21, 300, point(0.85), unknown, false, Clear,
+			"gmin-c-botulinum-a-and-b-proteolytic", "0.93"},
+		{"crumpet in a bag, 4 days", MoistWrapped, 25, 4, point(0.99), unknown, false, Risk,
+			"bot-crumpet", "Daifas 1999"},
+		{"crumpet in a bag, 3 days", MoistWrapped, 25, 3, point(0.99), unknown, false, Clear,
+			"bot-crumpet", "Daifas 1999"},
+		{"bagel in a bag", MoistWrapped, 25, 42, point(0.944), unknown, false, Clear, "bot-bagel",
+			"Daifas 1999"},
+		{"bread in a bag, aw unknown", MoistWrapped, 25, 5, unknown, unknown, false, Risk,
+			"bot-crumpet", ""},
+		{"bread in a bag, fridge", MoistWrapped, 4, 9, unknown, unknown, false, Clear,
+			"bot-crumpet", ""},
 	} {
 		got, why := Botulinum(c.s, c.tC, 5, c.days, c.aw, c.ph, c.phKnown)
 		if got != c.want || why.ID != c.decided {
@@ -72,7 +87,8 @@ func TestBotulinumByTheTable(t *testing.T) {
 // No line is faster than a printed D of its own food, nor much slower.
 func TestMoreLinesByTheTable(t *testing.T) {
 	rows := moreRows(t, "kill-more")
-	for prefix, l := range map[string]Line{"salm-eggbatter-": EggBatterLine, "salm-donut-": DoughnutLine,
+	for prefix, l := range map[string]Line{"salm-eggbatter-": EggBatterLine,
+		"salm-donut-": DoughnutLine,
 		"stec-pizza-": PizzaLineSTEC, "stec-bagel-": BagelLineSTEC, "salm-em-": muffinDoughLine} {
 		points := 0
 		for id, r := range rows {
@@ -98,7 +114,8 @@ func TestMoreLinesByTheTable(t *testing.T) {
 	}
 }
 
-// The computed rows: 5 log at 66.6 C and straight on, against the same lines as printed.
+// The computed rows: 5 log at 66.6 C and straight on, against the same
+// lines as printed.
 func TestComputedHoldsByTheTable(t *testing.T) {
 	rows := moreRows(t, "kill-more")
 	for id, l := range map[string]Line{"c-bun-dough": bunLine, "c-muffin-batter": batterLine,

@@ -13,8 +13,9 @@ func plain(d, ref, z float64) Kill {
 	return NewKill(Line{DMin: d, RefC: ref, ZC: z, LowC: 0, HighC: 200})
 }
 
-// Figures expected of 60 to 70 C at 2 C a minute (computed). The trapezoid on the rate overstates a
-// rising core; the integral is the same in any number of steps.
+// Figures expected of 60 to 70 C at 2 C a minute (computed). The
+// trapezoid on the rate overstates a rising core; the integral is the
+// same in any number of steps.
 func TestLethalityWorked(t *testing.T) {
 	bun, batter := plain(3.14, 61, 6.58), plain(16.5, 61, 10.4)
 	for _, steps := range []int{1, 5, 20, 333} {
@@ -45,8 +46,9 @@ func TestLethalityWorked(t *testing.T) {
 	}
 }
 
-// No line is faster than a D that is printed for its food, and the dough lines are within a third
-// of it; water activity and tested ends are the table's, z at least its printed figure.
+// No line is faster than a D that is printed for its food, and the
+// dough lines are within a third of it; water activity and tested ends
+// are the table's, z at least its printed figure.
 func TestLinesByTheTable(t *testing.T) {
 	for _, c := range []struct {
 		line     Line
@@ -56,9 +58,14 @@ func TestLinesByTheTable(t *testing.T) {
 		slowest  float64 // most that the line's D may be over a printed one
 		zPrinted float64
 	}{
-		{bunLine, "yeast bread dough (bun)", false, 3, 1.35, 6.58}, {muffinDoughLine, "English muffin dough, pH 5.0", true, 2, 1.43, 6.2}, {batterLine, "muffin batter (sweet)", true, 3, 1.3, 10.4},
-		{nutPasteLine, "peanut butter cookie dough", true, 3, 1.1, 16.45}, {custardLine, "egg yolk + 10 % sucrose", false, 1, 1.001, 4.6},
-		{plainEggLine, "liquid whole egg", false, 2, 12, 0}, {plainEggLine, "egg yolk", false, 1, 12, 0}, {plainEggLine, "centre of intact shell egg", false, 1, 12, 0},
+		{bunLine, "yeast bread dough (bun)", false, 3, 1.35, 6.58},
+		{muffinDoughLine, "English muffin dough, pH 5.0", true, 2, 1.43, 6.2},
+		{batterLine, "muffin batter (sweet)", true, 3, 1.3, 10.4},
+		{nutPasteLine, "peanut butter cookie dough", true, 3, 1.1, 16.45},
+		{custardLine, "egg yolk + 10 % sucrose", false, 1, 1.001, 4.6},
+		{plainEggLine, "liquid whole egg", false, 2, 12, 0},
+		{plainEggLine, "egg yolk", false, 1, 12, 0},
+		{plainEggLine, "centre of intact shell egg", false, 1, 12, 0},
 		{plainEggLine, "liquid egg and yolk, all published values lie below", false, 1, 1.15, 5.3},
 	} {
 		points, low, high := 0, math.Inf(1), math.Inf(-1)
@@ -100,8 +107,8 @@ func TestLinesByTheTable(t *testing.T) {
 	}
 }
 
-// Held for a printed time, no line gives more than the printed fall: FSIS's table for lean meat and
-// the heat-resistant strains in egg.
+// Held for a printed time, no line gives more than the printed fall:
+// FSIS's table for lean meat and the heat-resistant strains in egg.
 func TestHoldsByTheTable(t *testing.T) {
 	meat, egg := 0, 0
 	for _, r := range table(t, "lethality") {
@@ -110,7 +117,8 @@ func TestHoldsByTheTable(t *testing.T) {
 		case r["row_type"] != "time-temperature":
 		case r["medium"] == "lean meat, moist heat":
 			meat++
-			// 70 C is printed as reached at once, which no line can give.
+			// 70 C is printed as reached at once, which no line
+			// can give.
 			if got := KillFor(LeanMeat, 0.98).Log(at, at, minutes); got > log*1.0001 ||
 				minutes > 0 && got < log*0.83 {
 				t.Errorf("lean meat, %v C for %v min: %.2f log, printed %v", at, minutes, got, log)
@@ -134,9 +142,12 @@ func TestKillForTakesTheDrierRow(t *testing.T) {
 		first string
 		lines int
 	}{
-		{Dough, 0.947, muffinDoughLine.Medium, 3}, {Dough, 0.9469, batterLine.Medium, 2}, {Dough, 0.928, batterLine.Medium, 2}, {Dough, 0.9279, nutPasteLine.Medium, 1},
-		{Dough, 0.421, nutPasteLine.Medium, 1}, {Dough, 0.4209, "", 0}, {Dough, math.NaN(), "", 0}, {BunDough, 0.96, bunLine.Medium, 4}, {BunDough, 0.94, batterLine.Medium, 2},
-		{Custard, 0.97, custardLine.Medium, 1}, {Custard, 0.93, batterLine.Medium, 2}, {PlainEgg, 0.99, plainEggLine.Medium, 1}, {LeanMeat, 0.98, meatLine.Medium, 1},
+		{Dough, 0.947, muffinDoughLine.Medium, 3}, {Dough, 0.9469, batterLine.Medium, 2},
+		{Dough, 0.928, batterLine.Medium, 2}, {Dough, 0.9279, nutPasteLine.Medium, 1},
+		{Dough, 0.421, nutPasteLine.Medium, 1}, {Dough, 0.4209, "", 0}, {Dough, math.NaN(), "", 0},
+		{BunDough, 0.96, bunLine.Medium, 4}, {BunDough, 0.94, batterLine.Medium, 2},
+		{Custard, 0.97, custardLine.Medium, 1}, {Custard, 0.93, batterLine.Medium, 2},
+		{PlainEgg, 0.99, plainEggLine.Medium, 1}, {LeanMeat, 0.98, meatLine.Medium, 1},
 		{LeanMeat, 0.9, nutPasteLine.Medium, 1}, {Chocolate, 0.99, "", 0}, {Food(77), 0.99, "", 0},
 	} {
 		k := KillFor(c.food, c.aw)
@@ -162,7 +173,8 @@ func TestNothingBelowTheTestedAndLevelAbove(t *testing.T) {
 	if !near(BeyondTested, 10/1.8, 0.01) {
 		t.Errorf("lines go on for %g C", BeyondTested)
 	}
-	for _, l := range []Line{plainEggLine, custardLine, bunLine, muffinDoughLine, batterLine, nutPasteLine, meatLine} {
+	for _, l := range []Line{plainEggLine, custardLine, bunLine, muffinDoughLine, batterLine,
+		nutPasteLine, meatLine} {
 		k, top := NewKill(l), l.HighC+BeyondTested
 		if k.Log(l.LowC-1e-9, l.LowC-1e-9, 1e6) != 0 || k.Log(4, l.LowC, 600) != 0 ||
 			!(k.Log(l.LowC, l.LowC, 1) > 0) {
@@ -175,7 +187,8 @@ func TestNothingBelowTheTestedAndLevelAbove(t *testing.T) {
 		if l.Source == "" || l.How == "" || l.Basis == "" {
 			t.Errorf("%s has no source", l.Medium)
 		}
-		for _, c := range [][3]float64{{math.NaN(), 80, 5}, {80, math.Inf(1), 5}, {80, 80, math.NaN()}, {80, 80, -5}, {80, 80, math.Inf(1)}, {80, 2000, 5}} {
+		for _, c := range [][3]float64{{math.NaN(), 80, 5}, {80, math.Inf(1), 5},
+			{80, 80, math.NaN()}, {80, 80, -5}, {80, 80, math.Inf(1)}, {80, 2000, 5}} {
 			if got := k.Log(c[0], c[1], c[2]); got != 0 {
 				t.Errorf("%v kills %v", c, got)
 			}
@@ -183,8 +196,9 @@ func TestNothingBelowTheTestedAndLevelAbove(t *testing.T) {
 	}
 }
 
-// Where two lines cross, the faster takes over: the bun's line turns level at 66.56 C and the
-// muffin dough's rises on to 67.56 C; two made-up lines cross while both rise.
+// Where two lines cross, the faster takes over: the bun's line turns
+// level at 66.56 C and the muffin dough's rises on to 67.56 C; two
+// made-up lines cross while both rise.
 func TestFasterLineTakesOverAtTheCrossing(t *testing.T) {
 	steep, gentle := Line{
 		DMin:  1,
@@ -202,7 +216,8 @@ func TestFasterLineTakesOverAtTheCrossing(t *testing.T) {
 	for _, c := range []struct {
 		k      Kill
 		lo, hi float64
-	}{{KillFor(BunDough, 0.96), bunLine.HighC + BeyondTested, muffinDoughLine.HighC + BeyondTested}, {NewKill(steep, gentle), 60, 64}} {
+	}{{KillFor(BunDough, 0.96), bunLine.HighC + BeyondTested, muffinDoughLine.HighC + BeyondTested},
+		{NewKill(steep, gentle), 60, 64}} {
 		const n = 1_000_000
 		sum := 0.0
 		for i := range n {
@@ -245,7 +260,8 @@ func TestLethalityProperties(t *testing.T) {
 		if share := rapid.Float64Range(0.01, 0.99).Draw(t, "split"); math.Abs(t1-t0) > 1e-3 ||
 			t0 == t1 {
 			middle := t0 + (t1-t0)*share
-			if parts := k.Log(t0, middle, minutes*share) + k.Log(middle, t1, minutes*(1-share)); !near(parts, whole, 1e-8*(1+whole)) {
+			parts := k.Log(t0, middle, minutes*share) + k.Log(middle, t1, minutes*(1-share))
+			if !near(parts, whole, 1e-8*(1+whole)) {
 				t.Fatalf("%v whole, %v in parts", whole, parts)
 			}
 		}
@@ -254,7 +270,8 @@ func TestLethalityProperties(t *testing.T) {
 			k.Log(t0, t1, minutes+up) < whole*(1-1e-9) {
 			t.Fatal("hotter or longer kills less")
 		}
-		// Midpoints of short steps over the fastest line, the plain second way.
+		// Midpoints of short steps over the fastest line, the plain
+		// second way.
 		const n = 2000
 		sum := 0.0
 		for i := range n {
@@ -279,7 +296,8 @@ func TestDrierNeverDiesFaster(t *testing.T) {
 				Draw(t, "drop")
 		at := rapid.Float64Range(50, 100).Draw(t, "at")
 		food := Food(rapid.IntRange(0, 1).Draw(t, "food"))
-		if wet, dry := KillFor(food, aw).Log(at, at, 1), KillFor(food, aw-drop).Log(at, at, 1); dry > wet*(1+1e-9) {
+		wet, dry := KillFor(food, aw).Log(at, at, 1), KillFor(food, aw-drop).Log(at, at, 1)
+		if dry > wet*(1+1e-9) {
 			t.Fatalf("%v at aw %v, %v at %v", wet, aw, dry, aw-drop)
 		}
 	})

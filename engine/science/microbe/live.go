@@ -6,9 +6,10 @@ import (
 	"forebake/engine/figure"
 )
 
-// Growth is a square-root curve of growth in one medium: log10 a hour = (B (T - MinC))^2. The lag
-// is inside B. Low, Mid and High of B are the slowest, the middle and the careful reading of its
-// rows; a figure without its own low end repeats the careful one.
+// Growth is a square-root curve of growth in one medium: log10 a hour =
+// (B (T - MinC))^2. The lag is inside B. Low, Mid and High of B are the
+// slowest, the middle and the careful reading of its rows; a figure
+// without its own low end repeats the careful one.
 type Growth struct {
 	Organism   Organism
 	Medium     string
@@ -31,18 +32,21 @@ const (
 	milkSource = "J. Food Prot. 54:372 (1991), abstract: B. cereus in rehydrated milk"
 )
 
-// The growth curves. They hold for a part as it stands; the caller knows what the part is. High
-// lies on or over every measured row of its medium, so the B of Salmonella and of milk is rounded
-// up (0.0258 and 0.0345 pass just under one row each).
+// The growth curves. They hold for a part as it stands; the caller
+// knows what the part is. High lies on or over every measured row of
+// its medium, so the B of Salmonella and of milk is rounded up (0.0258
+// and 0.0345 pass just under one row each).
 var (
-	// LiveStaph needs live yeast or a lactic culture mixed into the part. It gives no credit to a
-	// dough without yeast, nor to a filling inside a dough.
+	// LiveStaph needs live yeast or a lactic culture mixed into the
+	// part. It gives no credit to a dough without yeast, nor to a
+	// filling inside a dough.
 	LiveStaph = Growth{SAureus, "live lean yeast dough",
 		figure.Estimate{Low: 0.01065, Mid: 0.01165, High: 0.0124}, 7, 38, 50, 0, 0, 21, 38,
 		noKneadSource, "the four rows need 0.01065, 0.01236, 0.01229 and 0.01128; " +
 			"Mid is their mean, High lies over all", "computed"}
-	// LiveSalmonella has the same medium. A bake answers it: the core that core-unproven-risk asks
-	// for brings down more than 5 log and all that can grow.
+	// LiveSalmonella has the same medium. A bake answers it: the core
+	// that core-unproven-risk asks for brings down more than 5 log and
+	// all that can grow.
 	LiveSalmonella = Growth{Salmonella, "live yeast dough",
 		figure.Estimate{Low: 0.0200, Mid: 0.0224, High: 0.0259}, 5.2, 38, 46.2, 0, 4, 21, 21,
 		noKneadSource, "the means over 24 h and 12 h at 21 C and the fastest 6 h; other " +
@@ -52,7 +56,8 @@ var (
 		figure.Estimate{Low: 0.0139, Mid: 0.0263, High: 0.0263}, 3.3, 45, 55, 0.58, 0, 17, 20,
 		riceSource, "through 6.64 log in 22 h at 20 C and 6.81 log in 34 h at 17 C from 250/g; " +
 			"Low is 20 times in 24 h at 20 C, spores added before the cook", "computed"}
-	// CustardCereus is for custard, pastry cream and starch cooked in milk.
+	// CustardCereus is for custard, pastry cream and starch cooked
+	// in milk.
 	CustardCereus = Growth{BCereus, "custard, pastry cream, milk starch",
 		figure.Estimate{Low: 0.0298, Mid: 0.0323, High: 0.0347}, 3.3, 45, 55, 0.75, 0, 26, 26,
 		milkSource, "9 h at 26 C from 0.29 to 1.5/g to 20 000 to 110 000/g: 0.46 to 0.62 log/h",
@@ -70,9 +75,10 @@ func (g *Growth) rate(b, tC float64) float64 {
 	return x * x
 }
 
-// LogAt is the growth, log10, by one reading of B, while the temperature runs straight from t0C to
-// t1C in the given hours: the exact integral. It is not cut at MostLog, since the parts of a
-// history add up. Anything that cannot be read is infinite.
+// LogAt is the growth, log10, by one reading of B, while the
+// temperature moves linearly from t0C to t1C in the given hours: the
+// exact integral. It is not cut at MostLog, since the parts of a
+// history add up. Anything unreadable is infinite.
 func (g *Growth) LogAt(run figure.Run, t0C, t1C, hours float64) float64 {
 	lo, hi := math.Min(t0C, t1C), math.Max(t0C, t1C)
 	if !readable(lo) || !readable(hi) || !(hours >= 0 && hours <= math.MaxFloat64) {
@@ -88,7 +94,8 @@ func (g *Growth) LogAt(run figure.Run, t0C, t1C, hours float64) float64 {
 	return g.area(b, lo, hi) / (hi - lo) * hours
 }
 
-// area is the integral of rate over temperature: a parabola up to where the rate levels, then flat.
+// area is the integral of rate over temperature: a parabola up to where
+// the rate levels, then flat.
 func (g *Growth) area(b, lo, hi float64) float64 {
 	level := g.LevelC
 	if g.MostPerH > 0 {
@@ -110,14 +117,17 @@ func (g *Growth) Capped(sum figure.Estimate) figure.Estimate {
 	return sum.Min(figure.Exactly(g.MostLog))
 }
 
-// Enriched is the factor on LiveStaph where the dough holds egg, milk, cheese or much butter. No
-// study measured growth in such a dough: the doubling is the program's own margin (judgement).
+// Enriched is the factor on LiveStaph where the dough holds egg, milk,
+// cheese or much butter. No study measured growth in such a dough: the
+// doubling is the program's own margin (judgement).
 var Enriched = figure.Estimate{Low: 1, Mid: 2, High: 2}
 
-// AwCredit is the factor on LiveStaph for the water activity of a dough, against the lean dough
-// that was measured: ((aw - 0.808)/(0.98 - 0.808))^2, at most 1. The shape and 0.808 are read
-// (Medvedova A. et al., Ital. J. Food Saf. 8:8287, 2019); the exponent is a judgement. The high end
-// of the water activity decides High. A figure that cannot be read gives no credit.
+// AwCredit is the factor on LiveStaph for the water activity of a
+// dough, against the lean dough that was measured: ((aw -
+// 0.808)/(0.98 - 0.808))^2, at most 1. The shape and 0.808 are read
+// (Medvedova A. et al., Ital. J. Food Saf. 8:8287, 2019); the exponent
+// is a judgement. The high end of the water activity decides High. An
+// unreadable figure gives no credit.
 func AwCredit(aw Interval) figure.Estimate {
 	if !(aw.Lo <= aw.Hi && aw.Hi >= 0 && aw.Lo <= 1) {
 		return figure.Exactly(1)
@@ -129,11 +139,13 @@ func AwCredit(aw Interval) figure.Estimate {
 	return figure.Estimate{Low: at(aw.Lo), Mid: (at(aw.Lo) + at(aw.Hi)) / 2, High: at(aw.Hi)}
 }
 
-// AcidStops reports whether a measured pH ends the growth of S. aureus in a live dough: at or below
-// 4.3 at any water activity, or at or below 4.9 where the water activity is 0.96 or less
-// (Notermans S. & Heuvelman C.J., J. Food Sci. 48, 1983, abstract read; 4.3 is a judgement under
-// it). At or below 4.6 the middle of a water activity will do: the acid makes up for its error
-// (judgement). The pH must have been reached: until then the rate counts. High ends decide.
+// AcidStops reports whether a measured pH ends the growth of S. aureus
+// in a live dough: at or below 4.3 at any water activity, or at or
+// below 4.9 where the water activity is 0.96 or less (Notermans S. &
+// Heuvelman C.J., J. Food Sci. 48, 1983, abstract read; 4.3 is a
+// judgement under it). At or below 4.6 the middle of a water activity
+// will do: the acid makes up for its error (judgement). The pH must
+// have been reached: until then the rate counts. High ends decide.
 func AcidStops(aw, ph Interval) bool {
 	if !(ph.Lo >= 0 && ph.Lo <= ph.Hi && ph.Hi <= 14) {
 		return false

@@ -20,7 +20,8 @@ func liveRows(t testing.TB) map[string]map[string]string {
 	return rows
 }
 
-// The careful end lies on or over each measured rise, and the low end of the fit under the fastest.
+// The careful end lies on or over each measured rise, and the low end
+// of the fit under the fastest.
 func TestGrowthLiesOverTheMeasuredRows(t *testing.T) {
 	rows := liveRows(t)
 	served := 0
@@ -73,7 +74,8 @@ func TestGrowthLiesOverTheMeasuredRows(t *testing.T) {
 		math.Log10(num(t, r["value"])), 0.02) {
 		t.Errorf("spores before the cook: %v", StarchCereus.Log(20, 20, 24))
 	}
-	// Non-fat milk, 9 h at 26 C; porridge of milk, generation times of 54.2 and 31.3 min.
+	// Non-fat milk, 9 h at 26 C; porridge of milk, generation times of
+	// 54.2 and 31.3 min.
 	if got := CustardCereus.PerHour(26); got.High < math.Log10(110000/0.29)/9 ||
 		got.Low > math.Log10(20000/1.5)/9 {
 		t.Errorf("milk: %v", got)
@@ -85,7 +87,8 @@ func TestGrowthLiesOverTheMeasuredRows(t *testing.T) {
 	}
 }
 
-// Each model row of the table is in the code: its figure, and its temperatures.
+// Each model row of the table is in the code: its figure, and
+// its temperatures.
 func TestGrowthByTheModelRows(t *testing.T) {
 	rows := liveRows(t)
 	for id, c := range map[string]struct {
@@ -230,7 +233,8 @@ func TestGrowthProperties(t *testing.T) {
 			t.Fatalf("warmer grew less: %v, %v C", t0, t1)
 		}
 	})
-	for _, bad := range [][3]float64{{math.NaN(), 4, 1}, {4, 4, -1}, {4, 2000, 1}, {4, 4, math.NaN()}} {
+	for _, bad := range [][3]float64{{math.NaN(), 4, 1}, {4, 4, -1}, {4, 2000, 1},
+		{4, 4, math.NaN()}} {
 		if !math.IsInf(LiveStaph.Log(bad[0], bad[1], bad[2]).Low, 1) {
 			t.Errorf("%v", bad)
 		}

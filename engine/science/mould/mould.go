@@ -1,9 +1,11 @@
-// Package mould estimates how many days baked goods stay free of mould: by a table of families
-// where labels and keeping advice are published, by a line on the equilibrium humidity for plain
-// cakes, and by a handbook range for bread crumb.
+// Package mould estimates how many days baked goods stay free of mould:
+// by a table of families where labels and keeping advice are published,
+// by a line on the equilibrium humidity for plain cakes, and by a
+// handbook range for bread crumb.
 //
-// Package facts calls it. The days are labels and keeping advice, not a safety figure: packing
-// after a clean, full cooling decides more than water activity.
+// Package facts calls it. The days are labels and keeping advice, not a
+// safety figure: packing after a clean, full cooling matters more than
+// water activity.
 package mould
 
 import (
@@ -12,29 +14,31 @@ import (
 	"forebake/engine/figure"
 )
 
-// Range of the line, % equilibrium relative humidity (100 x water activity): as quoted by a pastry
-// forum writer (read).
+// Range of the line, % equilibrium relative humidity (100 x water
+// activity): as quoted by a pastry forum writer (read).
 const (
 	lowestERH  = 74.0
 	highestERH = 90.0
 )
 
-// Bread crumb, days: two trials of yeast bread 4 to 5 days at 25 C (read), plain bread 3 to 6 in
-// practice (memory), and the line about 2 at 94 to 96 %. Clean wrap, no preservative.
+// Bread crumb, days: two trials of yeast bread 4 to 5 days at 25 C
+// (read), plain bread 3 to 6 in practice (memory), and the line about 2
+// at 94 to 96 %. Clean wrap, no preservative.
 const (
 	crumbLowDays  = 2.0
 	crumbHighDays = 6.0
 )
 
-// crumbDays is the middle for bread, and acidFactor what sourdough multiplies it by: 18 days and
-// more against 4 to 5 in the same study (read).
+// crumbDays is the middle for bread, and acidFactor sourdough's factor
+// on it: 18 days and more against 4 to 5 in the same study (read).
 const (
 	crumbDays  = 4.5
 	acidFactor = 4
 )
 
-// The lines: log10(days) = base - slope*ERH. Cool by a pastry forum writer (quoted); warm by Adams &
-// Moss eq. 3.34 (read), after Cauvain & Seiler, FMBRA Report 150 (1992, not seen).
+// The lines: log10(days) = base - slope*ERH. Cool by a pastry forum
+// writer (quoted); warm by Adams & Moss eq. 3.34 (read), after Cauvain
+// & Seiler, FMBRA Report 150 (1992, not seen).
 const (
 	coolBase  = 7.91
 	coolSlope = 0.081
@@ -44,8 +48,9 @@ const (
 	warmC     = 27.0
 )
 
-// lineError is the error factor of the line, either way: the two measured cakes lie within 1.1, and
-// plain cakes differ more than two show (judgement).
+// lineError is the line's error factor, either way: the two
+// measured cakes lie within 1.1, and plain cakes differ more than
+// two show (judgement).
 const lineError = 1.25
 
 var (
@@ -94,13 +99,15 @@ var families = [...]kept{
 		func(g Goods) bool { return g.Filled },
 		figure.Estimate{Low: 3, Mid: 3.5, High: 4},
 	}, // read
-	// Labels 30 to 60 days, none of 99 packed samples mouldy at 180 (read).
+	// Labels 30 to 60 days, none of 99 packed samples mouldy at
+	// 180 (read).
 	{
 		"panettone",
 		func(g Goods) bool { return g.Culture },
 		figure.Estimate{Low: 30, Mid: 60, High: 180},
 	},
-	// No label without sourdough was found: those with it, less the acid's factor (computed).
+	// No label without sourdough was found: those with it, less the
+	// acid's factor (computed).
 	{
 		"panettone",
 		func(Goods) bool { return true },
@@ -121,15 +128,15 @@ var families = [...]kept{
 		func(g Goods) bool { return g.Cold },
 		figure.Estimate{Low: 28, Mid: 56, High: 120},
 	}, // read
-	// All advice found is for the cold: at room warmth from that of the shortest kind to a month
-	// (judgement).
+	// All advice found is for the cold: at room warmth from the
+	// shortest kind's to a month (judgement).
 	{"stollen", func(Goods) bool { return true }, figure.Estimate{Low: 14, Mid: 28, High: 56}},
 }
 
-// Days is how many days the goods stay free of mould, from the humidity of the crumb over its span,
-// %, and the storage in C: by the family table where the family has a row, else by the line for
-// what lies in its range, and as bread for what is moister. silent is the reason where nothing
-// answers.
+// Days is how many days the goods stay free of mould, from the crumb's
+// humidity over its span, %, and the storage in C: by the family table
+// where the family has a row, else by the line in its range, and as
+// bread for moister goods. silent is the reason where nothing answers.
 func Days(g Goods, erh figure.Interval, tC float64) (days figure.Estimate, silent string) {
 	for i := range families {
 		if k := &families[i]; k.family == g.Family && k.fits(g) {
@@ -165,8 +172,8 @@ func Days(g Goods, erh figure.Interval, tC float64) (days figure.Estimate, silen
 	return days, ""
 }
 
-// line is the middle of the line inside its range: between its two temperatures the logarithm is
-// interpolated.
+// line is the line's middle inside its range: the logarithm is
+// interpolated between its two temperatures.
 func line(erhPercent, tC float64) float64 {
 	cool := coolBase - coolSlope*erhPercent
 	warm := warmBase - warmSlope*erhPercent

@@ -14,8 +14,8 @@ import (
 
 var rows, number = published.In(os.DirFS(published.Folder)), published.Number
 
-// The published points of the line: those calculated from it to the printed day, the two measured
-// cakes within a tenth.
+// The line's published points: those calculated from it to the printed
+// day, the two measured cakes within a tenth.
 func TestPublishedPoints(t *testing.T) {
 	tried := 0
 	for _, r := range rows(t, "mould.csv") {
@@ -57,8 +57,8 @@ func goodsOf(words string) Goods {
 	return g
 }
 
-// Every published keeping lies in the estimate, but for the one that the model names, and no
-// estimate is wider than a factor of 6.
+// Every published keeping lies in the estimate, except the one that the
+// model names, and no estimate is wider than a factor of 6.
 func TestPublishedKeeping(t *testing.T) {
 	held, all := 0, 0
 	for _, r := range rows(t, "shelf-life.csv") {
@@ -92,11 +92,14 @@ func TestPublishedKeeping(t *testing.T) {
 	}
 }
 
-// The rows of the family table, as labels and advice have them; without sourdough a quarter.
+// The family table's rows, as labels and advice have them; without
+// sourdough a quarter.
 func TestFamilyTable(t *testing.T) {
 	for words, want := range map[string][2]float64{
-		"panettone culture": {30, 180}, "panettone": {7.5, 45}, "panettone filled": {3, 4}, "stollen cold": {28, 120}, "stollen": {14, 56},
-		"stollen nuts cold": {14, 42}, "stollen moist nuts cold": {7, 14}, "stollen filled": {7, 14},
+		"panettone culture": {30, 180}, "panettone": {7.5, 45}, "panettone filled": {3, 4},
+		"stollen cold": {28, 120}, "stollen": {14, 56},
+		"stollen nuts cold": {14, 42}, "stollen moist nuts cold": {7, 14},
+		"stollen filled": {7, 14},
 	} {
 		e, silent := Days(goodsOf(words), figure.Unknown(), math.NaN())
 		if silent != "" || e.Low != want[0] || e.High != want[1] ||
@@ -110,7 +113,8 @@ func TestFamilyTable(t *testing.T) {
 	}
 }
 
-// The line with its error, bread above it, and silence past both ends of each range.
+// The line with its error, bread above it, and silence past both ends
+// of each range.
 func TestDaysByHumidity(t *testing.T) {
 	for name, c := range map[string]struct {
 		erh      figure.Interval
@@ -120,20 +124,31 @@ func TestDaysByHumidity(t *testing.T) {
 		high     float64
 		reason   string
 	}{
-		"a cake":             {figure.Point(81), 21, false, 22.336 / 1.25, 22.336, 22.336 * 1.25, ""},
-		"its end, dry":       {figure.Point(74), 21, false, 82.414 / 1.25, 82.414, 82.414 * 1.25, ""},
-		"its end, moist":     {figure.Point(90), 27, false, 3.954 / 1.25, 3.954, 3.954 * 1.25, ""},
-		"bread":              {figure.Interval{Lo: 93, Hi: 97}, 25, false, 2, 4.5, 6, ""},
-		"sourdough":          {figure.Interval{Lo: 93, Hi: 97}, 25, true, 8, 18, 24, ""},
-		"over the edge":      {figure.Interval{Lo: 88, Hi: 93}, 21, false, 2, 5.0234, 6.0534 * 1.25, ""},
-		"drier in part":      {figure.Interval{Lo: 70, Hi: 80}, 21, false, 26.915 / 1.25, 47.098, math.Inf(1), ""},
-		"too dry":            {figure.Point(73.9), 21, false, 82.414 / 1.25, math.NaN(), math.Inf(1), "from 74 to 90 %"},
-		"too cold":           {figure.Point(80), 20.9, false, 0, math.NaN(), math.Inf(1), "from 21 to 27 C"},
-		"too warm":           {figure.Point(80), 27.1, false, 0, math.NaN(), math.Inf(1), "from 21 to 27 C"},
-		"no storage at all":  {figure.Point(80), math.NaN(), false, 0, math.NaN(), math.Inf(1), "from 21 to 27 C"},
-		"the coolest, fine":  {figure.Point(80), 21, false, 26.915 / 1.25, 26.915, 26.915 * 1.25, ""},
-		"the warmest, fine":  {figure.Point(80), 27, false, 17.539 / 1.25, 17.539, 17.539 * 1.25, ""},
-		"half way, 24 C":     {figure.Point(80), 24, false, 21.727 / 1.25, 21.727, 21.727 * 1.25, ""},
+		"a cake": {figure.Point(81), 21, false, 22.336 / 1.25, 22.336,
+			22.336 * 1.25, ""},
+		"its end, dry": {figure.Point(74), 21, false, 82.414 / 1.25, 82.414,
+			82.414 * 1.25, ""},
+		"its end, moist": {figure.Point(90), 27, false, 3.954 / 1.25, 3.954, 3.954 * 1.25, ""},
+		"bread":          {figure.Interval{Lo: 93, Hi: 97}, 25, false, 2, 4.5, 6, ""},
+		"sourdough":      {figure.Interval{Lo: 93, Hi: 97}, 25, true, 8, 18, 24, ""},
+		"over the edge": {figure.Interval{Lo: 88, Hi: 93}, 21, false, 2, 5.0234,
+			6.0534 * 1.25, ""},
+		"drier in part": {figure.Interval{Lo: 70, Hi: 80}, 21, false, 26.915 / 1.25, 47.098,
+			math.Inf(1), ""},
+		"too dry": {figure.Point(73.9), 21, false, 82.414 / 1.25, math.NaN(),
+			math.Inf(1), "from 74 to 90 %"},
+		"too cold": {figure.Point(80), 20.9, false, 0, math.NaN(), math.Inf(1),
+			"from 21 to 27 C"},
+		"too warm": {figure.Point(80), 27.1, false, 0, math.NaN(), math.Inf(1),
+			"from 21 to 27 C"},
+		"no storage at all": {figure.Point(80), math.NaN(), false, 0, math.NaN(), math.Inf(1),
+			"from 21 to 27 C"},
+		"the coolest, fine": {figure.Point(80), 21, false, 26.915 / 1.25, 26.915,
+			26.915 * 1.25, ""},
+		"the warmest, fine": {figure.Point(80), 27, false, 17.539 / 1.25, 17.539,
+			17.539 * 1.25, ""},
+		"half way, 24 C": {figure.Point(80), 24, false, 21.727 / 1.25, 21.727,
+			21.727 * 1.25, ""},
 		"another's humidity": {figure.Point(91), 21, false, 2, 4.5, 6, ""},
 	} {
 		e, silent := Days(Goods{Family: "challah", Culture: c.culture}, c.erh, c.tC)

@@ -1,17 +1,20 @@
-// Package wateractivity estimates the water activity of sugar and salt solutions at 25 C: syrups,
-// jams, fillings, ganaches, and the water of a dough or a crumb.
+// Package wateractivity estimates the water activity of sugar and salt
+// solutions at 25 C: syrups, jams, fillings, ganaches, and the water of
+// a dough or a crumb.
 //
-// Package facts calls it. It reads no ingredient table and never rounds towards safety: an answer
-// about food safety takes the high end of Estimate, which counts no water as bound.
+// Package facts calls it. It reads no ingredient table and never rounds
+// towards safety: an answer about food safety takes Estimate's high
+// end, which counts no water as bound.
 //
-// All sugars go into one equation for the mixture (Norrish R.S., J. Food Technol. 1:25, 1966;
-// memory):
+// All sugars go into one equation for the mixture (Norrish R.S., J.
+// Food Technol. 1:25, 1966; memory):
 //
 //	ln(aw/xw) = -(sum of sqrt(K) x)^2      x mole fractions, K one constant a solute
 //
-// Salt follows Pitzer and is multiplied in (Ross K.D., Food Technol. 29(3):26, 1975; memory). A
-// product of single sugars, which Ross has too, reads high where sugars are mixed: 0.83 for a syrup
-// that is published at 0.75.
+// Salt follows Pitzer and is multiplied in (Ross K.D., Food Technol.
+// 29(3):26, 1975; memory). A product of single sugars, which Ross has
+// too, reads high where sugars are mixed: 0.83 for a syrup published
+// at 0.75.
 package wateractivity
 
 import (
@@ -20,7 +23,8 @@ import (
 	"forebake/engine/figure"
 )
 
-// Class is a kind of food, by how far the published points lie from the equation.
+// Class is a kind of food, by its published points' distance from
+// the equation.
 type Class uint8
 
 // The classes.
@@ -33,8 +37,9 @@ const (
 	classCount
 )
 
-// Working errors in aw, either way: each holds the published points of its class in
-// testdata/tables/water-activity-mixtures.csv, and for Syrup those of water-activity.csv.
+// Working errors in aw, either way: each holds its class's published
+// points in testdata/tables/water-activity-mixtures.csv, and for Syrup
+// those of water-activity.csv.
 const (
 	WorkingErrorSyrup   = 0.01
 	WorkingErrorCustard = 0.02
@@ -42,13 +47,15 @@ const (
 	WorkingErrorGanache = 0.03
 	WorkingErrorCrumb   = 0.03
 
-	// workingErrorStrong holds the points under aw 0.70 and those past saturation; it comes in
-	// evenly from 0.75 down, so that a stronger solution never has the higher high end.
+	// workingErrorStrong holds the points under aw 0.70 and those past
+	// saturation; it comes in evenly from 0.75 down, so that a stronger
+	// solution never has the higher high end.
 	workingErrorStrong = 0.05
 	strongBelow        = 0.70
 	strongFrom         = 0.75
-	// fructoseError times 1-aw holds the points of fructose alone; it fades to nothing where
-	// fructose is half of the sugars, at which invert sugar fits.
+	// fructoseError times 1-aw holds the points of fructose alone; it
+	// fades to zero where fructose is half of the sugars, where invert
+	// sugar fits.
 	fructoseError = 0.37
 )
 
@@ -57,7 +64,8 @@ var workingErrors = [classCount]float64{
 	Ganache: WorkingErrorGanache, Crumb: WorkingErrorCrumb,
 }
 
-// WorkingError is the working error of a class, either way, of solutions that are not strong.
+// WorkingError is the working error of a class, either way, of
+// solutions that are not strong.
 func (c Class) WorkingError() float64 {
 	if c >= classCount {
 		return workingErrorStrong
@@ -65,16 +73,18 @@ func (c Class) WorkingError() float64 {
 	return workingErrors[c]
 }
 
-// Water held by solids, g a gram, which dissolves nothing (judgement). Fitted to no measurement:
-// Estimate counts it in its middle and low end, and not in its high end.
+// Water held by solids, g a gram, which dissolves nothing (judgement).
+// It is fitted to no measurement: Estimate counts it in its middle and
+// low end, not in its high end.
 const (
 	boundByCocoa       = 0.25 // fat-free cocoa solids
 	boundByMilkProtein = 0.3
 	boundByFlour       = 0.2 // dry flour
 )
 
-// Solubilities at 25 C in g per g of water, each alone in the water (memory). Maltose, galactose
-// and oligosaccharides have no figure here.
+// Solubilities at 25 C in g per g of water, each alone in the
+// water (memory). Maltose, galactose and oligosaccharides have no
+// figure here.
 const (
 	SaturatedSucrose  = 2.07                // 67.4 % w/w: Scott 1957; Robinson & Stokes 1959
 	SaturatedGlucose  = 0.51 / (1 - 0.51)   // 51 % w/w: Stokes & Robinson 1966; monohydrate
@@ -86,10 +96,12 @@ const (
 // MolarWater is the molar mass of water in g/mol.
 const MolarWater = 18.0153
 
-// Norrish constants, natural logarithm (Norrish's own paper prints log10: times 2.303). Chirife,
-// Ferro Fontan & Benmergui, J. Food Technol. 15:59 (1980), memory, good to about 60 % w/w; lactose
-// as far as it dissolves. Galactose and invert sugar have that of glucose. Ethanol is Raoult's law:
-// water beside more than a few per cent of it is a little more active.
+// Norrish constants, natural logarithm (Norrish's own paper prints
+// log10: times 2.303). Chirife, Ferro Fontan & Benmergui, J. Food
+// Technol. 15:59 (1980), memory, good to about 60 % w/w; lactose as far
+// as it dissolves. Galactose and invert sugar have that of glucose.
+// Ethanol is Raoult's law: water beside more than a few per cent of it
+// is a little more active.
 const (
 	kSucrose = 6.47
 	kHexose  = 2.25
@@ -98,15 +110,16 @@ const (
 	kEthanol = 0
 )
 
-// Glucose syrup: kSyrup is fitted to three published points of one of DE 42, taken as one solute of
-// 429 g/mol. Longer sugars have more by the power syrupPower of their molar mass, so that a syrup
-// given by its sugars and dextrins comes to the same.
+// Glucose syrup: kSyrup is fitted to three published points of one of
+// DE 42, taken as one solute of 429 g/mol. Longer sugars have more by
+// the power syrupPower of their molar mass, so that a syrup given by
+// its sugars and dextrins agrees.
 const (
 	kSyrup     = 5.9
 	syrupMolar = 429
 	syrupPower = 1.46
-	// deMolar over the DE of a syrup is its mean molar mass, g/mol: DE is reducing sugar as
-	// glucose.
+	// deMolar over the DE of a syrup is its mean molar mass, g/mol: DE
+	// is reducing sugar as glucose.
 	deMolar = 18016
 )
 
@@ -118,19 +131,21 @@ const (
 	molarSalt         = 58.44
 )
 
-// Solution is what is dissolved in how much water, in grams. OtherG is an oligosaccharide or a
-// mixture of them with mean molar mass OtherMolar in g/mol. The solids of the last row hold water.
+// Solution is what is dissolved in how much water, in grams. OtherG is
+// an oligosaccharide or a mixture of them with mean molar mass
+// OtherMolar in g/mol. The last row's solids hold water.
 type Solution struct {
 	WaterG, SucroseG, GlucoseG, FructoseG, MaltoseG, LactoseG, GalactoseG, SaltG, EthanolG float64
 	OtherG, OtherMolar                                                                     float64
 	CocoaG, MilkProteinG, DryFlourG                                                        float64
 }
 
-// syrupRange is the span of DE that the constant of glucose syrup holds for.
+// syrupRange is the span of DE of the glucose syrup constant.
 var syrupRange = figure.Limit{Quantity: "the syrup's DE", Low: 36, High: 48,
 	Why: "the water activity of glucose syrup is known"}
 
-// GlucoseSyrup gives solidsG of a glucose syrup of a DE as OtherG and OtherMolar of a Solution.
+// GlucoseSyrup gives solidsG of a glucose syrup of a DE as OtherG and
+// OtherMolar of a Solution.
 func GlucoseSyrup(solidsG, de float64) (otherG, otherMolar float64, silent string) {
 	if silent = syrupRange.Refuses(de); silent != "" {
 		return 0, 0, silent
@@ -144,9 +159,9 @@ var Model = figure.Model{
 	Limits: []figure.Limit{activityRange, syrupRange},
 	Error: "syrup 0.01, custard 0.02, ganache, dough and crumb 0.03, jam 0.04; 0.05 under 0.70, " +
 		"past saturation, and where fructose is most of the sugars",
-	Source: "Norrish (1966), one equation for the mixture (memory), with a glucose syrup of DE 42 " +
-		"fitted to published points (read); Pitzer for salt; water bound by cocoa, protein and flour " +
-		"(judgement)",
+	Source: "Norrish (1966), one equation for the mixture (memory), with a glucose syrup of DE " +
+		"42 fitted to published points (read); Pitzer for salt; water bound by cocoa, protein " +
+		"and flour (judgement)",
 }
 
 var activityRange = figure.Limit{Quantity: "the water activity", Low: lowestActivity, High: 1,
@@ -160,10 +175,10 @@ const (
 	unreadable = "a weight is not known"
 )
 
-// Estimate is the water activity at 25 C of everything in s taken as dissolved: call Dissolved
-// first where crystals may remain. The middle counts water as bound by cocoa, milk protein and
-// flour; the high end does not. Under 0.55 the model is silent, and only a high end of 0.60 is
-// certain.
+// Estimate is the water activity at 25 C with all of s dissolved: call
+// Dissolved first where crystals may remain. The middle counts water
+// bound by cocoa, milk protein and flour; the high end does not. Under
+// 0.55 the model is silent, and only a high end of 0.60 is certain.
 func Estimate(s Solution, c Class) (aw figure.Estimate, silent string) {
 	all, ok := Of(s)
 	if !ok || c >= classCount || !(s.CocoaG >= 0 && s.MilkProteinG >= 0 && s.DryFlourG >= 0) {
@@ -192,10 +207,11 @@ func Estimate(s Solution, c Class) (aw figure.Estimate, silent string) {
 	return figure.Estimate{Low: max(0, mid-e), Mid: mid, High: high}, ""
 }
 
-// highest is the high end of s with the water free that nothing binds. Where all of the water would
-// hold the sugar and salt and the free water does not, the rest is crystal at this end: the free
-// water is a saturated solution, published at 0.843 to 0.86 for sucrose (memory; agency page 0.85,
-// read), with the error of its class.
+// highest is the high end of s with the water free that nothing binds.
+// Where all the water would hold the sugar and salt but the free water
+// does not, the rest is crystal at this end: the free water is a
+// saturated solution, published at 0.843 to 0.86 for sucrose (memory;
+// agency page 0.85, read), with its class's error.
 func (s *Solution) highest(free Solution, c Class, mid float64) float64 {
 	if !s.isPastSaturation() && free.isPastSaturation() {
 		free.SucroseG = min(free.SucroseG, SaturatedSucrose*free.WaterG)
@@ -205,20 +221,22 @@ func (s *Solution) highest(free Solution, c Class, mid float64) float64 {
 	return mid + free.workingError(c, mid)
 }
 
-// isPastSaturation reports whether there is more sucrose or salt than the water holds.
+// isPastSaturation reports whether there is more sucrose or salt than
+// the water holds.
 func (s *Solution) isPastSaturation() bool {
 	return s.SucroseG > SaturatedSucrose*s.WaterG*(1+1e-9) ||
 		s.SaltG > SaturatedSalt*s.WaterG*(1+1e-9)
 }
 
-// workingError is the error of a class at an activity, or that of a strong solution where it is
-// one.
+// workingError is a class's error at an activity, or that of a
+// strong solution.
 func (s *Solution) workingError(c Class, aw float64) float64 {
 	e := workingErrors[c]
 	if s.isPastSaturation() {
 		return workingErrorStrong
 	}
-	sugars := s.SucroseG + s.GlucoseG + s.FructoseG + s.MaltoseG + s.LactoseG + s.GalactoseG + s.OtherG
+	sugars := s.SucroseG + s.GlucoseG + s.FructoseG + s.MaltoseG + s.LactoseG +
+		s.GalactoseG + s.OtherG
 	if sugars > 0 {
 		over := max(0, 2*s.FructoseG/sugars-1)
 		e = max(e, min(workingErrorStrong, fructoseError*(1-aw)*over))
@@ -227,9 +245,10 @@ func (s *Solution) workingError(c Class, aw float64) float64 {
 	return max(e, workingErrors[c]+strong*(workingErrorStrong-workingErrors[c]))
 }
 
-// Of is the water activity at 25 C of everything in s taken as dissolved in all of its water. The
-// result lies in (0, 1]. ok is false when there is no water, a mass is negative or not a number,
-// OtherG has no molar mass, or the result vanishes.
+// Of is the water activity at 25 C with all of s dissolved in all its
+// water. The result lies in (0, 1]. ok is false without water, where a
+// mass is negative or not a number, OtherG has no molar mass, or the
+// result vanishes.
 func Of(s Solution) (aw float64, ok bool) {
 	if !(s.WaterG > 0) || math.IsInf(s.WaterG, 1) {
 		return 0, false
@@ -268,7 +287,8 @@ func Of(s Solution) (aw float64, ok bool) {
 	return aw, aw > 0
 }
 
-// kOther is the Norrish constant of a syrup or of its longer sugars by their molar mass, g/mol.
+// kOther is the Norrish constant of a syrup or its longer sugars by
+// molar mass, g/mol.
 func kOther(molar float64) float64 {
 	if !(molar > 0) {
 		return 0
@@ -276,22 +296,24 @@ func kOther(molar float64) float64 {
 	return kSyrup * math.Pow(molar/syrupMolar, syrupPower)
 }
 
-// pitzerSalt is the water activity of salt alone at 25 C, m in mol/kg: within 0.0005 to 6 mol/kg,
-// past 6.1 an extrapolation. Parameters b0, b1 and C: Geochemical Transactions 6 (2005) table 1,
-// after Greenberg & Moller 1989 (read); 0.3915, 1.2 and 2: Pitzer 1973 (memory).
+// pitzerSalt is the water activity of salt alone at 25 C, m in mol/kg:
+// within 0.0005 to 6 mol/kg, past 6.1 an extrapolation. Parameters b0,
+// b1 and C: Geochemical Transactions 6 (2005) table 1, after Greenberg
+// & Moller 1989 (read); 0.3915, 1.2 and 2: Pitzer 1973 (memory).
 func pitzerSalt(m float64) float64 {
 	s := math.Sqrt(m)
 	phi := 1 - 0.3915*s/(1+1.2*s) + m*(0.0746+0.275*math.Exp(-2*s)) + m*m*0.00154
 	return math.Exp(-2 * phi * m * MolarWater / 1000)
 }
 
-// InvertedPerSucrose is the mass of glucose and fructose together, g, that 1 g of sucrose gives
-// when it takes up one molecule of water.
+// InvertedPerSucrose is the mass of glucose and fructose from 1 g of
+// sucrose, g, with one molecule of water taken up.
 const InvertedPerSucrose = 1 + MolarWater/molarDisaccharide
 
-// Inverted gives s with all its sucrose split into equal masses of glucose and fructose, the water
-// that takes up gone from WaterG. Yeast does this within tens of minutes of mixing; acid and heat
-// do part of it in a jam. Where there is too little water WaterG comes out at or below zero.
+// Inverted gives s with all its sucrose split into equal masses of
+// glucose and fructose, and WaterG less the water taken up. Yeast does
+// this within tens of minutes of mixing; acid and heat do part of it in
+// a jam. With too little water WaterG is at or below zero.
 func Inverted(s Solution) Solution {
 	s.GlucoseG += s.SucroseG * InvertedPerSucrose / 2
 	s.FructoseG += s.SucroseG * InvertedPerSucrose / 2
@@ -300,9 +322,11 @@ func Inverted(s Solution) Solution {
 	return s
 }
 
-// Dissolved gives s with sucrose, glucose, fructose, lactose and salt each cut to what 25 C water
-// holds of it alone. The rest of each is crystal and lowers nothing. That sugars push one another
-// out of solution is left out. Honey and starch syrups hold more glucose than this for months.
+// Dissolved gives s with sucrose, glucose, fructose, lactose and
+// salt each cut to what 25 C water holds of it alone. The rest is
+// crystal and lowers nothing. That sugars push one another out of
+// solution is left out. Honey and starch syrups hold more glucose
+// than this for months.
 func Dissolved(s Solution) Solution {
 	s.SucroseG = math.Min(s.SucroseG, SaturatedSucrose*s.WaterG)
 	s.GlucoseG = math.Min(s.GlucoseG, SaturatedGlucose*s.WaterG)

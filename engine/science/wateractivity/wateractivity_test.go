@@ -54,8 +54,9 @@ var molars = map[string]float64{
 	"lactose":  342.3,
 }
 
-// The tables of single solutes. Glucose's rows are another model's output (computed). An agency's
-// rounded figures stand to half of their last place and what the table notes of them.
+// The tables of single solutes. Glucose's rows are another model's
+// output (computed). An agency's rounded figures hold to half of their
+// last place and the table's notes.
 func TestSingleSolutes(t *testing.T) {
 	limits := map[string]float64{
 		"NaCl point":                   0.0005,
@@ -84,12 +85,14 @@ func TestSingleSolutes(t *testing.T) {
 					Replace(r["weight_percent_solute"]),
 			)
 			grams = 100 * pct / (100 - pct)
-		} else if pct, printed := 100*grams/(100+grams), number(t, r["weight_percent_solute"]); kind == "point" && math.Abs(pct-printed) > 0.02 {
+		} else if pct, printed := 100*grams/(100+grams), number(t,
+			r["weight_percent_solute"]); kind == "point" && math.Abs(pct-printed) > 0.02 {
 			t.Errorf("%s %g g is %.2f %% w/w, table %g", solute, grams, pct, printed)
 		}
 		if kind == "saturated" && solute != "invert sugar (1:1)" {
 			held, full := Dissolved(alone(t, solute, 1e4)), alone(t, solute, 1e4)
-			if sum := held.SucroseG + held.GlucoseG + held.FructoseG + held.LactoseG + held.SaltG; math.Abs(sum-grams) > 0.04*grams || full == held {
+			sum := held.SucroseG + held.GlucoseG + held.FructoseG + held.LactoseG + held.SaltG
+			if math.Abs(sum-grams) > 0.04*grams || full == held {
 				t.Errorf("%s holds %.1f g, table %.1f", solute, sum, grams)
 			}
 		}
@@ -97,22 +100,27 @@ func TestSingleSolutes(t *testing.T) {
 		got, ok := Of(alone(t, solute, grams))
 		want := number(t, r["aw"])
 		if solute == "NaCl" && kind == "agency" && want == 0.85 {
-			want = 0.872 // the agency's 0.85 is approximate: measured coefficients give 0.872 (the row's note)
+			// the agency's 0.85 is approximate: measured coefficients
+			// give 0.872 (the row's note)
+			want = 0.872
 		}
 		if !ok || math.Abs(got-want) > limit {
 			t.Errorf("%s %s, %.1f g: aw %.4f, table %.4f", solute, kind, grams, got, want)
 		}
 	}
-	for name, want := range map[string]int{"NaCl point": 12, "sucrose point": 14, "glucose point": 8, "NaCl saturated": 1, "sucrose saturated": 1,
-		"glucose saturated": 1, "lactose saturated": 1, "invert sugar (1:1) saturated": 1, "sucrose agency": 3, "NaCl agency": 3} {
+	for name, want := range map[string]int{"NaCl point": 12, "sucrose point": 14,
+		"glucose point": 8, "NaCl saturated": 1, "sucrose saturated": 1,
+		"glucose saturated": 1, "lactose saturated": 1, "invert sugar (1:1) saturated": 1,
+		"sucrose agency": 3, "NaCl agency": 3} {
 		if seen[name] != want {
 			t.Errorf("%s: %d rows, want %d", name, seen[name], want)
 		}
 	}
 }
 
-// Fructose and sorption points, where the equation is weak: each inside the stated error of 0.05,
-// and fructose so far off that no much smaller one would do.
+// Fructose and sorption points, where the equation is weak: each inside
+// the stated error of 0.05, and fructose so far off that no much
+// smaller one would do.
 func TestStrongFructoseIsInsideItsError(t *testing.T) {
 	tried := 0
 	for _, r := range rows(t, "water-activity.csv") {
@@ -173,8 +181,9 @@ func mixture(t *testing.T, r map[string]string) Solution {
 	return s
 }
 
-// Every published point lies in the estimate of its class, every published range holds the middle
-// within the row's tolerance, and the middle is the figure expected of the equation (computed).
+// Every published point lies in its class's estimate, every published
+// range holds the middle within the row's tolerance, and the middle is
+// the figure expected of the equation (computed).
 func TestPublishedMixtures(t *testing.T) {
 	held, all, width := map[string]int{}, map[string]int{}, map[string]float64{}
 	for _, r := range rows(t, "water-activity-mixtures.csv") {
@@ -214,18 +223,25 @@ func TestPublishedMixtures(t *testing.T) {
 		}
 	}
 	for class := range all {
-		t.Logf("points: water activity of %s: %d of %d inside, %.2f wide at most", class, held[class],
+		t.Logf("points: water activity of %s: %d of %d inside, %.2f wide at most", class,
+			held[class],
 			all[class], width[class])
 	}
-	for class, n := range map[string]int{"syrup": 8, "jam": 3, "ganache": 4, "custard": 3, "crumb": 2} {
+	for class, n := range map[string]int{
+		"syrup":   8,
+		"jam":     3,
+		"ganache": 4,
+		"custard": 3,
+		"crumb":   2,
+	} {
 		if all[class] != n || held[class] != n {
 			t.Errorf("%s: %d of %d inside, want %d", class, held[class], all[class], n)
 		}
 	}
 }
 
-// The working error of each class is no wider than its worst published point asks for, but for half
-// as much again.
+// Each class's working error is at most half as wide again as its worst
+// published point.
 func TestWorkingErrorsAreFitted(t *testing.T) {
 	worst := map[string]float64{}
 	for _, r := range rows(t, "water-activity-mixtures.csv") {
@@ -241,19 +257,27 @@ func TestWorkingErrorsAreFitted(t *testing.T) {
 		}
 		worst[class] = max(worst[class], e.Mid-hi, lo-e.Mid)
 	}
-	for class, e := range map[string]float64{"syrup": WorkingErrorSyrup, "jam": WorkingErrorJam, "crumb": WorkingErrorCrumb, "strong": workingErrorStrong} {
+	for class, e := range map[string]float64{
+		"syrup":  WorkingErrorSyrup,
+		"jam":    WorkingErrorJam,
+		"crumb":  WorkingErrorCrumb,
+		"strong": workingErrorStrong,
+	} {
 		if !(worst[class] <= e) || worst[class] < e/1.5 {
 			t.Errorf("%s: the worst point is %.4f off, error %g", class, worst[class], e)
 		}
 	}
-	// No measured ganache with its recipe was found, and of custards one batter: their errors are
-	// judgements.
+	// No measured ganache with its recipe was found, and of custards
+	// one batter: their errors are judgements.
 	for _, c := range []struct {
 		s    Solution
 		c    Class
 		want float64
-	}{{Solution{WaterG: 58, SucroseG: 57, CocoaG: 30}, Ganache, 0.03}, {Solution{WaterG: 90, SucroseG: 20, MilkProteinG: 3}, Custard, 0.02},
-		{Solution{WaterG: 60, SucroseG: 10}, Crumb, 0.03}, {Solution{WaterG: 50, SucroseG: 40, GlucoseG: 10}, Jam, 0.04}, {Solution{WaterG: 60, SucroseG: 10}, Syrup, 0.01}} {
+	}{{Solution{WaterG: 58, SucroseG: 57, CocoaG: 30}, Ganache, 0.03},
+		{Solution{WaterG: 90, SucroseG: 20, MilkProteinG: 3}, Custard, 0.02},
+		{Solution{WaterG: 60, SucroseG: 10}, Crumb, 0.03},
+		{Solution{WaterG: 50, SucroseG: 40, GlucoseG: 10}, Jam, 0.04},
+		{Solution{WaterG: 60, SucroseG: 10}, Syrup, 0.01}} {
 		e, silent := Estimate(c.s, c.c)
 		if silent != "" || math.Abs(e.Mid-e.Low-c.want) > 1e-9 {
 			t.Errorf("class %d: %v %s", c.c, e, silent)
@@ -261,7 +285,8 @@ func TestWorkingErrorsAreFitted(t *testing.T) {
 	}
 }
 
-// Where a solution counts as strong, and what is certain of one under the range.
+// Where a solution counts as strong, and what is certain under
+// the range.
 func TestStrongSolutionsAndTheRange(t *testing.T) {
 	width := func(s Solution) float64 {
 		e, silent := Estimate(s, Syrup)
@@ -274,12 +299,13 @@ func TestStrongSolutionsAndTheRange(t *testing.T) {
 		s    Solution
 		want float64
 	}{
-		"sucrose held":       {Solution{WaterG: 100, SucroseG: 206}, 0.01},
-		"sucrose past":       {Solution{WaterG: 100, SucroseG: 208}, 0.05},
-		"salt held":          {Solution{WaterG: 100, SaltG: 35}, 0.01},
-		"salt past":          {Solution{WaterG: 100, SaltG: 36}, 0.05},
-		"fructose, half":     {Solution{WaterG: 50, FructoseG: 30, GlucoseG: 30}, 0.01},
-		"fructose, 3 of 4":   {Solution{WaterG: 80, FructoseG: 75, GlucoseG: 25}, 0.37 * (1 - 0.8645) / 2},
+		"sucrose held":   {Solution{WaterG: 100, SucroseG: 206}, 0.01},
+		"sucrose past":   {Solution{WaterG: 100, SucroseG: 208}, 0.05},
+		"salt held":      {Solution{WaterG: 100, SaltG: 35}, 0.01},
+		"salt past":      {Solution{WaterG: 100, SaltG: 36}, 0.05},
+		"fructose, half": {Solution{WaterG: 50, FructoseG: 30, GlucoseG: 30}, 0.01},
+		"fructose, 3 of 4": {Solution{WaterG: 80, FructoseG: 75, GlucoseG: 25},
+			0.37 * (1 - 0.8645) / 2},
 		"fructose alone":     {Solution{WaterG: 60, FructoseG: 100}, 0.05},
 		"fructose, thin":     {Solution{WaterG: 1000, FructoseG: 10}, 0.01},
 		"aw 0.75":            {Solution{WaterG: 36, GlucoseG: 41, FructoseG: 41}, 0.01},
@@ -307,12 +333,14 @@ func TestStrongSolutionsAndTheRange(t *testing.T) {
 			t.Errorf("drier than the range: %v", e)
 		}
 	}
-	// Solids that take up all the water: not over the solution without them.
+	// Solids that take up all the water: not over the solution
+	// without them.
 	e, silent := Estimate(Solution{WaterG: 10, SucroseG: 5, CocoaG: 60}, Ganache)
 	if silent != noWater || e.High > 1 || e.High < 0.97 {
 		t.Errorf("all of it bound: %v %q", e, silent)
 	}
-	for _, bad := range []Solution{{WaterG: 10, CocoaG: -1}, {WaterG: 10, MilkProteinG: math.NaN()}, {WaterG: 10, DryFlourG: -1}} {
+	for _, bad := range []Solution{{WaterG: 10, CocoaG: -1}, {WaterG: 10, MilkProteinG: math.NaN()},
+		{WaterG: 10, DryFlourG: -1}} {
 		if e, silent := Estimate(bad, Crumb); silent != unreadable {
 			t.Errorf("%+v: %v %q", bad, e, silent)
 		}
@@ -320,7 +348,12 @@ func TestStrongSolutionsAndTheRange(t *testing.T) {
 	if _, silent := Estimate(Solution{WaterG: 10}, classCount); silent == "" {
 		t.Error("an unknown class answered")
 	}
-	for de, reason := range map[float64]string{36: "", 48: "", 35.9: "from 36 to 48", 48.1: "from 36 to 48"} {
+	for de, reason := range map[float64]string{
+		36:   "",
+		48:   "",
+		35.9: "from 36 to 48",
+		48.1: "from 36 to 48",
+	} {
 		if _, _, silent := GlucoseSyrup(100, de); (silent == "") != (reason == "") ||
 			!strings.Contains(silent, reason) {
 			t.Errorf("DE %g: %q", de, silent)
@@ -328,7 +361,8 @@ func TestStrongSolutionsAndTheRange(t *testing.T) {
 	}
 }
 
-// The high end counts no water as bound: it is no lower than the solution of all the water.
+// The high end counts no bound water: it is no lower than the solution
+// of all the water.
 func TestHighEndCountsNoBoundWater(t *testing.T) {
 	plain := Solution{WaterG: 58, SucroseG: 76, LactoseG: 3}
 	all, _ := Of(plain)
@@ -342,7 +376,9 @@ func TestHighEndCountsNoBoundWater(t *testing.T) {
 	for _, c := range []struct {
 		s     Solution
 		bound float64
-	}{{Solution{WaterG: 60, SucroseG: 50, CocoaG: 40}, 10}, {Solution{WaterG: 60, SucroseG: 50, MilkProteinG: 40}, 12}, {Solution{WaterG: 60, SucroseG: 50, DryFlourG: 40}, 8}} {
+	}{{Solution{WaterG: 60, SucroseG: 50, CocoaG: 40}, 10},
+		{Solution{WaterG: 60, SucroseG: 50, MilkProteinG: 40}, 12},
+		{Solution{WaterG: 60, SucroseG: 50, DryFlourG: 40}, 8}} {
 		e, _ := Estimate(c.s, Crumb)
 		want, _ := Of(Solution{WaterG: 60 - c.bound, SucroseG: 50})
 		if math.Abs(e.Mid-want) > 1e-9 {
@@ -351,16 +387,29 @@ func TestHighEndCountsNoBoundWater(t *testing.T) {
 	}
 }
 
-// A glucose syrup given by its sugars and dextrins comes to what one solute of its DE does, and to
-// the published 0.75 to 0.80 at 77 to 80 % solids.
+// A glucose syrup given by its sugars and dextrins agrees with one
+// solute of its DE, and with the published 0.75 to 0.80 at 77 to 80
+// % solids.
 func TestSyrupBySugarsAgreesWithItsDE(t *testing.T) {
 	for _, c := range []struct {
 		name               string
 		s                  Solution
 		solids, low, hight float64
 	}{
-		{"glucose syrup", Solution{WaterG: 20.4, GlucoseG: 12.83, MaltoseG: 25.67, OtherG: 40.7, OtherMolar: 1072}, 79.2, 0.75, 0.80},
-		{"light corn syrup", Solution{WaterG: 22.81, GlucoseG: 15.55, MaltoseG: 11.45, OtherG: 49.79, OtherMolar: 846}, 76.79, 0.79, 0.805},
+		{"glucose syrup", Solution{
+			WaterG:     20.4,
+			GlucoseG:   12.83,
+			MaltoseG:   25.67,
+			OtherG:     40.7,
+			OtherMolar: 1072,
+		}, 79.2, 0.75, 0.80},
+		{"light corn syrup", Solution{
+			WaterG:     22.81,
+			GlucoseG:   15.55,
+			MaltoseG:   11.45,
+			OtherG:     49.79,
+			OtherMolar: 846,
+		}, 76.79, 0.79, 0.805},
 	} {
 		other, molar, silent := GlucoseSyrup(c.solids, 42)
 		if silent != "" {
@@ -375,23 +424,28 @@ func TestSyrupBySugarsAgreesWithItsDE(t *testing.T) {
 	if got := kOther(429); math.Abs(got-5.9) > 1e-9 {
 		t.Errorf("constant of DE 42: %g", got)
 	}
-	// The dextrins of the first, 1072 g/mol, need 22.5 for the parts to agree.
+	// The first one's dextrins, 1072 g/mol, need 22.5 for the parts
+	// to agree.
 	if got := kOther(1072); math.Abs(got-22.5) > 0.5 {
 		t.Errorf("constant of the dextrins: %g", got)
 	}
 }
 
-// The constant of each sugar, read back from an answer. Maltose, lactose, galactose and ethanol
-// have no published table here.
+// Each sugar's constant, read back from an answer. Maltose, lactose,
+// galactose and ethanol have no published table here.
 func TestNorrishConstants(t *testing.T) {
 	const m = 3.0 // mol in 1 kg of water
 	for name, c := range map[string]struct {
 		s Solution
 		k float64
 	}{
-		"sucrose": {Solution{SucroseG: 342.3 * m}, 6.47}, "glucose": {Solution{GlucoseG: 180.16 * m}, 2.25}, "fructose": {Solution{FructoseG: 180.16 * m}, 2.25},
-		"galactose": {Solution{GalactoseG: 180.16 * m}, 2.25}, "maltose": {Solution{MaltoseG: 342.3 * m}, 4.54}, "lactose": {Solution{LactoseG: 342.3 * m}, 10.2},
-		"ethanol": {Solution{EthanolG: 46.07 * m}, 0},
+		"sucrose":   {Solution{SucroseG: 342.3 * m}, 6.47},
+		"glucose":   {Solution{GlucoseG: 180.16 * m}, 2.25},
+		"fructose":  {Solution{FructoseG: 180.16 * m}, 2.25},
+		"galactose": {Solution{GalactoseG: 180.16 * m}, 2.25},
+		"maltose":   {Solution{MaltoseG: 342.3 * m}, 4.54},
+		"lactose":   {Solution{LactoseG: 342.3 * m}, 10.2},
+		"ethanol":   {Solution{EthanolG: 46.07 * m}, 0},
 	} {
 		c.s.WaterG = 1000
 		xs := m / (m + 1000/18.0153)
@@ -400,10 +454,12 @@ func TestNorrishConstants(t *testing.T) {
 			t.Errorf("%s: K %g, want %g", name, got, c.k)
 		}
 	}
-	// Two sugars in one equation: the roots of the constants add, the activities do not multiply.
+	// Two sugars in one equation: the constants' roots add, the
+	// activities do not multiply.
 	both, _ := Of(Solution{WaterG: 1000, SucroseG: 342.3 * m, GlucoseG: 180.16 * m})
 	x := m / (2*m + 1000/18.0153)
-	if want := (1 - 2*x) * math.Exp(-math.Pow((math.Sqrt(6.47)+math.Sqrt(2.25))*x, 2)); math.Abs(both-want) > 1e-9 {
+	want := (1 - 2*x) * math.Exp(-math.Pow((math.Sqrt(6.47)+math.Sqrt(2.25))*x, 2))
+	if math.Abs(both-want) > 1e-9 {
 		t.Errorf("sucrose and glucose: %g, want %g", both, want)
 	}
 }
@@ -437,7 +493,8 @@ func TestExpectedFoods(t *testing.T) {
 			t.Errorf("%s: %.4f, want %.3f", c.name, got, c.want)
 		}
 	}
-	// Honey is published at 0.56 to 0.60 (memory): inside the error of a strong syrup.
+	// Honey is published at 0.56 to 0.60 (memory): inside the error of
+	// a strong syrup.
 	if e, silent := Estimate(honey, Syrup); silent != "" || !e.Contains(0.56) || !e.Contains(0.60) {
 		t.Errorf("honey: %v %s", e, silent)
 	}
@@ -500,8 +557,8 @@ func drawSolution(t *rapid.T) Solution {
 		OtherG: share("other", 1), OtherMolar: rapid.Float64Range(300, 3000).Draw(t, "molar")}
 }
 
-// Adding a solute lowers the activity, adding water raises it, and a solid that holds water never
-// raises the estimate.
+// More solute lowers the activity, more water raises it, and a solid
+// that holds water never raises the estimate.
 func TestDirectionProperty(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		s := drawSolution(t)
@@ -511,10 +568,18 @@ func TestDirectionProperty(t *testing.T) {
 		}
 		more := rapid.Float64Range(0.01, 0.5).Draw(t, "more") * s.WaterG
 		for _, field := range []func(*Solution) *float64{
-			func(s *Solution) *float64 { return &s.SucroseG }, func(s *Solution) *float64 { return &s.GlucoseG },
-			func(s *Solution) *float64 { return &s.FructoseG }, func(s *Solution) *float64 { return &s.MaltoseG },
-			func(s *Solution) *float64 { return &s.LactoseG }, func(s *Solution) *float64 { return &s.GalactoseG },
-			func(s *Solution) *float64 { return &s.SaltG }, func(s *Solution) *float64 { return &s.EthanolG },
+			func(s *Solution) *float64 { return &s.SucroseG }, func(s *Solution) *float64 {
+				return &s.GlucoseG
+			},
+			func(s *Solution) *float64 { return &s.FructoseG }, func(s *Solution) *float64 {
+				return &s.MaltoseG
+			},
+			func(s *Solution) *float64 { return &s.LactoseG }, func(s *Solution) *float64 {
+				return &s.GalactoseG
+			},
+			func(s *Solution) *float64 { return &s.SaltG }, func(s *Solution) *float64 {
+				return &s.EthanolG
+			},
 			func(s *Solution) *float64 { return &s.OtherG },
 		} {
 			stronger := s
@@ -565,7 +630,7 @@ func TestScaleProperty(t *testing.T) {
 	})
 }
 
-// Water alone added never lowers either end of the estimate.
+// Added water alone never lowers either end of the estimate.
 func TestEstimateIsInOrderProperty(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		s := drawSolution(t)
@@ -581,11 +646,14 @@ func TestEstimateIsInOrderProperty(t *testing.T) {
 	})
 }
 
-// Inverting keeps the mass and lowers the activity; dissolving never lowers it and settles at once.
+// Inverting keeps the mass and lowers the activity; dissolving never
+// lowers it and is idempotent.
 func TestInvertedAndDissolvedProperty(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		s := drawSolution(t)
-		total := func(s Solution) float64 { return s.WaterG + s.SucroseG + s.GlucoseG + s.FructoseG }
+		total := func(s Solution) float64 {
+			return s.WaterG + s.SucroseG + s.GlucoseG + s.FructoseG
+		}
 		inverted := Inverted(s)
 		if math.Abs(total(inverted)-total(s)) > 1e-9*total(s) {
 			t.Fatalf("mass %g to %g", total(s), total(inverted))

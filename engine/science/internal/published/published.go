@@ -1,5 +1,5 @@
-// Package published reads the tables of testdata/tables, which hold what the science is tested
-// against. Tests alone import it.
+// Package published reads the tables of testdata/tables, which hold
+// what the science is tested against. Tests alone import it.
 package published
 
 import (
@@ -9,10 +9,12 @@ import (
 	"testing"
 )
 
-// Folder is where the tables stand, from the folder of a package in engine/science.
+// Folder is where the tables stand, from the folder of a package
+// in engine/science.
 const Folder = "../../../testdata/tables"
 
-// In gives a reader of the tables in a folder: the rows of a table by column name.
+// In gives a reader of the tables in a folder: the rows of a table by
+// column name.
 func In(folder fs.FS) func(t *testing.T, name string) []map[string]string {
 	return func(t *testing.T, name string) []map[string]string {
 		t.Helper()

@@ -1,0 +1,75 @@
+package formula
+
+import (
+	"fmt"
+	"strings"
+
+	"forebake/engine/said"
+	"forebake/engine/spelling"
+)
+
+// imply makes a part of what a step puts on and no block holds, { wash = "beaten egg" }, where the
+// larder knows each thing in it: so its allergens and cautions are told. Its amounts are open. A name
+// that is near to a part's is left to be refused: it is likely misspelt.
+func (rd *reader) imply() {
+	f := rd.formula
+	for i := range rd.uses {
+		u := &rd.uses[i]
+		name := u.name
+		if cut, is := partName(name); is {
+			name = cut
+		}
+		if u.step.Verb.own.bare || name == "" || f.PartNamed(name) != nil {
+			continue
+		}
+		if p := rd.partAmong(name); p != nil { // "egg wash, twice"
+			rd.assumed(u.place, fmt.Sprintf("%q is read as %s", name, p.Name))
+			u.name = p.Name
+			continue
+		}
+		things := said.Things(rd.opts.Larder, name, rd.opts.Units)
+		if len(things) == 0 || len(f.Parts) >= MaxParts ||
+			len(spelling.Nearest(name, f.partNames(), 1)) > 0 && f.partNames()[0] != "" {
+			continue
+		}
+		p := &Part{Formula: f, Name: name, Place: u.place, Implied: true, Kind: Filling}
+		switch {
+		case u.step.Verb.Washes():
+			p.Kind = Wash
+		case u.step.Verb.Tops():
+			p.Kind = Topping
+		}
+		for _, thing := range things {
+			in := &Ingredient{Part: p, Name: thing, Place: u.place, Amount: Amount{Open: true}}
+			in.Amount.Place = u.place
+			in.Item, _, _ = rd.find(in)
+			rd.described(in, nil)
+			p.Ingredients = append(p.Ingredients, in)
+		}
+		f.Parts = append(f.Parts, p)
+		rd.assumed(u.place, fmt.Sprintf("no part is named %q: it is read as %s of an open amount; write "+
+			"%s %q { ingredients = { %s } } where more is in it", name, strings.Join(things, " and "),
+			p.Kind, name, strings.Join(openLines(things), ", ")))
+	}
+}
+
+// openLines are ingredients as they are written, with open amounts.
+func openLines(things []string) []string {
+	out := make([]string, len(things))
+	for i, thing := range things {
+		out[i] = fmt.Sprintf("%q = \"?\"", thing)
+	}
+	return out
+}
+
+// partAmong gives the part whose name words begin with, where only how it is put on follows; nil for
+// none.
+func (rd *reader) partAmong(words string) *Part {
+	for _, p := range rd.formula.Parts {
+		rest, is := strings.CutPrefix(strings.ToLower(words), strings.ToLower(strings.TrimSpace(p.Name)))
+		if is && p.Name != "" && said.Onward(rest) {
+			return p
+		}
+	}
+	return nil
+}

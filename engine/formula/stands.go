@@ -1,0 +1,98 @@
+package formula
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+	"unicode"
+)
+
+// Stand is how a large piece stands that no tin holds: what its thickness follows from.
+type Stand struct {
+	Name string
+	Long float64 // how many times as long as wide, at least 1; of a ring along its middle
+	High float64 // height to width
+	Ring bool    // no ends: as thick all along
+
+	words string // singular, each alone
+}
+
+// stands are tried in this order, for a word may go with another: "a plaited ring", "a round loaf",
+// "balls in a loaf tin". The lengths and heights are common practice, within a third; those of a
+// plait and a loaf come from published bakes (bake-times.csv, B07, B08, B19: 2 to 2.5 times as long,
+// 0.6 to 0.75 high).
+var stands = []*Stand{
+	{"ring", 6, 0.6, true, "ring wreath crown garland couronne corona rosca roscon roscón kranz " +
+		"tube circle horseshoe"},
+	{"loaf", 2.5, 0.6, false, "tin pan mould mold"}, // one that the house does not know
+	{"disc", 1, 0.4, false, "disc disk flat flattened coil snail spiral schnecke"},
+	{"round", 1, 0.5, false, "round ball boule bun cob dome head purse parcel boulage"},
+	{"loaf", 2.5, 0.6, false, "loaf loave plait braid twist plaited braided twisted oval bâtard " +
+		"batard stollen strand treccia tresse"},
+	{"log", 4, 0.6, false, "log roll rolled baton rope strudel stick long cylinder baguette finger"},
+}
+
+// The stands that a large piece lies between of which nothing is said, and the one in their middle.
+var (
+	Thickest, UsualStand, Thinnest = standNamed("round"), standNamed("loaf"), standNamed("ring")
+)
+
+func standNamed(name string) *Stand {
+	return stands[slices.IndexFunc(stands, func(s *Stand) bool { return s.Name == name })]
+}
+
+// StandAt is how the pieces of a part stand at a step, by the words of its last shaping before it,
+// else by those of makes, else by its sheet that is rolled up; nil where nothing says it.
+func (p *Part) StandAt(index int) *Stand {
+	coiled := false
+	for i := index - 1; i >= 0; i-- {
+		s := p.Steps[i]
+		if s.Verb.Finishes() {
+			if found := standIn(s.Words + " " + s.word); found != nil {
+				return found
+			}
+		}
+		coiled = coiled || s.Verb.Coils()
+	}
+	if m := p.Formula.Makes; m.Place.File == nil {
+	} else if found := standIn(placedText(m.Place)); found != nil {
+		return found
+	}
+	if coiled {
+		return standNamed("log")
+	}
+	return nil
+}
+
+// standIn finds the first stand that a text names.
+func standIn(text string) *Stand {
+	words := strings.FieldsFunc(strings.ToLower(text), func(r rune) bool { return !unicode.IsLetter(r) })
+	for _, s := range stands {
+		for _, name := range strings.Fields(s.words) {
+			for _, one := range words {
+				if one == name || one == name+"s" || one == name+"es" {
+					return s
+				}
+			}
+		}
+	}
+	return nil
+}
+
+// fewPieces is how many pieces of a batch may be large ones, of which it is told how they stand.
+const fewPieces = 3
+
+// standsAs says in words what a large piece is taken for in a bake; "" for a loaf, which is usual,
+// and in a tin.
+func (p *Part) standsAs(bake *Step) string {
+	n := p.Formula.Makes.Pieces
+	if !bake.Verb.Bakes() || n < 1 || n > fewPieces {
+		return ""
+	}
+	as := p.StandAt(bake.Index)
+	if as == nil || as.Name == UsualStand.Name || slices.ContainsFunc(p.Steps[:bake.Index+1],
+		func(s *Step) bool { return s.Tin != "" }) {
+		return ""
+	}
+	return fmt.Sprintf("over 250 g, a %s %g times as long as wide, %g as high", as.Name, as.Long, as.High)
+}

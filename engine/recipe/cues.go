@@ -1,0 +1,77 @@
+package recipe
+
+import (
+	"regexp"
+
+	"forebake/engine/recipe/list"
+	"forebake/engine/spelling"
+)
+
+// cue is a word of a method that begins a step. The first of the table that fits a place is taken.
+type cue struct {
+	verb  string // of the formula file; "" for what is no step
+	words func() *regexp.Regexp
+}
+
+func cueOf(verb, words string) cue {
+	return cue{verb, spelling.Pattern(`(?i)\b(?:` + words + `)\b`)}
+}
+
+// Verbs of a cue that are not verbs of the formula file.
+const (
+	preheat = "preheat"
+	fatTo   = "fat to" // the frying fat is heated
+	turns   = "turns"  // of a laminated dough
+	lockIn  = "lock in"
+	rise    = "rise"  // a rest, or a proof after the shaping
+	spread  = doBrush // a wash, or a brush after the bake
+	aside   = ""      // words that hold a verb and mean no step
+)
+
+// length is a figure with a unit of length, as in "1/2 in." or "3.5 mm".
+const length = list.Number + `\s*-?\s*(?:mm|cm|in\b|inch(?:es)?|")`
+
+// cues are the words of plain English for the steps. More than one word goes before one.
+var cues = []cue{
+	cueOf(aside, `mixing bowl|baking (?:parchment|powder|soda)|stand mixer|the rest\b|`+
+		`rolling pin|cooling rack|cool place|cool (?:water|milk)|resting place|the rest of|chilled butter|melted butter|`+
+		`(?:the )?(?:filling|glaze|dough) mixture|mixture|softened|room temperature|(?:before|after|until|while|when|once) (?:baking|serving|cooking|proving|rising)|`+
+		`lightly (?:floured|oiled|greased)[\w ]*|(?:the|with|a) (?:\w+ )?(?:glaze|fill|score|wash|mix)\b|`+
+		`bread rolls?|dough rolls?|rolled oats|pastry brush|whipped cream|egg wash|beaten eggs?|cut (?:it |them )?open|`+
+		`in (?:a|the) (?:\w+ )?oven|cut[- ]sides?|a cool rise`),
+	cueOf(doHandle, `(?:^butter|^flour|and (?:butter|flour)|grease|oil|line|dust)(?: and (?:flour|line|dust|grease))? (?:a|an|the|your|two|2|\d+)\b[^,;.]*?\b(?:tins?|pans?|trays?|mou?lds?|sheets?|dish|bowl|surface|bench|board|counter)|drain|unmou?ld`),
+	cueOf(preheat, `preheat|pre-heat|heat (?:the |your |an )?oven|turn (?:the |your )?oven|oven to|(?:reduce|lower|turn down|drop|increase|raise) (?:the )?(?:oven|heat|temperature)(?: temperature)?(?: down)?(?: to)?`),
+	cueOf(fatTo, `heat (?:[\w/½¼¾-]+ ){0,6}?(?:oil|fat|lard|shortening)|(?:oil|fat|lard) to`),
+	cueOf(doSoak, `until (?:foamy|frothy|bubbly)|bloom|activate|soak|proof the yeast|dissolve (?:the )?yeast|sprinkle (?:the )?yeast`),
+	cueOf(turns, `(?:(?:give|make|do|perform) )?(?:(?:it|the dough|a|one|two|three|four|first|second|third|another|\d) )*(?:letter|book|envelope|single|double|simple|wallet|three|four|half)[- ](?:fold|turn)s?|`+
+		`fold(?: \w+){0,5}? (?:in|into) (?:thirds|three|quarters|four)|fold (?:\w+ ){0,3}?like a (?:business )?(?:letter|book)|(?:one|two|three|four|first|second|third|another|\d) (?:more )?(?:folds?|turns?)`),
+	cueOf(lockIn, `enclose|lock in|encase|lock (?:\w+ ){1,3}in|fold the dough over the (?:butter|block)|wrap the dough (?:around|over)`),
+	cueOf(doFold, `punch(?: it| the dough)? down|knock(?: it| the dough)? (?:back|down)|deflate|degas|`+
+		`stretch(?:es)? and folds?|fold the dough`),
+	cueOf(doMix, `fold (?:it |them |the [\w ]+? )?in\b|fold in the|drizzle (?:it |the [\w ]+? )?in\b|trickle in|pour in`),
+	cueOf(doChill, `refrigerat\w*|chill|in the fridge|to the fridge|retard|cold[- ]proof|in the refrigerator`),
+	cueOf(doFreeze, doFreeze),
+	cueOf(doThaw, `thaw|defrost`),
+	cueOf(doTemper, `come to room temperature|bring to room temperature|take (?:it |them )?out of the fridge`),
+	cueOf(spread, `(?:roll|toss|dredge|shake) (?:[\w ]{0,25}? )?in (?:the |some )?(?:[\w-]+ ){0,3}?(?:sugar|cinnamon|seeds|crumbs|coconut|nuts)`),
+	cueOf(doShape, `roll (?:it |them |each (?:\w+ ){0,2}?|the (?:\w+ ){1,2}?|pieces )?(?:\w+ )?into (?:a |an |\d+ )?(?:[\w"/-]+ ){0,4}?(?:ropes?|strands?|snakes?|sausages?|balls?|rounds?|buns|crescents?)`),
+	cueOf(doRoll, `roll (?:it |them |the \w+ |each (?:\w+ )?)?(?:tightly )?up|roll (?:it |the \w+ )?(?:tightly )?into (?:a |an )?(?:[\w-]+ ){0,2}?(?:log|coil|cylinder|spiral)|roll (?:it )?(?:tightly )?from (?:the|a) (?:long|short|wide)|jelly[- ]roll`),
+	cueOf(doSheet, `roll(?: \w+){0,4} out|roll out|pat out|press out|flatten|`+
+		`(?:roll|pat|press|stretch|beat)(?: [\w/"½¼¾×.-]+){0,10}? (?:rectangle|square|oblong|circle|dis[ck])s?|`+
+		`roll(?: \w+){0,5}? (?:about )?`+length+`|roll (?:it |the (?:dough|\w+ \w+) |each (?:piece|half) )?to`),
+	cueOf(doFill, `spread|fill|stuff|pipe|inject|spoon`),
+	cueOf(doDivide, `divide|scale|portion|slice (?:[\w ]+? )?into|cut (?:out )?(?:with|using|out)|stamp out|cut (?:[\w ]{0,25}? )?into|weigh out`),
+	cueOf(doShape, `shape|form|roll (?:it |them |each (?:piece )?|the pieces )?into|plait|braid|twist|mould|mold|round up|tie`),
+	cueOf(doPan, `(?:place|put|arrange|transfer|set|tuck|lay|drop|move|nestle|fit)(?: [\w'"/½×-]+){0,7}? (?:in|on|into|onto|to) `+
+		`(?:[\w'"/½×-]+ ){0,8}?(?:tins?|pans?|trays?|sheets?|dish|mou?lds?|cases)`),
+	cueOf(doBake, `bake|baked for`),
+	cueOf(doCook, `deep[- ]fry|fry|simmer|boil|bring to (?:a|the) (?:boil|simmer)|cook|scald|heat|toast`),
+	cueOf(doMelt, `melt|warm (?:it |the [\w ]+? |[\w ]{0,20}?)?to|warm the`),
+	cueOf(spread, `brush|glaze|drizzle|coat|dip|ice the|frost the|pour (?:the|over)|top with`),
+	cueOf(doDust, `dust|sprinkle|scatter|strew`),
+	cueOf(doScore, `score|slash|snip`),
+	cueOf(doCool, doCool),
+	cueOf(doStore, `store|keep for|keeps for`),
+	cueOf(rise, `rise|prove|proof|ferment|double(?:d|s)?(?: in (?:size|volume|bulk))?|let (?:it |them |the \w+ )?(?:rest|stand|sit)|rest|leave (?:it |them |the \w+ )?(?:to stand|in a warm)|set aside|stand|leave`),
+	cueOf(doMix, `mix|combine|stir|whisk|beat|knead|blend|cream (?:the|together|butter)|whip|work in|incorporate|add|toss|rub|whizz|pulse|process`),
+}

@@ -1,0 +1,76 @@
+package recipe
+
+import (
+	"slices"
+	"strings"
+
+	"forebake/engine/recipe/list"
+	"forebake/engine/spelling"
+)
+
+// mark is a cue at its place in a sentence.
+type mark struct {
+	cue
+	start, end int
+}
+
+// cuesOf finds the cues of a sentence, in order, none within another.
+func cuesOf(text string) []mark {
+	taken := make([]bool, len(text)+1)
+	var out []mark
+	for _, c := range cues {
+		for _, at := range c.words().FindAllStringIndex(text, -1) {
+			if slices.Contains(taken[at[0]:at[1]], true) {
+				continue
+			}
+			for i := at[0]; i < at[1]; i++ {
+				taken[i] = true
+			}
+			out = append(out, mark{c, at[0], at[1]})
+		}
+	}
+	slices.SortFunc(out, func(a, b mark) int { return a.start - b.start })
+	return slices.DeleteFunc(out, func(m mark) bool { return m.verb == aside })
+}
+
+var (
+	untilSign = spelling.Pattern(`(?i)\buntil [^,.;(]+`)
+	coreForm  = spelling.Pattern(`(?i)(?:internal|core|cent(?:re|er)s?|middle|inside|thermometer|registers?|reads?|reach(?:es)?)[^.]{0,40}?(\d{2,3} ?(?:°|º|˚|deg(?:rees)?)? ?[CF])\b`)
+	gasMark   = spelling.Pattern(`(?i)\bgas(?: mark)? ?(\d)\b`)
+	fanForm   = spelling.Pattern(`(?i)(\d{2,3}) ?[°º˚]? ?([CF])? ?(?:\(?fan\)?|\(?convection\)?)`)
+	toForm    = spelling.Pattern(`(?i)\b(?:to|reaches|until it is)(?: about)? (\d{2,3} ?(?:°|º|˚|deg(?:rees)?)? ?[CF])\b`)
+	eachSide  = spelling.Pattern(`(?i)\b(?:(?:on )?each|per|a|on both|both) sides?\b`)
+	warmPlace = spelling.Pattern(`(?i)\bwarm (?:\w+ )?(?:place|spot|room|kitchen|oven)|\bin the warm(?:[,.;]|$)`)
+	otherwise = spelling.Pattern(`(?i),? or (?:(?:leave|chill|refrigerate|rest|let|prove|proof|up to|for|else|in the fridge)\b[\w ]*? ?)?(?:overnight|over night|` + list.Number + `(?: to ` + list.Number + `)? (?:hours?|hrs?|h|days?|minutes?|mins?))\b[^,.;]*`)
+)
+
+// gasMarks are the oven marks of the UK, C. 4, 6 and 7 were read in pages that pair them; the
+// others are common practice.
+var gasMarks = map[string]string{"1": "140 C", "2": "150 C", "3": "170 C", "4": "180 C",
+	"5": "190 C", "6": "200 C", "7": "220 C", "8": "230 C", "9": "240 C"}
+
+// ovenOf reads the oven's temperature: the one without a fan where both stand there. fan says that it
+// is of a fan oven.
+func (d *draft) ovenOf(text string) (t, says string, fan bool) {
+	rest := fanForm().ReplaceAllString(text, "")
+	if coreAt := coreForm().FindStringIndex(rest); coreAt != nil {
+		rest = rest[:coreAt[0]] + rest[coreAt[1]:]
+	}
+	d.used = append(d.used, fanForm().FindString(text), gasMark().FindString(text))
+	if t, ok := d.list.Temperature(rest); ok {
+		if l, is := list.Letterless(rest); is {
+			says = l + " has no letter: read as " + t
+		}
+		return t, says, false
+	}
+	if l, is := list.Letterless(rest); is {
+		return "?", l + ": C or F?", false
+	}
+	if m := gasMark().FindStringSubmatch(rest); m != nil && gasMarks[m[1]] != "" {
+		return gasMarks[m[1]], "gas mark " + m[1] + ": read as " + gasMarks[m[1]], false
+	}
+	if m := fanForm().FindStringSubmatch(text); m != nil {
+		return m[1] + " " + strings.ToUpper(orElse(m[2], orElse(d.list.Scale, "C"))), "", true
+	}
+	return "", "", false
+}

@@ -1,0 +1,381 @@
+// Package phrase reads phrases of plain English cook books: how long something takes, into how many
+// Pieces, how thick. A recipe calls it. Texts go in and texts of a formula file come out; it knows no
+// formula.
+package phrase
+
+import (
+	"strconv"
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
+	"forebake/engine/quantity"
+	"forebake/engine/recipe/list"
+	"forebake/engine/spelling"
+)
+
+// abbreviated are words whose full stop ends no sentence where a small letter follows.
+var abbreviated = spelling.Pattern(`(?i)\b(?:in|ins|min|mins|hr|hrs|sec|secs|approx|tbsp|tbs|tsp|oz|lb|lbs|qt|pt|no|ca|temp|deg|pkg|diam)$`)
+
+var sentenceEnd = spelling.Pattern(`[.!?;](?:\s+|$)`)
+
+// Sentences cuts a line at its full stops; that of "1/2 in. thick" is none.
+func Sentences(text string) []string {
+	var out []string
+	start := 0
+	for _, at := range sentenceEnd().FindAllStringIndex(text, -1) {
+		before, after := text[start:at[0]], text[at[1]:]
+		small := after != "" && (after[0] >= 'a' && after[0] <= 'z' || after[0] == '(')
+		if small && abbreviated().MatchString(before) || strings.Count(before, "(") > strings.Count(before, ")") {
+			continue
+		}
+		if s := strings.TrimSpace(before); s != "" {
+			out = append(out, s)
+		}
+		start = at[1]
+	}
+	if s := strings.TrimSpace(text[start:]); s != "" {
+		out = append(out, s)
+	}
+	return out
+}
+
+const wordNumber = `an?|half an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|thirty|forty`
+
+var (
+	pieceForm = spelling.Pattern(`(?i)\b(\d{1,3}|two|three|four|five|six|seven|eight|nine|ten|twelve|sixteen|eighteen|twenty|twenty-four)\b(?: equal(?:ly)?| even)?(?: -?sized)?(?: \d+ ?g)?\s+(?:(?:equal|even|small|large|smooth|tight|round|equal-sized) )*(pieces?|parts?|portions?|balls?|rolls?|buns?|slices?|strands?|ropes?|knots|strips|squares|rounds?|loaves|halves|triangles|doughnuts|wedges|circles)`)
+	thickForm = spelling.Pattern(`(?i)(` + list.Number + `)\s*-?\s*(mm|cm|in(?:ch(?:es)?)?|")\.?(?:\s*-?\s*|\s+(?:in\s+)?)(?:thick|thickness)`)
+	thinForm  = spelling.Pattern(`(?i)(?:to|to about|thickness of|about) (` + list.Number + `)\s*-?\s*(mm|cm|in(?:ch(?:es)?)?|")`)
+	areaForm  = spelling.Pattern(`(?i)(` + list.Number + `)\s*-?(mm|cm|in(?:ch(?:es)?)?|")?\s*(?:x|×|by)\s*(` + list.Number + `)\s*-?\s*(mm|cm|in(?:ch(?:es)?)?|")`)
+	timeForm  = spelling.Pattern(`(?i)(?:(at least|up to|another|about|around|approximately|every|after|after the first|the last|within|below|per) )?(` + list.Number + `|an?|half an|a further|a couple of|a few|three quarters of an|` + wordNumber + `)` +
+		`(?:\s*(?:minutes?|mins?|seconds?|secs?|hours?|hrs?|h))?(?:\s*(?:-|–|—|to|or)\s*(` + list.Number + `|` + wordNumber + `))?\s*-?\s*(?:more |further )?(seconds?|secs?|minutes?|mins?|hours?|hrs?|h|days?)\b(?: (?:and )?(` + list.Number + `|a half)\s*(minutes?|mins?)?)?`)
+	mixedForm = spelling.Pattern(`(?i)^(` + list.Number + `|an?|one|two)\s*(minutes?|mins?|hours?|hrs?|h)\b`)
+	overnight = spelling.Pattern(`(?i)\bover ?night\b|\bthe night before\b`)
+	eachGram  = spelling.Pattern(`(?i)\b(\d{2,4}) ?g(?:rams?)?\b`)
+)
+
+var smallNumbers = map[string]string{"two": "2", "three": "3", "four": "4", "five": "5", "six": "6",
+	"fifteen": "15", "twenty": "20", "thirty": "30", "forty": "40", "seven": "7", "eight": "8", "nine": "9", "ten": "10", "twelve": "12", "sixteen": "16", "eighteen": "18",
+	"twenty-four": "24", "one": "1", "a": "1", "an": "1", "half a": "1/2", "half an": "1/2", "a further": "1", "a couple of": "2", "three quarters of an": "3/4"}
+
+// Overnight is how long a night is read as. Trade usage, a judgement.
+const Overnight = "8 h to 14 h"
+
+// Time is a time of a text, as a formula writes it, and where it stands there.
+type Time struct {
+	Text       string
+	Start, End int
+}
+
+func Number(s string) string {
+	if n := smallNumbers[strings.ToLower(s)]; n != "" {
+		return n
+	}
+	return s
+}
+
+func timeUnit(u string) string {
+	switch strings.ToLower(u)[0] {
+	case 'h':
+		return "h"
+	case 'm':
+		return "min"
+	case 's':
+		return "s"
+	}
+	return "day"
+}
+
+// Times reads the times that a text says something takes; "every 30 minutes" is none.
+func Times(text string) []Time {
+	var out []Time
+	for at := 0; at < len(text); {
+		m := timeForm().FindStringSubmatchIndex(text[at:])
+		if m == nil {
+			break
+		}
+		from := at
+		part := func(i int) string {
+			if m[2*i] < 0 {
+				return ""
+			}
+			return text[from+m[2*i] : from+m[2*i+1]]
+		}
+		start, end := from+m[0], from+m[1]
+		at = end
+		switch lead := strings.ToLower(part(1)); {
+		case lead == "every", strings.HasPrefix(lead, "after"), lead == "the last", lead == "within", lead == "per":
+			continue
+		}
+		if strings.EqualFold(part(2), "a few") {
+			out = append(out, Time{"2 to 5 " + timeUnit(part(4)), start, end})
+			continue
+		}
+		q := timeText(part(2), text[start:end], part(3), part(4), part(5), part(6))
+		if q != "" {
+			out = append(out, Time{q, start, end})
+		}
+	}
+	if len(out) == 0 {
+		if m := overnight().FindStringIndex(text); m != nil {
+			out = append(out, Time{Overnight, m[0], m[1]})
+		}
+	}
+	return out
+}
+
+// timeText writes a time: "45 minutes to 1 hour", "1 hour and a half". "" where it is none.
+func timeText(lo, whole, hi, unit, more, moreUnit string) string {
+	unit = timeUnit(unit)
+	out := Number(lo)
+	if hi != "" {
+		first := unit // "45 minutes to 1 hour" has a unit of its own
+		if m := mixedForm().FindStringSubmatch(whole[strings.Index(whole, lo):]); m != nil {
+			first = timeUnit(m[2])
+		}
+		if first != unit {
+			out += " " + first
+		}
+		out += " to " + Number(hi)
+	}
+	out += " " + unit
+	switch {
+	case more != "" && moreUnit != "" && hi == "":
+		out += " " + more + " min"
+	case strings.EqualFold(more, "a half") && unit == "h" && Number(lo) == "1" && hi == "":
+		out = "1 h 30 min"
+	case strings.EqualFold(more, "a half"):
+		return ""
+	}
+	if _, fault := quantity.Read(out, quantity.Of(quantity.Time)); fault != nil {
+		return ""
+	}
+	return out
+}
+
+// TimeOf reads the first time of a text.
+func TimeOf(text string) (string, bool) {
+	all := Times(text)
+	if len(all) == 0 {
+		return "", false
+	}
+	return all[0].Text, true
+}
+
+// minutesTimes is a time n times, in the unit of the lower end; "" where it cannot be told.
+func Multiply(text string, n float64) string {
+	q, fault := quantity.Read(text, quantity.Of(quantity.Time))
+	if fault != nil {
+		return ""
+	}
+	return span(q.Lo*n, q.Hi*n)
+}
+
+// Sum adds times up.
+func Sum(all []Time) string {
+	lo, hi := 0.0, 0.0
+	for _, t := range all {
+		q, fault := quantity.Read(t.Text, quantity.Of(quantity.Time))
+		if fault != nil {
+			return all[0].Text
+		}
+		lo, hi = lo+q.Lo, hi+q.Hi
+	}
+	return span(lo, hi)
+}
+
+// span writes minutes.
+func span(lo, hi float64) string {
+	if lo == hi {
+		return quantity.Plain(lo) + " min"
+	}
+	return quantity.Plain(lo) + " to " + quantity.Plain(hi) + " min"
+}
+
+// CutAt is the place before a later time of a text where its own part begins: "then", "and", a comma.
+var joinWord = spelling.Pattern(`(?i)(?:,? then |,? and |[,;] |\()`)
+
+func CutAt(text string, from, to int) int {
+	all := joinWord().FindAllStringIndex(text[from:to], -1)
+	if len(all) == 0 {
+		return -1
+	}
+	return from + all[len(all)-1][0]
+}
+
+// Grams is the weight of a piece that a text says, as written; "" for none.
+func Grams(text string) string { return eachGram().FindString(text) }
+
+// AtNight reports whether a text says "overnight".
+func AtNight(text string) bool { return overnight().MatchString(text) }
+
+// Count is the number of pieces that a text names: "16 balls", "12 equal pieces"; "" for none.
+func Count(text string) string {
+	if m := pieceForm().FindStringSubmatch(text); m != nil {
+		return Number(strings.ToLower(m[1]))
+	}
+	return ""
+}
+
+// Pieces reads into how many a dough is cut, or what each weighs; "" where the text does not say.
+func Pieces(text string) string {
+	if n := Count(text); n != "" {
+		return n
+	}
+	lower := strings.ToLower(text)
+	switch {
+	case strings.Contains(lower, "in half"), strings.Contains(lower, "in two"), strings.Contains(lower, "halves"):
+		return "2"
+	case strings.Contains(lower, "quarters"):
+		return "4"
+	}
+	if m := eachGram().FindStringSubmatch(text); m != nil {
+		return m[1] + " g"
+	}
+	if m := bareCount().FindStringSubmatch(text); m != nil && !strings.ContainsAny(text, "x×") {
+		return Number(strings.ToLower(m[1]))
+	}
+	return ""
+}
+
+var bareCount = spelling.Pattern(`(?i)\b(?:into|out|in) (?:about )?(\d{1,3}|` + wordNumber + `)\b(?:[^\d\w.-]|\s*$|\s+[a-z]{4})`)
+
+var shapeForms = spelling.Pattern(`(?i)\b(balls?|knots?|logs?|loaf|loaves|rounds?|rings?|buns|rolls|crescents?|spirals?|ropes?|strands?|plait|braid|twists?|ovals?|oblongs?|bows?|sticks)\b`)
+
+// Shape is what a piece is shaped to: the first such word.
+func Shape(word, text string) string {
+	if m := shapeForms().FindString(text); m != "" {
+		return strings.ToLower(m)
+	}
+	return strings.ToLower(strings.TrimSpace(word))
+}
+
+// Short is a text of one line, cut at a word.
+func Short(text string) string {
+	words := strings.Fields(text)
+	out := ""
+	for _, w := range words {
+		if len(out)+len(w) > 70 {
+			return out + " ..."
+		}
+		if out != "" {
+			out += " "
+		}
+		out += w
+	}
+	return strings.TrimRight(out, " ,.;:")
+}
+
+// figures are the numbers of a text.
+var figures = spelling.Pattern(`\d+(?:[.,/]\d+)*|[½¼¾⅓⅔⅛⅜⅝⅞]`)
+
+// Unused are the figures of a text, with the word behind each, that what was made of it does not hold.
+func Unused(text, made string) []string {
+	has := map[string]bool{}
+	for _, n := range figures().FindAllString(made, -1) {
+		has[n] = true
+	}
+	var out []string
+	words := strings.Fields(text)
+	for i, w := range words {
+		for _, n := range figures().FindAllString(w, -1) {
+			if !has[n] {
+				if i+1 < len(words) && !strings.ContainsAny(w, ".,;") {
+					w += " " + words[i+1]
+				}
+				out = append(out, strings.Trim(w, " ,.;()"))
+				break
+			}
+		}
+	}
+	return out
+}
+
+// IsOne reports whether a count is 1 or no count at all.
+func IsOne(count string) bool {
+	n, err := strconv.Atoi(count)
+	return err != nil || n <= 1
+}
+
+func lengthUnit(u string) string {
+	if u == `"` || strings.HasPrefix(strings.ToLower(u), "in") {
+		return "in"
+	}
+	return strings.ToLower(u)
+}
+
+// Sheet reads how thick a dough is rolled, and the longer side of a rectangle with the words that say
+// it. Each is "" where the text does not say.
+func Sheet(text string) (thick, wide, area string) {
+	rest := text
+	if m := areaForm().FindStringSubmatch(text); m != nil {
+		u := m[4]
+		if u == "" {
+			u = m[2]
+		}
+		long, a := quantity.Read(m[1]+" "+lengthUnit(u), quantity.Of(quantity.Length))
+		other, b := quantity.Read(m[3]+" "+lengthUnit(u), quantity.Of(quantity.Length))
+		if a == nil && b == nil {
+			if other.Hi > long.Hi {
+				long = other
+			}
+			wide, area = long.Text, m[0]
+		}
+		rest = strings.Replace(text, m[0], "", 1)
+	}
+	m := thickForm().FindStringSubmatch(rest)
+	if m == nil && !sidesOnly().MatchString(rest) {
+		if m = thinForm().FindStringSubmatch(rest); m != nil {
+			q, fault := quantity.Read(m[1]+" "+lengthUnit(m[2]), quantity.Of(quantity.Length))
+			if fault != nil || q.Hi > thickest {
+				m = nil
+			}
+		}
+	}
+	if m != nil {
+		thick = m[1] + " " + lengthUnit(m[2])
+	}
+	return thick, wide, area
+}
+
+// sidesOnly are words of a sheet whose figure is no thickness.
+var sidesOnly = spelling.Pattern(`(?i)square|circle|diam|round|long`)
+
+// thickest is the thickest sheet that "roll to 2 cm" means; more is a side of it. mm.
+const thickest = 40
+
+// HasWord reports whether a text holds words as whole words, in any letter case.
+func HasWord(text, words string) bool {
+	text, words = strings.ToLower(text), strings.ToLower(words)
+	isWord := func(r rune) bool { return unicode.IsLetter(r) || unicode.IsDigit(r) }
+	for from := 0; words != ""; {
+		i := strings.Index(text[from:], words)
+		if i < 0 {
+			return false
+		}
+		before, _ := utf8.DecodeLastRuneInString(text[:from+i])
+		after, _ := utf8.DecodeRuneInString(text[from+i+len(words):])
+		if !isWord(before) && !isWord(after) {
+			return true
+		}
+		from += i + len(words)
+	}
+	return false
+}
+
+// substance is what a text says is put on: "brush with melted butter", "fill with jam".
+var substance = spelling.Pattern(`(?i)\b(?:with|in|over|on) (?:the |a |an |some |plenty of |a little |more |remaining |rest of the |lightly )*((?:[\pL-]+ ){0,3}?[\pL-]+)(?: (?:using|and|before|while|then|over|to|until|from|on|when|mixture)\b|[,.;(]|$)`)
+
+// plainOnes are words for a part and for what is no ingredient.
+var plainOnes = spelling.Pattern(`(?i)^(?:it|them|top|tops|each|buns?|rolls?|dough|surface|half|filling|glaze|frosting|icing|mixture|syrup|brush|fork|spoon|towel|tea towel|cloth|film|plastic(?: wrap)?|foil|hands?|paper|all|knife|(?:hot|warm) (?:buns?|rolls?|loaf))$`)
+
+// Substances are the things that a text says something is done with: "melted butter", "jam".
+func Substances(text string) []string {
+	var out []string
+	for _, m := range substance().FindAllStringSubmatch(text, -1) {
+		if !plainOnes().MatchString(strings.TrimSpace(m[1])) {
+			out = append(out, strings.TrimSpace(m[1]))
+		}
+	}
+	return out
+}

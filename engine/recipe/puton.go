@@ -1,0 +1,239 @@
+package recipe
+
+import (
+	"slices"
+	"strings"
+
+	"forebake/engine/quantity"
+	"forebake/engine/recipe/list"
+	"forebake/engine/recipe/phrase"
+	"forebake/engine/spelling"
+)
+
+// puton reads what is put on the outside of the dough: a wash before the bake, a topping after it.
+func (d *draft) puton(subject *part, verb, text string) bool {
+	p := d.dough()
+	put, kinds := doWash, []string{doWash, "topping", "syrup"}
+	if p.did(doBake, doCook) {
+		put, kinds = doBrush, []string{"syrup", "topping", doWash}
+	}
+	if s := p.last(); s != nil && verb == doDust {
+		// "spread with the butter and sprinkle with the sugar": both are the filling
+		if of := d.partOfStep(s); of != nil && of.named(text) > 0 && s.from == d.at {
+			d.used = append(d.used, text)
+			return true
+		}
+	}
+	of := subject // "warm the jam and brush over the buns"
+	if of.kind == "dough" || len(of.lines) == 0 || !onto().MatchString(text) {
+		of = d.likeliest(text, kinds...)
+	}
+	if of == nil && verb == doDust {
+		of = d.likeliest(text, "filling")
+		if of != nil && (of.named(text) == 0 || d.puts(of.name)) {
+			of = nil
+		}
+		if of != nil {
+			put = doFill
+		}
+	}
+	if verb == doDust && of != nil && of != subject && of.named(text) == 0 {
+		of = nil
+	}
+	if of == nil {
+		of = d.claim(text, put, verb)
+	}
+	s := &step{from: d.at}
+	switch {
+	case of != nil:
+		s.put(put, quote(of.name))
+	case verb == doDust:
+		s.put(doDust, quote(strings.TrimSuffix(phrase.Short(text), " and")))
+	default:
+		s.off = true
+		s.put(put, quote("?"))
+		s.says = append(s.says, "not read: which part is it? write a "+kinds[0]+" part: "+phrase.Short(text))
+	}
+	p.steps = append(p.steps, s)
+	return true
+}
+
+// onto are the words for where a part goes that a sentence speaks of.
+var onto = spelling.Pattern(`(?i)\b(?:over|on|onto|on top of)\b`)
+
+// partOfStep is the part that a step puts on; nil for none.
+func (d *draft) partOfStep(s *step) *part {
+	if len(s.set) == 0 || s.off {
+		return nil
+	}
+	for _, p := range d.parts {
+		if p.kind != "dough" && s.set[0].value == quote(p.name) {
+			return p
+		}
+	}
+	return nil
+}
+
+// filled reads a filling that is spread, a block of butter that is locked in, or what is spread on
+// once it is baked.
+func (d *draft) filled(p *part, verb, word, text, sentence string) bool {
+	main := d.dough()
+	baked := main.did(doBake, doCook)
+	var of *part
+	switch {
+	case p != main && !baked && p.kind != "preferment" && len(p.lines) > 0 && onto().MatchString(text):
+		of = p
+	case baked && (word == "spread" || word == "spoon" || word == "pipe"):
+		if p != main && len(p.lines) > 0 {
+			of = p
+		} else if d.method.last != nil && d.method.last.kind == "topping" {
+			of = d.method.last
+		} else {
+			of = d.likeliest(text, "topping", "syrup")
+		}
+		if of == nil {
+			of = d.likeliest(text, "filling")
+		}
+		if of != nil && of.kind != "filling" {
+			s := &step{from: d.at}
+			s.put(doBrush, quote(of.name))
+			main.steps = append(main.steps, s)
+			return true
+		}
+	case verb == lockIn:
+		of = d.likeliest(text, "filling")
+		if of == nil {
+			of = d.onlyPart("filling")
+		}
+	default:
+		of = d.likeliest(sentence, "filling")
+		if of == nil || of.named(text) == 0 && d.puts(of.name) {
+			if top := d.likeliest(text, "topping"); of == nil && top != nil && top.named(text) > 0 {
+				of = top
+			}
+		}
+	}
+	if of == nil {
+		of = d.claim(text, doFill, verb)
+	}
+	s := &step{from: d.at}
+	s.put(doFill, quote("?"))
+	if of != nil && of != main {
+		s.set[0].value = quote(of.name)
+	} else {
+		s.off = true
+		s.says = append(s.says, "not read: which part is it? "+phrase.Short(text))
+	}
+	main.steps = append(main.steps, s)
+	return true
+}
+
+// claim makes a part of what a text says is put on: ingredients of the dough's list that went into no
+// mix, else what it names, in a usual amount. nil where it names nothing that the larder knows.
+func (d *draft) claim(text, put, verb string) *part {
+	main := d.dough()
+	kind := "topping"
+	switch put {
+	case doFill:
+		kind = "filling"
+	case doWash:
+		kind = doWash
+	}
+	var moved []*line
+	if main.mixes() > 0 {
+		for _, l := range main.lines {
+			if !l.mixed && !l.off && l.namedIn(text) && !l.flour(d) && !d.used2(l) {
+				moved = append(moved, l)
+			}
+		}
+	}
+	if len(moved) > 0 && len(moved) < len(main.lines) {
+		name := moved[0].Name
+		if len(moved) > 1 {
+			name = kind
+		}
+		of := &part{kind: kind, name: d.freeName(name)}
+		d.parts = append(d.parts, of)
+		for _, l := range moved {
+			l.Says = append(l.Says, "read as the "+kind+", by the method: not in the dough")
+			of.lines = append(of.lines, l)
+		}
+		main.lines = slices.DeleteFunc(main.lines, func(l *line) bool { return slices.Contains(moved, l) })
+		d.dropWith(moved)
+		return of
+	}
+	for _, words := range phrase.Substances(text) {
+		l, ok := d.list.Named(words)
+		if !ok || len(strings.Fields(words)) > 4 {
+			l, ok = d.list.Named(lastWords(words, 2))
+		}
+		if strings.Contains(strings.ToLower(words), doWash) {
+			l, ok = list.Line{Name: "egg", Amount: "?"}, true
+		}
+		if !ok || l.Unknown != "" {
+			continue
+		}
+		if it, known := d.list.Item(l.Name); verb == doDust && known && len(it.US) == 0 {
+			continue // flour and sugar on the outside are words of a dust step
+		} else if verb == doDust && known && it.Flour > 0 {
+			continue
+		}
+		name := strings.ToLower(l.Name)
+		if strings.Contains(strings.ToLower(words), doWash) {
+			name = "egg wash"
+		}
+		of := &part{kind: kind, name: d.freeName(name)}
+		d.bounded(&l, of)
+		l.Says = append(l.Says, "in no list: from the method")
+		of.lines = []*line{{from: d.at, Line: l}}
+		d.parts = append(d.parts, of)
+		return of
+	}
+	return nil
+}
+
+func lastWords(text string, n int) string {
+	words := strings.Fields(text)
+	return strings.Join(words[max(0, len(words)-n):], " ")
+}
+
+// used2 reports whether a step names the line as what goes in.
+func (d *draft) used2(l *line) bool {
+	for _, p := range d.parts {
+		for _, s := range p.steps {
+			if slices.Contains(s.with, l) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+func (d *draft) dropWith(gone []*line) {
+	for _, p := range d.parts {
+		for _, s := range p.steps {
+			s.with = slices.DeleteFunc(s.with, func(l *line) bool { return slices.Contains(gone, l) })
+		}
+	}
+}
+
+// freeName is a name that no part has yet.
+func (d *draft) freeName(name string) string {
+	for slices.ContainsFunc(d.parts, func(p *part) bool { return strings.EqualFold(p.name, name) }) {
+		name += " on top"
+	}
+	return name
+}
+
+// bounded gives an ingredient without an amount the usual one, of what is put on alone.
+func (d *draft) bounded(l *list.Line, p *part) {
+	if l.Amount != "?" || p.kind != "topping" && p.kind != doWash {
+		return
+	}
+	n := 12.0
+	if q, fault := quantity.Read(d.count+" pieces", quantity.Of(quantity.Count)); fault == nil {
+		n = q.Hi
+	}
+	l.Amount = quantity.Plain(n*usualOnLo) + " g to " + quantity.Plain(n*usualOnHi) + " g"
+	l.Says = append(l.Says, "how much? 1 to 3 g a piece: common practice")
+}

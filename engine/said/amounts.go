@@ -1,0 +1,156 @@
+package said
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+
+	"forebake/engine/larder"
+	"forebake/engine/spelling"
+)
+
+var noAmount = spelling.Pattern(`(?i)^(?:to taste|(?:as|if|where) (?:needed|required|desired|` +
+	`you like|necessary)|some|a (?:little|bit|few|handful|sprinkle|sprinkling|dusting|knob|glug)|` +
+	`enough|optional|for [a-z][a-z ,-]*|to (?:serve|dust|sprinkle|coat|brush|finish|decorate|` +
+	`glaze|grease|roll)|nach bedarf|etwas|q\.?b\.?|un peu|quelques|lite|lidt|efter smag|efter ` +
+	`smak|nach geschmack|al gusto|a piacere)(?:[ ,;(].*)?$`)
+
+// NoAmount reports whether words say that an amount is not weighed: "to
+// taste", "for dusting".
+func NoAmount(text string) bool {
+	return NoFigure(text) && noAmount().MatchString(strings.TrimSpace(text))
+}
+
+const unitWords = `kg|g|grams?|oz|ounces?|lbs?|ml|dl|cl|l|tsps?|tbsps?|teaspoons?|tablespoons?|` +
+	`cups?|sachets?|packets?|packages?|envelopes?|cubes?|pinch(?:es)?|EL|TL|msk|tsk|spsk`
+
+// measured is an amount and words behind it.
+var measured = spelling.Pattern(`(?i)^((?:about |ca\.? )?[\d./⁄,¼½¾⅓⅔⅛ -]+(?:to [\d./¼½¾⅓⅔⅛ ]+)?` +
+	`(?:` + unitWords + `)?)\.?,? ` +
+	`\(?((?:\p{L}|-| )+)\)?$`)
+
+// KindBeside reads an amount that says the kind of what is only named,
+// "50 g fresh" of yeast: the amount, and the name with its kind.
+func KindBeside(l *larder.Larder, name, text string) (amount, whole string, ok bool) {
+	m := measured().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil || strings.TrimSpace(m[1]) == "" {
+		return "", "", false
+	}
+	plain, known := l.Find(name)
+	_, several := l.Ambiguous(name)
+	for _, whole := range []string{m[2] + " " + name, name + " " + m[2]} {
+		it, found := l.Find(whole)
+		if found && (!known || it != plain || several && !it.Prepared(strings.Fields(m[2]))) {
+			return strings.TrimSpace(m[1]), whole, true
+		}
+	}
+	return "", "", false
+}
+
+var (
+	second = spelling.Pattern(`(?i)^(.*?\d.*?)[,;]? (?:\(?(?:plus|and|\+|(?:beaten |whisked |` +
+		`mixed )(?:with|in)|soaked (?:over ?night )?in|steeped in|dissolved in|with)) ` +
+		`([\d./¼½¾⅓⅔⅛ ]+(?:(?:` + unitWords + `)\.? )?(?:of )?)((?:\p{L}|[- ])+)\)?$`)
+	soaked = spelling.Pattern(`(?i)^(.*?\d[^,(]*?)[,;]? \(?(?:soaked|plumped|steeped|` +
+		`macerated)\b([^\d]*)$`)
+	extra = spelling.Pattern(`(?i)\b(?:more|extra|dust|roll|knead|work|surface|bench|pan|tin)\b`)
+)
+
+// Second is an amount that names another ingredient with its own: "1,
+// beaten with 1 tbsp milk".
+type Second struct{ First, Name, Amount string }
+
+// SecondThing reads an amount that holds another ingredient's too.
+func SecondThing(l *larder.Larder, it *larder.Item, text string) (s Second, ok bool) {
+	m := second().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil || extra().MatchString(m[3]) {
+		return s, false
+	}
+	s = Second{strings.TrimRight(strings.TrimSpace(m[1]), ",;"), strings.TrimSpace(m[3]),
+		strings.TrimSpace(m[2])}
+	if it.Class == larder.ClassEgg { // "1 whole egg plus 2 yolks"
+		switch singulars(strings.ToLower(s.Name)) {
+		case "yolk", "white":
+			s.Name = "egg " + s.Name
+		}
+	}
+	if i := strings.LastIndexByte(s.Amount, ' '); strings.HasSuffix(s.Amount, " of") {
+		s.Amount = s.Amount[:i]
+	}
+	other, _, known := l.Described(s.Name)
+	return s, known && other != it
+}
+
+// Soaked reads an amount of what is soaked, with no figure of the
+// liquid: "100 g, soaked and drained".
+func Soaked(text string) (amount string, ok bool) {
+	m := soaked().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return "", false
+	}
+	return strings.TrimSpace(m[1]), true
+}
+
+var (
+	eggSize = spelling.Pattern(`(?i)^([\d./ ½]+?) ?(?:pieces?|pcs?|whole|eggs?)?,? ?` +
+		`\(?(?:size |größe |gr\.? ?)?(XL|[SML])\)?$`)
+	wholeEggs = spelling.Pattern(`(?i)^([\d./ ½]+?) (?:whole )?eggs?$`)
+	oneCup    = spelling.Pattern(`^([\d./⁄¼½¾⅓⅔⅛ -]+) ?c$`)
+	purpose   = spelling.Pattern(`(?i)^(.*?\d.*?)[,;]? \(?(?:for|to) ((?:\p{L}|[ -])+)\)?$`)
+	asNote    = spelling.Pattern(`(?i)^(.*?\d[^,(]*?)[,;] ?(?:cut|chopped|torn|broken|sliced|` +
+		`divided|rinsed|drained|patted|separated|stripped|taken|straight|out ` +
+		`of|from|if|about|approx|such as|in)\b([^\d]*)$`)
+)
+
+// prepared takes words off an amount that say how it is prepared or
+// what it is for, and names the size of eggs as SizedEggs reads it.
+// says tells of what may not go in.
+func prepared(it *larder.Item, text string) (out, says string) {
+	if it.Class == larder.ClassEgg {
+		if m := eggSize().FindStringSubmatch(text); m != nil {
+			return m[1] + " " + map[string]string{"S": "small", "M": "medium", "L": "large",
+				"XL": "extra large"}[strings.ToUpper(m[2])], ""
+		}
+		if m := wholeEggs().FindStringSubmatch(text); m != nil {
+			return m[1], ""
+		}
+	}
+	if m := oneCup().FindStringSubmatch(text); m != nil {
+		return strings.TrimSpace(m[1]) + " cup", ""
+	}
+	if m := purpose().FindStringSubmatch(text); m != nil && !orElse().MatchString(m[2]) {
+		if extra().MatchString(m[2]) {
+			says = fmt.Sprintf("%q is counted whole in this part; write only what goes in", text)
+		}
+		return strings.TrimSpace(m[1]), says
+	}
+	if m := asNote().FindStringSubmatch(text); m != nil && !orElse().MatchString(m[2]) {
+		return strings.TrimSpace(m[1]), ""
+	}
+	return text, ""
+}
+
+var orElse = spelling.Pattern(`(?i)\b(?:or|plus|each|per|every)\b`)
+
+var wasSoaked = spelling.Pattern(`(?i)\b(?:soaked|plumped|macerated|trempés?|eingeweicht\w*)\b`)
+
+// IsSoaked reports whether words say that a thing was soaked.
+func IsSoaked(words string) bool { return wasSoaked().MatchString(words) }
+
+// Number reports whether a text is a plain number and nothing else.
+func Number(text string) bool {
+	_, err := strconv.ParseFloat(strings.TrimSpace(text), 64)
+	return err == nil && strings.Trim(text, "0123456789.- ") == ""
+}
+
+var waits = spelling.Pattern(`(?i)\b(?:rest|prove|proof|rise|chill|retard|stand|leave|overnight|` +
+	`fridge|freezer|refrigerat\w*)\b`)
+
+// Waits reports whether words of a step that takes no time tell of a
+// wait, which would be lost.
+func Waits(words string) bool {
+	_, _, timed := TimeIn(words)
+	return waits().MatchString(words) && (timed || inCold().MatchString(words))
+}
+
+var inCold = spelling.Pattern(`(?i)\b(?:fridge|freezer|refrigerat\w*|overnight|chill)\b`)

@@ -1,0 +1,205 @@
+package said
+
+import (
+	"strings"
+
+	"forebake/engine/larder"
+	"forebake/engine/quantity"
+	"forebake/engine/spelling"
+)
+
+var (
+	sides = spelling.Pattern(`(?i)(?:^|[^\d./])([\d./½¼¾ ]*\d[\d./½¼¾]*|[½¼¾]) ?(mm|cm|in\b|` +
+		`inch(?:es)?|"|″|'')? ?(?:x|×|by) ?([\d./½¼¾ ]*\d[\d./½¼¾]*|[½¼¾])[ -]?(mm|cm|in\b|` +
+		`inch(?:es)?|"|″|'')`)
+	third  = spelling.Pattern(`(?i)^ ?(?:x|×|by) ?\d`)
+	length = spelling.Pattern(`(?i)([\d./½¼¾ ]*\d[\d./½¼¾]*|[½¼¾])(?: ?(?:-|–|` +
+		`to) ?([\d./½¼¾]+))?[ -]?(mm|cm|in\b|inch(?:es)?|"|″)`)
+	rolledOut = spelling.Pattern(`(?i)\b(?:out|thick|thickness|thin|rectangle|sheet|square|` +
+		`oblong|circle|flat)\b`)
+)
+
+func inchWord(unit string) string {
+	if unit == `"` || unit == "″" || unit == "''" {
+		return "in"
+	}
+	return unit
+}
+
+// Area reads the sides of a sheet, "30 x 45 cm" or "into a 10x16 inch rectangle", the longer first.
+// Words with other figures are none.
+func Area(text string) (long, short quantity.Quantity, ok bool) {
+	at := sides().FindStringSubmatchIndex(text)
+	if at == nil {
+		return long, short, false
+	}
+	m := sides().FindStringSubmatch(text)
+	rest := text[:at[0]] + " " + text[at[1]:]
+	if third().MatchString(text[at[1]:]) ||
+		strings.ContainsAny(length().ReplaceAllString(rest, ""), "0123456789") {
+		return long, short, false
+	}
+	unit := inchWord(m[4])
+	first := unit
+	if m[2] != "" {
+		first = inchWord(m[2])
+	}
+	kind := quantity.Of(quantity.Length)
+	long, fault1 := quantity.Read(strings.TrimSpace(m[1])+" "+first, kind)
+	short, fault2 := quantity.Read(strings.TrimSpace(m[3])+" "+unit, kind)
+	if short.Hi > long.Hi {
+		long, short = short, long
+	}
+	return long, short, fault1 == nil && fault2 == nil
+}
+
+// LengthIn reads the one length among words: "to 4 mm", "about 1/2 inch thick".
+func LengthIn(text string) (out string, ok bool) {
+	all := length().FindAllStringSubmatchIndex(text, -1)
+	if len(all) != 1 || bound().MatchString(text) || sides().MatchString(text) {
+		return "", false
+	}
+	at := all[0]
+	if rest := text[:at[0]] + text[at[1]:]; strings.ContainsAny(rest, "0123456789") ||
+		strings.TrimSpace(rest) == "" && !strings.ContainsAny(text, `"″-`) {
+		return "", false
+	}
+	m := length().FindStringSubmatch(text)
+	out = strings.TrimSpace(m[1])
+	if m[2] != "" {
+		out += " to " + m[2]
+	}
+	return out + " " + inchWord(m[3]), true
+}
+
+// thinnest is a coil that nobody rolls, mm: less is the thickness of a sheet.
+const thinnest = 20
+
+// RolledOut reports whether words of a roll say that it is rolled flat, and not up.
+func RolledOut(text string) bool {
+	if strings.Contains(strings.ToLower(text), " up") ||
+		strings.HasPrefix(strings.ToLower(text), "up") {
+		return false
+	}
+	if _, _, isArea := Area(text); isArea || rolledOut().MatchString(text) {
+		return true
+	}
+	q, fault := quantity.Read(text, quantity.Of(quantity.Length))
+	return fault == nil && q.Hi < thinnest
+}
+
+// ThickIn is the thickness that words beside an area tell; "" for none.
+func ThickIn(text string) string {
+	at := sides().FindStringIndex(text)
+	if at == nil {
+		return ""
+	}
+	out, _ := LengthIn("thick " + text[:at[0]] + " " + text[at[1]:])
+	return out
+}
+
+var sizedCount = spelling.Pattern(`(?i)^(?:into )?(\d+) ?(?:equal |small |large )?` +
+	`((?:squares?|rectangles?|triangles?|strips?|slices?|pieces?|rounds?|circles?|diamonds?|` +
+	`fingers?|buns?|rolls?|rings?|batons?|bars?|pieces))\b.*$`)
+
+// SizedCount reads a count whose pieces have a size: "12 squares of 10 cm".
+func SizedCount(text string) (number string, ok bool) {
+	m := sizedCount().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil || !length().MatchString(text[len(m[1]):]) {
+		return "", false
+	}
+	return m[1], true
+}
+
+// CutSize reports whether words say how large pieces are cut and not how many: "2 cm strips".
+func CutSize(text string) bool {
+	at := length().FindStringIndex(text)
+	return at != nil && strings.Trim(text[:at[0]], " ") == "" ||
+		at != nil && NoFigure("x"+text[:at[0]])
+}
+
+var (
+	timeAt = spelling.Pattern(`(?i)^(.*?\d.*?),? ?(?:\b(?:at|in an?|in)\b|@) ?` +
+		`((?:about |oven at )?\d+(?: ?(?:-|–|to) ?\d+)? ?°? ?(?:degrees )?[CF])\b\.?([^\d]*)$`)
+	aside   = spelling.Pattern(`^([^()]*\d[^()]*?) ?\(([^()]*)\)$`)
+	turning = spelling.Pattern(`(?i)^(.*?\d[^,;]*?)[,;] ?((?:turn|rotat|tent|flip|stir|shak|swap|` +
+		`cover|foil|loosely|rack|lower|upper|middle|bottom|top)[^\n]*)$`)
+	overnight = spelling.Pattern(`(?i)\bover ?night\b[,;: (]*`)
+)
+
+// TimeAt reads a time with the temperature beside it: "12-16 h at 18 C".
+func TimeAt(text string) (time, temperature, rest string, ok bool) {
+	m := timeAt().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return "", "", "", false
+	}
+	return strings.TrimSpace(m[1]), strings.TrimSpace(m[2]), strings.Trim(m[3], " ,;"), true
+}
+
+// TimeAside takes an aside off a time: "25 min (turn after 15)", "45 min, turning once"; a night that
+// has hours beside it is those hours: "overnight (12 hours)".
+func TimeAside(text string) (time, note string, ok bool) {
+	text = strings.TrimSpace(text)
+	if short := overnight().ReplaceAllString(text, ""); short != text {
+		short = strings.Trim(short, " ()")
+		if _, fault := quantity.Read(short, quantity.Of(quantity.Time)); fault == nil {
+			return short, text, true
+		}
+	}
+	for _, p := range []func() [][]string{
+		func() [][]string { return aside().FindAllStringSubmatch(text, 1) },
+		func() [][]string { return turning().FindAllStringSubmatch(text, 1) },
+	} {
+		if m := p(); m != nil {
+			one := strings.TrimSpace(m[0][1])
+			if _, fault := quantity.Read(one, quantity.Of(quantity.Time)); fault == nil {
+				return one, m[0][2], true
+			}
+		}
+	}
+	return "", "", false
+}
+
+var onward = spelling.Pattern(`(?i)^(?:,| \(| -) ?\p{L}|^ (?:twice|again|generously|lightly|` +
+	`all over|on|over|evenly|thinly|to|once|while|and let|then|in|around)\b`)
+
+// Onward reports whether words behind a name say how it is put on: ", twice".
+func Onward(rest string) bool { return NoFigure(rest) && onward().MatchString(rest) }
+
+// together are words for what is put on, whose make-up is plain.
+var together = map[string][]string{"egg wash": {"egg"}, "eggwash": {"egg"}, "dorure": {"egg"},
+	"cinnamon sugar": {"sugar", "cinnamon"}, "sugar syrup": {"sugar", "water"},
+	"simple syrup": {"sugar", "water"}, "stock syrup": {"sugar", "water"},
+	"garlic butter": {"butter", "garlic"},
+	"honey butter":  {"butter", "honey"}, "eigelb und milch": {"egg yolk", "whole milk"}}
+
+var (
+	leading = spelling.Pattern(`(?i)^(?:(?:with|in|some|the|a|an|one|\d+|more|extra|plenty of|` +
+		`a little|beaten|whisked|brushed with|the rest of the|rest of the) )+`)
+	joined = spelling.Pattern(`(?i)\s*(?:,| and | und | et | e | och | og |\+|&| plus | with |` +
+		` mixed with | or )\s*`)
+)
+
+// Things are the ingredients of what is put on by words alone, "egg yolk and milk"; none where the
+// larder does not know each of them.
+func Things(l *larder.Larder, words, units string) []string {
+	plain := strings.TrimSpace(leading().ReplaceAllString(strings.TrimSpace(words), ""))
+	if list := together[strings.ToLower(plain)]; list != nil {
+		return list
+	}
+	if strings.Contains(strings.ToLower(plain), " or ") || !NoFigure(plain) {
+		return nil
+	}
+	if _, _, ok := Ingredient(l, plain, units); ok {
+		return []string{plain}
+	}
+	var out []string
+	for _, one := range joined().Split(plain, -1) {
+		one = strings.TrimSpace(leading().ReplaceAllString(one, ""))
+		if _, _, ok := Ingredient(l, one, units); !ok {
+			return nil
+		}
+		out = append(out, one)
+	}
+	return out
+}

@@ -1,0 +1,147 @@
+package said
+
+import (
+	"math"
+	"strings"
+
+	"forebake/engine/figure"
+	"forebake/engine/quantity"
+	"forebake/engine/spelling"
+)
+
+// Tin is the inside of a tin by its name, mm: length, width and height;
+// a side that the name does not say is any that a tin has.
+type Tin struct {
+	Sides [3]figure.Interval
+	Round bool
+}
+
+// anyHeight is the height of tins of which only the floor is told,
+// mm (judgement).
+var anyHeight = figure.Interval{Lo: 20, Hi: 130}
+
+var (
+	box = spelling.Pattern(`(?i)([\d./½¼¾ ]*\d[\d./½¼¾]*|\d*[½¼¾]) ?(mm|cm|in\b|inch(?:es)?|"|` +
+		`″)? ?(?:x|×|by) ?([\d./½¼¾ ]*\d[\d./½¼¾]*|\d*[½¼¾]) ?(mm|cm|in\b|inch(?:es)?|"|″)?` +
+		`(?: ?(?:x|×|by) ?([\d./½¼¾]+))?[ -]?(mm|cm|in\b|inch(?:es)?|"|″)?`)
+	tinWord = spelling.Pattern(`(?i)\b(?:tins?|pans?|moulds?|molds?|dish(?:es)?|trays?|sheets?|` +
+		`case|casserole|ring|form|bundt|loaf|springform|skillet|brownie)\b`)
+	roundTin = spelling.Pattern(`(?i)\b(?:round|springform|spring form|bundt|tube|kugelhopf|` +
+		`gugelhupf|ring|cake|skillet|savarin|angel)\b`)
+	squareTin = spelling.Pattern(`(?i)\b(?:square|brownie)\b`)
+	deep      = spelling.Pattern(
+		`(?i)([\d./½¼¾]+)[ -]?(mm|cm|in\b|inch(?:es)?|"|″) (?:deep|high|tall)`)
+)
+
+// TinSize reads the size in a tin's name: "9x5 inch loaf tin", "23 cm
+// square tin", "9-inch round". Two sides without a unit are inches
+// where they can be nothing else.
+func TinSize(name string) (t Tin, ok bool) {
+	kind := quantity.Of(quantity.Length)
+	read := func(number, unit string) figure.Interval {
+		q, fault := quantity.Read(strings.TrimSpace(number)+" "+inchWord(unit), kind)
+		if fault != nil {
+			return figure.Interval{}
+		}
+		return q.Interval
+	}
+	height := anyHeight
+	rest := name
+	if m := deep().FindStringSubmatch(name); m != nil {
+		height, rest = read(m[1], m[2]), strings.Replace(name, m[0], "", 1)
+	}
+	if m := box().FindStringSubmatch(rest); m != nil {
+		last := m[6]
+		if last == "" {
+			last = m[4]
+		}
+		if last == "" {
+			last = m[2]
+		}
+		if last == "" {
+			if last = bareUnit(m[1], m[3]); last == "" {
+				return Tin{}, false
+			}
+		}
+		unit := func(own string) string {
+			if own != "" {
+				return own
+			}
+			return last
+		}
+		t.Sides = [3]figure.Interval{read(m[1], unit(m[2])), read(m[3], unit(m[4])), height}
+		if m[5] != "" {
+			t.Sides[2] = read(m[5], last)
+		}
+		if t.Sides[0].Hi < t.Sides[1].Hi {
+			t.Sides[0], t.Sides[1] = t.Sides[1], t.Sides[0]
+		}
+		return t, t.fits()
+	}
+	one, isOne := LengthIn("a " + rest)
+	if !isOne || !tinWord().MatchString(rest) && !roundTin().MatchString(rest) {
+		return Tin{}, false
+	}
+	side := read(one, "")
+	if side == (figure.Interval{}) {
+		q, fault := quantity.Read(one, kind)
+		if fault != nil {
+			return Tin{}, false
+		}
+		side = q.Interval
+	}
+	switch {
+	case squareTin().MatchString(rest):
+	case roundTin().MatchString(rest):
+		t.Round = true
+	default:
+		return Tin{}, false
+	}
+	t.Sides = [3]figure.Interval{side, side, height}
+	return t, t.fits()
+}
+
+// bareUnit is the unit of a tin's sides that are written without one:
+// small figures are inches, as in 9x13, large ones cm, as in 20x30.
+// Between them nothing says it.
+func bareUnit(a, b string) string {
+	count := quantity.Of(quantity.Count)
+	x, fault1 := quantity.Read(strings.TrimSpace(a)+" pieces", count)
+	y, fault2 := quantity.Read(strings.TrimSpace(b)+" pieces", count)
+	const mostInches, leastCM = 17, 20
+	switch {
+	case fault1 != nil || fault2 != nil:
+		return ""
+	case max(x.Hi, y.Hi) <= mostInches:
+		return "in"
+	case max(x.Lo, y.Lo) >= leastCM && min(x.Lo, y.Lo) > 9:
+		return "cm"
+	}
+	return ""
+}
+
+// fits reports whether a tin has sides that a tin can have, mm.
+func (t Tin) fits() bool {
+	for i, s := range t.Sides {
+		if s.Lo < 15 || s.Hi > 900 || i < 2 && s.Lo < 40 {
+			return false
+		}
+	}
+	return true
+}
+
+// Text is the size as a house file writes it: "229 x 127 x 20 to 130
+// mm", "230 x 20 to 130 mm round".
+func (t Tin) Text() string {
+	side := func(s figure.Interval) string {
+		lo, hi := quantity.Plain(math.Round(s.Lo)), quantity.Plain(math.Round(s.Hi))
+		if lo == hi {
+			return lo
+		}
+		return lo + " to " + hi
+	}
+	if t.Round {
+		return side(t.Sides[0]) + " x " + side(t.Sides[2]) + " mm round"
+	}
+	return side(t.Sides[0]) + " x " + side(t.Sides[1]) + " x " + side(t.Sides[2]) + " mm"
+}
