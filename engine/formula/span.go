@@ -70,13 +70,10 @@ func (s *Step) Root() *Step { return cmp.Or(s.root, s) }
 
 // same finds the step of a copy, to be changed.
 func (s *Step) same(f *Formula) *Step {
-	for _, other := range f.Parts[s.Part.Serial].Steps {
-		if other.Serial == s.Serial {
-			other.root = nil
-			return other
-		}
-	}
-	return nil
+	steps := f.Parts[s.Part.Serial].Steps
+	other := steps[slices.IndexFunc(steps, func(o *Step) bool { return o.Serial == s.Serial })]
+	other.root = nil
+	return other
 }
 
 // Spans lists the settings that are open or ranges, except open amounts and ranged
@@ -409,10 +406,8 @@ func (s *Step) IsSettled() bool {
 			return false
 		}
 	}
-	if s.Form != nil && corners(s.Form.Sides, nil) != nil {
-		return false
-	}
-	if s.Form != nil && (!s.Form.MM.IsPoint() || !s.Form.Each.IsPoint()) {
+	if f := s.Form; f != nil &&
+		(corners(f.Sides, nil) != nil || !f.MM.IsPoint() || !f.Each.IsPoint()) {
 		return false
 	}
 	return s.Reading == nil ||
