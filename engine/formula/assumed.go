@@ -55,8 +55,8 @@ func (f *Formula) divides() bool {
 	return false
 }
 
-// init gives the options of steps what is taken where they are not written. Of an option without
-// an entry nothing is taken: a rule that needs it is unsure.
+// init sets what is assumed for unwritten options of steps. Of an option without an
+// entry nothing is: a rule that needs it is unsure.
 func init() {
 	optBy.assumes = func(s *Step) string {
 		if s.Verb.Cooks() {
