@@ -39,13 +39,13 @@ var cues = []cue{
 		`(?:the )?(?:filling|glaze|dough) mixture|mixture|softened|room temperature|(?:before|after|until|while|when|once) (?:baking|serving|cooking|proving|rising)|`+
 		`lightly (?:floured|oiled|greased)[\w ]*|(?:the|with|a) (?:\w+ )?(?:glaze|fill|score|wash|mix)\b|`+
 		`bread rolls?|dough rolls?|rolled oats|pastry brush|whipped cream|egg wash|beaten eggs?|cut (?:it |them )?open|`+
-		`in (?:a|the) (?:\w+ )?oven|cut[- ]sides?|a cool rise|(?:to )?form (?:a|into a) (?:\w+ ){0,3}dough|`+
+		`in (?:a|the) (?:\w+ )?oven|cut[- ]sides?|a cool rise|(?:to )?form(?:s|ing)? (?:an? |into an? |the )?(?:\w+ ){0,3}(?:dough|paste|ball|batter)|leav\w+ (?:an? |some |plenty of |enough )?(?:\S+ ){0,2}(?:space|gap|border|margin)\b[^,.;]*|to allow for \w+|ready to bake|(?:a|each) portion|(?:the|an?) (?:\w+ )?shape|`+
 		`fold (?:\w+ ){0,2}in half|fold (?:in )?(?:the )?(?:corners|edges|sides|ends|points|flaps)[\w ]*|coat (?:a|the|your) [\w ]*?(?:bowl|pan|tin)\b[\w ]*|`+
 		`(?:over|on) (?:a )?(?:low|medium|high|gentle|moderate)[\w -]{0,15}?heat|(?:top and )?bottom heat|(?:from|off) the heat|oven heat`),
 	cueOf(doHandle, `(?:^butter|^flour|and (?:butter|flour)|grease|oil|line|dust)(?: and (?:flour|line|dust|grease))? (?:a|an|the|your|two|2|\d+)\b[^,;.]*?\b(?:tins?|pans?|trays?|mou?lds?|sheets?|dish|bowl|surface|bench|board|counter)|drain|unmou?ld`),
 	cueOf(preheat, `preheat|pre-heat|heat (?:the |your |an )?oven|turn (?:the |your )?oven|oven (?:to|on|at)|(?:reduce|lower|turn down|drop|increase|raise) (?:the )?(?:oven|heat|temperature)(?: temperature)?(?: down)?(?: to)?`),
 	cueOf(fatTo, `heat (?:[\w/½¼¾-]+ ){0,6}?(?:oil|fat|lard|shortening)|(?:oil|fat|lard) to`),
-	cueOf(doSoak, `until (?:foamy|frothy|bubbly)|bloom|activate|soak|proof the yeast|(?:dissolve|soften|sprinkle) (?:the )?(?:\w+ )?yeast`),
+	cueOf(doSoak, `until (?:foamy|frothy|bubbly)|bloom|activate|soak|proof the yeast|(?:dissolve|soften|sprinkle) (?:the )?(?:\w+ )?yeast|(?:mix|stir|whisk|combine) (?:the |in )?(?:\w+ )?yeast (?:in|into|with) (?:the )?(?:\w+ )?(?:water|milk|liquid)`),
 	cueOf(turns, `(?:(?:give|make|do|perform) )?(?:(?:it|the dough|a|one|two|three|four|first|second|third|another|\d) )*(?:letter|book|envelope|single|double|simple|wallet|three|four|half)[- ](?:fold|turn)s?|`+
 		`fold(?: \w+){0,5}? (?:in|into) (?:thirds|three|quarters|four)|fold (?:\w+ ){0,3}?like a (?:business )?(?:letter|book)|(?:one|two|three|four|first|second|third|another|\d) (?:more )?(?:folds?|turns?)`),
 	cueOf(repeat, `repeat (?:this |the (?:\w+ )?(?:fold|turn|process)(?:ing)? )?(?:and \w+ )?(?:once|twice|two|three)(?: more)?(?: times)?`),
@@ -60,14 +60,14 @@ var cues = []cue{
 	cueOf(doTemper, `come to room temperature|bring to room temperature|take (?:it |them )?out of the fridge`),
 	cueOf(spread, `(?:roll|toss|dredge|shake) (?:[\w ]{0,25}? )?in (?:the |some )?(?:[\w-]+ ){0,3}?(?:sugar|cinnamon|seeds|crumbs|coconut|nuts)`),
 	cueOf(doShape, `roll (?:it |them |each (?:\w+ ){0,2}?|the (?:\w+ ){1,2}?|pieces )?(?:\w+ )?in(?:to)? (?:a |an |\d+ )?(?:[\w"./-]+ ){0,4}?(?:ropes?|strands?|snakes?|sausages?|balls?|rounds?|buns|crescents?)`),
-	cueOf(doRoll, `roll (?:it |them |the \w+ |each (?:\w+ )?)?(?:tightly )?up|roll (?:it |the \w+ )?(?:tightly )?into (?:a |an )?(?:[\w-]+ ){0,2}?(?:log|coil|cylinder|spiral)|roll (?:it )?(?:tightly )?from (?:the|a) (?:long|short|wide)|jelly[- ]roll`),
+	cueOf(doRoll, `roll (?:it |them |the \w+ |each (?:\w+ )?)?(?:tightly )?up|roll (?:it |the \w+ )?(?:tightly )?into (?:a |an )?(?:[\w-]+ ){0,2}?(?:log|coil|cylinder|spiral)|roll (?:it |them |the \w+ )?(?:tightly|firmly|snugly)|roll (?:it )?(?:tightly )?from (?:the|a) (?:long|short|wide)|jelly[- ]roll`),
 	cueOf(doSheet, `roll(?: \w+){0,4} out|roll out|pat out|press out|flatten|roll(?: \w+){0,5}? \d[\d/ ]*" thick|`+
 		`(?:roll|pat|press|stretch|beat)(?: [\w/"½¼¾×.-]+){0,10}? (?:rectangle|square|oblong|circle|dis[ck])s?|`+
 		`roll(?: \w+){0,5}? (?:about )?`+length+`|roll (?:it |dough |the (?:dough|\w+ \w+) |each (?:piece|half) )?to`),
 	cueOf(doPan, `(?:place|put|arrange|transfer|set|tuck|lay|drop|move|nestle|fit|pipe|pour|scrape|stack)(?: [\w'"/½×.-]+){0,7}? (?:in|on|into|onto|to) `+
-		`(?:[\w'"/½×.-]+ ){0,8}?(?:tins?|pans?|trays?|sheets?|dish|mou?lds?|cases)`),
+		`(?:[\w'"/½×.()-]+ ){0,9}?(?:tins?|pans?|trays?|sheets?|dish|mou?lds?|cases)`),
 	cueOf(doFill, `(?:put|place|drop) (?:a |some |\d )?(?:spoonful|teaspoon\w*|tablespoon\w*|dollop|spoon)s?\b|spread|fill|stuff|pipe|inject|spoon`),
-	cueOf(doDivide, `divide|scale|portion|slice (?:[\w ]+? )?into|cut in(?:to)? (?:\d|strips|squares|rounds|triangles)|cut (?:out )?(?:\d[\w./½-]* ?-?(?:cm|mm|in|inch)? ?)?(?:circles|rounds|squares|triangles|rectangles|strips|discs|disks)|cut (?:out )?(?:with|using|out)|stamp out|cut (?:[\w ]{0,25}? )?into|weigh out`),
+	cueOf(doDivide, `divide|scale|portion (?:it|the|out|into)|slice (?:[\w ]+? )?into|cut in(?:to)? (?:\d|strips|squares|rounds|triangles)|cut (?:out )?(?:\d[\w./½-]* ?-?(?:cm|mm|in|inch)? ?)?(?:circles|rounds|squares|triangles|rectangles|strips|discs|disks)|cut (?:out )?(?:with|using|out)|stamp out|cut (?:[\w ]{0,25}? )?into|weigh out`),
 	cueOf(doShape, `shape|form|roll (?:it |them |each (?:piece )?|the pieces )?into|plait|braid|twist|mould|mold|round up|tie`),
 	cueOf(doBake, `bake|baked for`),
 	cueOf(doCook, `deep[- ]fry|fry|simmer|boil|bring to (?:a|the) (?:boil|simmer)|cook|scald|heat|toast`),

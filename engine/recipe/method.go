@@ -15,13 +15,10 @@ import (
 
 // sentences reads a line of the method.
 func (d *draft) sentences(text string) {
-	d.method.last, d.method.cover = nil, false
+	d.method.last = nil
 	text = numbered().ReplaceAllString(strings.TrimSpace(bulletAt().ReplaceAllString(text, "")), "")
 	for _, s := range phrase.Sentences(text) {
 		d.sentence(s)
-	}
-	if d.method.cover {
-		d.remark(d.dough(), "not read: cover, of no step that waits")
 	}
 }
 
@@ -36,6 +33,8 @@ var (
 	putWord = spelling.Pattern(`(?i)\b(?:put|place|tip|combine)\b`)
 )
 
+var stepTitle = spelling.Pattern(`^[A-Z][\pL ,'-]{2,30}:\s+(.+)$`)
+
 // remark puts a comment among the steps of a part, at its place.
 func (d *draft) remark(p *part, text string) *step {
 	s := &step{from: d.at, text: text}
@@ -47,12 +46,18 @@ func (d *draft) remark(p *part, text string) *step {
 // stands as a comment above its steps, so that a reader sees what was made of it.
 func (d *draft) sentence(whole string) {
 	text, other := whole, ""
+	if m := stepTitle().FindStringSubmatch(text); m != nil && len(cuesOf(m[1])) > 0 {
+		text = m[1] // "Knead the dough: turn it out and ..."
+	}
 	if m := otherwise().FindStringIndex(text); m != nil {
 		if _, timed := phrase.TimeOf(text[:m[0]]); timed {
 			other, text = strings.Trim(text[m[0]:m[1]], " ,"), text[:m[0]]+text[m[1]:]
 		}
 	}
-	p := d.subject(text)
+	p := d.subject(whole)
+	if p != d.dough() && len(p.lines) == 0 && d.dough().mixes() > 0 {
+		d.move(p, text) // "for the filling, mix the sugar and cinnamon", in no list of its own
+	}
 	before := d.snapshot()
 	d.used = nil
 	head := d.remark(p, whole)
@@ -381,6 +386,9 @@ func (d *draft) stepOf(p *part, verb, word, text, sentence string) bool {
 			return d.warmed(p, verb, text)
 		}
 	case rise:
+		if leaves().MatchString(word) && !d.waits(text) {
+			return false
+		}
 		verb = doRest
 		if p.kind == "dough" && p.did(doShape, doPan, doRoll) && !p.did(doBake) {
 			verb = doProof
@@ -388,6 +396,11 @@ func (d *draft) stepOf(p *part, verb, word, text, sentence string) bool {
 		if d.doubled(p, word, text) {
 			return true
 		}
+	}
+	if s := p.last(); verb == doSoak && s != nil && s.verb() == doMix && s.open() && p.mixes() == 1 && p.yeastOnly(d) {
+		s.set = nil // "stir in the yeast; let sit until foamy" is no mix of the dough
+		s.says, s.text = nil, "the yeast is soaked:"
+		text += " yeast"
 	}
 	if d.goesOn(p, verb, text) {
 		return true
@@ -421,6 +434,9 @@ func (d *draft) stepOf(p *part, verb, word, text, sentence string) bool {
 		s.put(verb, quote(strings.TrimSuffix(phrase.Short(text), " and")))
 	default:
 		s.put(verb, quote("?"))
+		if strings.HasPrefix(word, "doubl") {
+			s.put("note", quote("until doubled"))
+		}
 		d.timed(s, text)
 		d.around(p, s, verb, text)
 		if verb == doSoak || verb == doCook || verb == doMelt {
@@ -429,6 +445,33 @@ func (d *draft) stepOf(p *part, verb, word, text, sentence string) bool {
 	}
 	p.steps = append(p.steps, s)
 	return true
+}
+
+// yeastOnly reports whether yeast was mixed and no flour.
+func (p *part) yeastOnly(d *draft) bool {
+	yeast := false
+	for _, l := range p.lines {
+		it, known := d.list.Item(l.Name)
+		if !l.mixed || !known {
+			continue
+		}
+		yeast = yeast || it.Yeast > 0
+		if it.Flour > 0 {
+			return false
+		}
+	}
+	return yeast
+}
+
+// leaves are words for a wait that may mean none: "set aside", "leave a space".
+var leaves = spelling.Pattern(`(?i)^(?:set aside|stand|leave)`)
+
+// waits reports whether a text says how long, where or until when something is left.
+func (d *draft) waits(text string) bool {
+	_, timed := phrase.TimeOf(text)
+	_, warm := d.list.Temperature(text)
+	return timed || warm || untilSign().MatchString(text) || warmPlace().MatchString(text) ||
+		strings.Contains(text, "cover")
 }
 
 // doubled puts "until doubled, about an hour" into the rise that it speaks of.
@@ -447,10 +490,11 @@ func (d *draft) doubled(p *part, word, text string) bool {
 // goesOn puts a second cue for the same wait of a line into its step: "cover, let rise until doubled".
 func (d *draft) goesOn(p *part, verb, text string) bool {
 	s := p.last()
-	if s != nil && s.verb() == doSoak && s.open() && verb == doRest && s.from == d.at {
+	soaks := s != nil && s.verb() == doSoak && s.open()
+	if soaks && verb == doRest {
 		verb = doSoak // "dissolve the yeast in the water; let stand 10 min"
 	}
-	if s == nil || s.verb() != verb || s.from != d.at || !s.open() ||
+	if s == nil || s.verb() != verb || s.from != d.at && !soaks || !s.open() ||
 		!slices.Contains([]string{doRest, doProof, doSoak, doChill, doCool}, verb) {
 		return false
 	}
@@ -532,11 +576,12 @@ func (d *draft) warmed(p *part, verb, text string) bool {
 		strings.Contains(lower, "blood") || strings.Contains(lower, byHand)) {
 		t, ok = "35 to 40 C", true
 	}
-	if len(of) == 0 || len(of) == len(p.lines) ||
+	if len(of) == 0 || len(of) == len(p.lines) && !ok ||
 		slices.ContainsFunc(of, func(l *line) bool { return l.flour(d) || l.mixed && !slices.Contains(d.warm, l) }) {
 		return false
 	}
 	for _, l := range of {
+		l.mixed = true
 		it, known := d.list.Item(l.Name)
 		fat := known && it.Fat > fatFrom && strings.Contains(lower, doMelt)
 		if fat && !l.has("as") {
@@ -649,6 +694,11 @@ func (d *draft) shaped(p *part, s *step, word, text string) {
 	s.put(doShape, quote(shape))
 	if phrase.HasFigures(text) {
 		s.put("note", quote(phrase.Short(text)))
+	}
+	if each := phrase.Grams(text); each != "" && !p.did(doDivide) {
+		cut := &step{from: d.at}
+		cut.put(doDivide, quote(each))
+		p.steps = append(p.steps, cut)
 	}
 	if n := phrase.Count(text); n != "" && !phrase.IsOne(n) {
 		s.put("pieces", d.eachOf(p, s, text, n))
@@ -917,6 +967,9 @@ func (d *draft) mixed(p *part, word, text string) bool {
 	if len(times) == 0 && p.kind != "dough" && p.kind != "preferment" {
 		return true // no time counts in it; the sentence stands as a comment
 	}
+	if len(times) == 0 && p.did(doSheet, doDivide, doShape, doFill) {
+		return false // no mix of the dough any more
+	}
 	if s == nil || s.verb() != doMix || !s.open() {
 		s = &step{from: d.at}
 		s.put(doMix, quote("?"))
@@ -972,7 +1025,7 @@ func (d *draft) kneadedIn(p *part, text string) {
 }
 
 // everything are the words of a mix that takes in what it does not name.
-var everything = spelling.Pattern(`(?i)\b(?:all|everything|remaining ingredients|other ingredients|ingredients|it all|the rest)\b`)
+var everything = spelling.Pattern(`(?i)\b(?:(?:all|remaining|other|dry|wet)(?: of)?(?: the)?(?: \w+)? ingredients|everything|it all|all together|(?:combine|mix|add) all|the rest)\b`)
 
 // mention notes which ingredients went into a mix; of two of one kind the first.
 func (d *draft) mention(p *part, text string) {

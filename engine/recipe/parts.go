@@ -38,7 +38,7 @@ func (d *draft) heading(bare, line string) (kind, name string, ok bool) {
 		return "", "", false // "pearl sugar", "raspberry jam" are ingredients
 	}
 	kind = kindOf(name)
-	for _, lead := range []string{"for the ", "for ", "make the ", "to make the ", "the "} {
+	for _, lead := range []string{"for the ", "for ", "make the ", "to make the ", "prepare the ", "prepare ", "make ", "the "} {
 		name = strings.TrimPrefix(name, lead)
 	}
 	if kind == "" && (d.block || strings.HasSuffix(strings.TrimSpace(bare), ":")) && !d.method.on && len(cuesOf(bare)) == 0 {
@@ -197,8 +197,8 @@ func (l *line) namedIn(text string) bool {
 	last := words[len(words)-1]
 	for _, w := range []string{last, strings.TrimSuffix(last, "s"), strings.TrimSuffix(last, "es")} {
 		for _, form := range []string{w, w + "s", w + "es"} {
-			for _, before := range phrase.Before(text, form) {
-				if len(w) > 2 && !l.other(before+" "+form) {
+			for _, a := range phrase.Around(text, form) {
+				if len(w) > 2 && !l.other(a[0], form) && !l.other(form, a[1]) {
 					return true
 				}
 			}
@@ -208,8 +208,11 @@ func (l *line) namedIn(text string) bool {
 }
 
 // other reports whether two words name a thing of the larder that is not this one.
-func (l *line) other(words string) bool {
-	it, known := l.larder.Find(words)
+func (l *line) other(first, second string) bool {
+	if first == "" || second == "" {
+		return false
+	}
+	it, known := l.larder.Find(first + " " + second)
 	own, _ := l.larder.Find(l.Name)
 	return known && own != nil && it != own
 }
@@ -252,14 +255,13 @@ func (p *part) spoken(text string) bool {
 // likeliest is the part of some kinds that a text names most of; else the only one, or the only one
 // that is not put on yet. nil where that does not tell.
 func (d *draft) likeliest(text string, kinds ...string) *part {
-	var all, free []*part
+	var free []*part
 	var best *part
 	most, twice := 0, false
 	for _, p := range d.parts {
 		if len(p.lines) == 0 || p.kind == "dough" || p.kind == "preferment" || !slices.Contains(kinds, p.kind) {
 			continue
 		}
-		all = append(all, p)
 		if !d.puts(p.name) {
 			free = append(free, p)
 		}
@@ -273,8 +275,6 @@ func (d *draft) likeliest(text string, kinds ...string) *part {
 	switch {
 	case most > 0 && !twice:
 		return best
-	case len(all) == 1 && most == 0 && len(phrase.Substances(text)) == 0:
-		return all[0]
 	case len(free) == 1 && (twice || len(phrase.Substances(text)) == 0):
 		return free[0]
 	}

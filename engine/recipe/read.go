@@ -83,6 +83,9 @@ func (d *draft) read(text string) {
 		}
 		d.lineOf(current, bare)
 	}
+	if d.method.cover {
+		d.say("not read: cover, of no step that waits")
+	}
 	if d.title == "" {
 		d.say("the text has no title: name the formula")
 	}
