@@ -94,3 +94,77 @@ var kinds = []struct {
 	{"topping", spelling.Pattern(`(?i)\bcrumb\b`)},
 	{"dough", spelling.Pattern(`(?i)(\bdough|\bbuns?\b|\brolls?\b|\bbread\b|\bloaf\b|\bbrioche\b|\bdoughnuts?\b|d[ée]trempe|\bdegen?\b|\bteig\b|\bhefeteig\b|\bimpasto\b|\bpâte\b)`)},
 }
+
+var bulletAt = spelling.Pattern(`^(?:[-*•–·▢☐□‣+]|\[ ?\])\s*`)
+
+// ofTheDay are sentences that only say on what day the work goes on.
+var ofTheDay = spelling.Pattern(`(?i)^(?:(?:on )?(?:the )?(?:next |first |second )?(?:day|morning|evening)(?: \d| one| two)?|the night before|enjoy\b[^\d]*|serve\b[^\d]*|happy baking|bon app[eé]tit)[.!]*$`)
+
+var stepTitle = spelling.Pattern(`^[A-Z][\pL ,'-]{2,30}:\s+(.+)$`)
+
+// inFridge are the words for the cold place where something is left.
+var inFridge = spelling.Pattern(`(?i)^(?:in|to) the (?:fridge|refrigerator)$`)
+
+// partWord finds the name of a part as the thing that is made in a sentence.
+var partWord = spelling.Pattern(`(?i)\b(?:for|make|prepare|meanwhile|assemble|start|mix|combine|stir|cook|whisk|beat|melt|toss|rub)\b[^.]{0,25}\bthe ([\w ]*?(?:sponge|poolish|biga|starter|tangzhong|filling|custard|topping|streusel|crumb|glaze|icing|frosting|syrup|egg wash|wash))\b(?: ingredients)?( with| into| to| and the)?`)
+
+// leaves are words for a wait that may mean none: "set aside", "leave a space".
+var leaves = spelling.Pattern(`(?i)^(?:set aside|stand|leave)`)
+
+var warmsOnly = spelling.Pattern(`(?i)\b(?:melt|warm|scald|heat)\b`)
+
+// goesIn are the words of a mix for what goes into a dough that is mixed already.
+var goesIn = spelling.Pattern(`(?i)^(?:add|stir|work in|incorporate|beat|mix|knead|fold\b.*|drizzle\b.*|trickle\b.*|pour\b.*)$`)
+
+// everything are the words of a mix that takes in what it does not name.
+var everything = spelling.Pattern(`(?i)\b(?:(?:all|remaining|other|dry|wet)(?: of)?(?: the)?(?: \w+)? ingredients|everything|it all|all together|(?:combine|mix|add) all|the rest)\b`)
+
+// gathers are sentences that bring ingredients together, and mix nothing yet.
+var (
+	gathers = spelling.Pattern(`(?i)^(?:put|place|tip|sift|measure|crumble|make a well)\b.*\b(?:bowl|mixer|well|board|table|machine)\b`)
+	putWord = spelling.Pattern(`(?i)\b(?:put|place|tip|combine)\b`)
+)
+
+var (
+	coverWord   = spelling.Pattern(`(?i)\b(?:cover(?:ed)?|wrap(?:ped)?|under a (?:\w+ )?(?:towel|cloth))\b`)
+	uncoverWord = spelling.Pattern(`(?i)\buncover(?:ed)?\b`)
+	coverBake   = spelling.Pattern(`(?i)\bif\b|\bfoil\b|cover(?:ed)? (?:the \w+ )?with (?:the )?(?:jam|icing|glaze|filling|frosting|streusel|chocolate)`)
+)
+
+var (
+	turnCount   = spelling.Pattern(`(?i)\b(one|two|three|four|\d)(?: (?:more|letter|book|envelope|single|double|simple|wallet))*[ ](?:folds?|turns?)`)
+	betweenForm = spelling.Pattern(`(?i)\bbetween\b|\bafter each\b`)
+)
+
+// onto are the words for where a part goes that a sentence speaks of.
+var onto = spelling.Pattern(`(?i)\b(?:over|on|onto|on top of|into the (?:centre|center|middle|buns?|holes?|cold))\b`)
+
+var ontoDough = spelling.Pattern(`(?i)\b(?:buns?|rolls?|loaf|loaves|dough|cakes?|pieces)\b`)
+
+var commonOnes = spelling.Pattern(`(?i)\b(?:flour|sugar|butter|milk|eggs?|yolks?|water|salt|yeast|oil|cream|honey)$`)
+
+var purposeHead = spelling.Pattern(`(?i)^((?:for|to) [a-z -]{3,20}):\s+(.+)$`)
+
+var aboutWord = spelling.Pattern(`(?i)\b(?:about|around|approx\w*|some)\b`)
+
+var (
+	methodHead = spelling.Pattern(`(?i)^(?:the )?(method|directions?|instructions?|steps|preparation|procedure|to make|how to make (?:it|them))\b[^.]{0,20}$`)
+	listHead   = spelling.Pattern(`(?i)^(?:the )?(ingredients|you will need|what you need|shopping list)\b[^.]{0,20}$`)
+	makesLine  = spelling.Pattern(`(?i)^(?:makes|yields?|quantity|for)\b:?\s*(?:about|approximately|approx\.?|around|some)?\s*(\d+|one|two|three|four|six|a)(?:\s*(?:-|–|to)\s*(\d+))?\s*(dozen)?\s*(?:[\dx×./-]+[- ]?(?:inch|in\.?|cm|g|lb)\s+)?(?:(?:large|small|medium|soft|big|generous)\b)?\s*([\pL][\pL -]*)?\.?$`)
+	inTitle    = spelling.Pattern(`(?i)^(.*?)\s*(?:[(,–—-]\s*((?:makes|yields?|serves)\b[^()]*?)\)?)$`)
+	timesLine  = spelling.Pattern(`(?i)^(?:(?:prep(?:aration)?|cook(?:ing)?|total|baking|rising|proving|resting|active|hands-on)(?: time)?\s*:|serves \d|servings|difficulty|category|cuisine|equipment|tags\b)`)
+	numbered   = spelling.Pattern(`(?i)^(?:step\s*)?\d{1,2}\s*[.):]\s+`)
+	markup     = spelling.Pattern("^[#>*_=`\\s]+|[*_`=]+$")
+)
+
+// asideHead are headings of what is no recipe: what stands below them is not read.
+var asideHead = spelling.Pattern(`(?i)^(?:(?:cook'?s |baker'?s |chef'?s )?notes?|tips?|variations?|storage|to store|equipment|nutrition\w*|you will also need)\b[^.]{0,20}$`)
+
+// inline is a part whose ingredients stand behind its name: "Glaze: 100 g icing sugar, 2 tbsp milk".
+var inlineHead = spelling.Pattern(`^([\pL][\pL' -]{2,40}?)(?: \([^()]*\))?\s*(?::\s|[–—]\s|-{2,}|…|\.{3,})\s*(.+)$`)
+
+var (
+	partItself  = spelling.Pattern(`(?i)\b(?:dough|filling|topping|glaze|icing|frosting|syrup|streusel|sponge|poolish|biga|starter|levain|wash|tangzhong|custard|crumble)$`)
+	parenthesis = spelling.Pattern(`\([^()]*\)`)
+	forThe      = spelling.Pattern(`(?i)^(?:for the|for|to) [\pL -]+:?$`)
+)

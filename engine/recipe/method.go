@@ -10,7 +10,6 @@ import (
 	"forebake/engine/quantity"
 	"forebake/engine/recipe/list"
 	"forebake/engine/recipe/phrase"
-	"forebake/engine/spelling"
 )
 
 // sentences reads a line of the method.
@@ -21,19 +20,6 @@ func (d *draft) sentences(text string) {
 		d.sentence(s)
 	}
 }
-
-var bulletAt = spelling.Pattern(`^(?:[-*•–·▢☐□‣+]|\[ ?\])\s*`)
-
-// ofTheDay are sentences that only say on what day the work goes on.
-var ofTheDay = spelling.Pattern(`(?i)^(?:(?:on )?(?:the )?(?:next |first |second )?(?:day|morning|evening)(?: \d| one| two)?|the night before|enjoy\b[^\d]*|serve\b[^\d]*|happy baking|bon app[eé]tit)[.!]*$`)
-
-// gathers are sentences that bring ingredients together, and mix nothing yet.
-var (
-	gathers = spelling.Pattern(`(?i)^(?:put|place|tip|sift|measure|crumble|make a well)\b.*\b(?:bowl|mixer|well|board|table|machine)\b`)
-	putWord = spelling.Pattern(`(?i)\b(?:put|place|tip|combine)\b`)
-)
-
-var stepTitle = spelling.Pattern(`^[A-Z][\pL ,'-]{2,30}:\s+(.+)$`)
 
 // remark puts a comment among the steps of a part, at its place.
 func (d *draft) remark(p *part, text string) *step {
@@ -162,12 +148,6 @@ func (d *draft) amountsIn(text string) string {
 	return out
 }
 
-var (
-	coverWord   = spelling.Pattern(`(?i)\b(?:cover(?:ed)?|wrap(?:ped)?|under a (?:\w+ )?(?:towel|cloth))\b`)
-	uncoverWord = spelling.Pattern(`(?i)\buncover(?:ed)?\b`)
-	coverBake   = spelling.Pattern(`(?i)\bif\b|\bfoil\b|cover(?:ed)? (?:the \w+ )?with (?:the )?(?:jam|icing|glaze|filling|frosting|streusel|chocolate)`)
-)
-
 // covers says of the waits that a sentence made that they are covered, and keeps the word for the
 // next wait of the paragraph where it made none.
 func (d *draft) covers(text string, before map[any]string) bool {
@@ -235,9 +215,6 @@ func byTime(verb, text string) []string {
 	}
 	return append(out, text[start:])
 }
-
-// inFridge are the words for the cold place where something is left.
-var inFridge = spelling.Pattern(`(?i)^(?:in|to) the (?:fridge|refrigerator)$`)
 
 // merged joins cues that speak of one step: "let rise until doubled", "stand until foamy", "leave
 // overnight in the fridge". Two with a time each stay two.
@@ -336,9 +313,6 @@ func (d *draft) cooked(text string) *part {
 	return found
 }
 
-// partWord finds the name of a part as the thing that is made in a sentence.
-var partWord = spelling.Pattern(`(?i)\b(?:for|make|prepare|meanwhile|assemble|start|mix|combine|stir|cook|whisk|beat|melt|toss|rub)\b[^.]{0,25}\bthe ([\w ]*?(?:sponge|poolish|biga|starter|tangzhong|filling|custard|topping|streusel|crumb|glaze|icing|frosting|syrup|egg wash|wash))\b(?: ingredients)?( with| into| to| and the)?`)
-
 // partNamed is the part that a sentence names as the thing that is made in it; nil for none.
 func (d *draft) partNamed(text string) *part {
 	lower := strings.ToLower(text)
@@ -397,9 +371,7 @@ func (d *draft) stepOf(p *part, verb, word, text, sentence string) bool {
 			return true
 		}
 	}
-	if s := p.last(); verb == doSoak && s != nil && s.verb() == doMix && s.open() && p.mixes() == 1 && p.yeastOnly(d) {
-		s.set = nil // "stir in the yeast; let sit until foamy" is no mix of the dough
-		s.says, s.text = nil, "the yeast is soaked:"
+	if verb == doSoak && d.soakNotMix(p) {
 		text += " yeast"
 	}
 	if d.goesOn(p, verb, text) {
@@ -434,9 +406,6 @@ func (d *draft) stepOf(p *part, verb, word, text, sentence string) bool {
 		s.put(verb, quote(strings.TrimSuffix(phrase.Short(text), " and")))
 	default:
 		s.put(verb, quote("?"))
-		if strings.HasPrefix(word, "doubl") {
-			s.put("note", quote("until doubled"))
-		}
 		d.timed(s, text)
 		d.around(p, s, verb, text)
 		if verb == doSoak || verb == doCook || verb == doMelt {
@@ -444,6 +413,16 @@ func (d *draft) stepOf(p *part, verb, word, text, sentence string) bool {
 		}
 	}
 	p.steps = append(p.steps, s)
+	return true
+}
+
+// soakNotMix takes back a mix that only stirred the yeast in: "let sit until foamy" is a soak.
+func (d *draft) soakNotMix(p *part) bool {
+	s := p.last()
+	if s == nil || s.verb() != doMix || !s.open() || p.mixes() != 1 || !p.yeastOnly(d) {
+		return false
+	}
+	s.set, s.says, s.text = nil, nil, "the yeast is soaked:"
 	return true
 }
 
@@ -462,9 +441,6 @@ func (p *part) yeastOnly(d *draft) bool {
 	}
 	return yeast
 }
-
-// leaves are words for a wait that may mean none: "set aside", "leave a space".
-var leaves = spelling.Pattern(`(?i)^(?:set aside|stand|leave)`)
 
 // waits reports whether a text says how long, where or until when something is left.
 func (d *draft) waits(text string) bool {
@@ -548,8 +524,6 @@ func (d *draft) warming(p *part, marks []mark, text string) bool {
 	}
 	return d.warmed(p, doMelt, text)
 }
-
-var warmsOnly = spelling.Pattern(`(?i)\b(?:melt|warm|scald|heat)\b`)
 
 // warmed reads an ingredient that is melted, warmed or cooled before the mix: that is how it goes in,
 // and no step of the dough.
@@ -650,11 +624,6 @@ func (d *draft) turned(p *part, word, sentence string) bool {
 	}
 	return true
 }
-
-var (
-	turnCount   = spelling.Pattern(`(?i)\b(one|two|three|four|\d)(?: (?:more|letter|book|envelope|single|double|simple|wallet))*[ ](?:folds?|turns?)`)
-	betweenForm = spelling.Pattern(`(?i)\bbetween\b|\bafter each\b`)
-)
 
 // repeated does the last turns, and what stands behind them, again: "repeat twice".
 func (d *draft) repeated(p *part, word string) bool {
@@ -778,6 +747,8 @@ func (d *draft) timed(s *step, text string) {
 	}
 	if until := untilSign().FindString(text); until != "" && !coreForm().MatchString(text) {
 		s.put("note", quote(phrase.Short(until)))
+	} else if s.verb() == doRest && phrase.HasWord(text, "double") {
+		s.put("note", quote("until doubled"))
 	}
 }
 
@@ -927,9 +898,6 @@ func (d *draft) cookedAt(p *part, s *step, text string) {
 // mostMixing is the longest mix that is believed, min.
 const mostMixing = 60
 
-// goesIn are the words of a mix for what goes into a dough that is mixed already.
-var goesIn = spelling.Pattern(`(?i)^(?:add|stir|work in|incorporate|beat|mix|knead|fold\b.*|drizzle\b.*|trickle\b.*|pour\b.*)$`)
-
 // mixes counts the mixes of a part.
 func (p *part) mixes() int {
 	n := 0
@@ -1023,9 +991,6 @@ func (d *draft) kneadedIn(p *part, text string) {
 			Says: []string{"worked into the dough, by the method"}}))
 	}
 }
-
-// everything are the words of a mix that takes in what it does not name.
-var everything = spelling.Pattern(`(?i)\b(?:(?:all|remaining|other|dry|wet)(?: of)?(?: the)?(?: \w+)? ingredients|everything|it all|all together|(?:combine|mix|add) all|the rest)\b`)
 
 // mention notes which ingredients went into a mix; of two of one kind the first.
 func (d *draft) mention(p *part, text string) {

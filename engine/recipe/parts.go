@@ -7,7 +7,6 @@ import (
 
 	"forebake/engine/recipe/list"
 	"forebake/engine/recipe/phrase"
-	"forebake/engine/spelling"
 )
 
 func kindOf(name string) string {
@@ -18,9 +17,6 @@ func kindOf(name string) string {
 	}
 	return ""
 }
-
-// asideHead are headings of what is no recipe: what stands below them is not read.
-var asideHead = spelling.Pattern(`(?i)^(?:(?:cook'?s |baker'?s |chef'?s )?notes?|tips?|variations?|storage|to store|equipment|nutrition\w*|you will also need)\b[^.]{0,20}$`)
 
 // heading reports whether a line names a part: "For the filling:", "Dough", "## Streusel topping".
 func (d *draft) heading(bare, line string) (kind, name string, ok bool) {
@@ -51,17 +47,8 @@ func (d *draft) heading(bare, line string) (kind, name string, ok bool) {
 	return kind, name, kind != "" && name != ""
 }
 
-var (
-	partItself  = spelling.Pattern(`(?i)\b(?:dough|filling|topping|glaze|icing|frosting|syrup|streusel|sponge|poolish|biga|starter|levain|wash|tangzhong|custard|crumble)$`)
-	parenthesis = spelling.Pattern(`\([^()]*\)`)
-	forThe      = spelling.Pattern(`(?i)^(?:for the|for|to) [\pL -]+:?$`)
-)
-
 // upper reports whether a line is all in capitals, as headings are.
 func upper(text string) bool { return text == strings.ToUpper(text) && len(text) > 4 }
-
-// inline is a part whose ingredients stand behind its name: "Glaze: 100 g icing sugar, 2 tbsp milk".
-var inlineHead = spelling.Pattern(`^([\pL][\pL' -]{2,40}?)(?: \([^()]*\))?\s*(?::\s|[–—]\s|-{2,}|…|\.{3,})\s*(.+)$`)
 
 func (d *draft) inline(bare string) (p *part, rest string, ok bool) {
 	m := inlineHead().FindStringSubmatch(bare)

@@ -7,7 +7,6 @@ import (
 	"forebake/engine/quantity"
 	"forebake/engine/recipe/list"
 	"forebake/engine/recipe/phrase"
-	"forebake/engine/spelling"
 )
 
 // puton reads what is put on the outside of the dough: a wash before the bake, a topping after it.
@@ -76,11 +75,6 @@ func (d *draft) puton(subject *part, verb, word, text string) bool {
 	p.steps = append(p.steps, s)
 	return true
 }
-
-// onto are the words for where a part goes that a sentence speaks of.
-var onto = spelling.Pattern(`(?i)\b(?:over|on|onto|on top of|into the (?:centre|center|middle|buns?|holes?|cold))\b`)
-
-var ontoDough = spelling.Pattern(`(?i)\b(?:buns?|rolls?|loaf|loaves|dough|cakes?|pieces)\b`)
 
 // partOfStep is the part that a step puts on; nil for none.
 func (d *draft) partOfStep(s *step) *part {
@@ -228,8 +222,6 @@ func (d *draft) move(to *part, text string) bool {
 
 // common reports whether every dough may hold the thing, so that a mix of all takes it in.
 func (l *line) common() bool { return commonOnes().MatchString(l.Name) }
-
-var commonOnes = spelling.Pattern(`(?i)\b(?:flour|sugar|butter|milk|eggs?|yolks?|water|salt|yeast|oil|cream|honey)$`)
 
 func lastWords(text string, n int) string {
 	words := strings.Fields(text)
