@@ -119,6 +119,7 @@ var mayKnow = map[string][]string{
 	}, // what a phrase of a method says in figures; it knows no formula
 	"engine/recipe": {
 		"engine/formula",
+		"engine/larder",
 		"engine/quantity",
 		"engine/reading",
 		"engine/recipe/list",

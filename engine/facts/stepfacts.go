@@ -606,6 +606,16 @@ var stepFacts = []Fact{
 		step:   (*parts).FillingThickness,
 	},
 	{
+		Name:   "spreads_boiled",
+		Type:   YesNo,
+		of:     (*formula.Verb).Fills,
+		Means:  "what is spread is nuts in boiled sugar and fat, which sets as it cools",
+		Source: srcGiven,
+		step: func(sh *parts, s *formula.Step) Value {
+			return figure.YesNo(s.Uses != nil && sh.Part(s.Uses).IsBoiledNut())
+		},
+	},
+	{
 		Name:   "has_cool_step",
 		Type:   YesNo,
 		of:     (*formula.Verb).Fills,

@@ -63,10 +63,14 @@ func (f *Simulator) bake(step *formula.Step, st *Stage) {
 	f.setEven(after)
 	st.Core, st.Mean, st.Surface, st.Body = after, after, after, body
 	st.DoughCore, st.CoreMax = dough, st.StartCore.Max(peak)
-	// Crumb from here on: light, and it keeps its baked size.
+	f.setup.Trace = f.setup.Trace && f.setup.TraceBaked
+	f.becomeCrumb(body, rho)
+}
+
+// becomeCrumb makes the part light crumb, which keeps its size, in place of dough.
+func (f *Simulator) becomeCrumb(body heat.Body, rho float64) {
 	f.body, f.shape.known = body, true
 	f.setup.Gas = 0
-	f.setup.Trace = f.setup.Trace && f.setup.TraceBaked
 	f.setup.Material = Material{
 		Known:        true,
 		Ice:          f.setup.Material.Ice,

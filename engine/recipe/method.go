@@ -10,28 +10,16 @@ import (
 	"forebake/engine/quantity"
 	"forebake/engine/recipe/list"
 	"forebake/engine/recipe/phrase"
-	"forebake/engine/spelling"
 )
 
 // sentences reads a line of the method.
 func (d *draft) sentences(text string) {
-	d.method.last, d.method.cover = nil, false
+	d.method.last = nil
 	text = numbered().ReplaceAllString(strings.TrimSpace(bulletAt().ReplaceAllString(text, "")), "")
 	for _, s := range phrase.Sentences(text) {
 		d.sentence(s)
 	}
-	if d.method.cover {
-		d.remark(d.dough(), "not read: cover, of no step that waits")
-	}
 }
-
-var bulletAt = spelling.Pattern(`^(?:[-*•–·▢☐□‣+]|\[ ?\])\s*`)
-
-// ofTheDay are sentences that only say on what day the work goes on.
-var ofTheDay = spelling.Pattern(`(?i)^(?:(?:on )?(?:the )?(?:next |first |second )?(?:day|morning|evening)(?: \d| one| two)?|the night before|enjoy\b[^\d]*|serve\b[^\d]*|happy baking|bon app[eé]tit)[.!]*$`)
-
-// gathers are sentences that bring ingredients together, and mix nothing yet.
-var gathers = spelling.Pattern(`(?i)^(?:put|place|tip|sift|measure|weigh|make a well)\b.*`)
 
 // remark puts a comment among the steps of a part, at its place.
 func (d *draft) remark(p *part, text string) *step {
@@ -44,12 +32,18 @@ func (d *draft) remark(p *part, text string) *step {
 // stands as a comment above its steps, so that a reader sees what was made of it.
 func (d *draft) sentence(whole string) {
 	text, other := whole, ""
+	if m := stepTitle().FindStringSubmatch(text); m != nil && len(cuesOf(m[1])) > 0 {
+		text = m[1] // "Knead the dough: turn it out and ..."
+	}
 	if m := otherwise().FindStringIndex(text); m != nil {
 		if _, timed := phrase.TimeOf(text[:m[0]]); timed {
 			other, text = strings.Trim(text[m[0]:m[1]], " ,"), text[:m[0]]+text[m[1]:]
 		}
 	}
-	p := d.subject(text)
+	p := d.subject(whole)
+	if p != d.dough() && len(p.lines) == 0 && d.dough().mixes() > 0 {
+		d.move(p, text) // "for the filling, mix the sugar and cinnamon", in no list of its own
+	}
 	before := d.snapshot()
 	d.used = nil
 	head := d.remark(p, whole)
@@ -58,7 +52,7 @@ func (d *draft) sentence(whole string) {
 	if d.warming(p, marks, text) {
 		marks, read = nil, true
 	}
-	if gathers().MatchString(text) && p.named(text) > 1 {
+	if n := p.named(text); n > 2 && putWord().MatchString(text) || n > 0 && gathers().MatchString(text) {
 		d.mention(p, text) // "put the flour, yeast and salt in a bowl"
 		read = true
 	}
@@ -77,6 +71,11 @@ func (d *draft) sentence(whole string) {
 		}
 	}
 	d.joinRepeats(p, head)
+	if main := d.dough(); p != main {
+		if s := main.last(); s != nil && before[s] == "" {
+			d.method.last = nil // it went on with the dough
+		}
+	}
 	covered := d.covers(text, before)
 	if !read && !covered && !ofTheDay().MatchString(strings.Trim(text, " .")) {
 		head.text = "not read: " + whole
@@ -149,12 +148,6 @@ func (d *draft) amountsIn(text string) string {
 	return out
 }
 
-var (
-	coverWord   = spelling.Pattern(`(?i)\b(?:cover(?:ed)?|wrap(?:ped)?|under a (?:\w+ )?(?:towel|cloth))\b`)
-	uncoverWord = spelling.Pattern(`(?i)\buncover(?:ed)?\b`)
-	coverBake   = spelling.Pattern(`(?i)\bif\b|\bfoil\b|cover(?:ed)? (?:the \w+ )?with (?:the )?(?:jam|icing|glaze|filling|frosting|streusel|chocolate)`)
-)
-
 // covers says of the waits that a sentence made that they are covered, and keeps the word for the
 // next wait of the paragraph where it made none.
 func (d *draft) covers(text string, before map[any]string) bool {
@@ -223,9 +216,6 @@ func byTime(verb, text string) []string {
 	return append(out, text[start:])
 }
 
-// inFridge are the words for the cold place where something is left.
-var inFridge = spelling.Pattern(`(?i)^(?:in|to) the (?:fridge|refrigerator)$`)
-
 // merged joins cues that speak of one step: "let rise until doubled", "stand until foamy", "leave
 // overnight in the fridge". Two with a time each stay two.
 func merged(text string, marks []mark) []mark {
@@ -270,13 +260,15 @@ func (d *draft) subject(text string) *part {
 	if d.method.part != nil && d.method.part != main {
 		return d.method.part
 	}
-	marks := cuesOf(text)
+	marks := merged(text, cuesOf(text))
 	last := d.method.last
 	p := d.partNamed(text)
 	switch {
 	case p == nil && last != nil && !strings.Contains(strings.ToLower(text), "dough") &&
 		main.named(text) <= last.named(text) && !joinsTo(text, last.name) &&
-		!slices.ContainsFunc(marks, func(m mark) bool { return slices.Contains(handling, m.verb) }):
+		!slices.ContainsFunc(marks, func(m mark) bool {
+			return slices.Contains(handling, m.verb) && !(m.verb == rise && last.kind == "preferment")
+		}):
 		p = last // the next sentence of a paragraph on a filling
 	case p == nil:
 		p = main
@@ -285,7 +277,7 @@ func (d *draft) subject(text string) *part {
 				return of // "beat the butter into a square"
 			}
 		}
-		if len(marks) > 0 && slices.Contains([]string{doCook, doMelt, doSoak}, marks[0].verb) {
+		if len(marks) > 0 && slices.Contains([]string{doCook, doMelt, doSoak, doMix}, marks[0].verb) {
 			if of := d.cooked(text); of != nil {
 				p = of
 			}
@@ -311,18 +303,15 @@ func (d *draft) cooked(text string) *part {
 		if p.kind == "dough" || len(p.lines) == 0 {
 			continue
 		}
-		if n := p.named(text); n > most {
+		if n := p.holdsOf(text); n > most {
 			found, most = p, n
 		}
 	}
-	if found == nil || most <= d.dough().named(text) {
+	if found == nil || most <= d.dough().holdsOf(text) {
 		return nil
 	}
 	return found
 }
-
-// partWord finds the name of a part as the thing that is made in a sentence.
-var partWord = spelling.Pattern(`(?i)\b(?:for|make|prepare|meanwhile|assemble|start|mix|combine|stir|cook|whisk|beat|melt|toss)\b[^.]{0,25}\bthe ([\w ]*?(?:sponge|poolish|biga|starter|tangzhong|filling|custard|topping|streusel|crumb|glaze|icing|frosting|syrup|egg wash|wash))\b(?: ingredients)?( with| into| to| and the)?`)
 
 // partNamed is the part that a sentence names as the thing that is made in it; nil for none.
 func (d *draft) partNamed(text string) *part {
@@ -331,7 +320,7 @@ func (d *draft) partNamed(text string) *part {
 		if p.kind == "dough" && p == d.dough() || !phrase.HasWord(text, p.name) {
 			continue
 		}
-		at := regexp.MustCompile(`\b(?:for|make|prepare|mix|cook|whisk|combine|melt|stir|simmer|soak|beat|heat) ` +
+		at := regexp.MustCompile(`\b(?:for|make|prepare|mix|cook|whisk|combine|melt|stir|simmer|soak|beat|heat|boil|warm|rub) ` +
 			`(?:together )?(?:all )?(?:(?:the )?ingredients (?:of|for) )?the ` +
 			regexp.QuoteMeta(strings.ToLower(p.name)) + `\b( with| into| to| and the)?`)
 		if m := at.FindStringSubmatch(lower); m != nil && m[1] == "" {
@@ -353,9 +342,11 @@ func (d *draft) stepOf(p *part, verb, word, text, sentence string) bool {
 	case fatTo:
 		return d.fatHeated(text)
 	case spread, doDust:
-		return d.puton(p, verb, text)
+		return d.puton(p, verb, word, text)
 	case doFill, lockIn:
 		return d.filled(p, verb, word, text, sentence)
+	case repeat:
+		return d.repeated(p, word)
 	case doMix:
 		return d.mixed(p, word, text)
 	case turns:
@@ -365,10 +356,13 @@ func (d *draft) stepOf(p *part, verb, word, text, sentence string) bool {
 			return true
 		}
 	case doCool:
-		if p.kind == "dough" && !p.did(doMix, doBake, doCook) {
+		if p.kind == "dough" && !p.did(doRest, doShape, doDivide, doBake, doCook) {
 			return d.warmed(p, verb, text)
 		}
 	case rise:
+		if leaves().MatchString(word) && !d.waits(text) {
+			return false
+		}
 		verb = doRest
 		if p.kind == "dough" && p.did(doShape, doPan, doRoll) && !p.did(doBake) {
 			verb = doProof
@@ -376,6 +370,9 @@ func (d *draft) stepOf(p *part, verb, word, text, sentence string) bool {
 		if d.doubled(p, word, text) {
 			return true
 		}
+	}
+	if verb == doSoak && d.soakNotMix(p) {
+		text += " yeast"
 	}
 	if d.goesOn(p, verb, text) {
 		return true
@@ -387,8 +384,10 @@ func (d *draft) stepOf(p *part, verb, word, text, sentence string) bool {
 	s := &step{from: d.at}
 	switch verb {
 	case doSheet:
-		s.put(verb, quote("?"))
-		d.sheeted(s, text)
+		if told := d.sheeted(s, text); !told && strings.HasPrefix(word, "flatten") {
+			s.set, s.says = nil, nil // by hand: no sheet
+			s.put(doHandle, quote(phrase.Short(text)))
+		}
 	case doDivide:
 		s.put(verb, d.divided(p, s, text))
 		if each := phrase.Grams(text); each != "" && !strings.Contains(s.set[0].value, "g") {
@@ -417,6 +416,40 @@ func (d *draft) stepOf(p *part, verb, word, text, sentence string) bool {
 	return true
 }
 
+// soakNotMix takes back a mix that only stirred the yeast in: "let sit until foamy" is a soak.
+func (d *draft) soakNotMix(p *part) bool {
+	s := p.last()
+	if s == nil || s.verb() != doMix || !s.open() || p.mixes() != 1 || !p.yeastOnly(d) {
+		return false
+	}
+	s.set, s.says, s.text = nil, nil, "the yeast is soaked:"
+	return true
+}
+
+// yeastOnly reports whether yeast was mixed and no flour.
+func (p *part) yeastOnly(d *draft) bool {
+	yeast := false
+	for _, l := range p.lines {
+		it, known := d.list.Item(l.Name)
+		if !l.mixed || !known {
+			continue
+		}
+		yeast = yeast || it.Yeast > 0
+		if it.Flour > 0 {
+			return false
+		}
+	}
+	return yeast
+}
+
+// waits reports whether a text says how long, where or until when something is left.
+func (d *draft) waits(text string) bool {
+	_, timed := phrase.TimeOf(text)
+	_, warm := d.list.Temperature(text)
+	return timed || warm || untilSign().MatchString(text) || warmPlace().MatchString(text) ||
+		strings.Contains(text, "cover")
+}
+
 // doubled puts "until doubled, about an hour" into the rise that it speaks of.
 func (d *draft) doubled(p *part, word, text string) bool {
 	s := p.last()
@@ -433,7 +466,11 @@ func (d *draft) doubled(p *part, word, text string) bool {
 // goesOn puts a second cue for the same wait of a line into its step: "cover, let rise until doubled".
 func (d *draft) goesOn(p *part, verb, text string) bool {
 	s := p.last()
-	if s == nil || s.verb() != verb || s.from != d.at || !s.open() ||
+	soaks := s != nil && s.verb() == doSoak && s.open()
+	if soaks && verb == doRest {
+		verb = doSoak // "dissolve the yeast in the water; let stand 10 min"
+	}
+	if s == nil || s.verb() != verb || s.from != d.at && !soaks || !s.open() ||
 		!slices.Contains([]string{doRest, doProof, doSoak, doChill, doCool}, verb) {
 		return false
 	}
@@ -488,8 +525,6 @@ func (d *draft) warming(p *part, marks []mark, text string) bool {
 	return d.warmed(p, doMelt, text)
 }
 
-var warmsOnly = spelling.Pattern(`(?i)\b(?:melt|warm|scald|heat)\b`)
-
 // warmed reads an ingredient that is melted, warmed or cooled before the mix: that is how it goes in,
 // and no step of the dough.
 func (d *draft) warmed(p *part, verb, text string) bool {
@@ -515,11 +550,12 @@ func (d *draft) warmed(p *part, verb, text string) bool {
 		strings.Contains(lower, "blood") || strings.Contains(lower, byHand)) {
 		t, ok = "35 to 40 C", true
 	}
-	if len(of) == 0 || len(of) == len(p.lines) ||
-		slices.ContainsFunc(of, func(l *line) bool { return l.flour(d) || l.mixed }) {
+	if len(of) == 0 || len(of) == len(p.lines) && !ok ||
+		slices.ContainsFunc(of, func(l *line) bool { return l.flour(d) || l.mixed && !slices.Contains(d.warm, l) }) {
 		return false
 	}
 	for _, l := range of {
+		l.mixed = true
 		it, known := d.list.Item(l.Name)
 		fat := known && it.Fat > fatFrom && strings.Contains(lower, doMelt)
 		if fat && !l.has("as") {
@@ -529,8 +565,6 @@ func (d *draft) warmed(p *part, verb, text string) bool {
 		case ok:
 			l.set("temp", t)
 		case fat:
-		case verb == doMelt && strings.Contains(lower, doMelt) && !l.has("as"):
-			l.set("as", "melted")
 		case !l.has("temp"):
 			l.Says = append(l.Says, phrase.Short(text)+": how warm does it go in? add temp = \"40 C\"")
 		}
@@ -547,6 +581,9 @@ func (l *line) has(key string) bool {
 
 // set sets an option over what stood there.
 func (l *line) set(key, value string) {
+	if key == "temp" {
+		l.Says = slices.DeleteFunc(l.Says, func(s string) bool { return strings.Contains(s, ": how warm") })
+	}
 	for i, o := range l.Options {
 		if o.Key == key {
 			l.Options[i].Value = value
@@ -564,8 +601,8 @@ func (l *line) flour(d *draft) bool {
 // turned reads the turns of a laminated dough: "two letter folds, chilling 30 minutes between".
 func (d *draft) turned(p *part, word, sentence string) bool {
 	n := 1
-	for _, m := range turnCount().FindAllString(word, -1) {
-		if x, err := strconv.Atoi(phrase.Number(strings.ToLower(m))); err == nil && x <= 8 {
+	if m := turnCount().FindStringSubmatch(word); m != nil {
+		if x, err := strconv.Atoi(phrase.Number(strings.ToLower(m[1]))); err == nil && x <= 8 {
 			n = x
 		}
 	}
@@ -588,10 +625,33 @@ func (d *draft) turned(p *part, word, sentence string) bool {
 	return true
 }
 
-var (
-	turnCount   = spelling.Pattern(`(?i)\b(?:one|two|three|four|\d)\b`)
-	betweenForm = spelling.Pattern(`(?i)\bbetween\b|\bafter each\b`)
-)
+// repeated does the last turns, and what stands behind them, again: "repeat twice".
+func (d *draft) repeated(p *part, word string) bool {
+	n := 1
+	for w, times := range map[string]int{"twice": 2, "two": 2, "three": 3} {
+		if strings.Contains(word, w) {
+			n = times
+		}
+	}
+	from := -1
+	for i, s := range p.steps {
+		if s.verb() == doFold && !s.off {
+			from = i
+		}
+	}
+	if from < 0 {
+		return false
+	}
+	again := slices.Clone(p.steps[from:])
+	for range n {
+		for _, s := range again {
+			if len(s.set) > 0 && !s.off {
+				p.steps = append(p.steps, &step{from: d.at, set: slices.Clone(s.set), says: []string{"again"}})
+			}
+		}
+	}
+	return true
+}
 
 // shaped reads a shape, and into how many pieces: "shape into 16 balls".
 func (d *draft) shaped(p *part, s *step, word, text string) {
@@ -601,15 +661,23 @@ func (d *draft) shaped(p *part, s *step, word, text string) {
 		return
 	}
 	s.put(doShape, quote(shape))
+	if phrase.HasFigures(text) {
+		s.put("note", quote(phrase.Short(text)))
+	}
+	if each := phrase.Grams(text); each != "" && !p.did(doDivide) {
+		cut := &step{from: d.at}
+		cut.put(doDivide, quote(each))
+		p.steps = append(p.steps, cut)
+	}
 	if n := phrase.Count(text); n != "" && !phrase.IsOne(n) {
-		s.put("pieces", n)
+		s.put("pieces", d.eachOf(p, s, text, n))
 	}
 }
 
 // divided reads into how many a dough is cut; "cut each into 20 slices" is so many times more.
 func (d *draft) divided(p *part, s *step, text string) string {
 	n := phrase.Pieces(text)
-	if strings.HasSuffix(n, "g") {
+	if _, fault := quantity.Read(n, quantity.Of(quantity.Mass)); fault == nil {
 		return quote(n)
 	}
 	if n == "" {
@@ -620,6 +688,11 @@ func (d *draft) divided(p *part, s *step, text string) string {
 		s.says = append(s.says, "into how many? "+phrase.Short(text))
 		return quote("?")
 	}
+	return d.eachOf(p, s, text, n)
+}
+
+// eachOf is a number of pieces of each of those there are: "cut each roll into 20 slices".
+func (d *draft) eachOf(p *part, s *step, text, n string) string {
 	if strings.Contains(strings.ToLower(text), "each") {
 		for _, other := range slices.Backward(p.steps) {
 			if other.verb() != doDivide || other.off {
@@ -674,6 +747,8 @@ func (d *draft) timed(s *step, text string) {
 	}
 	if until := untilSign().FindString(text); until != "" && !coreForm().MatchString(text) {
 		s.put("note", quote(phrase.Short(until)))
+	} else if s.verb() == doRest && phrase.HasWord(text, "double") {
+		s.put("note", quote("until doubled"))
 	}
 }
 
@@ -692,7 +767,7 @@ func (d *draft) settle(p *part, s *step) {
 		names += " " + l.Name
 	}
 	for _, u := range usual {
-		if u.verb != s.verb() || !u.sign().MatchString(s.value("note")+names) || u.dough && s.verb() == doCool && p.kind != "dough" {
+		if u.verb != s.verb() || !u.sign().MatchString(s.value("note")+names) || u.dough && s.verb() == doCool && p.kind != "dough" && p.kind != "preferment" {
 			continue
 		}
 		s.set[0].value = quote(u.time)
@@ -738,7 +813,16 @@ func (d *draft) around(p *part, s *step, verb, text string) {
 			s.says = append(s.says, "not said where: read as the room")
 		}
 	case doChill:
+		if t, ok := d.list.Temperature(text); ok {
+			s.put("at", quote(t))
+		}
 		s.put("at", quote("fridge"))
+	case doStore:
+		if strings.Contains(lower, "fridge") || strings.Contains(lower, "refrigerat") {
+			s.put("at", quote("fridge"))
+		} else if strings.Contains(lower, "room") {
+			s.put("at", quote("room"))
+		}
 	case doCool:
 		s.put("at", quote("room"))
 	case doMelt:
@@ -814,9 +898,6 @@ func (d *draft) cookedAt(p *part, s *step, text string) {
 // mostMixing is the longest mix that is believed, min.
 const mostMixing = 60
 
-// goesIn are the words of a mix for what goes into a dough that is mixed already.
-var goesIn = spelling.Pattern(`(?i)^(?:add|stir|work in|incorporate|beat|mix|knead|fold\b.*|drizzle\b.*|trickle\b.*|pour\b.*)$`)
-
 // mixes counts the mixes of a part.
 func (p *part) mixes() int {
 	n := 0
@@ -845,6 +926,7 @@ func (p *part) into(s *step, text string) {
 // times of one kneading are added up.
 func (d *draft) mixed(p *part, word, text string) bool {
 	d.mention(p, text)
+	d.all = d.all || everything().MatchString(text)
 	if p.kind == "dough" && p.did(doBake, doCook) {
 		return false
 	}
@@ -852,6 +934,9 @@ func (d *draft) mixed(p *part, word, text string) bool {
 	s := p.last()
 	if len(times) == 0 && p.kind != "dough" && p.kind != "preferment" {
 		return true // no time counts in it; the sentence stands as a comment
+	}
+	if len(times) == 0 && p.did(doSheet, doDivide, doShape, doFill) {
+		return false // no mix of the dough any more
 	}
 	if s == nil || s.verb() != doMix || !s.open() {
 		s = &step{from: d.at}
@@ -865,7 +950,7 @@ func (d *draft) mixed(p *part, word, text string) bool {
 	}
 	if len(times) > 0 && s.open() {
 		t := times[0].Text
-		if len(times) > 1 {
+		if len(times) > 1 && !phrase.Either(text[times[0].End:times[1].Start]) {
 			t = phrase.Sum(times)
 			s.says = append(s.says, t+" in all: "+phrase.Short(text[times[0].Start:]))
 		}
@@ -902,10 +987,8 @@ func (d *draft) kneadedIn(p *part, text string) {
 			!of.spoken(text) || p.holds("the "+of.name) {
 			continue
 		}
-		l := &line{from: d.at}
-		l.Name, l.Amount = "the "+of.name, "all"
-		l.Says = []string{"worked into the dough, by the method"}
-		p.lines = append(p.lines, l)
+		p.lines = append(p.lines, d.newLine(list.Line{Name: "the " + of.name, Amount: "all",
+			Says: []string{"worked into the dough, by the method"}}))
 	}
 }
 
@@ -922,15 +1005,19 @@ func (d *draft) mention(p *part, text string) {
 }
 
 // sheeted reads a thickness, and the sides of a rectangle.
-func (d *draft) sheeted(s *step, text string) {
+// It reports whether the text says how thick.
+func (d *draft) sheeted(s *step, text string) bool {
+	s.put(doSheet, quote("?"))
 	thick, wide, area := phrase.Sheet(text)
 	if wide != "" {
 		s.put("wide", quote(wide))
 		s.says = append(s.says, area+": the longer side is read as the one rolled up")
 	}
 	if thick == "" {
-		s.says = append(s.says, "how thick?")
-		return
+		s.set[0].value = quote(usualSheet)
+		s.says = append(s.says, "how thick? "+usualSheet+": common practice")
+		return false
 	}
 	s.set[0].value = quote(thick)
+	return true
 }

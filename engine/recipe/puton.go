@@ -7,12 +7,14 @@ import (
 	"forebake/engine/quantity"
 	"forebake/engine/recipe/list"
 	"forebake/engine/recipe/phrase"
-	"forebake/engine/spelling"
 )
 
 // puton reads what is put on the outside of the dough: a wash before the bake, a topping after it.
-func (d *draft) puton(subject *part, verb, text string) bool {
+func (d *draft) puton(subject *part, verb, word, text string) bool {
 	p := d.dough()
+	if strings.HasPrefix(word, "pour") && !p.did(doShape, doDivide, doBake, doCook) && !ontoDough().MatchString(text) {
+		return d.mixed(subject, word, text) // "pour over the liquid"
+	}
 	put, kinds := doWash, []string{doWash, "topping", "syrup"}
 	if p.did(doBake, doCook) {
 		put, kinds = doBrush, []string{"syrup", "topping", doWash}
@@ -24,21 +26,37 @@ func (d *draft) puton(subject *part, verb, text string) bool {
 			return true
 		}
 	}
+	if subject.kind != "dough" && len(subject.lines) > 0 && p.mixes() == 0 {
+		return true // said beforehand, at the head of the method
+	}
 	of := subject // "warm the jam and brush over the buns"
 	if of.kind == "dough" || len(of.lines) == 0 || !onto().MatchString(text) {
 		of = d.likeliest(text, kinds...)
 	}
-	if of == nil && verb == doDust {
-		of = d.likeliest(text, "filling")
-		if of != nil && (of.named(text) == 0 || d.puts(of.name)) {
-			of = nil
-		}
-		if of != nil {
+	if of == nil || of.named(text) == 0 {
+		was := of
+		of = d.likeliest(text, "filling") // "top with the apricots"
+		if of == nil {
+			of = was
+		} else if of.named(text) == 0 || d.puts(of.name) {
+			of = was
+		} else {
 			put = doFill
+		}
+	}
+	if of != nil && of.kind == "filling" && put == doWash {
+		if put = doFill; d.puts(of.name) {
+			return true // it is on already: its sugar after its butter
 		}
 	}
 	if verb == doDust && of != nil && of != subject && of.named(text) == 0 {
 		of = nil
+	}
+	if s := p.last(); of == nil && s != nil && s.verb() == doSheet && put == doWash {
+		// "brush with the melted butter" of a sheet is its filling
+		if fill := d.likeliest(text, "filling"); fill != nil && fill.holdsOf(text) > 0 {
+			of, put = fill, doFill
+		}
 	}
 	if of == nil {
 		of = d.claim(text, put, verb)
@@ -58,9 +76,6 @@ func (d *draft) puton(subject *part, verb, text string) bool {
 	return true
 }
 
-// onto are the words for where a part goes that a sentence speaks of.
-var onto = spelling.Pattern(`(?i)\b(?:over|on|onto|on top of)\b`)
-
 // partOfStep is the part that a step puts on; nil for none.
 func (d *draft) partOfStep(s *step) *part {
 	if len(s.set) == 0 || s.off {
@@ -79,6 +94,9 @@ func (d *draft) partOfStep(s *step) *part {
 func (d *draft) filled(p *part, verb, word, text, sentence string) bool {
 	main := d.dough()
 	baked := main.did(doBake, doCook)
+	if p != main && len(p.lines) > 0 && p.kind != "preferment" && main.mixes() == 0 {
+		return true // said beforehand, at the head of the method
+	}
 	var of *part
 	switch {
 	case p != main && !baked && p.kind != "preferment" && len(p.lines) > 0 && onto().MatchString(text):
@@ -106,7 +124,9 @@ func (d *draft) filled(p *part, verb, word, text, sentence string) bool {
 			of = d.onlyPart("filling")
 		}
 	default:
-		of = d.likeliest(sentence, "filling")
+		if of = d.likeliest(text, "filling"); of == nil {
+			of = d.likeliest(sentence, "filling")
+		}
 		if of == nil || of.named(text) == 0 && d.puts(of.name) {
 			if top := d.likeliest(text, "topping"); of == nil && top != nil && top.named(text) > 0 {
 				of = top
@@ -139,27 +159,13 @@ func (d *draft) claim(text, put, verb string) *part {
 	case doWash:
 		kind = doWash
 	}
-	var moved []*line
-	if main.mixes() > 0 {
-		for _, l := range main.lines {
-			if !l.mixed && !l.off && l.namedIn(text) && !l.flour(d) && !d.used2(l) {
-				moved = append(moved, l)
-			}
-		}
-	}
-	if len(moved) > 0 && len(moved) < len(main.lines) {
-		name := moved[0].Name
-		if len(moved) > 1 {
+	if of := (&part{kind: kind}); main.mixes() > 0 && d.move(of, text) {
+		name := of.lines[0].Name
+		if len(of.lines) > 1 {
 			name = kind
 		}
-		of := &part{kind: kind, name: d.freeName(name)}
+		of.name = d.freeName(name)
 		d.parts = append(d.parts, of)
-		for _, l := range moved {
-			l.Says = append(l.Says, "read as the "+kind+", by the method: not in the dough")
-			of.lines = append(of.lines, l)
-		}
-		main.lines = slices.DeleteFunc(main.lines, func(l *line) bool { return slices.Contains(moved, l) })
-		d.dropWith(moved)
 		return of
 	}
 	for _, words := range phrase.Substances(text) {
@@ -185,12 +191,37 @@ func (d *draft) claim(text, put, verb string) *part {
 		of := &part{kind: kind, name: d.freeName(name)}
 		d.bounded(&l, of)
 		l.Says = append(l.Says, "in no list: from the method")
-		of.lines = []*line{{from: d.at, Line: l}}
+		of.lines = []*line{d.newLine(l)}
 		d.parts = append(d.parts, of)
 		return of
 	}
 	return nil
 }
+
+// move puts ingredients of the dough's list that a text names, and that went into no mix, into another
+// part. It reports whether there are any.
+func (d *draft) move(to *part, text string) bool {
+	main := d.dough()
+	var moved []*line
+	for _, l := range main.lines {
+		if !l.mixed && !l.off && l.namedIn(text) && !l.flour(d) && !d.used2(l) && !(d.all && l.common()) {
+			moved = append(moved, l)
+		}
+	}
+	if len(moved) == 0 || len(moved) == len(main.lines) {
+		return false
+	}
+	for _, l := range moved {
+		l.Says = append(l.Says, "read as the "+to.kind+", by the method: not in the dough")
+		to.lines = append(to.lines, l)
+	}
+	main.lines = slices.DeleteFunc(main.lines, func(l *line) bool { return slices.Contains(moved, l) })
+	d.dropWith(moved)
+	return true
+}
+
+// common reports whether every dough may hold the thing, so that a mix of all takes it in.
+func (l *line) common() bool { return commonOnes().MatchString(l.Name) }
 
 func lastWords(text string, n int) string {
 	words := strings.Fields(text)

@@ -13,7 +13,7 @@ import (
 )
 
 var (
-	degrees = spelling.Pattern(`(?i)(\d{1,3}(?:[.,]\d)?)(?:\s*(?:°|º|˚)?\s*(?:-|–|—|to)\s*(\d{1,3}))?` +
+	degrees = spelling.Pattern(`(?i)(?:^|[^\d/⁄.,½¼¾⅓⅔])(\d{2,3}(?:[.,]\d)?|\d(?:[.,]\d)?(?: ?[°º˚]))(?:\s*(?:°|º|˚)?\s*(?:-|–|—|to)\s*(\d{1,3}))?` +
 		`\s*(?:°|º|˚|deg(?:rees?)?\.?)?\s*(C|F|celsius|centigrade|fahrenheit)\b`)
 	letterless = spelling.Pattern(`(?i)(\d{2,3})(?:\s*(?:°|º|˚)?\s*(?:-|–|—|to)\s*(\d{2,3}))?` +
 		`\s*(?:(?:°|º|˚)(?:[^CFcf\d]|$)|deg(?:rees?)?\b)`)
@@ -50,7 +50,7 @@ var boilingWord = spelling.Pattern(`(?i)^boiling$`)
 
 // silent are descriptions that a formula says nothing of.
 var silent = strings.Split("of;the;very;well;good;level;fine;ripe;organic;free-range;good-quality;"+
-	"fresh;packed;firmly packed;lightly packed;sifted;unsifted;finely;freshly;granulated;unwaxed", ";")
+	"fresh;sifted;unsifted;finely;freshly;granulated;unwaxed", ";")
 
 // citrus reads the juice or the zest of so many fruits. 48 g is the juice of a lemon (SR 28 NDB
 // 09152), 2 to 3 tsp of 6 g a tbsp its zest (SR 28 NDB 09156); of other juices from memory.
@@ -155,6 +155,12 @@ func (r Reader) egg(l *Line, name string) string {
 // resolve finds the larder's name in words, some of which only describe the thing. prepared are
 // those words. A name that the larder is sure of goes before one that it asks about.
 func (r Reader) resolve(name string) (found string, prepared []string, ok bool) {
+	name = strings.ReplaceAll(name, "A.P.", "AP")
+	if !r.sure(name) {
+		if turned := r.turnedRound(strings.Fields(name)); turned != "" {
+			return turned, nil, true
+		}
+	}
 	for _, known := range []func(string) bool{r.sure, r.knows} {
 		words, prepared := strings.Fields(name), []string(nil)
 		if known(name) {
@@ -179,6 +185,29 @@ func (r Reader) resolve(name string) (found string, prepared []string, ok bool) 
 		}
 	}
 	return "", nil, false
+}
+
+// turnedRound is the name of the larder that holds the same words in another order, "flour T45",
+// "dry active yeast"; "" for none.
+func (r Reader) turnedRound(words []string) string {
+	orders := [][]int{{1, 0}}
+	switch len(words) {
+	case 3:
+		orders = [][]int{{1, 0, 2}, {1, 2, 0}, {2, 0, 1}, {0, 2, 1}, {2, 1, 0}}
+	case 2:
+	default:
+		return ""
+	}
+	for _, order := range orders {
+		var name []string
+		for _, i := range order {
+			name = append(name, words[i])
+		}
+		if r.sure(strings.Join(name, " ")) {
+			return strings.Join(name, " ")
+		}
+	}
+	return ""
 }
 
 func describes(words string) bool {
@@ -323,7 +352,7 @@ func (r Reader) insideParens(l *Line, text string) {
 }
 
 // Temperature reads the first temperature of a text. Degrees without a letter are of the reader's
-// scale, or by their size: no oven bakes at 300 C.
+// scale, or of an oven by their size: none bakes bread at 300 C, or at 260 F.
 func (r Reader) Temperature(text string) (string, bool) {
 	m := degrees().FindStringSubmatch(text)
 	letter := ""
@@ -331,14 +360,16 @@ func (r Reader) Temperature(text string) (string, bool) {
 		letter = strings.ToUpper(m[3][:1])
 	} else if m = letterless().FindStringSubmatch(text); m != nil {
 		letter = r.Scale
-		if m[1] >= "300" && len(m[1]) == 3 {
+		if hot := len(m[1]) == 3; hot && m[1] >= "300" {
 			letter = "F"
+		} else if hot && m[1] >= "150" && m[1] <= "260" {
+			letter = "C" // 260 F is 127 C, and bakes no bread
 		}
 	}
 	if m == nil || letter == "" {
 		return "", false
 	}
-	number := m[1]
+	number := strings.TrimRight(m[1], " °º˚")
 	if m[2] != "" {
 		number += " to " + m[2]
 	}
@@ -357,16 +388,17 @@ func Letterless(text string) (string, bool) {
 }
 
 var (
-	inC    = spelling.Pattern(`(?i)\d\s*(?:°|º|˚|deg(?:rees?)?)?\s*(?:C|celsius|centigrade)\b`)
-	inF    = spelling.Pattern(`(?i)\d\s*(?:°|º|˚|deg(?:rees?)?)?\s*(?:F|fahrenheit)\b`)
+	inC    = spelling.Pattern(`(?i)(?:\d\d|\d ?[°º˚])\s*(?:°|º|˚|deg(?:rees?)?)?\s*(?:C|celsius|centigrade)\b`)
+	inF    = spelling.Pattern(`(?i)\d\d\s*(?:°|º|˚|deg(?:rees?)?)?\s*(?:F|fahrenheit)\b`)
 	metric = spelling.Pattern(`(?i)\d\s*(?:g|kg|ml|dl|cl|grams?)\b`)
+	cups   = spelling.Pattern(`(?i)\b(?:cups?|sticks?|all-purpose|ounces|pounds)\b`)
 )
 
 // ScaleOf is the letter that degrees without one mean in a text: the only one that stands there, else
 // by its measures. "" where that does not tell.
 func ScaleOf(text string) string {
 	isC, isF := inC().MatchString(text), inF().MatchString(text)
-	inUS, inMetric := usWords().MatchString(text), metric().MatchString(text)
+	inUS, inMetric := cups().MatchString(text), metric().MatchString(text)
 	switch {
 	case isC != isF && isC:
 		return "C"
