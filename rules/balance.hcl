@@ -570,6 +570,14 @@ trial "a blend of spices" {
   }
 }
 
+trial "cinnamon of one tree" {
+  rule  = "spice-slows-yeast"
+  cases = { "16 g" = "flagged", "14 g" = "clear" }
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "1000 g", "Ceylon cinnamon" = "$case" } }
+  }
+}
+
 trial "clove at 0.52 %" {
   rule   = "spice-slows-yeast"
   expect = "flagged"

@@ -3,6 +3,7 @@ package makeup
 import (
 	"iter"
 	"slices"
+	"strings"
 
 	"forebake/engine/figure"
 	"forebake/engine/formula"
@@ -313,7 +314,8 @@ const blendCinnamon, blendStrong = 0.5, 0.2
 
 // isSpiceBlend reports whether a row is mixed from the spices of the larder.
 func isSpiceBlend(item *larder.Item) bool {
-	return item.Class == larder.ClassSpice && item.Basis == "derived"
+	return item.Class == larder.ClassSpice && item.Basis == "derived" &&
+		!strings.Contains(item.Name, "cinnamon")
 }
 
 // holdsItsWater reports whether an item is wet but no liquid: curd,
