@@ -446,7 +446,8 @@ func isKey(key string) func(reading.Pair) bool {
 func (rd *reader) isNumber(e hclsyntax.Expression) bool {
 	_, _, whole := rd.value().WholeNumber(e)
 	text, _, ok := rd.Literal(e)
-	return whole || ok && said.Whole(text)
+	_, times := said.Times(text)
+	return whole || ok && (said.Whole(text) || times)
 }
 
 // noVerb reports a step without a verb.
