@@ -259,6 +259,10 @@ func (rd *reader) namesOwn(s *Step, text string, at source.Place) bool {
 		return false
 	}
 	rd.withs = append(rd.withs, use{step: s, name: text, place: at})
+	if s.Verb.Mixes() || s.Verb.Melts() {
+		s.sign = &sign{text, at} // its time is the usual one
+		return true
+	}
 	s.OpenOwn = true
 	rd.assumed(at, fmt.Sprintf("%q says what goes in and no time: taken as \"?\"", text))
 	return true
