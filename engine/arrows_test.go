@@ -37,15 +37,25 @@ var mayKnow = map[string][]string{
 	}, // prints ingredients; no formula
 	// bodies, radiation and roots of conduction
 	"engine/science/bake": {"engine/science/heat"},
+	// curves by temperature, and states
+	"engine/science/collocation": {"engine/science/heat"},
 	// science: numbers in, numbers out, checkable against a book
 	"engine/science/bakersmath": nil,
 	"engine/science/ferment":    nil,
 	"engine/science/geometry":   nil,
 	"engine/science/heat":       nil,
 	// curves by temperature, for its solver
-	"engine/science/melt":          {"engine/science/heat"},
-	"engine/science/microbe":       nil,
-	"engine/science/mould":         nil,
+	"engine/science/melt":    {"engine/science/heat"},
+	"engine/science/microbe": nil,
+	"engine/science/mould":   nil,
+	// chooses among the solvers, and hands them their curves
+	"engine/science/solve": {
+		"engine/science/bake",
+		"engine/science/collocation",
+		"engine/science/ferment",
+		"engine/science/heat",
+		"engine/science/melt",
+	},
 	"engine/science/wateractivity": nil,
 	"rules":                        nil, // data
 	"engine/seed":                  nil, // for tests alone
@@ -53,7 +63,8 @@ var mayKnow = map[string][]string{
 
 	"engine/science/internal/published": nil, // for tests alone
 
-	"engine/slips": {"engine/source"}, // corrected lines of a text that does not parse; it knows no words
+	// corrected lines of a text that does not parse; it knows no words
+	"engine/slips": {"engine/source"},
 	"engine/reading": {
 		"engine/quantity",
 		"engine/source",
@@ -108,6 +119,7 @@ var mayKnow = map[string][]string{
 	}, // what a phrase of a method says in figures; it knows no formula
 	"engine/recipe": {
 		"engine/formula",
+		"engine/larder",
 		"engine/quantity",
 		"engine/reading",
 		"engine/recipe/list",
@@ -124,6 +136,7 @@ var mayKnow = map[string][]string{
 		"engine/science/geometry",
 		"engine/science/heat",
 		"engine/science/melt",
+		"engine/science/solve",
 	}, // a part's steps in figures; what it is made of is handed in
 	"engine/makeup": {
 		"engine/family",

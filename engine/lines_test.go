@@ -30,7 +30,7 @@ var tables = map[string]string{
 	"engine/formula/places.go":   "one row a place",
 	"engine/formula/stands.go":   "one row a way in which a large piece stands",
 	"engine/formula/signs.go":    "one row a sign, and what else stands for a time",
-	"engine/recipe/cues.go":      "one row a kind of step: the words for it",
+	"engine/recipe/cues.go":      "one row a kind of step or part: the words for it",
 	"engine/recipe/usual.go":     "one row a usual time, way or amount",
 	"engine/facts/partfacts.go":  "one entry a figure of a part",
 	"engine/facts/stepfacts.go":  "one entry a figure of a step",

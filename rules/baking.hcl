@@ -217,6 +217,27 @@ rule "bake-short" {
   }
 }
 
+trial "buns around a lump of bean paste" {
+  rule  = "bake-short"
+  cases = { "12 min" = "unsure", "5 min" = "flagged", "40 min" = "clear" }
+  formula "t" {
+    makes = "10 pieces"
+    filling "f" { ingredients = { "red bean paste" = "400 g" } }
+    dough "d" {
+      ingredients = { "bread flour" = "300 g", "water" = { amount = "190 g", temp = "20 C" }, "instant yeast" = "4 g" }
+      steps = [
+        { mix = "10 min", to = "26 C" },
+        { rest = "1 h", at = "26 C", as = "bowl" },
+        { divide = "49 g", pieces = 10 },
+        { fill = "f" },
+        { shape = "balls", pieces = 10 },
+        { proof = "50 min", at = "30 C" },
+        { bake = "$case", at = "190 C", core = "92 C" },
+      ]
+    }
+  }
+}
+
 trial "minutes for a loaf" {
   rule  = "bake-short"
   cases = { "21 min" = "flagged", "44 min" = "clear", "30 min" = "unsure" }

@@ -73,14 +73,24 @@ trial "all the flour in the sponge" {
 rule "salt-missing" {
   on     = "dough"
   level  = "risk"
+  limits = { sweet_pct = 20 }
+  note   = "dough.sugar_pct >= limit.sweet_pct"
   when   = "!dough.has_salt && (dough.has_process || dough.has_leaven)"
   say    = "This dough holds no salt, not even from butter or cheese. Weigh in 1.6 to 2 % of the flour[, about {round(0.018 * dough.flour_g)} g]."
   why    = "Salt tightens the gluten, steadies the yeast and gives the crumb its taste. It is also the easiest line to leave out."
-  source = "family ranges of published formulas, typical 1.4 to 2 % outside panettone (derived); that a dough wants salt is common practice"
+  source = "family ranges of published formulas, typical 1.4 to 2 % outside panettone (derived); that a dough wants salt is common practice; tsoureki and pandoro of 25 to 40 % sugar are published without (read)"
 
   adjust "salt" {
     to     = "1.8"
     within = [1.2, 2.5]
+  }
+}
+
+trial "no salt in a sweet dough" {
+  rule  = "salt-missing"
+  cases = { "195 g" = "risk", "205 g" = "note" }
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "500 g", "sugar" = "$case", "instant yeast" = "15 g" } }
   }
 }
 
@@ -483,13 +493,13 @@ trial "milk by the cup" {
 rule "scale-too-coarse" {
   on     = "ingredient"
   level  = "risk"
-  limits = { error_pct = 10, flour_g = 50 }
+  limits = { error_pct = 10, salt_error_pct = 25, flour_g = 50 }
   note   = "ingredient.weighing_error_pct <= 3 * limit.error_pct"
   once   = true
-  when   = "ingredient.is_weighed && part.flour_g >= limit.flour_g && (ingredient.class == 'yeast' || ingredient.class == 'salt') && ingredient.weighing_error_pct > limit.error_pct"
+  when   = "ingredient.is_weighed && part.flour_g >= limit.flour_g && (ingredient.class == 'yeast' && ingredient.weighing_error_pct > limit.error_pct || ingredient.class == 'salt' && ingredient.weighing_error_pct > limit.salt_error_pct)"
   say    = "A {kitchen.scale_g} scale can be {ingredient.weighing_error_pct} off on {ingredient.amount_g} of {ingredient.name}. Use a finer one, or dissolve ten times as much and take a tenth."
   why    = "Half a step is the worst error of one reading, and the tare adds as much again. Yeast, salt and spice are where it tells: yeast goes into the rise one for one."
-  source = "worst case of one reading, half the resolution (arithmetic); 5 % as the limit is common practice, no source"
+  source = "worst case of one reading, half the resolution (arithmetic); the limits, and that a quarter of a pinch of salt is not tasted, are common practice, no source"
 
   adjust "kitchen.scale" {
     to     = "ingredient.amount_g * limit.error_pct / 50"
@@ -519,6 +529,15 @@ trial "3 g of yeast, flour about the least" {
   kitchen { scale = "1 g" }
   formula "t" {
     dough "d" { ingredients = { "bread flour" = "$case", "instant yeast" = "3 g" } }
+  }
+}
+
+trial "a little salt on a 1 g scale" {
+  rule  = "scale-too-coarse"
+  cases = { "1.9 g" = "note", "2.1 g" = "clear" }
+  kitchen { scale = "1 g" }
+  formula "t" {
+    dough "d" { ingredients = { "bread flour" = "200 g", "salt" = "$case" } }
   }
 }
 

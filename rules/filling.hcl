@@ -9,11 +9,11 @@ about = "how warm the filling is when it is spread, how much of it the dough car
 rule "spread-too-warm" {
   on     = "fill"
   level  = "risk"
-  limits = { spread_c = 24 }
-  when   = "!fill.has_cool_step && fill.filling_c > limit.spread_c"
-  say    = "The filling meets the dough at {fill.filling_c}, and no step cools it. Add a cool step: to {limit.spread_c} or less, on a shallow tray."
+  limits = { spread_c = 24, warm_c = 30, boiled_c = 55, above_k = 5 }
+  when   = "!fill.has_cool_step && fill.filling_c > (fill.spreads_boiled ? limit.boiled_c : limit.spread_c) && (fill.spreads_boiled || part.is_laminated || fill.filling_c > limit.warm_c || fill.filling_c > fill.start_c + limit.above_k)"
+  say    = "The filling meets the dough at {fill.filling_c}, and no step cools it. Add a cool step: to {fill.spreads_boiled ? limit.boiled_c : limit.spread_c} C or less, on a shallow tray."
   why    = "A warm filling melts the dough's butter and wakes its yeast from inside: the layers slide, and the piece proofs round a hollow."
-  source = "butter and chocolate fillings are spread at 18 to 24 C: common practice, no source; butter is soft at 26 C (sourdough school's note, read)"
+  source = "butter and chocolate fillings are spread at 18 to 24 C, lukewarm ones up to 30 C on a dough as warm, boiled sugar and nuts at 40 to 55 C: common practice, no source; butter is soft at 26 C (sourdough school's note, read)"
 
   adjust "cool.as" { within = [10, 60] }
   adjust "cool.time" { within = [5, 120] }
@@ -25,7 +25,7 @@ trial "filling beaten to" {
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "10 g" }
-      steps       = [{ fill = "f" }]
+      steps       = [{ mix = "8 min", measured = "8 C" }, { fill = "f" }]
     }
     filling "f" {
       ingredients = { "ground walnuts" = "300 g", "sugar" = "150 g", "unsalted butter" = "100 g" }
@@ -93,15 +93,54 @@ trial "custard cooled, another rule's" {
 }
 
 # The lever is a step of the filling, not of the fill: none here.
+trial "nuts on a dough, beaten to" {
+  rule  = "spread-too-warm"
+  cases = {
+    "cold dough, 24.5 C"     = { expect = "flagged", family = "sweet dough", dough = "8 C", at = "24.5 C" }
+    "cold dough, 23.5 C"     = { expect = "clear", family = "sweet dough", dough = "8 C", at = "23.5 C" }
+    "7 over its dough"       = { expect = "flagged", family = "sweet dough", dough = "19 C", at = "26 C" }
+    "6 over its dough"       = { expect = "clear", family = "sweet dough", dough = "20 C", at = "26 C" }
+    "warm dough, 29 C"       = { expect = "clear", family = "sweet dough", dough = "28 C", at = "29 C" }
+    "warm dough, 31 C"       = { expect = "flagged", family = "sweet dough", dough = "28 C", at = "31 C" }
+    "butter layers, at 24.5" = { expect = "flagged", family = "croissant", dough = "24 C", at = "24.5 C" }
+  }
+  formula "t" {
+    family = "$family"
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "10 g" }
+      steps       = [{ mix = "8 min", measured = "$dough" }, { fill = "f" }]
+    }
+    filling "f" {
+      ingredients = { "ground walnuts" = "300 g", "sugar" = "150 g", "whole milk" = "100 g" }
+      steps       = [{ mix = "3 min", to = "$at" }]
+    }
+  }
+}
+
+trial "almonds in boiled sugar, taken off at" {
+  rule  = "spread-too-warm"
+  cases = { "54 C" = "clear", "56 C" = "flagged" }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "10 g" }
+      steps       = [{ mix = "8 min", measured = "26 C" }, { fill = "f" }]
+    }
+    topping "f" {
+      ingredients = { "flaked almonds" = "200 g", "sugar" = "110 g", "unsalted butter" = "120 g", "heavy cream" = "50 g" }
+      steps       = [{ cook = "4 min", to = "104 C" }, { mix = "1 min", to = "$case" }]
+    }
+  }
+}
+
 rule "cool-not-done" {
   on     = "fill"
   level  = "risk"
-  limits = { spread_c = 24 }
-  when   = "fill.has_cool_step && fill.filling_c > limit.spread_c"
+  limits = { spread_c = 24, warm_c = 30, boiled_c = 55, above_k = 5 }
+  when   = "fill.has_cool_step && fill.filling_c > (fill.spreads_boiled ? limit.boiled_c : limit.spread_c) && (fill.spreads_boiled || part.is_laminated || fill.filling_c > limit.warm_c || fill.filling_c > fill.start_c + limit.above_k)"
   doubt  = "middle"
-  say    = "The filling is spread at {fill.filling_c}, over {limit.spread_c}. Cool it[ {fill.tray_ready_min}] on a 15 mm tray, or write your own reading: measured = \"22 C\"."
+  say    = "The filling is spread at {fill.filling_c}[, on dough at {fill.start_c}]. Cool it[ {fill.tray_ready_min}] on a 15 mm tray to {fill.spreads_boiled ? limit.boiled_c : limit.spread_c} C, or measure it."
   why    = "A deep pan of filling keeps its heat for hours. Warm, it melts the dough's butter and wakes its yeast from inside."
-  source = "series solution of transient conduction, good to about 27 % in time, drying not counted; butter and chocolate fillings are spread at 18 to 24 C: common practice, no source"
+  source = "series solution of transient conduction, good to about 27 % in time, drying not counted; butter and chocolate fillings are spread at 18 to 24 C, lukewarm ones up to 30 C on a dough as warm, boiled sugar and nuts at 40 to 55 C: common practice, no source"
 
   adjust "cool.time" { within = [5, 240] }
   adjust "cool.as" { within = [10, 60] }
@@ -113,7 +152,7 @@ trial "custard probed" {
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "10 g" }
-      steps       = [{ fill = "f" }]
+      steps       = [{ mix = "8 min", measured = "8 C" }, { fill = "f" }]
     }
     filling "f" {
       ingredients = { "whole milk" = "500 g", "sugar" = "100 g", "corn starch" = "40 g" }
@@ -163,6 +202,45 @@ trial "no cooling step, another rule's" {
     filling "f" {
       ingredients = { "whole milk" = "500 g", "sugar" = "100 g", "corn starch" = "40 g" }
       steps       = [{ cook = "5 min", to = "92 C" }]
+    }
+  }
+}
+
+trial "nuts on a dough, cooled to" {
+  rule  = "cool-not-done"
+  cases = {
+    "cold dough, 24.5 C"     = { expect = "flagged", family = "sweet dough", dough = "8 C", at = "24.5 C" }
+    "cold dough, 23.5 C"     = { expect = "clear", family = "sweet dough", dough = "8 C", at = "23.5 C" }
+    "7 over its dough"       = { expect = "flagged", family = "sweet dough", dough = "19 C", at = "26 C" }
+    "6 over its dough"       = { expect = "clear", family = "sweet dough", dough = "20 C", at = "26 C" }
+    "warm dough, 29 C"       = { expect = "clear", family = "sweet dough", dough = "28 C", at = "29 C" }
+    "warm dough, 31 C"       = { expect = "flagged", family = "sweet dough", dough = "28 C", at = "31 C" }
+    "butter layers, at 24.5" = { expect = "flagged", family = "croissant", dough = "24 C", at = "24.5 C" }
+  }
+  formula "t" {
+    family = "$family"
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "10 g" }
+      steps       = [{ mix = "8 min", measured = "$dough" }, { fill = "f" }]
+    }
+    filling "f" {
+      ingredients = { "ground walnuts" = "300 g", "sugar" = "150 g", "whole milk" = "100 g" }
+      steps       = [{ cook = "4 min", to = "85 C" }, { cool = "1 h", at = "room", measured = "$at" }]
+    }
+  }
+}
+
+trial "almonds in boiled sugar, cooled to" {
+  rule  = "cool-not-done"
+  cases = { "54 C" = "clear", "56 C" = "flagged" }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "10 g" }
+      steps       = [{ mix = "8 min", measured = "26 C" }, { fill = "f" }]
+    }
+    topping "f" {
+      ingredients = { "flaked almonds" = "200 g", "sugar" = "110 g", "unsalted butter" = "120 g", "heavy cream" = "50 g" }
+      steps       = [{ cook = "4 min", to = "104 C" }, { cool = "40 min", at = "room", measured = "$case" }]
     }
   }
 }

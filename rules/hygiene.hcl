@@ -1867,6 +1867,27 @@ rule "kill-step" {
   adjust "step.time" {}
 }
 
+trial "bean paste that came cooked, and one with raw egg" {
+  rule  = "kill-step"
+  cases = {
+    "sugar" = "clear"
+    "egg"   = "flagged"
+  }
+  formula "t" {
+    filling "f" { ingredients = { "red bean paste" = "300 g", "$case" = "30 g" } }
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = { amount = "300 g", temp = "20 C" }, "instant yeast" = "6 g" }
+      steps = [
+        { mix = "10 min", to = "25 C" },
+        { fill = "f" },
+        { shape = "balls", pieces = 10 },
+        { proof = "1 h", at = "28 C", as = "pieces 110 g" },
+        { bake = "13 min", at = "190 C", core = "92 C" },
+      ]
+    }
+  }
+}
+
 trial "raw egg in a nut filling, sixteen minutes" {
   rule  = "kill-step"
   cases = {
@@ -2170,6 +2191,70 @@ trial "icing sugar with little milk, past saturation" {
     dough "d" {
       ingredients = { "bread flour" = "500 g", "water" = "300 g" }
       steps       = [{ mix = "10 min", to = "25 C" }, { bake = "20 min", at = "200 C", core = "93 C" }, { cool = "30 min", at = "room" }, { brush = "icing" }]
+    }
+  }
+}
+
+trial "a paste of flour and water, baked on, and its like" {
+  rule  = "filling-needs-cold"
+  cases = {
+    "a cross"             = { expect = "clear", flour = "100 g", wet = "water", g = "95 g" }
+    "a cross with milk"   = { expect = "clear", flour = "100 g", wet = "whole milk", g = "95 g" }
+    "with egg"            = { expect = "flagged", flour = "100 g", wet = "egg", g = "95 g" }
+    "soup of flour"       = { expect = "flagged", flour = "50 g", wet = "whole milk", g = "250 g" }
+  }
+  formula "t" {
+    keep = "2 day"
+    topping "paste" { ingredients = { "all-purpose flour" = "$flour", "$wet" = "$g" } }
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "600 g", "instant yeast" = "10 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { fill = "paste" }, { bake = "20 min", at = "200 C", core = "93 C" }, { cool = "1 h", at = "room" }]
+    }
+  }
+}
+
+trial "milk and sugar brushed on a bun" {
+  rule  = "filling-needs-cold"
+  cases = {
+    "hot, 80 g of each"   = { expect = "clear", sugar = "80 g", wet = "whole milk", milk = "80 g" }
+    "hot, little sugar"   = { expect = "flagged", sugar = "40 g", wet = "whole milk", milk = "80 g" }
+    "hot, a soaking"      = { expect = "flagged", sugar = "300 g", wet = "whole milk", milk = "300 g" }
+    "hot, of egg"         = { expect = "flagged", sugar = "80 g", wet = "egg", milk = "80 g" }
+  }
+  formula "t" {
+    keep = "2 day"
+    topping "wash" {
+      ingredients = { "sugar" = "$sugar", "$wet" = "$milk" }
+    }
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "600 g", "instant yeast" = "10 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { bake = "20 min", at = "200 C", core = "93 C" }, { brush = "wash" }, { cool = "1 h", at = "room" }]
+    }
+  }
+}
+
+trial "milk and sugar on a bun that has cooled" {
+  rule   = "filling-needs-cold"
+  expect = "flagged"
+  formula "t" {
+    keep = "2 day"
+    topping "wash" { ingredients = { "sugar" = "80 g", "whole milk" = "80 g" } }
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "600 g", "instant yeast" = "10 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { bake = "20 min", at = "200 C", core = "93 C" }, { cool = "1 h", at = "room" }, { brush = "wash" }, { cool = "1 h", at = "room" }]
+    }
+  }
+}
+
+trial "a flour paste closed in the dough" {
+  rule   = "filling-needs-cold"
+  expect = "flagged"
+  formula "t" {
+    keep = "2 day"
+    filling "paste" { ingredients = { "all-purpose flour" = "100 g", "whole milk" = "95 g" } }
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "600 g", "instant yeast" = "10 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { fill = "paste" }, { bake = "20 min", at = "200 C", core = "93 C" }, { cool = "1 h", at = "room" }]
     }
   }
 }

@@ -18,7 +18,7 @@ import (
 	"forebake/engine/tolerant"
 )
 
-// answer is what is known of a document as it stands.
+// answer is what is known of a document now.
 type answer struct {
 	doc      *document
 	kind     tolerant.FileKind
@@ -32,8 +32,8 @@ type answer struct {
 	mended   bool // mends were looked for
 }
 
-// judge gives the answer for a document, from before where neither it
-// nor its house has changed. judging is held.
+// judge gives a document's answer, cached where neither it nor its
+// house has changed. judging is held.
 func (s *Server) judge(d *document, trials bool) *answer {
 	e := s.kitchen()
 	a := s.judged[d.uri]
@@ -65,9 +65,8 @@ func (s *Server) judge(d *document, trials bool) *answer {
 	return a
 }
 
-// look judges the document of a request, not one that was cancelled
-// or typed over meanwhile. The caller ends judging where there is
-// no error.
+// look judges a request's document, unless it was cancelled or typed
+// over meanwhile. The caller ends judging where there is no error.
 func (s *Server) look(ctx context.Context, uri string) (*answer, error) {
 	s.judging.Lock()
 	d, err := s.current(ctx, uri)
@@ -78,8 +77,7 @@ func (s *Server) look(ctx context.Context, uri string) (*answer, error) {
 	return s.judge(d, false), nil
 }
 
-// models are the formulas of a formula file, as far as they can
-// be read.
+// models are a formula file's readable formulas.
 func (a *answer) models() []*formula.Formula {
 	if a.typed == nil || a.typed.Result == nil {
 		return nil
@@ -95,8 +93,8 @@ func (a *answer) sheet(f *formula.Formula) *facts.Sheet {
 	return a.sheets[f]
 }
 
-// place turns a place of the text that was judged into offsets of the
-// text as typed. ok is false for a place in another file.
+// place turns a place of the judged text into offsets of the typed
+// text. ok is false for a place in another file.
 func (a *answer) place(p source.Place) (start, end int, ok bool) {
 	if p.File == nil || filepath.FromSlash(p.File.Name) != a.doc.path {
 		return 0, 0, false
@@ -120,8 +118,8 @@ func (s *Server) publishAll(trials bool) {
 	s.ask(list...)
 }
 
-// ask has the findings of texts sent. A text that waits already is
-// judged once, as it then stands: what was typed over is never judged.
+// ask has the findings of texts sent. A waiting text is judged once, as
+// it then is: what was typed over is never judged.
 func (s *Server) ask(list ...waiting) {
 	s.mutex.Lock()
 	for _, w := range list {
@@ -139,8 +137,8 @@ func (s *Server) ask(list ...waiting) {
 	}
 }
 
-// publishing sends the findings of the texts that wait, one after the
-// other, until the end.
+// publishing sends the findings of waiting texts, one by one, until
+// the end.
 func (s *Server) publishing(ctx context.Context) {
 	for {
 		select {
@@ -179,7 +177,7 @@ func (s *Server) publish(ctx context.Context, d *document, trials bool) {
 		protocol.PublishDiagnostics{URI: d.uri, Version: d.version, Diagnostics: list})
 }
 
-// diagnostics lists what is found, the problems of the text first.
+// diagnostics lists what is found, the text's problems first.
 func (s *Server) diagnostics(a *answer) []protocol.Diagnostic {
 	out := []protocol.Diagnostic{}
 	for _, p := range a.problems {
@@ -239,7 +237,7 @@ func (s *Server) mark(a *answer, start, end, severity int, code, text string) pr
 		Code: code, Source: "forebake", Message: safe(text)}
 }
 
-// safe keeps line ends, and makes all else of a file's text fit to
+// safe keeps line ends, and makes the rest of a file's text fit to
 // be shown.
 func safe(text string) string {
 	lines := strings.Split(text, "\n")
@@ -262,7 +260,7 @@ func severityOf(f *finding.Finding) int {
 	return protocol.SeverityInformation
 }
 
-// messageOf words a finding. Its level stands first, since an editor's
+// messageOf words a finding. Its level comes first, since an editor's
 // own words differ.
 func messageOf(f *finding.Finding) string {
 	word := f.Level.String()
@@ -276,10 +274,10 @@ func messageOf(f *finding.Finding) string {
 	return text
 }
 
-// mostRelated is how many places are told beside a finding.
+// mostRelated is how many places are told with a finding.
 const mostRelated = 5
 
-// relatedOf lists the lines that the figures of a finding came from.
+// relatedOf lists the lines that a finding's figures came from.
 func (s *Server) relatedOf(a *answer, f *finding.Finding) []protocol.Related {
 	var out []protocol.Related
 	add := func(p source.Place, text string) {
@@ -305,7 +303,7 @@ func (s *Server) relatedOf(a *answer, f *finding.Finding) []protocol.Related {
 	return out
 }
 
-// cautions gives the cautions of one formula as one entry at its name.
+// cautions gives a formula's cautions as one entry at its name.
 func (s *Server) cautions(a *answer, at source.Place) (protocol.Diagnostic, bool) {
 	lines := report.ShortLines(&a.typed.Result.Run, at)
 	start, end, ok := a.place(at)

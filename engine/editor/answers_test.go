@@ -14,9 +14,9 @@ import (
 var update = flag.Bool("update", false,
 	"write what the server answers into testdata/editor/answers.txt")
 
-// asks are the places of the kitchen of testdata/editor that are asked
-// about: a file, a request, the text around the place with a bar at it,
-// and what is typed there first.
+// asks are the asked places of testdata/editor: a file, a request,
+// the text around the place with a bar at it, and what is typed
+// there first.
 var asks = []struct{ file, method, mark, typed string }{
 	{"rolls.hcl", "hover", `"whole m|ilk"`, ""},
 	{"rolls.hcl", "hover", `"farm b|utter"`, ""},

@@ -10,11 +10,10 @@ import (
 	"forebake/engine"
 )
 
-// BenchmarkKeystroke types a comment above a formula of 3 KB, a
-// letter at a time, and waits for the findings of each. It gives the
-// median and the 99th percentile, and the median over that of a check
-// of the same text in the same run, by an engine that has read its
-// house and packs.
+// BenchmarkKeystroke types a comment above a formula of 3 KB, letter by
+// letter, and waits for the findings of each. It gives the median and
+// the 99th percentile, and the median over that of a check of the same
+// text in the same run, by an engine that has read its house and packs.
 func BenchmarkKeystroke(b *testing.B) {
 	c := start(b, object{})
 	path, text := demo(b, "cinnamon-buns.hcl")

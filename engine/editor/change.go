@@ -88,9 +88,8 @@ func endOfEntry(text []byte, at int) int {
 	return end
 }
 
-// actions lists what would mend what stands on some lines: of a finding
-// the mends, by how far to trust each, and a waiver; of a problem what
-// can be written in the place of a word.
+// actions lists what would mend what is on some lines: a finding's
+// mends, by trust, and a waiver; for a problem, words to write instead.
 func (s *Server) actions(ctx context.Context, p *protocol.CodeActionParams) (any, error) {
 	out := []protocol.CodeAction{}
 	if !wants(p.Context.Only) {
@@ -153,9 +152,8 @@ func (s *Server) actions(ctx context.Context, p *protocol.CodeActionParams) (any
 	return out, nil
 }
 
-// mend looks for the mends of what is found, once a text. It stops
-// where the request is cancelled or the text typed over. judging
-// is held.
+// mend looks for the findings' mends, once a text. It stops when the
+// request is cancelled or the text typed over. judging is held.
 func (s *Server) mend(ctx context.Context, a *answer) error {
 	if a.mended {
 		return nil
@@ -199,8 +197,8 @@ func wants(only []string) bool {
 	return len(only) == 0
 }
 
-// format aligns a text as the demo formulas are; it changes blanks
-// alone. A text that does not parse is left as it is.
+// format aligns a text like the demo formulas; it changes only blanks.
+// A text that does not parse stays.
 func (s *Server) format(ctx context.Context, p *protocol.FormattingParams) (any, error) {
 	d, err := s.current(ctx, p.TextDocument.URI)
 	if err != nil {

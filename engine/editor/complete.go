@@ -65,7 +65,7 @@ func value(word, means string) offer {
 	return offer{word: word, means: means, kind: protocol.KindValue, quoted: true}
 }
 
-// keys makes offers of settings, those apart that are written already.
+// keys makes offers of settings that are not written yet.
 func keys(spot tolerant.Spot, list ...string) []offer {
 	var out []offer
 	for _, w := range list {
@@ -145,8 +145,7 @@ func (a *answer) ingredients(spot tolerant.Spot) []offer {
 	return append(out, larderNames(a.loaded(), spot.Keys)...)
 }
 
-// otherParts lists the parts of the formula but the one that a place
-// is in.
+// otherParts lists the formula's parts except the one around a place.
 func (a *answer) otherParts(spot tolerant.Spot, before string) []offer {
 	var out []offer
 	for _, f := range a.models() {
@@ -166,8 +165,8 @@ func inPart(spot tolerant.Spot, p *formula.Part) bool {
 	})
 }
 
-// larderNames lists the names and other names of ingredients but those
-// of without.
+// larderNames lists the names and other names of ingredients, except
+// those of without.
 func larderNames(l *engine.Loaded, without []string) []offer {
 	var out []offer
 	for _, name := range l.House.Larder.Names() {

@@ -15,16 +15,16 @@ import (
 	"forebake/engine/spelling"
 )
 
-// nearest finds, in a message, the word that is not known and those
-// that it names as nearest. All messages about misspelt words are
-// worded so; a test holds it.
+// nearest finds, in a message, the unknown word and those named as
+// nearest. All messages about misspelt words are worded so; a test
+// holds it.
 var nearest = regexp.MustCompile(`"([^"]+)".*nearest is ([^;]+)`)
 
 // choice finds the names that an ambiguous ingredient can be
 // written by.
 var choice = regexp.MustCompile(`(?m)^[ \t]*"([^"]+)" = `)
 
-// fixes lists what can be written where a problem stands. It never
+// fixes lists what can be written in place of a problem. It never
 // changes an amount.
 func (s *Server) fixes(a *answer, p source.Problem, start int) []protocol.CodeAction {
 	text := a.doc.text
@@ -46,8 +46,8 @@ func (s *Server) fixes(a *answer, p source.Problem, start int) []protocol.CodeAc
 	}
 	if m := nearest.FindStringSubmatch(p.Text); m != nil {
 		wrong, list := m[1], strings.Split(m[2], ", ")
-		// Nearest in kind is no slip of the fingers: another ingredient
-		// has other allergens.
+		// Nearest in kind is no typing error: another ingredient has
+		// other allergens.
 		list = slices.DeleteFunc(list, func(w string) bool { return !slip(wrong, w) })
 		if owner, name, dotted := strings.Cut(wrong, "."); dotted { // the place is that of the name
 			wrong = name
@@ -80,8 +80,8 @@ func (s *Server) fixes(a *answer, p source.Problem, start int) []protocol.CodeAc
 	return out
 }
 
-// slip reports whether a text is another but for slips of the fingers:
-// word by word where both have as many words.
+// slip reports whether a text is another but for typing errors: word by
+// word where both have as many words.
 func slip(wrong, right string) bool {
 	a, b := strings.Fields(wrong), strings.Fields(right)
 	if len(a) != len(b) {
@@ -103,8 +103,8 @@ func lineLength(text []byte) int {
 	return len(text)
 }
 
-// intoBlock finds where a setting goes in as the first of the block
-// that begins on a line.
+// intoBlock finds where a setting goes in, first in the block that
+// begins on a line.
 func intoBlock(text []byte, start int, setting string) (at int, put string, ok bool) {
 	line := bytes.LastIndexByte(text[:start], '\n') + 1
 	end := start + lineLength(text[start:])
@@ -128,8 +128,8 @@ func intoBlock(text []byte, start int, setting string) (at int, put string, ok b
 	return at, put, true
 }
 
-// waiver offers a waive block at the end of the house file. Its reason
-// is for the baker to write: until then the house file has a problem.
+// waiver offers a waive block at the house file's end. The baker must
+// write its reason: until then the house file has a problem.
 func (s *Server) waiver(a *answer, f *finding.Finding) *protocol.CodeAction {
 	if f.CouldHurt() { // what could hurt someone is not set aside at a press of a button
 		return nil

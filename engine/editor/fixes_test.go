@@ -2,8 +2,7 @@ package editor
 
 import "testing"
 
-// TestSlip takes a slip of the fingers for one, and another thing
-// for another.
+// TestSlip holds that a typing error is one, and another thing is not.
 func TestSlip(t *testing.T) {
 	for _, c := range []struct {
 		wrong, right string

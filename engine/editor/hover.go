@@ -28,8 +28,8 @@ type thing struct {
 	at         source.Place
 }
 
-// under finds the ingredient or step of the line at an offset, or the
-// part whose name is there.
+// under finds the ingredient or step on an offset's line, or the part
+// whose name is there.
 func (a *answer) under(offset int) (thing, bool) {
 	from := bytes.LastIndexByte(a.doc.text[:offset], '\n') + 1
 	to := len(a.doc.text)
@@ -89,8 +89,7 @@ func (s *Server) hover(ctx context.Context, p *protocol.AtPosition) (any, error)
 	return plainHover(text, at), nil
 }
 
-// The figures that a hover shows of a part: what a baker asks of a
-// dough first.
+// A hover's figures of a part: what a baker asks of a dough first.
 var hoverFigures = []string{"mass_g", "flour_g", "hydration_pct", "sugar_pct", "fat_pct",
 	"salt_pct", "yeast_pct", "egg_pct", "water_activity"}
 
@@ -168,7 +167,7 @@ func (a *answer) ingredientText(x thing) string {
 }
 
 // stepText tells when a step begins, how warm the part is at its ends,
-// and how far it has risen.
+// and its rise.
 func (a *answer) stepText(x thing) string {
 	var b strings.Builder
 	fmt.Fprintf(&b, "%s in %s %q\n", x.step.Text(), x.part.Kind, x.part.Name)
@@ -201,15 +200,15 @@ func (a *answer) stepText(x thing) string {
 	return strings.TrimSpace(b.String())
 }
 
-// middleAtStart is how warm the middle is as a step begins, "" where it
-// is not known.
+// middleAtStart is the middle's temperature as a step begins, ""
+// for unknown.
 func (a *answer) middleAtStart(x thing) string {
 	subject := facts.Subject{On: facts.OnStep, Part: x.part, Step: x.step}
 	return shownFigure(a.sheet(x.formula), facts.OnStep, "start_c", subject)
 }
 
-// clockOf writes a clock: of the day where the formula says when it
-// starts, else since its start.
+// clockOf writes a clock: of the day where the formula has a start,
+// else since its start.
 func clockOf(h, startMin float64) string {
 	if math.IsNaN(h) || math.IsInf(h, 0) {
 		return ""

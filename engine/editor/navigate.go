@@ -38,8 +38,8 @@ func quotedAt(text []byte, offset int) (word string, start, end int, ok bool) {
 	return "", 0, 0, false
 }
 
-// partCalled finds the part of the formula around an offset that a text
-// in quotes names, "the " before it or not.
+// partCalled finds the part, of the formula around an offset, that a
+// quoted text names, with or without "the ".
 func (a *answer) partCalled(word string, offset int) *formula.Part {
 	name, _ := strings.CutPrefix(strings.TrimSpace(word), "the ")
 	var found *formula.Part
@@ -86,9 +86,8 @@ func (s *Server) definition(ctx context.Context, p *protocol.AtPosition) (any, e
 	return nil, nil
 }
 
-// declared is the place of the rule, limit or figure that is named at
-// an offset of a rule or house file; the zero place for one of the
-// program's own.
+// declared is the place of the rule, limit or figure named at an offset
+// of a rule or house file; the zero place for the program's own.
 func (a *answer) declared(offset int) source.Place {
 	start, end := wordAt(a.doc.text, offset)
 	word := string(a.doc.text[start:end])
@@ -119,8 +118,8 @@ func (a *answer) declared(offset int) source.Place {
 	return source.Place{}
 }
 
-// fileLocation gives a place in a file on the disk; nil for none and
-// for one in the program.
+// fileLocation gives a place in a file on disk; nil for none and for
+// one in the program.
 func (s *Server) fileLocation(p source.Place) (any, error) {
 	if p.File == nil {
 		return nil, nil
@@ -150,7 +149,7 @@ func (s *Server) inHouse(l *engine.Loaded, pattern string) (protocol.Location, b
 	return protocol.Location{}, false
 }
 
-// ruleAround is the name of the rule that a place of a rule file is in.
+// ruleAround is the name of the rule around a place of a rule file.
 func ruleAround(text []byte, offset int) string {
 	for _, a := range tolerant.Where(text, offset).Around {
 		if a.Block == "rule" {
@@ -164,8 +163,8 @@ var nextBlock = regexp.MustCompile(`(?m)^(rule|trial|figure|caution)\s`)
 var limitsOf = regexp.MustCompile(`(?s)limits\s*=\s*\{(.*?)\}`)
 var limitName = regexp.MustCompile(`(\w+)\s*=`)
 
-// limitsAround gives the limits of the rule that a place of a rule file
-// is in, each with where it stands.
+// limitsAround gives the limits of the rule around a place of a rule
+// file, with their places.
 func limitsAround(text []byte, offset int) map[string]int {
 	id := ruleAround(text, offset)
 	head := regexp.MustCompile(`(?m)^rule\s+"` + regexp.QuoteMeta(id) + `"`).FindIndex(text)
@@ -221,8 +220,8 @@ func (s *Server) prepareRename(ctx context.Context, p *protocol.AtPosition) (any
 		Placeholder: part.Name}, nil
 }
 
-// rename gives a part another name, where it is declared and wherever
-// it is taken in or put on.
+// rename renames a part, where it is declared and wherever it is taken
+// in or put on.
 func (s *Server) rename(ctx context.Context, p *protocol.RenameParams) (any, error) {
 	a, err := s.look(ctx, p.TextDocument.URI)
 	if err != nil {

@@ -37,8 +37,8 @@ func (m model) offset(line, character int) int {
 	return at
 }
 
-// TestEdits sends random edits: the server has the text that the client
-// has, and it never ends by itself.
+// TestEdits sends random edits: server and client keep the same text,
+// and the server never ends by itself.
 func TestEdits(t *testing.T) {
 	c := start(t, object{})
 	path, text := demo(t, "plain-milk-loaf.hcl")

@@ -2,10 +2,10 @@
 // server of the Language Server Protocol 3.17 over standard input
 // and output.
 //
-// It judges the texts as they stand in the editor, saved or not, by the
-// run that check goes through, so both answer alike. A text that is
-// half typed is made readable first (package tolerant). It writes no
-// file: what changes a text is sent to the editor as an edit.
+// It judges the editor's texts, saved or not, by the run of check, so
+// both answer alike. A half-typed text is made readable first
+// (package tolerant). It writes no file: changes of a text go to the
+// editor as edits.
 package editor
 
 import (
@@ -56,8 +56,8 @@ type Server struct {
 	finished chan struct{}
 }
 
-// waiting is a text whose findings are to be sent, with its trials run
-// or not.
+// waiting is a text whose findings must be sent, with or without
+// its trials.
 type waiting struct {
 	uri    string
 	trials bool
@@ -110,8 +110,8 @@ func (d duplex) Write(p []byte) (int, error) { return d.out.Write(p) }
 
 func (d duplex) Close() error { return errors.Join(d.ReadCloser.Close(), d.out.Close()) }
 
-// inOrder takes notifications one after the other, since each edit
-// counts on the one before, and answers requests beside them.
+// inOrder takes notifications one by one, since each edit depends on
+// the one before, and answers requests beside them.
 type inOrder struct{ *Server }
 
 // Handle takes one message.
@@ -252,8 +252,8 @@ func (s *Server) initialize(_ context.Context, p *protocol.InitializeParams) (an
 	}, nil
 }
 
-// notified takes a notification. Those that are not known are passed
-// over, as the protocol asks.
+// notified takes a notification. Unknown ones are ignored, as the
+// protocol asks.
 func (s *Server) notified(ctx context.Context, req *jsonrpc2.Request) {
 	params := json.RawMessage("{}")
 	if req.Params != nil {
@@ -349,15 +349,15 @@ func (s *Server) closed(ctx context.Context, uri string) {
 	}
 }
 
-// note remembers that a house or rule file has changed, with the change
-// itself: no answer is to come of the new text and the old engine. The
-// mutex is held.
+// note records a change of a house or rule file, together with the
+// change: no answer may mix the new text and the old engine. The mutex
+// is held.
 func (s *Server) note(d *document) {
 	s.changing = s.changing || d.kind != tolerant.FormulaFile
 }
 
-// touched asks for the findings of a text, given as it was and as it
-// is. A house or rule file counts for all texts.
+// touched asks for the findings of a changed text. A house or rule file
+// counts for all texts.
 func (s *Server) touched(states ...*document) {
 	for _, d := range states {
 		if d.kind != tolerant.FormulaFile {
@@ -368,10 +368,10 @@ func (s *Server) touched(states ...*document) {
 	s.ask(waiting{states[0].uri, false})
 }
 
-// kitchen gives the engine over the texts as they stand. It is kept
-// until a house or rule file changes, in the editor or on the disk, so
-// a keystroke in a formula reads no pack again. What is known of closed
-// texts is forgotten. judging is held.
+// kitchen gives the engine over the current texts. It is cached until a
+// house or rule file changes, in the editor or on disk, so a keystroke
+// in a formula reads no pack again. Closed texts are forgotten. judging
+// is held.
 func (s *Server) kitchen() *engine.Engine {
 	s.mutex.Lock()
 	held, rest := s.texts()
@@ -406,13 +406,11 @@ func (s *Server) texts() (held, rest map[string][]byte) {
 	return held, rest
 }
 
-// asked is the key of the document that a request was sent about, as it
-// stood then.
+// asked is the key of a request's document, as it was then.
 type asked struct{}
 
-// current gives the document of a request. One that was typed into
-// since is not looked at: the places of the request are those of the
-// old text.
+// current gives a request's document. One typed into since is refused:
+// the request's places are those of the old text.
 func (s *Server) current(ctx context.Context, uri string) (*document, error) {
 	d, err := s.find(uri)
 	if err == nil {

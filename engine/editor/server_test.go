@@ -52,8 +52,8 @@ func TestCautionsOnce(t *testing.T) {
 	}
 }
 
-// TestRelated tells the lines that an answer waits for beside it, to a
-// client that shows them.
+// TestRelated tells the lines that an answer waits for, to a client
+// that shows them.
 func TestRelated(t *testing.T) {
 	path, text := demo(t, "first-draft.hcl")
 	for _, shows := range []bool{true, false} {
@@ -132,7 +132,7 @@ const rolls = `formula "Rolls" {
 }
 `
 
-// at is the position of the first place of a text, behind its bar.
+// at is the position of a text's first place, behind its bar.
 func at(text, mark string) (string, object) {
 	before, after := strings.Split(mark, "|")[0], strings.Split(mark, "|")[1]
 	i := strings.Index(text, before+after)

@@ -62,8 +62,8 @@ func codes(list []diagnostic) []string {
 	return out
 }
 
-// TestUnsavedTexts types into a house and a rule file: the findings
-// of an open formula follow, saved or not, and go back when the text
+// TestUnsavedTexts types into a house and a rule file: an open
+// formula's findings follow, saved or not, and go back when the text
 // is closed.
 func TestUnsavedTexts(t *testing.T) {
 	c := start(t, object{})
@@ -132,7 +132,7 @@ func TestTrialsOnSave(t *testing.T) {
 }
 
 // TestRuleFileOfNoHouse opens a rule file that its house does not name:
-// what the house sets of other rules is no problem of it.
+// what the house sets of other rules is no problem.
 func TestRuleFileOfNoHouse(t *testing.T) {
 	c := start(t, object{})
 	dir, texts := kitchen(t)
@@ -167,8 +167,8 @@ func TestReadsOnce(t *testing.T) {
 }
 
 // TestSeveralDocuments opens all demo formulas, types into them by
-// turns and closes them: each keeps its own answer, and none is kept of
-// a closed one.
+// turns and closes them: each keeps its own answer, and a closed
+// one none.
 func TestSeveralDocuments(t *testing.T) {
 	c := start(t, object{})
 	want, texts := map[string]string{}, map[string]string{}
@@ -198,8 +198,7 @@ func TestSeveralDocuments(t *testing.T) {
 }
 
 // TestTypedOver asks about a text and types on at once: the request
-// ends as the protocol says, and the next one is answered for the
-// new text.
+// ends as the protocol says, and the next is answered for the new text.
 func TestTypedOver(t *testing.T) {
 	c := start(t, object{})
 	path, text := demo(t, "first-draft.hcl")
@@ -235,9 +234,9 @@ func TestTypedOver(t *testing.T) {
 }
 
 // TestNeverFalselyClear types a draft letter by letter, and takes
-// single bytes out of it. Where the text as it stands is one that check
-// takes, the editor has the findings of check; where it is not, the
-// editor tells what is wrong with it. So no state passes for clear.
+// single bytes out of it. Where check takes the text, the editor has
+// check's findings; else it says what is wrong. So no state passes
+// for clear.
 func TestNeverFalselyClear(t *testing.T) {
 	c := start(t, object{})
 	path, text := demo(t, "first-draft.hcl")

@@ -19,8 +19,8 @@ import (
 	"forebake/engine/trial"
 )
 
-// loaded is the house of a document, or the one without a file where
-// that cannot be used.
+// loaded is a document's house, or the one without a file where that
+// is unusable.
 func (a *answer) loaded() *engine.Loaded {
 	if a.house == nil {
 		return a.fallback
@@ -28,7 +28,7 @@ func (a *answer) loaded() *engine.Loaded {
 	return a.house
 }
 
-// withinFormula gives a place of a trial's formula as it stands in a
+// withinFormula gives a place of a trial's formula as in a
 // formula file.
 func withinFormula(spot tolerant.Spot) (_ tolerant.Spot, ok bool) {
 	i := slices.IndexFunc(spot.Around,
@@ -40,8 +40,8 @@ func withinFormula(spot tolerant.Spot) (_ tolerant.Spot, ok bool) {
 	return spot, true
 }
 
-// conditions are the settings of rule files that hold a condition or a
-// figure, and messages those that hold figures in braces.
+// conditions are rule-file settings with a condition or a figure,
+// messages those with figures in braces.
 var (
 	conditions = []string{"when", "note", "risk", "is", "to"}
 	messages   = []string{"say", "detail", "short"}
@@ -81,8 +81,8 @@ func (a *answer) inRules(spot *tolerant.Spot, offset int) []offer {
 	return nil
 }
 
-// ruleNames lists the rules of the file itself, which no house may name
-// yet, then those in force.
+// ruleNames lists the file's own rules, which no house may name yet,
+// then those in force.
 func (a *answer) ruleNames(l *engine.Loaded) []offer {
 	var list []*rule.Rule
 	if a.pack != nil {

@@ -394,7 +394,7 @@ func isFatMelted(p *part) Value {
 		if in.Item == nil || in.Item.Class != larder.ClassFat {
 			continue
 		}
-		if found = true; in.Form != "melted" {
+		if found = true; !makeup.IsMelted(in) && !in.Item.Is(larder.Pourable) {
 			return figure.YesNo(false)
 		}
 	}

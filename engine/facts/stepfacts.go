@@ -606,6 +606,16 @@ var stepFacts = []Fact{
 		step:   (*parts).FillingThickness,
 	},
 	{
+		Name:   "spreads_boiled",
+		Type:   YesNo,
+		of:     (*formula.Verb).Fills,
+		Means:  "what is spread is nuts in boiled sugar and fat, which sets as it cools",
+		Source: srcGiven,
+		step: func(sh *parts, s *formula.Step) Value {
+			return figure.YesNo(s.Uses != nil && sh.Part(s.Uses).IsBoiledNut())
+		},
+	},
+	{
 		Name:   "has_cool_step",
 		Type:   YesNo,
 		of:     (*formula.Verb).Fills,
@@ -865,7 +875,7 @@ var stepFacts = []Fact{
 		Label:  "time to the core",
 		Unit:   "min",
 		of:     (*formula.Verb).Bakes,
-		Means:  "until the middle is at the target core",
+		Means:  "until the middle, or the dough around a lump of filling, is at the target core",
 		Source: srcBake,
 		Error:  "factor 1.4 in a tin and for rolls, 1.6 for a loaf that stands free, up to 2 below 140 and above 250 C: a first guess to be probed",
 		Settle: settleCore,

@@ -9,8 +9,7 @@ import (
 	"testing"
 )
 
-// small mounts a file system of 64 KB in memory. It skips the test if
-// it may not mount.
+// small mounts a file system of 64 KB in memory, or skips the test.
 func small(t *testing.T) string {
 	t.Helper()
 	dir := t.TempDir()
@@ -21,8 +20,8 @@ func small(t *testing.T) string {
 	return dir
 }
 
-// onDisk writes two old files to a folder and returns the rewrites of
-// both. The second is larger than the small disk.
+// onDisk writes two old files to a folder and returns both rewrites.
+// The second is larger than the small disk.
 func onDisk(t *testing.T, dir string) []Rewrite {
 	t.Helper()
 	var files []Rewrite
@@ -71,7 +70,7 @@ func TestReadOnlyFolder(t *testing.T) {
 }
 
 // TestLimitedProcess runs two processes: one may write only a few bytes
-// to a file, and the user of the other may not write to the folder.
+// to a file, the other's user may not write to the folder.
 func TestLimitedProcess(t *testing.T) {
 	if dir := os.Getenv("FOREBAKE_TEST_LIMITED"); dir != "" {
 		a, b := filepath.Join(dir, "a.hcl"), filepath.Join(dir, "b.hcl")

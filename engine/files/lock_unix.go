@@ -10,11 +10,11 @@ import (
 	"syscall"
 )
 
-// lockFolder takes the lock of a folder if no other process has it. The
-// lock is on the folder itself and leaves no file; the system frees it
-// when the process ends, however that happens.
+// lockFolder takes a folder's lock if no other process has it. The lock
+// is on the folder itself and leaves no file; the system frees it when
+// the process ends, however that happens.
 //
-// held is false without an error for a file system that knows no locks.
+// held is false without an error for a file system without locks.
 func lockFolder(dir string) (free func(), held bool, err error) {
 	d, err := os.Open(dir)
 	if err != nil {
@@ -33,9 +33,9 @@ func lockFolder(dir string) (free func(), held bool, err error) {
 	return nil, false, err
 }
 
-// keepOwner gives a new file the owner and the group of the old one. It
-// fails for a file with several names: a new file would take one of
-// them, and the others would go on with the old text.
+// keepOwner gives a new file the old one's owner and group. It fails
+// for a file with several names: a new file would take one of them, and
+// the others would keep the old text.
 func keepOwner(f *os.File, old fs.FileInfo) error {
 	was, known := old.Sys().(*syscall.Stat_t)
 	if !known {

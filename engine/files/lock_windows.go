@@ -13,9 +13,9 @@ const (
 	sharingViolation = syscall.Errno(32)
 )
 
-// lockFolder takes the lock of a folder if no other process has it: a
-// file in it that is opened by one process alone. The system removes it
-// when the process ends, however that happens.
+// lockFolder takes a folder's lock if no other process has it: a file
+// in it that one process alone opens. The system removes it when the
+// process ends, however that happens.
 //
 // held is false without an error for a folder in which no file can
 // be made.

@@ -1,9 +1,9 @@
-// Package files reads and writes whole files: regular ones, within the
-// limit of their kind.
+// Package files reads and writes whole files: regular ones, within
+// their kind's limit.
 //
-// Every path that the program opens comes through Texts, and all files
-// of a run are written by WriteAll, all or none. The package knows
-// nothing of their text.
+// Every path that the program opens comes through Texts, and WriteAll
+// writes all files of a run, all or none. The package knows nothing of
+// their text.
 package files
 
 import (
@@ -16,16 +16,15 @@ import (
 	"syscall"
 )
 
-// Kind is a kind of file: its name in messages, and the most bytes that
-// one may have.
+// Kind is a kind of file: its name in messages, and its most bytes.
 type Kind struct {
 	Name  string // with its article: "a formula file"
 	Limit int
 }
 
-// Texts gives the texts of files by their paths. Everything that the
-// program reads from a path comes through it: from the disk (Disk), or
-// from an editor that holds some files unsaved (Held).
+// Texts gives files' texts by path. All that the program reads from a
+// path comes through it: from the disk (Disk), or from an editor with
+// unsaved files (Held).
 type Texts interface {
 	Read(path string, kind Kind) ([]byte, error)
 }
@@ -56,8 +55,8 @@ func openRegular(path string, kind Kind) (f *os.File, size int64, err error) {
 	if err := readable(info, kind); err != nil {
 		return nil, 0, err
 	}
-	// The path may lead to a pipe by now: O_NONBLOCK keeps the opening
-	// from waiting for a writer.
+	// The path may be a pipe by now: O_NONBLOCK keeps the opening from
+	// waiting for a writer.
 	if f, err = os.OpenFile(path, os.O_RDONLY|syscall.O_NONBLOCK, 0); err != nil {
 		return nil, 0, withoutPath(err)
 	}
@@ -71,7 +70,7 @@ func openRegular(path string, kind Kind) (f *os.File, size int64, err error) {
 	return f, info.Size(), nil
 }
 
-// readable gives the error for a file that is not regular or is over
+// readable gives the error for a file that is not regular or over
 // the limit.
 func readable(info fs.FileInfo, kind Kind) error {
 	switch mode := info.Mode(); {
@@ -101,7 +100,7 @@ func special(mode fs.FileMode) string {
 	return "no regular file"
 }
 
-// TooLarge is the error for a file that is over the limit of its kind.
+// TooLarge is the error for a file over its kind's limit.
 type TooLarge struct {
 	Size int // bytes
 	Kind Kind
@@ -118,8 +117,8 @@ func (e *TooLarge) Error() string {
 	)
 }
 
-// readUpTo reads to the end, and fails for a file that has grown over
-// the limit meanwhile.
+// readUpTo reads to the end, and fails for a file that has outgrown
+// the limit.
 func readUpTo(r io.Reader, size int, kind Kind) ([]byte, error) {
 	text := make(
 		[]byte,
@@ -161,8 +160,8 @@ func (h Held) Read(path string, kind Kind) ([]byte, error) {
 	return text, nil
 }
 
-// Ends reads the first and the last n bytes of a regular file, or all
-// of it where it is shorter.
+// Ends reads the first and last n bytes of a regular file, or all of a
+// shorter one.
 func Ends(path string, n int) (first, last []byte, err error) {
 	f, size, err := openRegular(path, Kind{"a report", math.MaxInt})
 	if err != nil {

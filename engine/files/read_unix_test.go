@@ -12,8 +12,8 @@ import (
 	"time"
 )
 
-// Pipes, sockets, devices without an end and files of holes are refused
-// at once, also through a link: none is opened, so nothing waits and no
+// Pipes, sockets, endless devices and files of holes are refused at
+// once, also through a link: none is opened, so nothing waits and no
 // memory is taken.
 func TestReadRefusesSpecialFiles(t *testing.T) {
 	dir := t.TempDir()

@@ -6,12 +6,11 @@ import (
 	"strings"
 )
 
-// InRepository gives the path of a file, with slashes, from the root
-// of its repository, wherever the program runs: sites that take a
-// report know a file by it. The root is the nearest folder upward that
-// holds .git: from the working folder where the file is below it, else
-// from the file. A file in no repository keeps its name. No git
-// program is asked.
+// InRepository gives a file's path, with slashes, from the root of its
+// repository, wherever the program runs: sites that take a report know
+// a file by it. The root is the nearest folder upward that holds .git:
+// from the working folder for a file below it, else from the file. A
+// file in no repository keeps its name. No git program is asked.
 func InRepository() func(name string) string {
 	here, err := os.Getwd()
 	if err != nil {
@@ -40,7 +39,7 @@ func InRepository() func(name string) string {
 	}
 }
 
-// rootOf is the nearest folder upward that holds .git, a folder or, of
+// rootOf is the nearest folder upward that holds .git, a folder or, in
 // a linked worktree, a file; "" for none.
 func rootOf(dir string) string {
 	for {

@@ -11,8 +11,8 @@ import (
 	"testing"
 )
 
-// bodyOf is a text of many lines that all name its writer and its
-// round: a mixture of two shows.
+// bodyOf is a text of many lines that all name its writer and round, so
+// that a mixture of two shows.
 func bodyOf(writer, round int) []byte {
 	return bytes.Repeat([]byte(fmt.Sprintf("writer %d round %d\n", writer, round)), 200+37*writer)
 }
@@ -27,9 +27,9 @@ func isWhole(text []byte) bool {
 }
 
 // TestSeveralProcessesWriteOneFile lets several processes write two
-// files in a loop, each from what it reads. Every write that was
-// announced had the whole text in place, both files always come from
-// one writer and round, and no temporary file stays.
+// files in a loop, each from what it reads. Every announced write had
+// the whole text in place, both files always come from one writer and
+// round, and no temporary file stays.
 func TestSeveralProcessesWriteOneFile(t *testing.T) {
 	const writers, rounds = 5, 60
 	if dir := os.Getenv("FOREBAKE_TEST_WRITER"); dir != "" {

@@ -15,9 +15,8 @@ import (
 	"syscall"
 )
 
-// Rewrite is a file to write anew: Before is the text that was
-// read from it, After its new text. New marks a file that does not
-// exist yet.
+// Rewrite is a file to rewrite: Before is the text read from it, After
+// its new text. New marks a file that does not exist yet.
 type Rewrite struct {
 	Path          string
 	Before, After []byte
@@ -26,8 +25,8 @@ type Rewrite struct {
 	replace bool // the old text does not matter: it was not read and is not compared
 }
 
-// WriteFile writes one file as WriteAll does. It replaces a file of
-// any text, or makes a new one. The old text is not read: a report can
+// WriteFile writes one file like WriteAll. It replaces a file of any
+// text, or makes a new one. The old text is not read: a report can
 // be large.
 func WriteFile(path string, text []byte) error {
 	_, err := os.Stat(path)
@@ -40,9 +39,9 @@ func WriteFile(path string, text []byte) error {
 	return WriteAll([]Rewrite{{Path: path, After: text, replace: true}})
 }
 
-// Writable gives the error for a file that could not be written now, so
-// that a run ends before its work and not after it. It makes a
-// temporary file beside it and takes it away.
+// Writable gives the error for a file that cannot be written now, so
+// that a run ends before its work. It makes and removes a temporary
+// file beside it.
 func Writable(path string) error {
 	target := path
 	info, err := os.Stat(path)
@@ -71,14 +70,13 @@ func Writable(path string) error {
 // several names (hard links).
 //
 // Each new file is written beside the old one, with its mode and owner,
-// and synced to disk. When all are synced, each is moved into place by
-// one rename and read back. After any failure the old file or the whole
-// new one exists. If a rename fails, the files already renamed get
-// their old text back. The next run removes the temporary files of a
-// killed run.
+// and synced to disk. When all are synced, each is renamed into place
+// and read back. After any failure the old file or the whole new one
+// exists. If a rename fails, files already renamed get their old text
+// back. The next run removes a killed run's temporary files.
 //
-// One process at a time writes in a folder (lock). Where the system
-// has no locks, unique names of temporary files still keep two
+// One process at a time writes in a folder (lock). On a system
+// without locks, unique names of temporary files still keep two
 // processes apart.
 func WriteAll(files []Rewrite) error {
 	return writeAll(files, func(string, string) error { return nil })
@@ -90,8 +88,8 @@ type staged struct {
 	target, temp string
 }
 
-// writeAll is WriteAll with a hook before each step. Tests use it to
-// make the step fail or to end the process.
+// writeAll is WriteAll with a hook before each step, which tests use to
+// make the step fail or end the process.
 func writeAll(files []Rewrite, before func(step, path string) error) error {
 	dirs := make([]string, len(files))
 	for i, r := range files {
@@ -153,8 +151,7 @@ func (l *locks) writeAll(files []Rewrite, before func(step, path string) error) 
 	return nil
 }
 
-// undone puts the files back that were renamed, and says what failed
-// and what stays.
+// undone puts renamed files back, and says what failed and what stays.
 func (l *locks) undone(s staged, fault error, done []staged) error {
 	if back := l.putBack(done); back != nil {
 		return fmt.Errorf("%s: %w; and %w", s.Path, fault, back)
@@ -162,8 +159,8 @@ func (l *locks) undone(s staged, fault error, done []staged) error {
 	return fmt.Errorf("%s: %w; nothing was written", s.Path, fault)
 }
 
-// holds reports whether a file holds a text. It reads the file in
-// parts, since a report can be large.
+// holds reports whether a file holds a text. It reads in parts, since a
+// report can be large.
 func holds(path string, text []byte) bool {
 	f, err := os.Open(path)
 	if err != nil {
@@ -248,8 +245,8 @@ func (l *locks) stage(r Rewrite, before func(step, path string) error) (s staged
 // number follows.
 func tempPrefix(target string) string { return "." + filepath.Base(target) + ".forebake-new-" }
 
-// createTemp makes a temporary file beside a target, under a name that
-// no file has.
+// createTemp makes a temporary file beside a target, under an
+// unused name.
 func createTemp(target string, mode os.FileMode) (*os.File, error) {
 	for {
 		name := tempPrefix(target) + strconv.FormatUint(rand.Uint64(), 10)
@@ -261,9 +258,8 @@ func createTemp(target string, mode os.FileMode) (*os.File, error) {
 	}
 }
 
-// removeLeft removes the temporary files of killed runs beside a
-// target. Under the lock of the folder none of them can be that of a
-// run which still goes on.
+// removeLeft removes killed runs' temporary files beside a target.
+// Under the folder's lock none can be of a run that still goes on.
 func removeLeft(target string) {
 	entries, err := os.ReadDir(filepath.Dir(target))
 	if err != nil {
@@ -277,8 +273,8 @@ func removeLeft(target string) {
 	}
 }
 
-// writeOut writes a new file and syncs it to disk. It writes in two
-// halves, so that a test can stop between them.
+// writeOut writes a new file and syncs it to disk, in two halves, so
+// that a test can stop between them.
 func writeOut(f *os.File, r Rewrite, old fs.FileInfo, before func(step, path string) error,
 	name string) error {
 	text := r.After
@@ -369,8 +365,8 @@ func syncFolder(dir string) {
 	}
 }
 
-// withoutPath strips the path from an operating system error. The
-// caller adds the path as the user wrote it.
+// withoutPath strips the path from a system error. The caller adds the
+// path as the user wrote it.
 func withoutPath(err error) error {
 	var pe *os.PathError
 	var le *os.LinkError
@@ -383,8 +379,8 @@ func withoutPath(err error) error {
 	return err
 }
 
-// WriteNew writes a file that does not exist yet; the error of one that
-// does is os.ErrExist.
+// WriteNew writes a file that does not exist yet; else the error
+// is os.ErrExist.
 func WriteNew(path string, text []byte) error {
 	f, err := os.OpenFile(path, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o666)
 	if err != nil {

@@ -14,8 +14,8 @@ import (
 var steps = []string{"resolve", "compare", "create", "mode", "write", "write the rest", "sync",
 	"close", "rename"}
 
-// folder makes a folder with two formula files of unusual modes, one of
-// them through a link.
+// folder makes a folder with two formula files of unusual modes, one
+// through a link.
 func folder(t *testing.T) (dir string, files []Rewrite) {
 	dir = t.TempDir()
 	real := filepath.Join(dir, "real")
@@ -96,7 +96,7 @@ func TestWriteAll(t *testing.T) {
 }
 
 // TestWriteAllFails checks that after a failure at any step, of either
-// file, both files are unchanged and no other file remains.
+// file, both files are unchanged and no other remains.
 func TestWriteAllFails(t *testing.T) {
 	for _, step := range steps {
 		for _, which := range []string{"a.hcl", "b.hcl"} {
@@ -121,8 +121,8 @@ func TestWriteAllFails(t *testing.T) {
 	}
 }
 
-// TestWriteAllChangedUnder checks that a file that changed during the
-// run is refused, whenever it changed, and stays unchanged.
+// TestWriteAllChangedUnder checks that a file changed during the run is
+// refused, whenever it changed, and stays.
 func TestWriteAllChangedUnder(t *testing.T) {
 	for _, step := range steps {
 		dir, files := folder(t)
@@ -238,9 +238,8 @@ func TestWriteFile(t *testing.T) {
 	}
 }
 
-// TestWriteFileOddPaths checks that dangling and circular links, a
-// file in place of a folder and names that are too long are refused
-// and stay unchanged.
+// TestWriteFileOddPaths checks that dangling and circular links, a file
+// in place of a folder and overlong names are refused and stay.
 func TestWriteFileOddPaths(t *testing.T) {
 	dir := t.TempDir()
 	path := func(name string) string { return filepath.Join(dir, name) }

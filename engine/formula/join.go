@@ -2,6 +2,7 @@ package formula
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"forebake/engine/figure"
@@ -17,8 +18,13 @@ func (rd *reader) joinParts() {
 	for _, p := range f.Parts {
 		for _, in := range p.Ingredients {
 			name, isPart := partName(in.Name)
-			if !isPart && in.Item != nil {
+			if !isPart && in.Item != nil && !rd.isIdle(f.PartNamed(in.Name), p) {
 				continue
+			}
+			if !isPart && in.Item != nil {
+				in.Item = nil
+				rd.assumed(in.Place, fmt.Sprintf(
+					"%q is the part of that name, and not what the larder knows by it", in.Name))
 			}
 			if !isPart {
 				name = in.Name
@@ -74,6 +80,20 @@ func (rd *reader) joinParts() {
 		p.Taken = append(p.Taken, u.place)
 	}
 	rd.joinWiths()
+}
+
+// isIdle reports whether no step and no "the" names a part, so that an ingredient of the same name
+// in another part means it.
+func (rd *reader) isIdle(p, in *Part) bool {
+	if p == nil || p == in || p.Kind == Dough {
+		return false
+	}
+	named := func(u use) bool { return sameName(strings.TrimPrefix(u.name, "the "), p.Name) }
+	the := func(i *Ingredient) bool { return sameName(i.Name, "the "+p.Name) }
+	return !slices.ContainsFunc(rd.uses, named) &&
+		!slices.ContainsFunc(rd.formula.Parts, func(q *Part) bool {
+			return slices.ContainsFunc(q.Ingredients, the)
+		})
 }
 
 // names are the names of the ingredients of a step's part.

@@ -188,9 +188,11 @@ func TestNoOfferChangesTheAmount(t *testing.T) {
 			t.Errorf("%s = %s: %s, want %s", c.name, c.amount, said, c.want)
 		}
 	}
-	_, problems := refusals([]byte("formula \"f\" {\n  dough \"d\" {\n    ingredients = { \"bread flour\" = " +
-		"\"500 g\" }\n    steps = [ { bake = \"20 min\", at = \"272\" } ]\n  }\n}\n"))
-	if len(problems) != 1 || !strings.Contains(problems[0].Text, `write "272 C", or "272 F" if it is Fahrenheit`) {
+	_, problems := refusals([]byte("formula \"f\" {\n  dough \"d\" {\n" +
+		"    ingredients = { \"bread flour\" = \"500 g\" }\n" +
+		"    steps = [ { bake = \"20 min\", at = \"272\" } ]\n  }\n}\n"))
+	if len(problems) != 1 || !strings.Contains(problems[0].Text,
+		`write "272 C", or "272 F" if it is Fahrenheit`) {
 		t.Errorf("at = 272: %v", problems)
 	}
 }

@@ -120,7 +120,8 @@ func TestEveryOptionIsReadShownAndProven(t *testing.T) {
 			f, problems := with(values[0])
 			if !v.Takes(o) {
 				refused := len(problems) == 1 &&
-					(strings.Contains(problems[0].Text, v.Name+" takes no \""+o.Name+"\"; it takes ") ||
+					(strings.Contains(problems[0].Text, v.Name+" takes no \""+o.Name+
+						"\"; it takes ") ||
 						o == formula.TimeOption())
 				if !refused && (len(problems) > 0 || len(f.Said) <= len(bare.Said)) {
 					t.Errorf("%s takes %q, and tells nothing of it: %v", v.Name, o.Name, problems)

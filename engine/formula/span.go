@@ -1,6 +1,7 @@
 package formula
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 
@@ -53,7 +54,7 @@ func (f *Formula) Copy() *Formula {
 		q.Steps = make([]*Step, len(p.Steps))
 		for k, s := range p.Steps {
 			one := *s
-			one.Part, one.Uses = q, of(s.Uses)
+			one.Part, one.Uses, one.root = q, of(s.Uses), s.Root()
 			one.With = make([]*Ingredient, len(s.With))
 			for n, in := range s.With {
 				one.With[n] = lines[in]
@@ -64,10 +65,14 @@ func (f *Formula) Copy() *Formula {
 	return &out
 }
 
-// same finds the step of a copy.
+// Root is the step that an unchanged copy was made of, else the step itself.
+func (s *Step) Root() *Step { return cmp.Or(s.root, s) }
+
+// same finds the step of a copy, to be changed.
 func (s *Step) same(f *Formula) *Step {
 	for _, other := range f.Parts[s.Part.Serial].Steps {
 		if other.Serial == s.Serial {
+			other.root = nil
 			return other
 		}
 	}

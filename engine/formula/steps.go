@@ -47,6 +47,7 @@ type Step struct {
 	With     []*Ingredient // what goes in here: the yeast that is soaked, the butter held back
 	optionValues
 
+	root    *Step     // what a copy was made of, while it is as that one
 	word    string    // for the verb, as written
 	manner  string    // words beside the time
 	sign    *sign     // what is waited for, in the place of a time; nil when none is written

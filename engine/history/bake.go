@@ -30,15 +30,12 @@ func (f *Simulator) bake(step *formula.Step, st *Stage) {
 	st.Oven, st.HasOven, st.OvenSilent = bakings[figure.Low], why == "", why
 	target := step.CoreTarget()
 	if target.Set && st.HasOven {
-		quick, why1 := bakings[figure.High].MinutesTo(target.Lo)
-		mid, why2 := bakings[figure.Middle].MinutesTo(target.Mid())
-		slow, why3 := bakings[figure.Low].MinutesTo(target.Hi)
+		quick, why1 := bakings[figure.High].MinutesToDough(target.Lo)
+		mid, why2 := bakings[figure.Middle].MinutesToDough(target.Mid())
+		slow, why3 := bakings[figure.Low].MinutesToDough(target.Hi)
 		if st.OvenSilent = figure.FirstReason(why1, why2, why3); st.OvenSilent == "" {
-			st.MinutesToCore, st.HasCoreMinutes = figure.Estimate{
-				Low:  quick.Low,
-				Mid:  mid.Mid,
-				High: slow.High,
-			}, true
+			st.MinutesToCore = figure.Estimate{Low: quick.Low, Mid: mid.Mid, High: slow.High}
+			st.HasCoreMinutes = true
 		}
 	}
 	var after, dough, peak figure.Estimate
@@ -66,10 +63,14 @@ func (f *Simulator) bake(step *formula.Step, st *Stage) {
 	f.setEven(after)
 	st.Core, st.Mean, st.Surface, st.Body = after, after, after, body
 	st.DoughCore, st.CoreMax = dough, st.StartCore.Max(peak)
-	// Crumb from here on: light, and it keeps its baked size.
+	f.setup.Trace = f.setup.Trace && f.setup.TraceBaked
+	f.becomeCrumb(body, rho)
+}
+
+// becomeCrumb makes the part light crumb, which keeps its size, in place of dough.
+func (f *Simulator) becomeCrumb(body heat.Body, rho float64) {
 	f.body, f.shape.known = body, true
 	f.setup.Gas = 0
-	f.setup.Trace = f.setup.Trace && f.setup.TraceBaked
 	f.setup.Material = Material{
 		Known:        true,
 		Ice:          f.setup.Material.Ice,

@@ -142,7 +142,17 @@ type run struct {
 type Simulator struct {
 	Waits int // steps in some surroundings or in the oven that were followed: what its work costs
 
-	runs    [figure.Runs]run
+	runs [figure.Runs]run
+	standing
+	began    int // Waits when the part at hand began
+	stages   []Stage
+	samples  []Sample
+	tracing  bool
+	followed *memory // see Share
+}
+
+// standing is how a part stands between two steps, its temperatures apart.
+type standing struct {
 	setup   Setup
 	told    [airKinds]told
 	body    heat.Body
@@ -150,17 +160,8 @@ type Simulator struct {
 	missing string        // what would have to be written so that the steps from here on are known; "" while they are
 	lostAt  *formula.Step // the step that misses it; nil when none does
 	mixed   bool
-	moved   bool // a step has changed the temperature that the part began with
-	volumes heat.Volumes
-	solved  heat.Solved
-	stages  []Stage
-	samples []Sample
-	tracing bool
+	moved   bool    // a step has changed the temperature that the part began with
 	oven    falling // the bakes just before the step at hand
-	frozen  [figure.Runs]frozen
-
-	chocolate, butter fatty
-	followed          *memory // see Share
 }
 
 // shape is how the part stands now, for the steps that do not say.
@@ -191,8 +192,12 @@ func (f *Simulator) Follow(s Setup) *Record {
 		}
 		f.samples = make([]Sample, 0, waits*3*(len(stretches)*2+2))
 	}
-	clock := Interval{}
-	for _, step := range s.Part.Steps {
+	clock, t := Interval{}, f.followed.newTrail(s)
+	for i := f.resume(s, t, record, len(s.Part.Steps)); i < len(s.Part.Steps); i++ {
+		step := s.Part.Steps[i]
+		if i > 0 {
+			clock = f.stages[i-1].EndH
+		}
 		st := Stage{Step: step, StartH: clock}
 		f.step(step, &st)
 		if step.Time.Set {
@@ -204,10 +209,12 @@ func (f *Simulator) Follow(s Setup) *Record {
 		}
 		if r := step.Reading; r != nil && r.Rise.Set && st.Known {
 			f.believeRise(&st, record)
+			t.marks = t.marks[:0] // the stages before them have other hours now
 		}
 		f.stages = append(f.stages, st)
+		f.mark(t, i+1, record)
 	}
-	record.Stages = f.stages
+	record.Stages, t.stages = f.stages, f.stages
 	f.stages, f.samples = nil, nil // they are the record's own
 	return record
 }
@@ -264,33 +271,24 @@ func (f *Simulator) TimeTo(s Setup, step *formula.Step, targetC float64) (figure
 }
 
 // TimeToIf is TimeTo with another step in that one's place.
-func (f *Simulator) TimeToIf(
-	s Setup,
-	step, instead *formula.Step,
-	targetC float64,
-) (figure.Estimate, bool) {
+func (f *Simulator) TimeToIf(s Setup, step, instead *formula.Step,
+	targetC float64) (figure.Estimate, bool) {
 	return f.timeTo(s, step, instead, targetC, 0)
 }
 
 // TimeToAs is TimeTo with the part standing as a slab of another thickness, m.
-func (f *Simulator) TimeToAs(
-	s Setup,
-	step *formula.Step,
-	targetC, slabM float64,
-) (figure.Estimate, bool) {
+func (f *Simulator) TimeToAs(s Setup, step *formula.Step,
+	targetC, slabM float64) (figure.Estimate, bool) {
 	return f.timeTo(s, step, step, targetC, slabM)
 }
 
 // timeTo takes the part as it stands for a slab of 0.
-func (f *Simulator) timeTo(
-	s Setup,
-	step, instead *formula.Step,
-	targetC, slabM float64,
-) (figure.Estimate, bool) {
+func (f *Simulator) timeTo(s Setup, step, instead *formula.Step,
+	targetC, slabM float64) (figure.Estimate, bool) {
 	s.Trace = false
 	f.begin(s)
 	f.stages = f.stages[:0]
-	for _, other := range s.Part.Steps {
+	for _, other := range s.Part.Steps[f.resume(s, nil, nil, step.Index):] {
 		st := Stage{Step: other}
 		if other == step {
 			if f.missing != "" {
@@ -328,11 +326,8 @@ func (f *Simulator) timeTo(
 				}
 				out[i] = f.reach(&f.runs[i], e, targetC, through)
 			}
-			return figure.Estimate{
-				Low:  min(out[0], out[1], out[2]),
-				Mid:  out[1],
-				High: max(out[0], out[1], out[2]),
-			}, true
+			return figure.Estimate{Low: min(out[0], out[1], out[2]), Mid: out[1],
+				High: max(out[0], out[1], out[2])}, true
 		}
 		f.step(other, &st)
 	}
@@ -349,8 +344,7 @@ func (f *Simulator) reach(l *run, e environment, targetC float64, read bool) flo
 		return 0
 	}
 	if !read && f.solvedFor(l, e) {
-		v := &f.volumes
-		f.startWorking(v, l, f.beginning(l, e, l.which))
+		v := f.followed.solvers.Start(f.beginning(l, e, l.which))
 		pace := f.freezePace(l, e)
 		return v.TimeTo(heat.Core, targetC, longestWatch*pace) / pace / 3600
 	}

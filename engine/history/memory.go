@@ -1,10 +1,14 @@
 package history
 
-import "forebake/engine/science/heat"
+import (
+	"forebake/engine/formula"
+	"forebake/engine/science/heat"
+	"forebake/engine/science/solve"
+)
 
-// stretch is all that a course by finite volumes hangs on.
+// stretch is all that a course by a solver hangs on.
 type stretch struct {
-	begin               beginning
+	begin               solve.Stage
 	pace                float64 // of freezing
 	seconds, fermenting float64
 	works, tracing      bool
@@ -19,15 +23,17 @@ type followed struct {
 
 // memory keeps the last stretches that were followed. A formula is followed anew for every reading
 // of its ranges and for every amount that is tried, and most of its stretches stay as they are.
-type memory struct{ kept map[stretch]followed }
+type memory struct {
+	kept    map[stretch]followed
+	trails  [mostTrails]trail
+	firsts  [mostTrails]*formula.Step // where they begin
+	next    int                       // trail that is written next
+	solvers solve.Solvers
+	modes   heat.Solved
+}
 
 // mostKept is how many stretches are kept: those of one formula in all its readings, and some.
 const mostKept = 512
-
-func (m *memory) find(k stretch) (followed, bool) {
-	was, ok := m.kept[k]
-	return was, ok
-}
 
 func (m *memory) keep(k stretch, f followed) {
 	if m.kept == nil || len(m.kept) >= mostKept {

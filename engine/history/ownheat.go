@@ -8,9 +8,6 @@ import (
 	"forebake/engine/science/heat"
 )
 
-// pace is how hard yeast works by temperature, as a share of 26 C.
-var pace = heat.NewCurve(-30, 45, 301, ferment.TemperatureFactor)
-
 // hardExcess is how far its own heat must be able to warm the core of a body for the solver with a
 // source to follow it, K. Below that the closed form does, within 0.5 K of it (computed).
 const hardExcess = 4

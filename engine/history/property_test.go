@@ -363,12 +363,6 @@ func TestSimulatorForgets(t *testing.T) {
 		again, fresh := f.Follow(s), follow(t, s)
 		for i := range fresh.Stages {
 			a, b := again.Stages[i], fresh.Stages[i]
-			// The walk keeps its modes, and takes two Biot numbers that
-			// differ by 1e-7 for one.
-			apart := func(x, y figure.Estimate) bool {
-				return math.Abs(x.Low-y.Low) > 1e-5 || math.Abs(x.Mid-y.Mid) > 1e-5 ||
-					math.Abs(x.High-y.High) > 1e-5
-			}
 			if a.Known != b.Known || apart(a.Core, b.Core) || apart(a.Hours, b.Hours) ||
 				apart(a.CoreMax, b.CoreMax) ||
 				apart(a.MinutesToCore, b.MinutesToCore) {

@@ -1,6 +1,8 @@
 package history
 
 import (
+	"slices"
+
 	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/science/ferment"
@@ -26,7 +28,7 @@ func (f *Simulator) begin(s Setup) {
 	}
 	for i := range f.runs {
 		l := &f.runs[i]
-		l.which, l.walk.Solved = figure.Run(i), &f.solved
+		l.which, l.walk.Solved = figure.Run(i), &f.followed.modes
 		l.even(s.Start.At(l.which))
 	}
 }
@@ -161,13 +163,8 @@ func (f *Simulator) keepState(st *Stage) {
 		s := f.now(&f.runs[i])
 		core[i], mean[i], surface[i] = s.CoreC, s.MeanC, s.SurfaceC
 	}
-	st.StartCore, st.Core, st.CoreMax = figure.Ordered(
-		core,
-	), figure.Ordered(
-		core,
-	), figure.Ordered(
-		core,
-	)
+	st.StartCore = figure.Ordered(core)
+	st.Core, st.CoreMax = st.StartCore, st.StartCore
 	st.Mean, st.Surface = figure.Ordered(mean), figure.Ordered(surface)
 }
 
@@ -218,6 +215,19 @@ func (f *Simulator) heated(step *formula.Step, st *Stage) {
 	f.scald(after)
 	st.Core, st.Mean, st.Surface = after, after, after
 	st.CoreMax = st.StartCore.Max(after)
+	if f.setup.Part.Kind == formula.Dough && f.mixed && after.Low >= crumbC && !mixesLater(step) {
+		_, body, rho := f.inOven(step) // fried, steamed or boiled through: it has risen as in an oven
+		f.becomeCrumb(body, rho)
+	}
+}
+
+// crumbC is where the starch of a dough has set to crumb, C (memory: 60 to 85 C).
+const crumbC = 80
+
+func mixesLater(step *formula.Step) bool {
+	return slices.ContainsFunc(step.Part.Steps[step.Index+1:], func(later *formula.Step) bool {
+		return later.Verb.Mixes()
+	})
 }
 
 // fill spreads a filling on: the two share their heat at once, being thin. false when nothing is

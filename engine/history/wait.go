@@ -11,7 +11,7 @@ import (
 	"forebake/engine/science/bake"
 	"forebake/engine/science/ferment"
 	"forebake/engine/science/heat"
-	"forebake/engine/science/melt"
+	"forebake/engine/science/solve"
 )
 
 // environment is the surroundings of a step.
@@ -211,18 +211,16 @@ func (f *Simulator) timeError(l *run, e environment) float64 {
 	return (err + f.setup.Material.Open) * f.told[e.air].left
 }
 
-// solvedFor reports whether a stage is followed by finite volumes.
+// solvedFor reports whether a stage is followed by a solver and not by its walk.
 func (f *Simulator) solvedFor(l *run, e environment) bool {
 	return f.worksHard(l, e) || f.freezes(l, e) || f.melts(l, e) || f.setup.Material.Crumb
 }
 
-// working follows a stage by finite volumes. It starts even, at the mean, which is how a dough that
+// working follows a stage by a solver. It starts even, at the mean, which is how a dough that
 // was just mixed or rested stands. It gives the state after seconds, the hottest core until then,
 // the equivalent hours gained in fermenting seconds, and leaves the run even.
 func (f *Simulator) working(
-	l *run,
-	e environment,
-	seconds, fermenting float64,
+	l *run, e environment, seconds, fermenting float64,
 ) (end heat.State, most, hours float64) {
 	most = f.now(l).CoreC
 	end, warmest, hours := f.solve(l, e, l.which, seconds, fermenting)
@@ -238,7 +236,7 @@ func (f *Simulator) working(
 	return end, max(most, warmest), hours
 }
 
-// solve is one course by finite volumes, with the heat of one of the runs. What was followed from
+// solve is one course by a solver, with the heat of one of the runs. What was followed from
 // the same beginning under the same conditions is remembered.
 func (f *Simulator) solve(
 	l *run,
@@ -250,13 +248,12 @@ func (f *Simulator) solve(
 		begin: f.beginning(l, e, heats), pace: f.freezePace(l, e),
 		seconds: seconds, fermenting: fermenting, works: f.setup.Gas > 0, tracing: f.tracing,
 	}
-	if was, ok := f.followed.find(k); ok {
+	if was, ok := f.followed.kept[k]; ok {
 		f.samples = append(f.samples, was.samples...)
 		return was.end, was.most, was.hours
 	}
 	const parts = 12
-	v := &f.volumes
-	f.startWorking(v, l, k.begin)
+	v := f.followed.solvers.Start(k.begin)
 	from := len(f.samples)
 	end = v.Advance(0)
 	most = end.CoreC
@@ -286,65 +283,32 @@ func (f *Simulator) solve(
 	return end, most, hours
 }
 
-// beginning is all that a course by finite volumes begins with.
-type beginning struct {
-	dimension, halfM     float64
-	properties           heat.Properties
-	tC, ambientC, h      float64
-	ownHeat              float64 // W/kg at 26 C; 0 for what does not ferment
-	freezes, melts       bool
-	crumb                bool
-	ice                  melt.Ice // of what freezes
-	butterfat, chocolate float64
-}
-
 // beginning is that of a run, with the heat of one of the runs.
-func (f *Simulator) beginning(l *run, e environment, heats figure.Run) beginning {
+func (f *Simulator) beginning(l *run, e environment, heats figure.Run) solve.Stage {
 	m := f.setup.Material
-	b := beginning{
-		properties: m.properties(), butterfat: m.Butterfat, chocolate: m.Chocolate,
-		tC: f.now(l).MeanC, ambientC: l.ambient(e), freezes: f.freezes(l, e),
+	b := solve.Stage{
+		Properties: m.properties(), Butterfat: m.Butterfat, Chocolate: m.Chocolate,
+		TC: f.now(l).MeanC, AmbientC: l.ambient(e), Freezes: f.freezes(l, e),
 	}
 	if heats != l.which {
-		b.tC += l.own.middle.MeanC - l.own.run.MeanC
+		b.TC += l.own.middle.MeanC - l.own.run.MeanC
 	}
-	cooling := b.tC > b.ambientC
-	b.h = f.coefficient(l, e, cooling)
-	if b.freezes {
-		b.ice = f.ice(l)
+	cooling := b.TC > b.AmbientC
+	b.H = f.coefficient(l, e, cooling)
+	if b.Freezes {
+		b.Ice = f.ice(l)
 		if m.Crumb {
-			b.properties.ConductivityWmK = bake.CrumbConducts(0)
+			b.Properties.ConductivityWmK = bake.CrumbConducts(0)
 		}
 	} else { // the model's error goes into the surface, where most of it comes from
-		b.h *= f.speed(l, e, cooling)
-		b.melts, b.crumb = f.melts(l, e), m.Crumb
+		b.H *= f.speed(l, e, cooling)
+		b.Sets, b.Crumb = f.melts(l, e), m.Crumb
 	}
-	b.dimension, b.halfM = l.body.EquivalentDimension(m.Conductivity, b.h), l.body.Nearest()
+	b.Dimension, b.HalfM = l.body.EquivalentDimension(m.Conductivity, b.H), l.body.Nearest()
 	if f.works() {
-		b.ownHeat = f.setup.OwnHeat.At(heats)
+		b.OwnHeat = f.setup.OwnHeat.At(heats)
 	}
 	return b
-}
-
-// startWorking starts the finite volumes of a run.
-func (f *Simulator) startWorking(v *heat.Volumes, l *run, b beginning) {
-	v.Start(b.dimension, b.halfM, b.properties, b.tC)
-	if f.works() {
-		v.SetOwnHeat(b.ownHeat, pace)
-	}
-	switch {
-	case b.freezes:
-		curves := f.heats(l)
-		v.SetSpecificHeat(curves.specificHeat)
-		v.SetConductivity(curves.share)
-	case b.crumb:
-		v.SetConductivity(bake.CrumbShare)
-	case b.melts:
-		v.SetSpecificHeat(f.chocolateHeats())
-	case b.butterfat > 0:
-		v.SetSpecificHeat(f.butterHeats())
-	}
-	v.Stage(b.ambientC, b.h)
 }
 
 // waiting is one wait: what its three runs begin with, and what comes of each.
@@ -576,17 +540,8 @@ const readingSlack = 4
 // outermost gives the temperatures between which a part that started so in such surroundings must
 // be, C.
 func outermost(start [figure.Runs]float64, e environment) (lo, hi float64) {
-	return min(
-			start[0],
-			start[1],
-			start[2],
-			e.ambient.Lo,
-		), max(
-			start[0],
-			start[1],
-			start[2],
-			e.ambient.Hi,
-		)
+	return min(start[0], start[1], start[2], e.ambient.Lo),
+		max(start[0], start[1], start[2], e.ambient.Hi)
 }
 
 // worstC is the temperature at which what spoils food grows fastest, as far as limits are published

@@ -455,7 +455,8 @@ func readArea(r *reading.Reader, text string, at source.Place, what string) (
 	return length, width, ok1 && ok2
 }
 
-// SizedTin is a tin of which each side is a range, length, width and height in mm.
+// SizedTin is a tin of which each side is a range, length, width and
+// height in mm.
 func SizedTin(name string, at source.Place, sides [3]figure.Interval, round bool) Tin {
 	t := Tin{Name: name, Place: at, Sides: sides, Round: round}
 	for i, side := range sides {
@@ -473,7 +474,8 @@ func OpenTin(name string, at source.Place) Tin {
 	return t
 }
 
-// WithTin gives the kitchen with one more tin, unless it has one of that name.
+// WithTin gives the kitchen with one more tin, unless it has one of
+// that name.
 func (k *Kitchen) WithTin(t Tin) *Kitchen {
 	if _, has := k.TinNamed(t.Name); has {
 		return k

@@ -105,6 +105,45 @@ func (p *Part) IsDryFilling() bool {
 	return !p.Controls(larder.ControlRawVegetable) || p.IsSeasonedButter()
 }
 
+// IsCrustPaste reports whether a topping is a paste of raw flour in water,
+// milk or fat, such as the cross of a bun: baked on, it is bread crust.
+//
+// Plain and enriched bread needs no fridge (HK and NSW guidance, read), and
+// crust is drier than crumb: 0.918 where crumb has 0.944 and more (Singh,
+// Hunt & Channaiah 2024; Daifas 1999, read). Egg, cheese, fruit and more
+// liquid than 1.2 to the flour make another thing of it.
+func (p *Part) IsCrustPaste() bool {
+	flour, water := p.FlourG, p.Grams(AllWater)
+	return p.Kind == formula.Topping && !p.IsCooked() &&
+		p.Traits()&larder.RawFlour != 0 && p.Traits()&larder.Egg == 0 &&
+		!p.NeedsFor(func(c larder.Control) bool { return c != larder.ControlProtein }) &&
+		!p.HasFruit() && flour.Lo > 0 && water.Hi <= 1.2*flour.Lo
+}
+
+// IsMilkSyrup reports whether the part is sugar in about as much milk or
+// water, and needs control for the milk alone.
+func (p *Part) IsMilkSyrup() bool {
+	water, sugar := p.Grams(AllWater), p.Grams(Sugar)
+	return !p.IsDough() && p.Traits()&(larder.Egg|larder.RawFlour|larder.Starch) == 0 &&
+		!p.NeedsFor(func(c larder.Control) bool { return c != larder.ControlProtein }) &&
+		sugar.Lo >= 0.8*water.Hi && p.Grams(Fat).Hi <= 0.1*p.Grams(Mass).Lo
+}
+
+// IsBoiledNut reports whether the part is nuts in sugar and fat boiled over 100 C, as
+// on a bee-sting cake: spread warm, for cold it is caramel.
+func (p *Part) IsBoiledNut() bool {
+	mass, nuts := p.Grams(Mass), false
+	for in := range p.Foods() {
+		nuts = nuts || in.Item.Class == larder.ClassNut
+	}
+	boiled := slices.ContainsFunc(p.Steps, func(s *formula.Step) bool {
+		return s.Verb.Cooks() && s.To.Set && s.To.Lo >= 100
+	})
+	return boiled && !p.IsDough() && nuts &&
+		p.Traits()&(larder.Egg|larder.RawFlour|larder.Starch) == 0 &&
+		p.Grams(Sugar).Lo >= 0.2*mass.Hi && p.Grams(AllWater).Hi <= 0.2*mass.Lo
+}
+
 // IsSeasonedButter reports whether the part is butter with some garlic,
 // onion or herbs.
 func (p *Part) IsSeasonedButter() bool {

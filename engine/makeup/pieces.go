@@ -17,6 +17,12 @@ const (
 	cocoaSugars     = 10 // g per 100 g: chocolate holds more, cocoa less
 )
 
+// IsMelted reports whether a fat is worked in as a liquid on purpose, by its
+// words; a figure alone may be a slip.
+func IsMelted(in *formula.Ingredient) bool {
+	return strings.Contains(strings.ToLower(in.Form+" "+in.Temp.Text), "melted")
+}
+
 // isPieces reports whether an ingredient lies in a dough as pieces:
 // dried and candied fruit, nuts, unmelted chocolate. Published
 // hydrations, sugars and fats of such doughs leave them out, and the

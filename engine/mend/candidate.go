@@ -33,8 +33,8 @@ func (c *candidate) harmless() bool { return len(c.worsens) == 0 }
 func (c *candidate) forBaker() bool { return c.lever.Kind.ForBaker(c.lever) }
 
 // mostForNote is the cost of a change up to which a note is mended without
-// asking: a third more or a quarter less of an amount or a time.
-const mostForNote = 0.3
+// asking: a sixth more or less of an amount or a time.
+const mostForNote = 0.16
 
 // isLarge reports whether a change is more than a note is worth. One that the
 // rule computes is what its message says.

@@ -513,7 +513,6 @@ var elsewhere = map[string]string{
 	"starch-uncooked":     "the trials have no cook",
 	"slices-off":          "what it makes is the baker's wish",
 	"pieces-uneven":       "the same",
-	"core-unsafe":         "the core is the baker's wish, and the bake is lengthened within reason only",
 	"core-unproven-risk":  "the same",
 	"core-unproven-note":  "the same",
 	"reheat-low":          "what it is heated to is the baker's wish",

@@ -10,7 +10,7 @@ import (
 	"forebake/engine/source"
 )
 
-// Job is the formulas of one plan as chains, with the part behind each.
+// Job is one plan's formulas as chains, with each chain's part.
 type Job struct {
 	Formulas []*formula.Formula
 	Parts    []*formula.Part // by chain
@@ -18,8 +18,8 @@ type Job struct {
 	Untimed  []*formula.Step // hand work without a time, which counts as none
 }
 
-// Of turns formulas into chains. A step that the part stands in, or is
-// baked in, must have a time: a problem says where it is missing.
+// Of turns formulas into chains. A step that the part waits or bakes in
+// must have a time: a problem says where it is missing.
 func Of(formulas []*formula.Formula) (*Job, source.Problems) {
 	j := &Job{Formulas: formulas}
 	var problems source.Problems
@@ -47,8 +47,7 @@ func Of(formulas []*formula.Formula) (*Job, source.Problems) {
 	return j, problems.Sort()
 }
 
-// made counts the steps of a part up to the last one in which it is not
-// only kept.
+// made counts a part's steps up to the last that is more than keeping.
 func made(p *formula.Part) int {
 	n := len(p.Steps)
 	for n > 0 && p.Steps[n-1].Verb.Keeps() {

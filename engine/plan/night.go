@@ -19,14 +19,14 @@ const (
 	day    = 24 * hour
 )
 
-// Anchor is the clock that a plan is held to: that at which all is
-// ready, or the first begin.
+// Anchor is a plan's fixed clock: when all is ready, or the
+// first begin.
 type Anchor struct {
 	Ready bool
 	At    Clock
 }
 
-// Zero is the clock of the time 0 of a schedule.
+// Zero is the clock of a schedule's time 0.
 func (a Anchor) Zero(s *Schedule) Clock {
 	if a.Ready {
 		return a.At
@@ -34,7 +34,7 @@ func (a Anchor) Zero(s *Schedule) Clock {
 	return a.At - Clock(s.First())
 }
 
-// ReadClock reads "07:00", or "07:00 +1d" for that of a later day.
+// ReadClock reads "07:00", or "07:00 +1d" for a later day.
 func ReadClock(text string) (c Clock, err error) {
 	clock, later, has := strings.Cut(strings.TrimSpace(text), " +")
 	days := 0
@@ -79,7 +79,7 @@ func (c Clock) String() string {
 	return fmt.Sprintf("%02d:%02d", of/hour, of/minute%60)
 }
 
-// Day counts the days from that of the time 0; negative before it.
+// Day counts the days since time 0's; negative before it.
 func (c Clock) Day() int {
 	d := int(c) / day
 	if int(c)%day < 0 {
@@ -88,17 +88,17 @@ func (c Clock) Day() int {
 	return d
 }
 
-// Night is the time in which nobody is to be wanted, from one clock
+// Night is the time in which nobody should be needed, from one clock
 // to another.
 type Night struct{ From, To Clock }
 
-// UsualNight is a night of seven hours that holds those from midnight
-// to 05:00, as directive 2003/88/EC of the EU, article 2, defines night
+// UsualNight is a night of seven hours around those from midnight to
+// 05:00, as directive 2003/88/EC of the EU, article 2, defines night
 // time (memory).
 var UsualNight = Night{22 * hour, 5 * hour}
 
 // Cuts reports whether a span of time, in seconds from a midnight on,
-// has a moment of the night.
+// touches the night.
 func (n Night) Cuts(s Span) bool {
 	length := (int(n.To-n.From)%day + day) % day
 	if length == 0 {
@@ -108,10 +108,9 @@ func (n Night) Cuts(s Span) bool {
 	return into < length || into+s.Hi-s.Lo >= day
 }
 
-// Wanted lists the spans in which somebody is wanted for a chain: as
-// each task begins, and as the last ends, which may fall anywhere in
-// its range. Hand work, by the steps of the chain, wants somebody from
-// its begin to its end.
+// Wanted lists the spans in which a chain needs somebody: as each task
+// begins, and as the last ends, anywhere in its range. Hand work, by
+// the chain's steps, needs somebody throughout.
 func (s *Schedule) Wanted(chain int, steps []*formula.Step) []Span {
 	var out []Span
 	c := &s.Chains[chain]
@@ -128,8 +127,8 @@ func (s *Schedule) Wanted(chain int, steps []*formula.Step) []Span {
 	return out
 }
 
-// NightOf gives the first span, if any, in which somebody is wanted by
-// night for a group; zero is the clock of the time 0 of the schedule.
+// NightOf gives the first span, if any, in which a group needs somebody
+// by night; zero is the clock of the schedule's time 0.
 func (j *Job) NightOf(s *Schedule, group int, zero Clock, n Night) (at Span, found bool) {
 	for i := range s.Chains {
 		if s.Chains[i].Group != group {
@@ -144,8 +143,8 @@ func (j *Job) NightOf(s *Schedule, group int, zero Clock, n Night) (at Span, fou
 	return at, found
 }
 
-// Chill is a wait in the cold that would keep a plan out of the night:
-// a longer chill, or one more.
+// Chill is a cold wait that keeps a plan out of the night: a longer
+// chill, or a new one.
 type Chill struct {
 	Chain   int
 	Step    *formula.Step // lengthened, or the new one stands behind it
@@ -160,9 +159,9 @@ const (
 )
 
 // Chills lists the chills of a group's doughs that keep the group out
-// of the night, one for each place where a baker would put one: a chill
-// that is there, a bulk rest that has ended, the shaped dough before
-// its proof. Each is the shortest in half hours.
+// of the night, one for each place where a baker would put one: an
+// existing chill, a finished bulk rest, the shaped dough before its
+// proof. Each is the shortest in half hours.
 func (j *Job) Chills(s *Schedule, group int, a Anchor, n Night) []Chill {
 	var out []Chill
 	for i := range j.Chains {
@@ -220,8 +219,7 @@ func chillPlaces(p *formula.Part) []chillPlace {
 	return append(longer, behind...)
 }
 
-// with gives the chains with a chill longer, or one more, by
-// some seconds.
+// with gives the chains with a longer or a new chill, by some seconds.
 func (j *Job) with(chain int, place chillPlace, more int) []Chain {
 	out := slices.Clone(j.Chains)
 	c := &out[chain]
@@ -242,8 +240,8 @@ func (j *Job) with(chain int, place chillPlace, more int) []Chain {
 	return out
 }
 
-// withStep gives the job with the steps of a chain as they are with a
-// chill: the new one is as little hand work as a chill that is there.
+// withStep gives the job with a chain's steps as they are with a chill:
+// a new one is as little hand work as an existing one.
 func (j *Job) withStep(chain int, place chillPlace) *Job {
 	if place.longer {
 		return j

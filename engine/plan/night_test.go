@@ -45,7 +45,7 @@ func TestReadNight(t *testing.T) {
 	}
 }
 
-// A span has a moment of the night where one of its minutes is one.
+// A span touches the night where one of its minutes does.
 func TestNightCuts(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		clock := func(label string) int { return rapid.IntRange(0, 1439).Draw(t, label) }

@@ -2,11 +2,11 @@ package plan
 
 import "testing"
 
-// TestPublishedSchedules works the sample schedules of a page for one
-// bread back from their last clock. Its steps take as long in all of
-// them but for the fermentation and the retarding, which the page lets
-// run from 7 h to 12 h. Source: handcraft.pl, "White country bread with
-// seeds, sample schedules" (read).
+// TestPublishedSchedules works one bread's sample schedules back from
+// their last clock. Its steps take as long in all of them except the
+// fermentation and the retarding, which the page lets run from 7 h to
+// 12 h. Source: handcraft.pl, "White country bread with seeds, sample
+// schedules" (read).
 func TestPublishedSchedules(t *testing.T) {
 	for _, test := range []struct {
 		name                    string

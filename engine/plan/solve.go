@@ -1,11 +1,10 @@
-// Package plan works out when each step of some formulas begins, so
-// that all are ready at one time.
+// Package plan computes when each step of some formulas begins, so that
+// all are ready at one time.
 //
-// A part is a chain of tasks that follow each other without a gap:
-// dough does not wait. A chain begins so early that it is done, at its
-// longest, when the chain that takes it in needs it, at its soonest.
-// The oven and the mixer have one task at a time, whatever the ranges
-// turn out to be.
+// A part is a chain of tasks without gaps: dough does not wait. A chain
+// begins early enough to be done, at its longest, when the chain that
+// takes it in needs it, at its soonest. Oven and mixer have one task at
+// a time, whatever the ranges turn out to be.
 //
 // The engine calls it, for plans and for sheets. It reads no file and
 // judges nothing.
@@ -29,14 +28,13 @@ const (
 // ToolNames are the tools as printed, by Tool.
 var ToolNames = [tools]string{"oven", "mixer"}
 
-// Task is one step: how long it takes, in seconds, and the tools that
-// it needs.
+// Task is one step: its duration in seconds, and the tools it needs.
 type Task struct {
 	Lo, Hi int
 	Needs  [tools]bool
 }
 
-// Chain is the tasks of one part, one after the other.
+// Chain is one part's tasks, in order.
 type Chain struct {
 	Group int // of the formula
 	Tasks []Task
@@ -62,8 +60,7 @@ func (c *Chain) before(n int) (s Span) {
 }
 
 // Schedule is when each chain begins, in seconds before or after the
-// time at which all are ready, which is 0. Begins of all chains are
-// whole minutes.
+// time 0, at which all are ready. All chains begin on whole minutes.
 type Schedule struct {
 	Chains []Chain
 	Begin  []int
@@ -103,14 +100,12 @@ func (s *Schedule) Shift(by int) {
 	}
 }
 
-// mostOrders bounds the orders of groups that are tried: all of
-// five groups.
+// mostOrders bounds the group orders tried: all of five groups.
 const mostOrders = 120
 
 // Solve gives the schedule in which the groups wait least for the time
-// at which all are ready. Of those it takes the one in which least
-// stands ready before it is taken in. Chains of a group stand so that
-// none takes one that comes before it.
+// at which all are ready; of those, the one in which least waits to be
+// taken in. Within a group no chain takes one that comes before it.
 func Solve(chains []Chain) *Schedule {
 	groups := 0
 	for i := range chains {
@@ -129,12 +124,12 @@ func Solve(chains []Chain) *Schedule {
 	return best
 }
 
-// Again solves other chains of the same groups in the order that was
-// best for these.
+// Again solves other chains of the same groups in these groups'
+// best order.
 func (s *Schedule) Again(chains []Chain) *Schedule { return newPlacer(chains).place(s.order) }
 
-// cost gives the seconds that finished chains wait for the time at
-// which all are ready, and those that others wait to be taken in.
+// cost gives the seconds that finished chains wait for the end, and
+// those that others wait to be taken in.
 func (s *Schedule) cost(takers [][]Take) (cost [2]int) {
 	for i := range s.Chains {
 		switch {
@@ -161,8 +156,8 @@ func (s *Schedule) needed(takers [][]Take, chain int) int {
 	return at
 }
 
-// Waits gives how long a chain stands ready before it is taken in, at
-// the least and at the most; ok is false where nothing takes it in.
+// Waits gives how long a chain waits before it is taken in, least and
+// most; ok is false where nothing takes it in.
 func (s *Schedule) Waits(chain int) (wait Span, ok bool) {
 	takers := takersOf(s.Chains)[chain]
 	if len(takers) == 0 || len(s.Chains[chain].Tasks) == 0 {
@@ -179,7 +174,7 @@ func (s *Schedule) Waits(chain int) (wait Span, ok bool) {
 	}, true
 }
 
-// takersOf turns Takes round: for each chain those that take it in.
+// takersOf inverts Takes: for each chain those that take it in.
 func takersOf(chains []Chain) [][]Take {
 	out := make([][]Take, len(chains))
 	for i := range chains {
@@ -210,7 +205,7 @@ func newPlacer(chains []Chain) *placer {
 }
 
 // place places every chain as late as the chains before it allow: those
-// that nothing takes in first, group by group in the order given.
+// that nothing takes in first, group by group in the given order.
 func (p *placer) place(order []int) *Schedule {
 	rank := make([]int, len(order))
 	for at, group := range order {
@@ -247,8 +242,8 @@ func (p *placer) place(order []int) *Schedule {
 	return s
 }
 
-// fit gives the latest begin, at or before a time, at which the tools
-// are free for a chain.
+// fit gives the latest begin, at or before a time, with the chain's
+// tools free.
 func (c *Chain) fit(at int, taken *[tools][]Span) int {
 	for again := true; again; {
 		again = false
@@ -278,8 +273,8 @@ func wholeMinute(s int) int {
 	return s - into
 }
 
-// orders gives the orders of n groups that are tried: all where there
-// are few, else each group first once, with the others as they stand.
+// orders gives the group orders tried: all for few groups, else each
+// group first once, the others unchanged.
 func orders(n int) [][]int {
 	var out [][]int
 	first := make([]int, n)

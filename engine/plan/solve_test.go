@@ -7,8 +7,8 @@ import (
 	"pgregory.net/rapid"
 )
 
-// drawChains draws the chains of some formulas: each has a dough and
-// may have a part that it takes.
+// drawChains draws some formulas' chains: each has a dough, and may
+// have a part that it takes.
 func drawChains(t *rapid.T, most int, ranges bool) []Chain {
 	var chains []Chain
 	groups := rapid.IntRange(1, most).Draw(t, "groups")
@@ -64,9 +64,9 @@ func run(t *rapid.T, s *Schedule) [][]Span {
 	return out
 }
 
-// Whatever the ranges turn out to be: the oven and the mixer have one
-// task at a time, a part is ready before it is taken in, all is ready
-// at the time 0, and what is printed holds what happens.
+// Whatever the ranges turn out to be: oven and mixer have one task at a
+// time, a part is ready before it is taken in, all is ready at time 0,
+// and the printed spans hold what happens.
 func TestScheduleHolds(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		s := Solve(drawChains(t, 3, true))
@@ -198,8 +198,8 @@ func leastWait(chains []Chain) int {
 	return best
 }
 
-// Many formulas are placed without trying every order, and the same
-// chains give the same schedule.
+// Many formulas are placed without trying every order; the same chains
+// give the same schedule.
 func TestManyFormulas(t *testing.T) {
 	var chains []Chain
 	for g := range 12 {

@@ -10,8 +10,7 @@ import (
 	"forebake/engine/quantity"
 )
 
-// Text writes how long something takes: "40 min", or "1 h to 2 h" where
-// that is not known.
+// Text writes a duration: "40 min", or "1 h to 2 h" for a range.
 func (s Span) Text() string {
 	return between(quantity.Duration(float64(s.Lo)/60), quantity.Duration(float64(s.Hi)/60))
 }
@@ -28,7 +27,7 @@ func between(lo, hi string) string {
 	return lo + " to " + hi
 }
 
-// DayName names a day by the one that the plan is held to.
+// DayName names a day relative to the plan's anchor.
 func (a Anchor) DayName(d int) string {
 	d -= a.At.Day()
 	if !a.Ready {
@@ -47,8 +46,7 @@ func (a Anchor) DayName(d int) string {
 	return fmt.Sprintf("%d days after", d)
 }
 
-// Dated writes a clock; with the day where it is not that of
-// the anchor.
+// Dated writes a clock, with the day where it is not the anchor's.
 func (a Anchor) Dated(c Clock) string {
 	if c.Day() == a.At.Day() {
 		return c.String()
@@ -81,8 +79,8 @@ func (s *Schedule) Tasks() []Planned {
 // Length is how long the chill is in all, as it is written.
 func (c Chill) Length() string { return quantity.Duration(float64(c.Seconds) / 60) }
 
-// Line is what is written for the chill: the entry of a longer one,
-// else a step.
+// Line is the chill's line to write: the entry of a longer one, else
+// a step.
 func (c Chill) Line() string {
 	if c.Longer {
 		return fmt.Sprintf("%s = %q", c.Step.Verb.Name, c.Length())

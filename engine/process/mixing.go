@@ -497,7 +497,7 @@ func (*Sheet) FatTemp(step *formula.Step) Value {
 	v := figure.Absent("a solid fat in this mix", step.Place)
 	for _, in := range list {
 		if in.Item == nil || in.Item.Class != larder.ClassFat || !in.Item.Is(larder.MilkFat) ||
-			in.Form == "melted" {
+			makeup.IsMelted(in) {
 			continue
 		}
 		one := makeup.Given(in.Temp, "temp of \""+in.Name+"\"", in.Place)

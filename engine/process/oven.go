@@ -251,6 +251,8 @@ func (s *Sheet) OvenHigh(step *formula.Step) Value {
 		switch rich := fat > 0.3 || p.HasStep((*formula.Verb).Fills); {
 		case p.FamilyName() == "panettone":
 			return 185
+		case g <= 60: // cinnamon buns of 40 g are published at 250 C (read)
+			return 250
 		case g <= 150:
 			return 220
 		case g <= 450 && !rich:

@@ -363,3 +363,17 @@ func (p *Part) HottestAt(i int) float64 {
 	}
 	return max(hottest, p.anyTemp().Hi)
 }
+
+// DriesHot reports whether a step brushes milk and sugar on a bun straight
+// from the bake, so little that the bun's heat dries it to two of sugar on
+// one of water, about 0.85 (1-201.10, table B; sugar 65 Brix and over: MN
+// Extension, read). From 95 to 60 C a bun gives off 4 % of its weight as
+// steam (computed); half of that is counted (judgement).
+func (s *Sheet) DriesHot(step *formula.Step) bool {
+	q, p := s.Part(step.Uses), s.Part(step.Part)
+	if step.Index == 0 || !p.BakesDough(step.Part.Steps[step.Index-1]) || !q.IsMilkSyrup() {
+		return false
+	}
+	lost := q.Grams(makeup.AllWater).Hi - q.Grams(makeup.Sugar).Lo/2
+	return lost <= 0.02*p.Grams(makeup.Mass).Lo
+}

@@ -7,16 +7,15 @@ import (
 	"strings"
 )
 
-// celsius finds temperatures as messages print them: "74 C", "about 53
-// to 56 C". One in quotes is a line to paste, and one behind a word for
-// a difference is none.
+// celsius finds temperatures in messages: "74 C", "about 53 to 56 C".
+// One in quotes is a line to paste, one behind a word for a difference
+// is none.
 var celsius = regexp.MustCompile(
 	`(by |within |closer to that than |friction |rise of |` +
 		`")?(-?\d+(?:\.\d+)?)(?:( to )(-?\d+(?:\.\d+)?))? C\b("?)`)
 
-// WithFahrenheit puts the Fahrenheit reading behind each temperature of
-// a message: "74 C (165 F)". It is the one place where a temperature is
-// printed in a second scale.
+// WithFahrenheit adds Fahrenheit to each temperature of a message: "74
+// C (165 F)". A second scale is printed only here.
 func WithFahrenheit(text string) string {
 	if !strings.Contains(text, " C") {
 		return text
@@ -34,7 +33,7 @@ func WithFahrenheit(text string) string {
 	})
 }
 
-// fahrenheit converts a written number of degrees Celsius, to the
+// fahrenheit converts a written number of degrees Celsius, to a
 // whole degree.
 func fahrenheit(number string) string {
 	c, err := strconv.ParseFloat(number, 64)

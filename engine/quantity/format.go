@@ -8,10 +8,10 @@ import (
 	"forebake/engine/figure"
 )
 
-// Format returns a number with its unit, with decimals to suit the unit
-// and no trailing zeros: "12.5 g", "0.45 %", "1.5 h". The units "" and
-// "ratio" are not printed; "money" has two decimals and no unit. NaN
-// and infinities are "unknown".
+// Format returns a number with its unit, with decimals that suit the
+// unit and no trailing zeros: "12.5 g", "0.45 %", "1.5 h". The units ""
+// and "ratio" are not printed; "money" has two decimals and no unit.
+// NaN and infinities are "unknown".
 func Format(x float64, unit string) string {
 	n := number(x, unit)
 	if n == unknown || unitText(unit) == "" {

@@ -7,22 +7,21 @@ import (
 	"forebake/engine/figure"
 )
 
-// kitchenWord is a measure that a kitchen writes and that is no
-// fixed unit.
+// kitchenWord is a kitchen's measure that is no fixed unit.
 type kitchenWord struct {
 	kind    Kind
 	means   string
 	choices []measureOf
 }
 
-// measureOf is what one of it can stand for: lo to hi of a unit.
+// measureOf is what one can stand for: lo to hi of a unit.
 type measureOf struct {
 	lo, hi float64
 	unit   string
 }
 
-// Overnight is how long a night is read as, min: 8 to 14 h. Trade
-// usage, a judgement.
+// Overnight is the length of a night, min: 8 to 14 h. Trade usage,
+// a judgement.
 var Overnight = figure.Interval{Lo: 8 * 60, Hi: 14 * 60}
 
 // night reads "overnight" where a time may stand.
@@ -35,7 +34,7 @@ func night(text string, allowed Kinds) (Quantity, bool) {
 	return Quantity{Kind: Time, Interval: Overnight, Unit: "h", Text: text}, true
 }
 
-// heaps are words before a spoon or a cup: how much of a level one it
+// heaps are words before a spoon or a cup: how many level ones it
 // holds. Kitchen practice, no source.
 var heaps = map[string]struct{ lo, hi float64 }{
 	"heaped": {1.25, 2}, "heaping": {1.25, 2}, "rounded": {1.1, 1.4}, "scant": {0.85, 0.95},
@@ -88,15 +87,15 @@ var kitchenWords = map[string]kitchenWord{
 
 const sachetMeans = "is 7 g of dry yeast, 11 to 16 g of baking powder; read the label"
 
-// countryUnit finds measures that the US and the UK share the name of.
+// countryUnit finds measures with one name in the US and the UK.
 var countryUnit = regexp.MustCompile(`(?i)(^|[\d\s½¼¾⅓⅔⅛])(pints?|quarts?|gallons?|fl\.? ?oz\.?|` +
 	`fluid ounces?)\b`)
 
 var saidCountry = regexp.MustCompile(`(?i)\b(us|uk|imperial)\b`)
 
-// OfCountry says of pints, quarts, gallons and fluid ounces whose they
-// are, by the measures that a kitchen uses: "us" or "uk". Of any other
-// kitchen the text stays as it is.
+// OfCountry says whose pints, quarts, gallons and fluid ounces they
+// are, by the kitchen's measures: "us" or "uk". For any other kitchen
+// the text stays.
 func OfCountry(text, units string) string {
 	if units != "us" && units != "uk" || !countryUnit.MatchString(text) ||
 		saidCountry.MatchString(text) {
@@ -115,8 +114,8 @@ func usOrUK(name string) []measureOf {
 	return []measureOf{{1, 1, "US " + name}, {1, 1, "UK " + name}}
 }
 
-// Heaped gives what a spoon or cup that is not level holds, of level
-// ones: "1.25 to 2 tsp".
+// Heaped gives the level spoons or cups that one holds that is not
+// level: "1.25 to 2 tsp".
 func Heaped(number, word, unit string) (string, bool) {
 	h, ok := heaps[strings.ToLower(word)]
 	n, fault := Read(strings.TrimSpace(number)+" "+strings.TrimSpace(unit), Of(Volume))

@@ -11,7 +11,7 @@ var (
 	quotedText = regexp.MustCompile(`"((?:[^"\\]|\\.)*)"`)
 )
 
-// offers are the texts that a refusal says to write.
+// offers are the texts that a refusal offers.
 func offers(text string) []string {
 	var out []string
 	for _, m := range quotedText.FindAllStringSubmatch(offersPart.FindString(text), -1) {
@@ -21,8 +21,7 @@ func offers(text string) []string {
 }
 
 // TestOffersKeepTheAmount misspells every unit by one letter and holds
-// that what is offered reads, and that the amount that was meant is
-// among the offers.
+// that what is offered reads, and includes the amount that was meant.
 func TestOffersKeepTheAmount(t *testing.T) {
 	tried, offered := 0, 0
 	for i := range units {
@@ -86,7 +85,7 @@ func slipsOf(word string) []string {
 }
 
 // TestOffersOfNumbers holds that a number in another notation is
-// offered with its value, or with each value that it may have.
+// offered with its value, or with each possible value.
 func TestOffersOfNumbers(t *testing.T) {
 	for text, want := range map[string][]float64{
 		"1.000 g": {1000, 1}, "1,500 g": {1500, 1.5}, "1,500,000 mg": {1500}, "1 000 g": {1000},

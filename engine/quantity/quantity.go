@@ -59,10 +59,10 @@ const (
 	absoluteZero  = -273.15
 )
 
-// Read reads a quantity of one of the allowed kinds: "200 g", "1.5kg",
-// "1 1/2 cups", "½ tsp", "-18 C", "1 h 30 min", and ranges such as "90
-// min to 2 h" and "2-3 h", whose lower end may take the upper end's
-// unit. Exactly one of the results is set: the quantity or the fault.
+// Read reads a quantity of an allowed kind: "200 g", "1.5kg", "1 1/2
+// cups", "½ tsp", "-18 C", "1 h 30 min", and ranges such as "90 min to
+// 2 h" and "2-3 h", whose lower end may take the upper end's unit. It
+// returns either the quantity or the fault.
 func Read(text string, allowed Kinds) (Quantity, *Fault) {
 	if q, ok := readPlain(text, allowed); ok {
 		return q, nil
@@ -81,9 +81,9 @@ func Read(text string, allowed Kinds) (Quantity, *Fault) {
 	return q, nil
 }
 
-// readPlain reads the commonest form, "200 g", without an allocation:
-// up to nine digits with at most one point, an optional blank, and a
-// unit's canonical name. It leaves all else to the reader, which also
+// readPlain reads the commonest form, "200 g", without an
+// allocation: up to nine digits with at most one point, an optional
+// blank, and a unit's canonical name. The reader reads all else, and
 // words the faults.
 func readPlain(text string, allowed Kinds) (Quantity, bool) {
 	i, points, whole, scale := 0, 0, 0.0, 1.0
@@ -122,9 +122,9 @@ func readPlain(text string, allowed Kinds) (Quantity, bool) {
 	return Quantity{Kind: u.kind, Interval: figure.Point(x), Unit: u.name, Text: text}, true
 }
 
-// IsPlain reports whether a text is a number and a unit by its
-// canonical name, with no word in it whose meaning a kitchen or a
-// country decides: "200 g", "90 min".
+// IsPlain reports whether a text is a number and a unit's canonical
+// name, with no word whose meaning depends on a kitchen or a country:
+// "200 g", "90 min".
 func IsPlain(text string) bool {
 	q, ok := readPlain(text, ^Kinds(0))
 	return ok && q.Unit != "floz"
@@ -159,8 +159,8 @@ func (m measure) base() float64 {
 	return sum
 }
 
-// quoted is a text that is quoted when printed. It saves the quoting
-// where no fault is found.
+// quoted is a text that is quoted when printed, which saves the quoting
+// without a fault.
 type quoted struct{ text string }
 
 func (q quoted) String() string { return quote(q.text) }
@@ -169,12 +169,12 @@ func (r *reader) fault(start, end int, format string, args ...any) *Fault {
 	return &Fault{start, max(start, end), fmt.Sprintf(format, args...)}
 }
 
-// nearly are words before an amount that say it is no exact one.
+// nearly are words before an amount that call it inexact.
 var nearly = []string{"about", "approx.", "approx", "approximately", "around", "roughly",
 	"ca.", "ca",
 	"circa", "c.", "~"}
 
-// nearlyWord steps over a word that says an amount is no exact one.
+// nearlyWord steps over a word that calls an amount inexact.
 func (r *reader) nearlyWord() {
 	r.blanks()
 	for _, w := range nearly {
@@ -269,7 +269,7 @@ func (r *reader) needUnits(lo *measure, hi measure, isRange bool) *Fault {
 			with := func(unit string) string {
 				return strings.TrimSpace(r.text[:t.numberEnd]) + " " + unit + r.text[t.numberEnd:]
 			}
-			// The number alone does not say which: every likely unit
+			// The number alone does not decide: every likely unit
 			// is named.
 			switch {
 			case guess == "C" && t.number >= 32: // below, a Fahrenheit reading is unlikely
@@ -341,7 +341,7 @@ func (r *reader) check(m measure) *Fault {
 	return nil
 }
 
-// letter returns the fault for a letter that is a unit elsewhere and a
+// letter returns the fault for a letter that is a unit elsewhere but a
 // kitchen's word here: "1 c".
 func (r *reader) letter(t term) *Fault {
 	word := strings.TrimSpace(r.text[t.numberEnd:t.end])
@@ -354,8 +354,8 @@ func (r *reader) letter(t term) *Fault {
 	return r.kitchenWord(t, word, word)
 }
 
-// joins reports whether two units may form one quantity, the larger
-// first: hours and minutes, pounds and ounces, or cups and spoons.
+// joins reports whether two units may form one quantity, larger first:
+// hours and minutes, pounds and ounces, or cups and spoons.
 func joins(a, b *unit) bool {
 	sameSystem := a.kind == Time || a.name == "lb" && b.name == "oz" ||
 		a.name == "kg" && b.name == "g" || bothIn(spoons, a, b) || bothIn(litres, a, b)
@@ -429,7 +429,7 @@ func (r *reader) term(signed bool) (term, *Fault) {
 	return t, nil
 }
 
-// plusSign steps over what joins two terms of one amount: "1 cup plus
+// plusSign steps over what joins an amount's two terms: "1 cup plus
 // 2 tbsp".
 func (r *reader) plusSign() {
 	for _, w := range []string{"plus", "and", "+", "&"} {
@@ -464,8 +464,8 @@ var vulgar = map[rune]float64{
 	'⅛': 1.0 / 8, '⅜': 3.0 / 8, '⅝': 5.0 / 8, '⅞': 7.0 / 8,
 }
 
-// number reads 12, 1.5, .5, 1/2, 1 1/2, ½ or 1½. For other notations
-// its fault says what to write.
+// number reads 12, 1.5, .5, 1/2, 1 1/2, ½ or 1½. Its fault for another
+// notation says what to write.
 func (r *reader) number() (float64, *Fault) {
 	start := r.at
 	if c, size := utf8.DecodeRuneInString(r.text[r.at:]); vulgar[c] != 0 {
@@ -529,9 +529,8 @@ func (r *reader) oneWord() (float64, bool) {
 	return 0, false
 }
 
-// decimalComma reports whether a comma in a number can only be a
-// decimal point: one comma, without three digits after one to
-// three others.
+// decimalComma reports whether a number's comma can only be a decimal
+// point: one comma, without three digits after one to three others.
 func decimalComma(digits string) bool {
 	whole, after, found := strings.Cut(digits, ",")
 	if !found || after == "" || strings.ContainsAny(after, ".,") || strings.Contains(whole, ".") {
@@ -540,7 +539,7 @@ func decimalComma(digits string) bool {
 	return len(after) != 3 || len(whole) > 3 || strings.Trim(whole, "0") == ""
 }
 
-// thousandPoint reports whether the point of a number may part
+// thousandPoint reports whether a number's point may separate
 // thousands, as in "1.000": one to three digits before it and three
 // after, the last a zero, which no decimal number needs.
 func thousandPoint(digits string) bool {
@@ -549,9 +548,9 @@ func thousandPoint(digits string) bool {
 		len(whole) >= 1 && len(whole) <= 3 && whole[0] != '0'
 }
 
-// pointOrThousand returns a fault for a point that may part
-// thousands, in grams or millilitres: a kilogram or a litre is
-// written to three decimals.
+// pointOrThousand returns a fault for a point that may separate
+// thousands, in grams or millilitres: kilograms and litres have
+// three decimals.
 func (r *reader) pointOrThousand(start int, digits string) *Fault {
 	if !thousandPoint(digits) {
 		return nil
@@ -566,8 +565,8 @@ func (r *reader) pointOrThousand(start int, digits string) *Fault {
 		write(strings.TrimRight(strings.TrimRight(digits, "0"), ".")))
 }
 
-// oddNumber returns a fault for a number in another notation: commas,
-// hexadecimal, an exponent, blanks.
+// oddNumber returns a fault for another notation: commas, hexadecimal,
+// an exponent, blanks.
 func (r *reader) oddNumber(start int, digits string) *Fault {
 	rest := r.text[r.at:]
 	if strings.Contains(digits, ",") {
@@ -747,7 +746,7 @@ func (r *reader) unit() (*unit, int) {
 }
 
 // wordAt gives the unit-like word at a place: a sign, or letters with
-// perhaps a full stop.
+// an optional full stop.
 func wordAt(text string, at int) (string, int) {
 	c, size := utf8.DecodeRuneInString(text[at:])
 	switch c {
@@ -768,7 +767,8 @@ func wordAt(text string, at int) (string, int) {
 	return text[at:end], end
 }
 
-// to are the words for a range in English, German, French, Swedish and Danish.
+// to are the words for a range in English, German, French, Swedish
+// and Danish.
 var to = []string{"to", "bis", "à", "till", "til"}
 
 // rangeSign steps over "to" or a dash.
@@ -851,8 +851,8 @@ func (r *reader) unitNames() string {
 	return strings.Join(names, ", ")
 }
 
-// kitchenWord returns the fault for a measure of the kitchen that is no
-// unit: it says what the word may stand for, and offers lines that keep
+// kitchenWord returns the fault for a kitchen's measure that is no
+// unit: it says what the word may mean, and offers lines that keep
 // the amount.
 func (r *reader) kitchenWord(t term, word, name string) *Fault {
 	if fault := r.heap(t, word, name); fault != nil {
@@ -941,7 +941,7 @@ func (r *reader) wanted() string {
 
 func (r *reader) example() string { return examples[r.kind()] }
 
-// mayStand says what may be written, for somebody who wrote words.
+// mayStand says what may be written in place of words.
 func (r *reader) mayStand() string {
 	out := fmt.Sprintf("%q, or %q", r.example(), r.rangeExample())
 	if r.allowed.Has(Time) {

@@ -138,8 +138,8 @@ func TestRead(t *testing.T) {
 	}
 }
 
-// A plain text holds no word that a kitchen or a country gives a
-// meaning to.
+// A plain text has no word whose meaning depends on a kitchen or
+// a country.
 func TestIsPlain(t *testing.T) {
 	for text, want := range map[string]bool{
 		"200 g": true, "1.6 %": true, "2 pieces": true, "90 min": true, "-18 C": false,

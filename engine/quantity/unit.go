@@ -89,13 +89,18 @@ type unit struct {
 	also           []string // other spellings; in any letter case from three letters on
 }
 
-// units holds every unit with its exact factor to the base unit.
-// Sources: the SI for metric units; NIST SP 811 (2008), appendix B, for
-// avoirdupois ounce and pound, inch and the Fahrenheit scale. NIST
-// Handbook 44, appendix C, for the US teaspoon, tablespoon, cup and
-// fluid ounce (a gallon of 231 cubic inches holds 768 teaspoons), pint,
-// quart and gallon. The Units of Measurement Regulations 1994 (UK) for
-// the imperial gallon of 4.54609 l, of 4 quarts and 8 pints.
+// units holds every unit with its exact factor to the base
+// unit. Sources:
+//
+//   - the SI for metric units;
+//   - NIST SP 811 (2008), appendix B, for avoirdupois ounce and pound,
+//     inch and the Fahrenheit scale;
+//   - NIST Handbook 44, appendix C, for the US teaspoon, tablespoon, cup
+//     and fluid ounce (a gallon of 231 cubic inches holds 768
+//     teaspoons), pint, quart and gallon;
+//   - the Units of Measurement Regulations 1994 (UK) for the imperial
+//     gallon of 4.54609 l, of 4 quarts and 8 pints.
+//
 // testdata/tables/units.csv gives each figure's basis. One test
 // compares this list with it, another both with GNU units.
 var units = []unit{
@@ -159,7 +164,7 @@ var units = []unit{
 }
 
 // spellings maps each spelling to its unit. Words of three letters or
-// more are in lower case.
+// more are lower case.
 var spellings = func() map[string]*unit {
 	m := make(map[string]*unit)
 	for i := range units {
@@ -211,7 +216,7 @@ func (u *unit) fromBase(x float64) float64 {
 	return x / u.factor
 }
 
-// ToBase converts a number from a unit to the base unit of its kind. It
+// ToBase converts a number from a unit to its kind's base unit. It
 // returns false for an unknown unit.
 func ToBase(x float64, name string) (float64, Kind, bool) {
 	u := unitNamed(name)
@@ -221,8 +226,8 @@ func ToBase(x float64, name string) (float64, Kind, bool) {
 	return u.toBase(x), u.kind, true
 }
 
-// FromBase converts a number from the base unit to a unit of the same
-// kind. It returns false for an unknown unit.
+// FromBase converts a number from the base unit to a unit of its kind.
+// It returns false for an unknown unit.
 func FromBase(x float64, name string) (float64, bool) {
 	u := unitNamed(name)
 	if u == nil {
@@ -231,10 +236,10 @@ func FromBase(x float64, name string) (float64, bool) {
 	return u.fromBase(x), true
 }
 
-// nearestUnits returns the units of the allowed kinds that are nearest
-// to an unknown word: the one equal but for letter case, else all that
-// are one typing error away. With several the word alone does not say
-// which is meant.
+// nearestUnits returns the units of the allowed kinds nearest to an
+// unknown word: the one equal but for letter case, else all that
+// are one typing error away. Of several the word does not say which
+// is meant.
 func nearestUnits(word string, allowed Kinds) []*unit {
 	lower := strings.ToLower(word)
 	if u := spellings[lower]; u != nil && allowed.Has(u.kind) {
@@ -259,7 +264,7 @@ func nearestUnits(word string, allowed Kinds) []*unit {
 	return out
 }
 
-// undoubled is a word with each run of a letter as one: "kgg" is "kg".
+// undoubled is a word with each doubled letter single: "kgg" is "kg".
 func undoubled(word string) string {
 	var b strings.Builder
 	last := rune(0)

@@ -6,10 +6,9 @@ import (
 	"strings"
 )
 
-// Written returns another value, lo to hi in base units, in the
-// notation of q: its unit, its spelling, and a blank before the unit or
-// none. A time in hours that is not whole is in hours and minutes: "1 h
-// 15 min", not "1.25 h".
+// Written returns another value, lo to hi in base units, in q's
+// notation: its unit, spelling and blank. A time in hours that is not
+// whole is in hours and minutes: "1 h 15 min", not "1.25 h".
 func (q Quantity) Written(lo, hi float64) string {
 	if lo != hi {
 		return q.end(lo) + " to " + q.end(hi)

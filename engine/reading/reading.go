@@ -92,7 +92,8 @@ func (r *Reader) Text(e hclsyntax.Expression, what string) (string, source.Place
 	return "", source.Place{}, false
 }
 
-// Literal returns the text of a value in quotes, and its place. It records no problem.
+// Literal returns the text of a value in quotes, and its place. It
+// records no problem.
 func (r *Reader) Literal(e hclsyntax.Expression) (string, source.Place, bool) {
 	if _, isText := e.(*hclsyntax.TemplateExpr); !isText {
 		return "", source.Place{}, false

@@ -23,6 +23,7 @@ const (
 	fatTo   = "fat to" // the frying fat is heated
 	turns   = "turns"  // of a laminated dough
 	lockIn  = "lock in"
+	repeat  = "repeat"
 	rise    = "rise"  // a rest, or a proof after the shaping
 	spread  = doBrush // a wash, or a brush after the bake
 	aside   = ""      // words that hold a verb and mean no step
@@ -38,32 +39,36 @@ var cues = []cue{
 		`(?:the )?(?:filling|glaze|dough) mixture|mixture|softened|room temperature|(?:before|after|until|while|when|once) (?:baking|serving|cooking|proving|rising)|`+
 		`lightly (?:floured|oiled|greased)[\w ]*|(?:the|with|a) (?:\w+ )?(?:glaze|fill|score|wash|mix)\b|`+
 		`bread rolls?|dough rolls?|rolled oats|pastry brush|whipped cream|egg wash|beaten eggs?|cut (?:it |them )?open|`+
-		`in (?:a|the) (?:\w+ )?oven|cut[- ]sides?|a cool rise`),
+		`in (?:a|the) (?:\w+ )?oven|cut[- ]sides?|a cool rise|(?:to )?form (?:a|into a) (?:\w+ ){0,3}dough|`+
+		`fold (?:\w+ ){0,2}in half|fold (?:in )?(?:the )?(?:corners|edges|sides|ends|points|flaps)[\w ]*|coat (?:a|the|your) [\w ]*?(?:bowl|pan|tin)\b[\w ]*|`+
+		`(?:over|on) (?:a )?(?:low|medium|high|gentle|moderate)[\w -]{0,15}?heat|(?:top and )?bottom heat|(?:from|off) the heat|oven heat`),
 	cueOf(doHandle, `(?:^butter|^flour|and (?:butter|flour)|grease|oil|line|dust)(?: and (?:flour|line|dust|grease))? (?:a|an|the|your|two|2|\d+)\b[^,;.]*?\b(?:tins?|pans?|trays?|mou?lds?|sheets?|dish|bowl|surface|bench|board|counter)|drain|unmou?ld`),
-	cueOf(preheat, `preheat|pre-heat|heat (?:the |your |an )?oven|turn (?:the |your )?oven|oven to|(?:reduce|lower|turn down|drop|increase|raise) (?:the )?(?:oven|heat|temperature)(?: temperature)?(?: down)?(?: to)?`),
+	cueOf(preheat, `preheat|pre-heat|heat (?:the |your |an )?oven|turn (?:the |your )?oven|oven (?:to|on|at)|(?:reduce|lower|turn down|drop|increase|raise) (?:the )?(?:oven|heat|temperature)(?: temperature)?(?: down)?(?: to)?`),
 	cueOf(fatTo, `heat (?:[\w/½¼¾-]+ ){0,6}?(?:oil|fat|lard|shortening)|(?:oil|fat|lard) to`),
-	cueOf(doSoak, `until (?:foamy|frothy|bubbly)|bloom|activate|soak|proof the yeast|dissolve (?:the )?yeast|sprinkle (?:the )?yeast`),
+	cueOf(doSoak, `until (?:foamy|frothy|bubbly)|bloom|activate|soak|proof the yeast|(?:dissolve|soften|sprinkle) (?:the )?(?:\w+ )?yeast`),
 	cueOf(turns, `(?:(?:give|make|do|perform) )?(?:(?:it|the dough|a|one|two|three|four|first|second|third|another|\d) )*(?:letter|book|envelope|single|double|simple|wallet|three|four|half)[- ](?:fold|turn)s?|`+
 		`fold(?: \w+){0,5}? (?:in|into) (?:thirds|three|quarters|four)|fold (?:\w+ ){0,3}?like a (?:business )?(?:letter|book)|(?:one|two|three|four|first|second|third|another|\d) (?:more )?(?:folds?|turns?)`),
+	cueOf(repeat, `repeat (?:this |the (?:\w+ )?(?:fold|turn|process)(?:ing)? )?(?:and \w+ )?(?:once|twice|two|three)(?: more)?(?: times)?`),
 	cueOf(lockIn, `enclose|lock in|encase|lock (?:\w+ ){1,3}in|fold the dough over the (?:butter|block)|wrap the dough (?:around|over)`),
-	cueOf(doFold, `punch(?: it| the dough)? down|knock(?: it| the dough)? (?:back|down)|deflate|degas|`+
+	cueOf(doFold, `punch(?: it| the dough| dough)? down|knock(?: it| the dough| dough)? (?:back|down)|deflate|degas|`+
 		`stretch(?:es)? and folds?|fold the dough`),
-	cueOf(doMix, `fold (?:it |them |the [\w ]+? )?in\b|fold in the|drizzle (?:it |the [\w ]+? )?in\b|trickle in|pour in`),
+	cueOf(doMix, `fold (?:it |them |the [\w ]{1,20}? )?in\b|fold in the|work the dough|drizzle (?:it |the [\w ]+? )?in\b|trickle in|pour in`),
+	cueOf(doStore, `(?:stores?|keeps?) (?:[\w ]{0,30}? )?(?:for )?(?:up to )?\d+(?: to \d+)? days?`),
 	cueOf(doChill, `refrigerat\w*|chill|in the fridge|to the fridge|retard|cold[- ]proof|in the refrigerator`),
 	cueOf(doFreeze, doFreeze),
 	cueOf(doThaw, `thaw|defrost`),
 	cueOf(doTemper, `come to room temperature|bring to room temperature|take (?:it |them )?out of the fridge`),
 	cueOf(spread, `(?:roll|toss|dredge|shake) (?:[\w ]{0,25}? )?in (?:the |some )?(?:[\w-]+ ){0,3}?(?:sugar|cinnamon|seeds|crumbs|coconut|nuts)`),
-	cueOf(doShape, `roll (?:it |them |each (?:\w+ ){0,2}?|the (?:\w+ ){1,2}?|pieces )?(?:\w+ )?into (?:a |an |\d+ )?(?:[\w"/-]+ ){0,4}?(?:ropes?|strands?|snakes?|sausages?|balls?|rounds?|buns|crescents?)`),
+	cueOf(doShape, `roll (?:it |them |each (?:\w+ ){0,2}?|the (?:\w+ ){1,2}?|pieces )?(?:\w+ )?in(?:to)? (?:a |an |\d+ )?(?:[\w"./-]+ ){0,4}?(?:ropes?|strands?|snakes?|sausages?|balls?|rounds?|buns|crescents?)`),
 	cueOf(doRoll, `roll (?:it |them |the \w+ |each (?:\w+ )?)?(?:tightly )?up|roll (?:it |the \w+ )?(?:tightly )?into (?:a |an )?(?:[\w-]+ ){0,2}?(?:log|coil|cylinder|spiral)|roll (?:it )?(?:tightly )?from (?:the|a) (?:long|short|wide)|jelly[- ]roll`),
-	cueOf(doSheet, `roll(?: \w+){0,4} out|roll out|pat out|press out|flatten|`+
+	cueOf(doSheet, `roll(?: \w+){0,4} out|roll out|pat out|press out|flatten|roll(?: \w+){0,5}? \d[\d/ ]*" thick|`+
 		`(?:roll|pat|press|stretch|beat)(?: [\w/"½¼¾×.-]+){0,10}? (?:rectangle|square|oblong|circle|dis[ck])s?|`+
-		`roll(?: \w+){0,5}? (?:about )?`+length+`|roll (?:it |the (?:dough|\w+ \w+) |each (?:piece|half) )?to`),
-	cueOf(doFill, `spread|fill|stuff|pipe|inject|spoon`),
-	cueOf(doDivide, `divide|scale|portion|slice (?:[\w ]+? )?into|cut (?:out )?(?:with|using|out)|stamp out|cut (?:[\w ]{0,25}? )?into|weigh out`),
+		`roll(?: \w+){0,5}? (?:about )?`+length+`|roll (?:it |dough |the (?:dough|\w+ \w+) |each (?:piece|half) )?to`),
+	cueOf(doPan, `(?:place|put|arrange|transfer|set|tuck|lay|drop|move|nestle|fit|pipe|pour|scrape|stack)(?: [\w'"/½×.-]+){0,7}? (?:in|on|into|onto|to) `+
+		`(?:[\w'"/½×.-]+ ){0,8}?(?:tins?|pans?|trays?|sheets?|dish|mou?lds?|cases)`),
+	cueOf(doFill, `(?:put|place|drop) (?:a |some |\d )?(?:spoonful|teaspoon\w*|tablespoon\w*|dollop|spoon)s?\b|spread|fill|stuff|pipe|inject|spoon`),
+	cueOf(doDivide, `divide|scale|portion|slice (?:[\w ]+? )?into|cut in(?:to)? (?:\d|strips|squares|rounds|triangles)|cut (?:out )?(?:\d[\w./½-]* ?-?(?:cm|mm|in|inch)? ?)?(?:circles|rounds|squares|triangles|rectangles|strips|discs|disks)|cut (?:out )?(?:with|using|out)|stamp out|cut (?:[\w ]{0,25}? )?into|weigh out`),
 	cueOf(doShape, `shape|form|roll (?:it |them |each (?:piece )?|the pieces )?into|plait|braid|twist|mould|mold|round up|tie`),
-	cueOf(doPan, `(?:place|put|arrange|transfer|set|tuck|lay|drop|move|nestle|fit)(?: [\w'"/½×-]+){0,7}? (?:in|on|into|onto|to) `+
-		`(?:[\w'"/½×-]+ ){0,8}?(?:tins?|pans?|trays?|sheets?|dish|mou?lds?|cases)`),
 	cueOf(doBake, `bake|baked for`),
 	cueOf(doCook, `deep[- ]fry|fry|simmer|boil|bring to (?:a|the) (?:boil|simmer)|cook|scald|heat|toast`),
 	cueOf(doMelt, `melt|warm (?:it |the [\w ]+? |[\w ]{0,20}?)?to|warm the`),
@@ -72,6 +77,20 @@ var cues = []cue{
 	cueOf(doScore, `score|slash|snip`),
 	cueOf(doCool, doCool),
 	cueOf(doStore, `store|keep for|keeps for`),
-	cueOf(rise, `rise|prove|proof|ferment|double(?:d|s)?(?: in (?:size|volume|bulk))?|let (?:it |them |the \w+ )?(?:rest|stand|sit)|rest|leave (?:it |them |the \w+ )?(?:to stand|in a warm)|set aside|stand|leave`),
+	cueOf(rise, `rise|prove|proof|ferment|double(?:d|s)?(?: in (?:size|volume|bulk))?|let (?:it |them |the \w+ )?(?:rest|stand|sit)|rest|leave (?:it |them |the \w+ )?(?:to stand|in a warm)|(?:put|place|keep) (?:it |them )?(?:covered )?in a warm|set aside|stand|leave`),
 	cueOf(doMix, `mix|combine|stir|whisk|beat|knead|blend|cream (?:the|together|butter)|whip|work in|incorporate|add|toss|rub|whizz|pulse|process`),
+}
+
+// kinds are the words of a heading that say what kind of part stands below it, or of a purpose.
+var kinds = []struct {
+	kind  string
+	words func() *regexp.Regexp
+}{
+	{"preferment", spelling.Pattern(`(?i)\b(sponge|poolish|biga|first dough|primo impasto|preferment|pre-ferment|pre-dough|levain|starter|lievitino|tangzhong|yudane|water roux|flying ferment|vorteig|leaven)\b`)},
+	{doWash, spelling.Pattern(`(?i)\b(wash|egg ?wash|to brush|dorure)\b`)},
+	{"syrup", spelling.Pattern(`(?i)\bsyrup\b`)},
+	{"topping", spelling.Pattern(`(?i)\b(frosting|icing|glaze|streusel|crumble|crumb topping|topping|coating|to (?:finish|decorate|coat|glaze|top)|finish|decoration|garnish|crosses)\b`)},
+	{"filling", spelling.Pattern(`(?i)\b(fillings?|to fill|frangipane|custard|pastry cream|compote|jam|butter block|butter packet|butter layer|roll-in|tourage|rolling in|beurrage|laminat\w+|layering|cream|remplissage|ripieno|füllung|paste|ganache)\b`)},
+	{"topping", spelling.Pattern(`(?i)\bcrumb\b`)},
+	{"dough", spelling.Pattern(`(?i)(\bdough|\bbuns?\b|\brolls?\b|\bbread\b|\bloaf\b|\bbrioche\b|\bdoughnuts?\b|d[ée]trempe|\bdegen?\b|\bteig\b|\bhefeteig\b|\bimpasto\b|\bpâte\b)`)},
 }

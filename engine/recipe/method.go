@@ -31,7 +31,10 @@ var bulletAt = spelling.Pattern(`^(?:[-*•–·▢☐□‣+]|\[ ?\])\s*`)
 var ofTheDay = spelling.Pattern(`(?i)^(?:(?:on )?(?:the )?(?:next |first |second )?(?:day|morning|evening)(?: \d| one| two)?|the night before|enjoy\b[^\d]*|serve\b[^\d]*|happy baking|bon app[eé]tit)[.!]*$`)
 
 // gathers are sentences that bring ingredients together, and mix nothing yet.
-var gathers = spelling.Pattern(`(?i)^(?:put|place|tip|sift|measure|weigh|make a well)\b.*`)
+var (
+	gathers = spelling.Pattern(`(?i)^(?:put|place|tip|sift|measure|crumble|make a well)\b.*\b(?:bowl|mixer|well|board|table|machine)\b`)
+	putWord = spelling.Pattern(`(?i)\b(?:put|place|tip|combine)\b`)
+)
 
 // remark puts a comment among the steps of a part, at its place.
 func (d *draft) remark(p *part, text string) *step {
@@ -58,7 +61,7 @@ func (d *draft) sentence(whole string) {
 	if d.warming(p, marks, text) {
 		marks, read = nil, true
 	}
-	if gathers().MatchString(text) && p.named(text) > 1 {
+	if n := p.named(text); n > 2 && putWord().MatchString(text) || n > 0 && gathers().MatchString(text) {
 		d.mention(p, text) // "put the flour, yeast and salt in a bowl"
 		read = true
 	}
@@ -77,6 +80,11 @@ func (d *draft) sentence(whole string) {
 		}
 	}
 	d.joinRepeats(p, head)
+	if main := d.dough(); p != main {
+		if s := main.last(); s != nil && before[s] == "" {
+			d.method.last = nil // it went on with the dough
+		}
+	}
 	covered := d.covers(text, before)
 	if !read && !covered && !ofTheDay().MatchString(strings.Trim(text, " .")) {
 		head.text = "not read: " + whole
@@ -270,13 +278,15 @@ func (d *draft) subject(text string) *part {
 	if d.method.part != nil && d.method.part != main {
 		return d.method.part
 	}
-	marks := cuesOf(text)
+	marks := merged(text, cuesOf(text))
 	last := d.method.last
 	p := d.partNamed(text)
 	switch {
 	case p == nil && last != nil && !strings.Contains(strings.ToLower(text), "dough") &&
 		main.named(text) <= last.named(text) && !joinsTo(text, last.name) &&
-		!slices.ContainsFunc(marks, func(m mark) bool { return slices.Contains(handling, m.verb) }):
+		!slices.ContainsFunc(marks, func(m mark) bool {
+			return slices.Contains(handling, m.verb) && !(m.verb == rise && last.kind == "preferment")
+		}):
 		p = last // the next sentence of a paragraph on a filling
 	case p == nil:
 		p = main
@@ -285,7 +295,7 @@ func (d *draft) subject(text string) *part {
 				return of // "beat the butter into a square"
 			}
 		}
-		if len(marks) > 0 && slices.Contains([]string{doCook, doMelt, doSoak}, marks[0].verb) {
+		if len(marks) > 0 && slices.Contains([]string{doCook, doMelt, doSoak, doMix}, marks[0].verb) {
 			if of := d.cooked(text); of != nil {
 				p = of
 			}
@@ -311,18 +321,18 @@ func (d *draft) cooked(text string) *part {
 		if p.kind == "dough" || len(p.lines) == 0 {
 			continue
 		}
-		if n := p.named(text); n > most {
+		if n := p.holdsOf(text); n > most {
 			found, most = p, n
 		}
 	}
-	if found == nil || most <= d.dough().named(text) {
+	if found == nil || most <= d.dough().holdsOf(text) {
 		return nil
 	}
 	return found
 }
 
 // partWord finds the name of a part as the thing that is made in a sentence.
-var partWord = spelling.Pattern(`(?i)\b(?:for|make|prepare|meanwhile|assemble|start|mix|combine|stir|cook|whisk|beat|melt|toss)\b[^.]{0,25}\bthe ([\w ]*?(?:sponge|poolish|biga|starter|tangzhong|filling|custard|topping|streusel|crumb|glaze|icing|frosting|syrup|egg wash|wash))\b(?: ingredients)?( with| into| to| and the)?`)
+var partWord = spelling.Pattern(`(?i)\b(?:for|make|prepare|meanwhile|assemble|start|mix|combine|stir|cook|whisk|beat|melt|toss|rub)\b[^.]{0,25}\bthe ([\w ]*?(?:sponge|poolish|biga|starter|tangzhong|filling|custard|topping|streusel|crumb|glaze|icing|frosting|syrup|egg wash|wash))\b(?: ingredients)?( with| into| to| and the)?`)
 
 // partNamed is the part that a sentence names as the thing that is made in it; nil for none.
 func (d *draft) partNamed(text string) *part {
@@ -331,7 +341,7 @@ func (d *draft) partNamed(text string) *part {
 		if p.kind == "dough" && p == d.dough() || !phrase.HasWord(text, p.name) {
 			continue
 		}
-		at := regexp.MustCompile(`\b(?:for|make|prepare|mix|cook|whisk|combine|melt|stir|simmer|soak|beat|heat) ` +
+		at := regexp.MustCompile(`\b(?:for|make|prepare|mix|cook|whisk|combine|melt|stir|simmer|soak|beat|heat|boil|warm|rub) ` +
 			`(?:together )?(?:all )?(?:(?:the )?ingredients (?:of|for) )?the ` +
 			regexp.QuoteMeta(strings.ToLower(p.name)) + `\b( with| into| to| and the)?`)
 		if m := at.FindStringSubmatch(lower); m != nil && m[1] == "" {
@@ -353,9 +363,11 @@ func (d *draft) stepOf(p *part, verb, word, text, sentence string) bool {
 	case fatTo:
 		return d.fatHeated(text)
 	case spread, doDust:
-		return d.puton(p, verb, text)
+		return d.puton(p, verb, word, text)
 	case doFill, lockIn:
 		return d.filled(p, verb, word, text, sentence)
+	case repeat:
+		return d.repeated(p, word)
 	case doMix:
 		return d.mixed(p, word, text)
 	case turns:
@@ -365,7 +377,7 @@ func (d *draft) stepOf(p *part, verb, word, text, sentence string) bool {
 			return true
 		}
 	case doCool:
-		if p.kind == "dough" && !p.did(doMix, doBake, doCook) {
+		if p.kind == "dough" && !p.did(doRest, doShape, doDivide, doBake, doCook) {
 			return d.warmed(p, verb, text)
 		}
 	case rise:
@@ -387,8 +399,10 @@ func (d *draft) stepOf(p *part, verb, word, text, sentence string) bool {
 	s := &step{from: d.at}
 	switch verb {
 	case doSheet:
-		s.put(verb, quote("?"))
-		d.sheeted(s, text)
+		if told := d.sheeted(s, text); !told && strings.HasPrefix(word, "flatten") {
+			s.set, s.says = nil, nil // by hand: no sheet
+			s.put(doHandle, quote(phrase.Short(text)))
+		}
 	case doDivide:
 		s.put(verb, d.divided(p, s, text))
 		if each := phrase.Grams(text); each != "" && !strings.Contains(s.set[0].value, "g") {
@@ -433,6 +447,9 @@ func (d *draft) doubled(p *part, word, text string) bool {
 // goesOn puts a second cue for the same wait of a line into its step: "cover, let rise until doubled".
 func (d *draft) goesOn(p *part, verb, text string) bool {
 	s := p.last()
+	if s != nil && s.verb() == doSoak && s.open() && verb == doRest && s.from == d.at {
+		verb = doSoak // "dissolve the yeast in the water; let stand 10 min"
+	}
 	if s == nil || s.verb() != verb || s.from != d.at || !s.open() ||
 		!slices.Contains([]string{doRest, doProof, doSoak, doChill, doCool}, verb) {
 		return false
@@ -516,7 +533,7 @@ func (d *draft) warmed(p *part, verb, text string) bool {
 		t, ok = "35 to 40 C", true
 	}
 	if len(of) == 0 || len(of) == len(p.lines) ||
-		slices.ContainsFunc(of, func(l *line) bool { return l.flour(d) || l.mixed }) {
+		slices.ContainsFunc(of, func(l *line) bool { return l.flour(d) || l.mixed && !slices.Contains(d.warm, l) }) {
 		return false
 	}
 	for _, l := range of {
@@ -529,8 +546,6 @@ func (d *draft) warmed(p *part, verb, text string) bool {
 		case ok:
 			l.set("temp", t)
 		case fat:
-		case verb == doMelt && strings.Contains(lower, doMelt) && !l.has("as"):
-			l.set("as", "melted")
 		case !l.has("temp"):
 			l.Says = append(l.Says, phrase.Short(text)+": how warm does it go in? add temp = \"40 C\"")
 		}
@@ -547,6 +562,9 @@ func (l *line) has(key string) bool {
 
 // set sets an option over what stood there.
 func (l *line) set(key, value string) {
+	if key == "temp" {
+		l.Says = slices.DeleteFunc(l.Says, func(s string) bool { return strings.Contains(s, ": how warm") })
+	}
 	for i, o := range l.Options {
 		if o.Key == key {
 			l.Options[i].Value = value
@@ -564,8 +582,8 @@ func (l *line) flour(d *draft) bool {
 // turned reads the turns of a laminated dough: "two letter folds, chilling 30 minutes between".
 func (d *draft) turned(p *part, word, sentence string) bool {
 	n := 1
-	for _, m := range turnCount().FindAllString(word, -1) {
-		if x, err := strconv.Atoi(phrase.Number(strings.ToLower(m))); err == nil && x <= 8 {
+	if m := turnCount().FindStringSubmatch(word); m != nil {
+		if x, err := strconv.Atoi(phrase.Number(strings.ToLower(m[1]))); err == nil && x <= 8 {
 			n = x
 		}
 	}
@@ -589,9 +607,37 @@ func (d *draft) turned(p *part, word, sentence string) bool {
 }
 
 var (
-	turnCount   = spelling.Pattern(`(?i)\b(?:one|two|three|four|\d)\b`)
+	turnCount   = spelling.Pattern(`(?i)\b(one|two|three|four|\d)(?: (?:more|letter|book|envelope|single|double|simple|wallet))*[ ](?:folds?|turns?)`)
 	betweenForm = spelling.Pattern(`(?i)\bbetween\b|\bafter each\b`)
 )
+
+// repeated does the last turns, and what stands behind them, again: "repeat twice".
+func (d *draft) repeated(p *part, word string) bool {
+	n := 1
+	for w, times := range map[string]int{"twice": 2, "two": 2, "three": 3} {
+		if strings.Contains(word, w) {
+			n = times
+		}
+	}
+	from := -1
+	for i, s := range p.steps {
+		if s.verb() == doFold && !s.off {
+			from = i
+		}
+	}
+	if from < 0 {
+		return false
+	}
+	again := slices.Clone(p.steps[from:])
+	for range n {
+		for _, s := range again {
+			if len(s.set) > 0 && !s.off {
+				p.steps = append(p.steps, &step{from: d.at, set: slices.Clone(s.set), says: []string{"again"}})
+			}
+		}
+	}
+	return true
+}
 
 // shaped reads a shape, and into how many pieces: "shape into 16 balls".
 func (d *draft) shaped(p *part, s *step, word, text string) {
@@ -601,15 +647,18 @@ func (d *draft) shaped(p *part, s *step, word, text string) {
 		return
 	}
 	s.put(doShape, quote(shape))
+	if phrase.HasFigures(text) {
+		s.put("note", quote(phrase.Short(text)))
+	}
 	if n := phrase.Count(text); n != "" && !phrase.IsOne(n) {
-		s.put("pieces", n)
+		s.put("pieces", d.eachOf(p, s, text, n))
 	}
 }
 
 // divided reads into how many a dough is cut; "cut each into 20 slices" is so many times more.
 func (d *draft) divided(p *part, s *step, text string) string {
 	n := phrase.Pieces(text)
-	if strings.HasSuffix(n, "g") {
+	if _, fault := quantity.Read(n, quantity.Of(quantity.Mass)); fault == nil {
 		return quote(n)
 	}
 	if n == "" {
@@ -620,6 +669,11 @@ func (d *draft) divided(p *part, s *step, text string) string {
 		s.says = append(s.says, "into how many? "+phrase.Short(text))
 		return quote("?")
 	}
+	return d.eachOf(p, s, text, n)
+}
+
+// eachOf is a number of pieces of each of those there are: "cut each roll into 20 slices".
+func (d *draft) eachOf(p *part, s *step, text, n string) string {
 	if strings.Contains(strings.ToLower(text), "each") {
 		for _, other := range slices.Backward(p.steps) {
 			if other.verb() != doDivide || other.off {
@@ -692,7 +746,7 @@ func (d *draft) settle(p *part, s *step) {
 		names += " " + l.Name
 	}
 	for _, u := range usual {
-		if u.verb != s.verb() || !u.sign().MatchString(s.value("note")+names) || u.dough && s.verb() == doCool && p.kind != "dough" {
+		if u.verb != s.verb() || !u.sign().MatchString(s.value("note")+names) || u.dough && s.verb() == doCool && p.kind != "dough" && p.kind != "preferment" {
 			continue
 		}
 		s.set[0].value = quote(u.time)
@@ -738,7 +792,16 @@ func (d *draft) around(p *part, s *step, verb, text string) {
 			s.says = append(s.says, "not said where: read as the room")
 		}
 	case doChill:
+		if t, ok := d.list.Temperature(text); ok {
+			s.put("at", quote(t))
+		}
 		s.put("at", quote("fridge"))
+	case doStore:
+		if strings.Contains(lower, "fridge") || strings.Contains(lower, "refrigerat") {
+			s.put("at", quote("fridge"))
+		} else if strings.Contains(lower, "room") {
+			s.put("at", quote("room"))
+		}
 	case doCool:
 		s.put("at", quote("room"))
 	case doMelt:
@@ -845,6 +908,7 @@ func (p *part) into(s *step, text string) {
 // times of one kneading are added up.
 func (d *draft) mixed(p *part, word, text string) bool {
 	d.mention(p, text)
+	d.all = d.all || everything().MatchString(text)
 	if p.kind == "dough" && p.did(doBake, doCook) {
 		return false
 	}
@@ -865,7 +929,7 @@ func (d *draft) mixed(p *part, word, text string) bool {
 	}
 	if len(times) > 0 && s.open() {
 		t := times[0].Text
-		if len(times) > 1 {
+		if len(times) > 1 && !phrase.Either(text[times[0].End:times[1].Start]) {
 			t = phrase.Sum(times)
 			s.says = append(s.says, t+" in all: "+phrase.Short(text[times[0].Start:]))
 		}
@@ -902,12 +966,13 @@ func (d *draft) kneadedIn(p *part, text string) {
 			!of.spoken(text) || p.holds("the "+of.name) {
 			continue
 		}
-		l := &line{from: d.at}
-		l.Name, l.Amount = "the "+of.name, "all"
-		l.Says = []string{"worked into the dough, by the method"}
-		p.lines = append(p.lines, l)
+		p.lines = append(p.lines, d.newLine(list.Line{Name: "the " + of.name, Amount: "all",
+			Says: []string{"worked into the dough, by the method"}}))
 	}
 }
+
+// everything are the words of a mix that takes in what it does not name.
+var everything = spelling.Pattern(`(?i)\b(?:all|everything|remaining ingredients|other ingredients|ingredients|it all|the rest)\b`)
 
 // mention notes which ingredients went into a mix; of two of one kind the first.
 func (d *draft) mention(p *part, text string) {
@@ -922,15 +987,19 @@ func (d *draft) mention(p *part, text string) {
 }
 
 // sheeted reads a thickness, and the sides of a rectangle.
-func (d *draft) sheeted(s *step, text string) {
+// It reports whether the text says how thick.
+func (d *draft) sheeted(s *step, text string) bool {
+	s.put(doSheet, quote("?"))
 	thick, wide, area := phrase.Sheet(text)
 	if wide != "" {
 		s.put("wide", quote(wide))
 		s.says = append(s.says, area+": the longer side is read as the one rolled up")
 	}
 	if thick == "" {
-		s.says = append(s.says, "how thick?")
-		return
+		s.set[0].value = quote(usualSheet)
+		s.says = append(s.says, "how thick? "+usualSheet+": common practice")
+		return false
 	}
 	s.set[0].value = quote(thick)
+	return true
 }

@@ -44,10 +44,7 @@ var (
 	otherwise = spelling.Pattern(`(?i),? or (?:(?:leave|chill|refrigerate|rest|let|prove|proof|up to|for|else|in the fridge)\b[\w ]*? ?)?(?:overnight|over night|` + list.Number + `(?: to ` + list.Number + `)? (?:hours?|hrs?|h|days?|minutes?|mins?))\b[^,.;]*`)
 )
 
-// gasMarks are the oven marks of the UK, C. 4, 6 and 7 were read in pages that pair them; the
-// others are common practice.
-var gasMarks = map[string]string{"1": "140 C", "2": "150 C", "3": "170 C", "4": "180 C",
-	"5": "190 C", "6": "200 C", "7": "220 C", "8": "230 C", "9": "240 C"}
+var bareOven = spelling.Pattern(`(?i)(?:\bat|@|\bbake|\bto|\boven) (\d{3})\b`)
 
 // ovenOf reads the oven's temperature: the one without a fan where both stand there. fan says that it
 // is of a fan oven.
@@ -65,6 +62,17 @@ func (d *draft) ovenOf(text string) (t, says string, fan bool) {
 	}
 	if l, is := list.Letterless(rest); is {
 		return "?", l + ": C or F?", false
+	}
+	if m := bareOven().FindStringSubmatch(rest); m != nil { // "bake 350 for 30 min"
+		if t, ok := d.list.Temperature(m[1] + "°"); ok {
+			return t, m[1] + ": read as " + t, false
+		}
+		return "?", m[1] + ": C or F?", false
+	}
+	for _, w := range ovenWords {
+		if strings.Contains(strings.ToLower(rest), w.words) {
+			return w.t, w.words + ": read as " + w.t + ", common practice", false
+		}
 	}
 	if m := gasMark().FindStringSubmatch(rest); m != nil && gasMarks[m[1]] != "" {
 		return gasMarks[m[1]], "gas mark " + m[1] + ": read as " + gasMarks[m[1]], false

@@ -1,7 +1,6 @@
 package recipe
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 	"unicode"
@@ -10,20 +9,6 @@ import (
 	"forebake/engine/recipe/phrase"
 	"forebake/engine/spelling"
 )
-
-// kinds are the words of a heading that say what kind of part stands below it, or of a purpose.
-var kinds = []struct {
-	kind  string
-	words func() *regexp.Regexp
-}{
-	{"preferment", spelling.Pattern(`(?i)\b(sponge|poolish|biga|preferment|pre-ferment|pre-dough|levain|starter|lievitino|tangzhong|yudane|water roux|flying ferment|vorteig|leaven)\b`)},
-	{doWash, spelling.Pattern(`(?i)\b(wash|egg ?wash|to brush|dorure)\b`)},
-	{"syrup", spelling.Pattern(`(?i)\bsyrup\b`)},
-	{"topping", spelling.Pattern(`(?i)\b(frosting|icing|glaze|streusel|crumble|crumb topping|topping|coating|to (?:finish|decorate|coat|glaze|top)|finish|decoration|garnish|crosses)\b`)},
-	{"filling", spelling.Pattern(`(?i)\b(fillings?|to fill|frangipane|custard|pastry cream|compote|jam|butter block|butter packet|butter layer|roll-in|tourage|beurrage|laminat\w+|layering|cream|remplissage|ripieno|füllung|paste|ganache)\b`)},
-	{"topping", spelling.Pattern(`(?i)\bcrumb\b`)},
-	{"dough", spelling.Pattern(`(?i)(\bdough|\bbuns?\b|\brolls?\b|\bbread\b|\bloaf\b|\bbrioche\b|\bdoughnuts?\b|d[ée]trempe|\bteig\b|\bhefeteig\b|\bimpasto\b|\bpâte\b)`)},
-}
 
 func kindOf(name string) string {
 	for _, k := range kinds {
@@ -49,14 +34,14 @@ func (d *draft) heading(bare, line string) (kind, name string, ok bool) {
 		return "", "", false
 	}
 	name = strings.ToLower(name)
-	if _, known := d.list.Named(name); known && !marked && !partItself().MatchString(name) {
+	if _, known := d.list.Named(name); known && !marked && !d.block && !partItself().MatchString(name) {
 		return "", "", false // "pearl sugar", "raspberry jam" are ingredients
 	}
 	kind = kindOf(name)
 	for _, lead := range []string{"for the ", "for ", "make the ", "to make the ", "the "} {
 		name = strings.TrimPrefix(name, lead)
 	}
-	if kind == "" && strings.HasSuffix(strings.TrimSpace(bare), ":") && !d.method.on && len(cuesOf(bare)) == 0 {
+	if kind == "" && (d.block || strings.HasSuffix(strings.TrimSpace(bare), ":")) && !d.method.on && len(cuesOf(bare)) == 0 {
 		kind = "filling"
 		if !slices.ContainsFunc(d.parts, func(p *part) bool { return p.kind == "dough" && len(p.lines) > 0 }) {
 			kind = "dough"
@@ -76,11 +61,11 @@ var (
 func upper(text string) bool { return text == strings.ToUpper(text) && len(text) > 4 }
 
 // inline is a part whose ingredients stand behind its name: "Glaze: 100 g icing sugar, 2 tbsp milk".
-var inlineHead = spelling.Pattern(`^([\pL][\pL' -]{2,40}?)(?: \([^()]*\))?\s*[:–—]\s+(.+)$`)
+var inlineHead = spelling.Pattern(`^([\pL][\pL' -]{2,40}?)(?: \([^()]*\))?\s*(?::\s|[–—]\s|-{2,}|…|\.{3,})\s*(.+)$`)
 
 func (d *draft) inline(bare string) (p *part, rest string, ok bool) {
 	m := inlineHead().FindStringSubmatch(bare)
-	if m == nil {
+	if m == nil || d.block {
 		return nil, "", false
 	}
 	kind, name, ok := d.heading(m[1], m[1]+":")
@@ -191,14 +176,19 @@ func (d *draft) add(p *part, lines []list.Line, left []list.Left) {
 			}
 			d.bounded(&l, to)
 		}
-		to.lines = append(to.lines, &line{from: d.at, Line: l, off: l.Unknown != ""})
+		to.lines = append(to.lines, d.newLine(l))
 	}
 	for _, l := range left {
 		p.remarks = append(p.remarks, remark{d.at, "left out: " + string(l)})
 	}
 }
 
+func (d *draft) newLine(l list.Line) *line {
+	return &line{from: d.at, Line: l, off: l.Unknown != "", larder: d.opts.Larder}
+}
+
 // namedIn reports whether a text names an ingredient, by the last word of its name.
+// A text that names another thing with that word, "icing sugar", does not name it.
 func (l *line) namedIn(text string) bool {
 	words := strings.Fields(l.Name)
 	if len(words) == 0 {
@@ -206,21 +196,38 @@ func (l *line) namedIn(text string) bool {
 	}
 	last := words[len(words)-1]
 	for _, w := range []string{last, strings.TrimSuffix(last, "s"), strings.TrimSuffix(last, "es")} {
-		if len(w) > 2 && (phrase.HasWord(text, w) || phrase.HasWord(text, w+"s") || phrase.HasWord(text, w+"es")) {
-			return true
+		for _, form := range []string{w, w + "s", w + "es"} {
+			for _, before := range phrase.Before(text, form) {
+				if len(w) > 2 && !l.other(before+" "+form) {
+					return true
+				}
+			}
 		}
 	}
 	return phrase.HasWord(text, l.Name)
 }
 
-// named counts the ingredients of a part that a text names; its own name counts for more.
-func (p *part) named(text string) int {
+// other reports whether two words name a thing of the larder that is not this one.
+func (l *line) other(words string) bool {
+	it, known := l.larder.Find(words)
+	own, _ := l.larder.Find(l.Name)
+	return known && own != nil && it != own
+}
+
+// holdsOf counts the ingredients of a part that a text names.
+func (p *part) holdsOf(text string) int {
 	n := 0
 	for _, l := range p.lines {
 		if !l.off && l.namedIn(text) {
 			n++
 		}
 	}
+	return n
+}
+
+// named counts the ingredients of a part that a text names; its own name counts for more.
+func (p *part) named(text string) int {
+	n := p.holdsOf(text)
 	if p.kind != "dough" && p.spoken(text) {
 		n += 10
 	}

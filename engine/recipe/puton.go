@@ -11,8 +11,11 @@ import (
 )
 
 // puton reads what is put on the outside of the dough: a wash before the bake, a topping after it.
-func (d *draft) puton(subject *part, verb, text string) bool {
+func (d *draft) puton(subject *part, verb, word, text string) bool {
 	p := d.dough()
+	if strings.HasPrefix(word, "pour") && !p.did(doShape, doDivide, doBake, doCook) && !ontoDough().MatchString(text) {
+		return d.mixed(subject, word, text) // "pour over the liquid"
+	}
 	put, kinds := doWash, []string{doWash, "topping", "syrup"}
 	if p.did(doBake, doCook) {
 		put, kinds = doBrush, []string{"syrup", "topping", doWash}
@@ -28,17 +31,25 @@ func (d *draft) puton(subject *part, verb, text string) bool {
 	if of.kind == "dough" || len(of.lines) == 0 || !onto().MatchString(text) {
 		of = d.likeliest(text, kinds...)
 	}
-	if of == nil && verb == doDust {
-		of = d.likeliest(text, "filling")
-		if of != nil && (of.named(text) == 0 || d.puts(of.name)) {
-			of = nil
-		}
-		if of != nil {
+	if of == nil || of.named(text) == 0 {
+		was := of
+		of = d.likeliest(text, "filling") // "top with the apricots"
+		if of == nil {
+			of = was
+		} else if of.named(text) == 0 || d.puts(of.name) {
+			of = was
+		} else {
 			put = doFill
 		}
 	}
 	if verb == doDust && of != nil && of != subject && of.named(text) == 0 {
 		of = nil
+	}
+	if s := p.last(); of == nil && s != nil && s.verb() == doSheet && put == doWash {
+		// "brush with the melted butter" of a sheet is its filling
+		if fill := d.likeliest(text, "filling"); fill != nil && fill.holdsOf(text) > 0 {
+			of, put = fill, doFill
+		}
 	}
 	if of == nil {
 		of = d.claim(text, put, verb)
@@ -59,7 +70,9 @@ func (d *draft) puton(subject *part, verb, text string) bool {
 }
 
 // onto are the words for where a part goes that a sentence speaks of.
-var onto = spelling.Pattern(`(?i)\b(?:over|on|onto|on top of)\b`)
+var onto = spelling.Pattern(`(?i)\b(?:over|on|onto|on top of|into the (?:centre|center|middle|buns?|holes?|cold))\b`)
+
+var ontoDough = spelling.Pattern(`(?i)\b(?:buns?|rolls?|loaf|loaves|dough|cakes?|pieces)\b`)
 
 // partOfStep is the part that a step puts on; nil for none.
 func (d *draft) partOfStep(s *step) *part {
@@ -106,7 +119,9 @@ func (d *draft) filled(p *part, verb, word, text, sentence string) bool {
 			of = d.onlyPart("filling")
 		}
 	default:
-		of = d.likeliest(sentence, "filling")
+		if of = d.likeliest(text, "filling"); of == nil {
+			of = d.likeliest(sentence, "filling")
+		}
 		if of == nil || of.named(text) == 0 && d.puts(of.name) {
 			if top := d.likeliest(text, "topping"); of == nil && top != nil && top.named(text) > 0 {
 				of = top
@@ -142,7 +157,7 @@ func (d *draft) claim(text, put, verb string) *part {
 	var moved []*line
 	if main.mixes() > 0 {
 		for _, l := range main.lines {
-			if !l.mixed && !l.off && l.namedIn(text) && !l.flour(d) && !d.used2(l) {
+			if !l.mixed && !l.off && l.namedIn(text) && !l.flour(d) && !d.used2(l) && !(d.all && l.common()) {
 				moved = append(moved, l)
 			}
 		}
@@ -185,12 +200,17 @@ func (d *draft) claim(text, put, verb string) *part {
 		of := &part{kind: kind, name: d.freeName(name)}
 		d.bounded(&l, of)
 		l.Says = append(l.Says, "in no list: from the method")
-		of.lines = []*line{{from: d.at, Line: l}}
+		of.lines = []*line{d.newLine(l)}
 		d.parts = append(d.parts, of)
 		return of
 	}
 	return nil
 }
+
+// common reports whether every dough may hold the thing, so that a mix of all takes it in.
+func (l *line) common() bool { return commonOnes().MatchString(l.Name) }
+
+var commonOnes = spelling.Pattern(`(?i)\b(?:flour|sugar|butter|milk|eggs?|yolks?|water|salt|yeast|oil|cream|honey)$`)
 
 func lastWords(text string, n int) string {
 	words := strings.Fields(text)

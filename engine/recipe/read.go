@@ -13,8 +13,8 @@ import (
 var (
 	methodHead = spelling.Pattern(`(?i)^(?:the )?(method|directions?|instructions?|steps|preparation|procedure|to make|how to make (?:it|them))\b[^.]{0,20}$`)
 	listHead   = spelling.Pattern(`(?i)^(?:the )?(ingredients|you will need|what you need|shopping list)\b[^.]{0,20}$`)
-	makesLine  = spelling.Pattern(`(?i)^(?:makes|yields?|quantity|for)\b:?\s*(?:about|approximately|approx\.?|around|some)?\s*(\d+|one|two|three|four|six|a)(?:\s*(?:-|–|to)\s*(\d+))?\s*(dozen)?\s*(?:(?:large|small|medium|soft|big|generous)\b)?\s*([\pL][\pL -]*)?\.?$`)
-	inTitle    = spelling.Pattern(`(?i)^(.*?)\s*(?:[(,–—-]\s*((?:makes|yields?)\b[^()]*?)\)?)$`)
+	makesLine  = spelling.Pattern(`(?i)^(?:makes|yields?|quantity|for)\b:?\s*(?:about|approximately|approx\.?|around|some)?\s*(\d+|one|two|three|four|six|a)(?:\s*(?:-|–|to)\s*(\d+))?\s*(dozen)?\s*(?:[\dx×./-]+[- ]?(?:inch|in\.?|cm|g|lb)\s+)?(?:(?:large|small|medium|soft|big|generous)\b)?\s*([\pL][\pL -]*)?\.?$`)
+	inTitle    = spelling.Pattern(`(?i)^(.*?)\s*(?:[(,–—-]\s*((?:makes|yields?|serves)\b[^()]*?)\)?)$`)
 	timesLine  = spelling.Pattern(`(?i)^(?:(?:prep(?:aration)?|cook(?:ing)?|total|baking|rising|proving|resting|active|hands-on)(?: time)?\s*:|serves \d|servings|difficulty|category|cuisine|equipment|tags\b)`)
 	numbered   = spelling.Pattern(`(?i)^(?:step\s*)?\d{1,2}\s*[.):]\s+`)
 	markup     = spelling.Pattern("^[#>*_=`\\s]+|[*_`=]+$")
@@ -35,11 +35,12 @@ type methodState struct {
 // read reads the whole text, line by line.
 func (d *draft) read(text string) {
 	text = strings.NewReplacer("\r\n", "\n", "\r", "\n", "\u00a0", " ", "\u2009", " ", "\u202f", " ",
-		"\t", " ", "\ufeff", "").Replace(text)
+		"\t", " ", "\ufeff", "", " w/ ", " with ").Replace(text)
 	d.list = list.Reader{Larder: d.opts.Larder, Kitchen: list.KitchenOf(text), Scale: list.ScaleOf(text)}
 	var current *part
 	skip := false
-	for i, raw := range strings.Split(text, "\n") {
+	lines := strings.Split(text, "\n")
+	for i, raw := range lines {
 		d.at = i + 1
 		if d.tooLong() {
 			return
@@ -69,6 +70,7 @@ func (d *draft) read(text string) {
 		if d.title == "" && len(d.parts) == 0 && d.readTitle(bare) {
 			continue
 		}
+		d.block = d.title != "" && d.aboveBlock(lines, i)
 		if kind, name, ok := d.heading(bare, line); ok {
 			current = d.partOf(kind, name)
 			if d.method.on {
@@ -90,6 +92,20 @@ func (d *draft) read(text string) {
 	}
 }
 
+// aboveBlock reports whether a line of a word or two stands between a blank line and an ingredient, as
+// headings do.
+func (d *draft) aboveBlock(lines []string, i int) bool {
+	if d.method.on || i == 0 || i+1 >= len(lines) || strings.TrimSpace(lines[i-1]) != "" ||
+		strings.TrimSpace(lines[i+1]) == "" || strings.Contains(strings.TrimRight(lines[i], ": "), ":") {
+		return false
+	}
+	if _, _, ok := d.list.Lines(lines[i]); ok {
+		return false
+	}
+	_, _, ok := d.list.Lines(lines[i+1])
+	return ok
+}
+
 // lineOf reads a line that is no heading: an ingredient, a block, or a line of the method.
 func (d *draft) lineOf(current *part, bare string) {
 	inMethod := d.method.on || numbered().MatchString(bare) && len(strings.Fields(bare)) > 3
@@ -106,13 +122,18 @@ func (d *draft) lineOf(current *part, bare string) {
 		return
 	}
 	plain := strings.TrimSpace(bare)
+	if m := purposeHead().FindStringSubmatch(plain); m != nil && !inMethod { // "For frying: 1 l oil"
+		plain = m[2] + ", " + m[1]
+	}
 	if !inMethod {
 		if lines, left, ok := d.list.Lines(plain); ok && !tooWordy(plain, lines) {
 			d.add(current, lines, left)
 			return
 		}
 		if l, ok := d.list.Named(plain); ok {
-			d.bounded(&l, current)
+			if d.bounded(&l, current); l.Amount == "?" {
+				l.Says = append(l.Says, "how much? weigh it")
+			}
 			d.add(current, []list.Line{l}, nil)
 			return
 		}
@@ -123,6 +144,8 @@ func (d *draft) lineOf(current *part, bare string) {
 	}
 	d.notRead(bare)
 }
+
+var purposeHead = spelling.Pattern(`(?i)^((?:for|to) [a-z -]{3,20}):\s+(.+)$`)
 
 // tooWordy reports whether a line that begins with an amount is a sentence all the same.
 func tooWordy(text string, lines []list.Line) bool {
@@ -138,8 +161,13 @@ func (d *draft) readTitle(bare string) bool {
 		return false
 	}
 	title := bare
-	if m := inTitle().FindStringSubmatch(bare); m != nil && d.readMakes(strings.TrimSpace(m[2])) {
-		title = m[1]
+	if m := inTitle().FindStringSubmatch(bare); m != nil {
+		if says := strings.TrimSpace(m[2]); d.readMakes(says) {
+			title = m[1]
+		} else if timesLine().MatchString(says) {
+			title = m[1]
+			d.notRead(says)
+		}
 	}
 	d.title = strings.Trim(title, " .:")
 	return true
@@ -198,6 +226,9 @@ func (d *draft) readMakes(text string) bool {
 		unit = "piece"
 	}
 	d.makes, d.count = n+" "+unit, n
+	if left := phrase.Unused(text, d.makes+" "+m[1]+" "+m[2]); len(left) > 0 {
+		d.say("not read: " + strings.Join(left, ", ") + " of " + text)
+	}
 	if strings.Contains(lower, "about") || aboutWord().MatchString(text) {
 		d.say("makes " + n + ": the text says about")
 	}

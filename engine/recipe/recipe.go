@@ -11,13 +11,12 @@ import (
 	"bytes"
 	"errors"
 	"fmt"
-	"math"
 	"slices"
 	"strings"
 	"unicode/utf8"
 
 	"forebake/engine/formula"
-	"forebake/engine/quantity"
+	"forebake/engine/larder"
 	"forebake/engine/reading"
 	"forebake/engine/recipe/list"
 	"forebake/engine/source"
@@ -86,6 +85,8 @@ type draft struct {
 	count  string   // how many pieces it makes; "" where it does not say
 	used   []string // texts of this sentence that something was made of, and no step shows
 	warm   []*line  // ingredients warmed before the mix
+	block  bool     // the line read stands above ingredients, and below a blank line
+	all    bool     // a sentence mixed all ingredients, none by name
 
 	rows     map[int]row // by line of the written file
 	told     []Doubt
@@ -117,9 +118,10 @@ type remark struct {
 // line is an ingredient.
 type line struct {
 	list.Line
-	from  int
-	off   bool // written as a comment
-	mixed bool // a mix names it
+	from   int
+	off    bool // written as a comment
+	mixed  bool // a mix names it
+	larder *larder.Larder
 }
 
 // step is one step; the verb stands first among its settings. One without settings is a comment.
@@ -216,9 +218,9 @@ func (d *draft) join() {
 	d.parts = kept
 	for _, p := range d.parts {
 		if p.kind == "preferment" && !main.holds("the "+p.name) {
-			main.lines = append([]*line{{Line: list.Line{Name: "the " + p.name, Amount: "all",
+			main.lines = append([]*line{d.newLine(list.Line{Name: "the " + p.name, Amount: "all",
 				Says: []string{"not said where the " + p.name + " goes: read as all of it, into the " +
-					main.name}}}}, main.lines...)
+					main.name}})}, main.lines...)
 		}
 	}
 	main.lastRise()
@@ -292,26 +294,10 @@ func (p *part) mergeTwice() {
 		}
 		first.Says = append(append(first.Says, fmt.Sprintf("stands twice, %s and %s", first.Amount, l.Amount)),
 			l.Says...)
-		first.Amount = added(first.Amount, l.Amount)
+		first.Amount = list.Added(first.Amount, l.Amount)
 		first.off = first.off && l.off
 	}
 	p.lines = kept
-}
-
-// added is the sum of two amounts of one kind, "?" where they are of two.
-func added(a, b string) string {
-	x, fault1 := quantity.Read(a, quantity.Amounts)
-	y, fault2 := quantity.Read(b, quantity.Amounts)
-	if fault1 != nil || fault2 != nil || x.Kind != y.Kind {
-		return "?"
-	}
-	lo, _ := quantity.FromBase(x.Lo+y.Lo, x.Unit)
-	hi, _ := quantity.FromBase(x.Hi+y.Hi, x.Unit)
-	out := quantity.Plain(lo)
-	if hi > lo {
-		out += " to " + quantity.Plain(hi)
-	}
-	return strings.TrimSpace(out + " " + x.Unit)
 }
 
 // repair reads the written file as a check would, and sets aside what is refused: the amount, else
@@ -330,7 +316,7 @@ func (d *draft) repair(text string) bool {
 		switch {
 		case at.line != nil && !at.line.off:
 			l := at.line
-			if grams := fromVolume(l.Amount); grams != "" {
+			if grams := list.FromVolume(l.Amount); grams != "" {
 				l.Says = append(l.Says, l.Amount+" is no weight: read as "+grams+", as most foods of a "+
 					"cup, common practice")
 				l.Amount = grams
@@ -354,16 +340,6 @@ func (d *draft) repair(text string) bool {
 		}
 	}
 	return len(problems) > 0
-}
-
-// fromVolume is what a volume of food weighs where the larder has no density: 0.5 to 1.1 g/ml, from
-// flaked to mashed foods. Common practice, no source. "" of what is no volume.
-func fromVolume(amount string) string {
-	q, fault := quantity.Read(amount, quantity.Of(quantity.Volume))
-	if fault != nil {
-		return ""
-	}
-	return quantity.Plain(math.Round(q.Lo*0.5)) + " to " + quantity.Plain(math.Round(q.Hi*1.1)) + " g"
 }
 
 func optionsText(l *line) string {

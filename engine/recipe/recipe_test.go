@@ -4,6 +4,8 @@ import (
 	"flag"
 	"os"
 	"path/filepath"
+	"regexp"
+	"slices"
 	"strings"
 	"testing"
 
@@ -44,6 +46,40 @@ func TestLists(t *testing.T) {
 		want, err := os.ReadFile(golden)
 		if err != nil || d.Text != string(want) {
 			t.Errorf("%s: %v\n%s\nwant\n%s", path, err, d.Text, want)
+		}
+	}
+}
+
+// TestNothingIsLost holds that every word and figure of the lists
+// stands in what was made of them, in a value or in a comment.
+func TestNothingIsLost(t *testing.T) {
+	words := regexp.MustCompile(`\pL{3,}|\d+|[½¼¾⅓⅔]`)
+	// Words of headings and of ways to say an amount, and figures that
+	// became others: dozens, fractions of a pound.
+	idle := strings.Fields(`for the and ingredients method instructions directions you need will makes
+		make yield about around dozen one two three four half from with plus all taste step
+		large approx warmed preparation tbs`)
+	paths, _ := filepath.Glob("testdata/*.txt")
+	for _, path := range paths {
+		text, err := os.ReadFile(path)
+		if err != nil {
+			t.Fatal(err)
+		}
+		d, err := Convert(text, options())
+		if err != nil {
+			t.Fatal(path, err)
+		}
+		made := map[string]bool{}
+		for _, w := range words.FindAllString(strings.ToLower(d.Text), -1) {
+			made[w], made[strings.TrimSuffix(w, "s")] = true, true
+		}
+		for n, line := range strings.Split(string(text), "\n") {
+			line = regexp.MustCompile(`^\W*(?:step *)?\d*[.):]`).ReplaceAllString(strings.ToLower(line), "")
+			for _, w := range words.FindAllString(line, -1) {
+				if !made[w] && !made[strings.TrimSuffix(w, "s")] && !slices.Contains(idle, w) {
+					t.Errorf("%s:%d: %q is lost of %q", path, n+1, w, line)
+				}
+			}
 		}
 	}
 }

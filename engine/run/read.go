@@ -168,8 +168,8 @@ func formulasOf(f *source.File, body *hclsyntax.Body, o formula.Options) (
 		switch {
 		case b.Type == "formula":
 		case formula.IsPart(b.Type):
-			r.Fault(r.Place(b.TypeRange), "%s stands outside a formula: write formula \"our bread\" { above "+
-				"it, and } below the last part", b.Type)
+			r.Fault(r.Place(b.TypeRange), "%s stands outside a formula: write formula \"our "+
+				"bread\" { above it, and } below the last part", b.Type)
 			return nil, r.Problems
 		case word == "recipe" || word == "formula" || word == "bread":
 			label := "our bread"
@@ -177,7 +177,8 @@ func formulasOf(f *source.File, body *hclsyntax.Body, o formula.Options) (
 				label = b.Labels[0]
 			}
 			r.Problems = append(r.Problems, source.Problem{Place: r.Place(b.TypeRange),
-				Text: "a file holds formulas, not a " + b.Type, Paste: fmt.Sprintf("formula %q {", label)})
+				Text:  "a file holds formulas, not a " + b.Type,
+				Paste: fmt.Sprintf("formula %q {", label)})
 			return nil, r.Problems
 		}
 	}

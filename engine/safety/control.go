@@ -201,8 +201,9 @@ func (s *Sheet) standsHere(step *formula.Step, needs func(*Part) Value) Value {
 	out := figure.YesNo(p.Controls(larder.ControlMeat, larder.ControlFish))
 	for _, other := range p.Steps[:step.Index] {
 		if other.Uses == nil || other.Verb.Washes() || makeup.OnlyFat(other.Uses) ||
+			s.DriesHot(other) ||
 			slices.ContainsFunc(p.Steps[other.Index:step.Index], p.BakesDough) &&
-				s.Part(other.Uses).IsDryFilling() {
+				(s.Part(other.Uses).IsDryFilling() || s.Part(other.Uses).IsCrustPaste()) {
 			continue // a wash is crust after the bake, and butter that was rolled in is crumb
 		}
 		if v := needs(s.Part(other.Uses)); v.Hi > out.Hi || v.Lo > out.Lo {

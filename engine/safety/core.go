@@ -2,7 +2,6 @@ package safety
 
 import (
 	"math"
-	"slices"
 
 	"forebake/engine/figure"
 	"forebake/engine/formula"
@@ -97,8 +96,7 @@ func (s *Sheet) coreAt(step *formula.Step, share float64) Value {
 // ShapeOpen reports whether a large piece goes into a bake on no tin, and nothing says how it
 // stands: the bake is reckoned from a round one to a ring.
 func (s *Sheet) ShapeOpen(step *formula.Step) Value {
-	if step.Part.StandAt(step.Index) != nil || slices.ContainsFunc(step.Part.Steps[:step.Index+1],
-		func(other *formula.Step) bool { return other.Tin != "" }) {
+	if step.Part.StandAt(step.Index) != nil {
 		return figure.YesNo(false)
 	}
 	st, missing := s.Stage(step)

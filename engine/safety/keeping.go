@@ -109,7 +109,7 @@ func (s *Sheet) kept(
 // cold, it stays in the room for as long as the formula shall keep.
 func (s *Sheet) WarmAfterBake() Value {
 	return s.warmAfterBake(func(q *Part, baked bool) Value {
-		if baked && q.IsDryFilling() {
+		if baked && (q.IsDryFilling() || q.IsCrustPaste()) {
 			return figure.YesNo(false)
 		}
 		return q.NeedsControl()
@@ -165,7 +165,8 @@ func (s *Sheet) warmAfterBake(counts func(q *Part, baked bool) Value) Value {
 		}
 		baked := false
 		for _, step := range p.Steps {
-			if step.Uses != nil && !makeup.OnlyFat(step.Uses) && (baked || !step.Verb.Washes()) {
+			if step.Uses != nil && !makeup.OnlyFat(step.Uses) && (baked || !step.Verb.Washes()) &&
+				!(baked && s.DriesHot(step)) {
 				if v := counts(s.Part(step.Uses), !baked); v.Hi > held.Hi || v.Lo > held.Lo {
 					held = v
 				}

@@ -2,6 +2,7 @@ package safety
 
 import (
 	"math"
+	"slices"
 
 	"forebake/engine/figure"
 	"forebake/engine/formula"
@@ -31,10 +32,27 @@ func (p *Part) foodFor() microbe.Food {
 }
 
 // wantsKill reports whether the bake matters for a filling's safety: it holds
-// raw egg or flour, or needs control and was never cooked.
+// raw egg or flour, or needs control and was never cooked, bought or made.
 func (p *Part) wantsKill() bool {
 	return p.Raw(larder.RawEgg, EggCookC).Hi == 1 || p.Raw(larder.RawFlour, FloursCookC).Hi == 1 ||
-		!p.CooksAll() && p.NeedsControl().Hi == 1
+		!p.CooksAll() && !p.cameCooked() && p.NeedsControl().Hi == 1
+}
+
+// cameCooked reports whether all of a part is plant food that was cooked
+// before, such as bean paste, with sugar and salt: "heat-treated plant
+// food" of FDA Food Code 2022, 1-201.10(B) (read). Nothing of it is raw;
+// its hours in the warm are judged elsewhere.
+func (p *Part) cameCooked() bool {
+	return !slices.ContainsFunc(p.Ingredients, func(in *formula.Ingredient) bool {
+		switch {
+		case in.Item == nil:
+			return true
+		case in.Item.Class == larder.ClassSugar, in.Item.Class == larder.ClassSalt:
+			return false
+		}
+		return !in.Item.Is(larder.Cooked) || in.Item.Control != larder.ControlCookedStarch &&
+			in.Item.Control != larder.ControlCookedVegetable
+	})
 }
 
 // WantKill lists the fillings on a step's part for which the step must be a

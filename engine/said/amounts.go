@@ -9,27 +9,28 @@ import (
 	"forebake/engine/spelling"
 )
 
-var noAmount = spelling.Pattern(`(?i)^(?:to taste|(?:as|if|where) (?:needed|required|desired|you like|` +
-	`necessary)|some|a (?:little|bit|few|handful|sprinkle|sprinkling|dusting|knob|glug)|enough|optional|` +
-	`for [a-z][a-z ,-]*|to (?:serve|dust|sprinkle|coat|brush|finish|decorate|glaze|grease|roll)|` +
-	`nach bedarf|etwas|q\.?b\.?|un peu|quelques|lite|lidt|efter smag|efter smak|nach geschmack|` +
-	`al gusto|a piacere)(?:[ ,;(].*)?$`)
+var noAmount = spelling.Pattern(`(?i)^(?:to taste|(?:as|if|where) (?:needed|required|desired|` +
+	`you like|necessary)|some|a (?:little|bit|few|handful|sprinkle|sprinkling|dusting|knob|glug)|` +
+	`enough|optional|for [a-z][a-z ,-]*|to (?:serve|dust|sprinkle|coat|brush|finish|decorate|` +
+	`glaze|grease|roll)|nach bedarf|etwas|q\.?b\.?|un peu|quelques|lite|lidt|efter smag|efter ` +
+	`smak|nach geschmack|al gusto|a piacere)(?:[ ,;(].*)?$`)
 
-// NoAmount reports whether words say that an amount is not weighed: "to taste", "for dusting".
+// NoAmount reports whether words say that an amount is not weighed: "to
+// taste", "for dusting".
 func NoAmount(text string) bool {
 	return NoFigure(text) && noAmount().MatchString(strings.TrimSpace(text))
 }
 
-const unitWords = `kg|g|grams?|oz|ounces?|lbs?|ml|dl|cl|l|tsps?|tbsps?|teaspoons?|tablespoons?|cups?|` +
-	`sachets?|packets?|packages?|envelopes?|cubes?|pinch(?:es)?|EL|TL|msk|tsk|spsk`
+const unitWords = `kg|g|grams?|oz|ounces?|lbs?|ml|dl|cl|l|tsps?|tbsps?|teaspoons?|tablespoons?|` +
+	`cups?|sachets?|packets?|packages?|envelopes?|cubes?|pinch(?:es)?|EL|TL|msk|tsk|spsk`
 
 // measured is an amount and words behind it.
 var measured = spelling.Pattern(`(?i)^((?:about |ca\.? )?[\d./⁄,¼½¾⅓⅔⅛ -]+(?:to [\d./¼½¾⅓⅔⅛ ]+)?` +
 	`(?:` + unitWords + `)?)\.?,? ` +
 	`\(?((?:\p{L}|-| )+)\)?$`)
 
-// KindBeside reads an amount that says the kind of what is only named, "50 g fresh" of yeast: the
-// amount, and the name with its kind.
+// KindBeside reads an amount that says the kind of what is only named,
+// "50 g fresh" of yeast: the amount, and the name with its kind.
 func KindBeside(l *larder.Larder, name, text string) (amount, whole string, ok bool) {
 	if m := ofOne().FindStringSubmatch(strings.TrimSpace(text)); m != nil { // zest of 1/2, of lemon
 		if it, ok := l.Find(name + " " + m[1]); ok {
@@ -52,11 +53,12 @@ func KindBeside(l *larder.Larder, name, text string) (amount, whole string, ok b
 }
 
 var (
-	second = spelling.Pattern(`(?i)^(.*?\d.*?)[,;]? (?:\(?(?:plus|and|\+|(?:beaten |whisked |mixed )` +
-		`(?:with|in)|soaked (?:over ?night )?in|steeped in|dissolved in|with)) ` +
+	second = spelling.Pattern(`(?i)^(.*?\d.*?)[,;]? (?:\(?(?:plus|and|\+|(?:beaten |whisked |` +
+		`mixed )(?:with|in)|soaked (?:over ?night )?in|steeped in|dissolved in|with)) ` +
 		`([\d./¼½¾⅓⅔⅛ ]+(?:(?:` + unitWords + `)\.? )?(?:of )?)((?:\p{L}|[- ])+)\)?$`)
-	soaked = spelling.Pattern(`(?i)^(.*?\d[^,(]*?)[,;]? \(?(?:soaked|plumped|steeped|macerated)\b([^\d]*)$`)
-	extra  = spelling.Pattern(`(?i)\b(?:more|extra|dust|roll|knead|work|surface|bench|pan|tin)\b`)
+	soaked = spelling.Pattern(`(?i)^(.*?\d[^,(]*?)[,;]? \(?(?:soaked|plumped|steeped|` +
+		`macerated)\b([^\d]*)$`)
+	extra = spelling.Pattern(`(?i)\b(?:more|extra|dust|roll|knead|work|surface|bench|pan|tin)\b`)
 )
 
 var ofOne = spelling.Pattern(`(?i)^(?:(?:finely )?grated )?(zest|juice|rind|peel) (?:of|from) ([\d./½¼¾ ]+)$`)
@@ -85,7 +87,8 @@ func SecondThing(l *larder.Larder, it *larder.Item, text string) (s Second, ok b
 	return s, known && other != it
 }
 
-// Soaked reads an amount of what is soaked, with no figure of the liquid: "100 g, soaked and drained".
+// Soaked reads an amount of what is soaked, with no figure of the
+// liquid: "100 g, soaked and drained".
 func Soaked(text string) (amount string, ok bool) {
 	m := soaked().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
@@ -111,8 +114,9 @@ var (
 		`in)\b([^\d]*)$`)
 )
 
-// prepared takes words off an amount that say how it is prepared or what it is for, and names the
-// size of eggs as SizedEggs reads it. says tells of what may not go in.
+// prepared takes words off an amount that say how it is prepared or
+// what it is for, and names the size of eggs as SizedEggs reads it.
+// says tells of what may not go in.
 func prepared(it *larder.Item, text string) (out, says string) {
 	if it.Class == larder.ClassEgg {
 		if m := eggSize().FindStringSubmatch(text); m != nil {
@@ -164,10 +168,11 @@ func Number(text string) bool {
 	return err == nil && strings.Trim(text, "0123456789.- ") == ""
 }
 
-var waits = spelling.Pattern(`(?i)\b(?:rest|prove|proof|rise|chill|retard|stand|leave|overnight|fridge|freezer|` +
-	`refrigerat\w*)\b`)
+var waits = spelling.Pattern(`(?i)\b(?:rest|prove|proof|rise|chill|retard|stand|leave|overnight|` +
+	`fridge|freezer|refrigerat\w*)\b`)
 
-// Waits reports whether words of a step that takes no time tell of a wait, which would be lost.
+// Waits reports whether words of a step that takes no time tell of a
+// wait, which would be lost.
 func Waits(words string) bool {
 	_, _, timed := TimeIn(words)
 	return waits().MatchString(words) && (timed || inCold().MatchString(words))

@@ -7,14 +7,14 @@ import (
 	"forebake/engine/spelling"
 )
 
-// manners open words that say how a step is done or where, and give it
+// manners begin words on how or where a step is done, which give it
 // no time.
 var manners = spelling.Pattern(`(?i)^(?:on|in|into|under|over|at|by|with|without|onto|between|` +
 	`inside|near|off|out of|to|upside down|covered|uncovered|hanging|wrapped|loosely|lightly|` +
 	`gently|slowly|briefly|well|low heat|medium heat|gentle heat|high heat)\b`)
 
-// Manner reports whether a text says how a step is done, or where, in
-// the place of a time: "on a rack", "under a cloth".
+// Manner reports whether a text in a time's place says how or where a
+// step is done: "on a rack", "under a cloth".
 func Manner(text string) bool {
 	text = strings.TrimSpace(text)
 	return manners().MatchString(text) && !strings.ContainsAny(text, "0123456789") &&
@@ -31,7 +31,7 @@ var (
 )
 
 // Cover reports whether words beside a time say that the part is
-// covered, or that it is not.
+// covered, or uncovered.
 func Cover(text string) (covered, ok bool) {
 	switch {
 	case strings.Contains(strings.ToLower(text), "uncovered"):
@@ -44,8 +44,8 @@ func Cover(text string) (covered, ok bool) {
 
 var turnedRound = spelling.Pattern(`(?i)\b(?:not|never|before|or)\b`)
 
-// Inside reports whether words say that something is in a place of that
-// name, in lower case: "in the fridge".
+// Inside reports whether words say that something is in the named
+// place, in lower case: "in the fridge".
 func Inside(text, place string) bool {
 	if !strings.Contains(strings.ToLower(text), place) || turnedRound().MatchString(text) {
 		return false
@@ -59,8 +59,8 @@ func NoFigure(text string) bool {
 	return strings.TrimSpace(text) != "" && !strings.ContainsAny(text, "0123456789¼½¾⅓⅔")
 }
 
-// Vessel reports whether words name what a thing stands in or on, which
-// changes no figure: "oiled bowl".
+// Vessel reports whether words name a vessel that changes no figure:
+// "oiled bowl".
 func Vessel(text string) bool { return NoFigure(text) && vessel().MatchString(text) }
 
 var vessel = spelling.Pattern(`(?i)\b(?:bowl|tub|box|container|basket|couche|tray|sheet|paper|` +
@@ -69,8 +69,8 @@ var vessel = spelling.Pattern(`(?i)\b(?:bowl|tub|box|container|basket|couche|tra
 var until = spelling.Pattern(`(?i)^(?:(?:cool(?:ed)?|warm(?:ed)?|down|until|till|at|is|it|just|` +
 	`completely|fully) )*(?:to )?(.+)$`)
 
-// Until is the temperature that words tell to wait for: "to room
-// temperature", "until lukewarm"; "" for others.
+// Until is the temperature that words wait for: "to room temperature",
+// "until lukewarm"; "" for others.
 func Until(text string) string {
 	m := until().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil || strings.TrimSpace(text) == m[1] {

@@ -2,8 +2,8 @@ package said
 
 import "strings"
 
-// otherWords are words of the craft that no verb can stand for without
-// a loss: the line to write in place of each.
+// otherWords are words of the craft that no verb replaces without a
+// loss, each with the line to write.
 var otherWords = map[string]string{
 	"laminate": `{ fill = "roll-in butter" }, then { sheet = "6 mm" }, { fold = 1 } ` +
 		`and { chill = "30 min" } for each turn`,
@@ -14,8 +14,8 @@ var otherWords = map[string]string{
 	"autolyse": `{ soak = "30 min" } before the mix`,
 }
 
-// OtherStep gives the line to write for a word of the craft that is no
-// step; "" where there is none.
+// OtherStep gives the line for a word of the craft that is no step; ""
+// for none.
 func OtherStep(word string) string { return otherWords[Key(word)] }
 
 // OtherSteps lists the words that OtherStep knows.
@@ -31,9 +31,11 @@ func OtherSteps() []string {
 var otherOptions = map[string]string{
 	"temp": "at", "temperature": "at", "oven": "at", "in": "at", "place": "at", "where": "at",
 	"until": "note", "speed": "note", "vitesse": "note", "when": "note", "why": "note",
-	"tool": "note", "on": "at", "cover": "covered", "comment": "note", "how": "note", "over": "note",
+	"tool": "note", "on": "at", "cover": "covered", "comment": "note", "how": "note",
+	"over":   "note",
 	"method": "by", "using": "by", "weight": "note", "mass": "amount",
-	"number": "pieces", "thickness": "as", "form": "as", "makes": "pieces", "yield": "pieces", "internal": "core", "inside": "core",
+	"number": "pieces", "thickness": "as", "form": "as", "makes": "pieces", "yield": "pieces",
+	"internal": "core", "inside": "core",
 	"minutes": "time", "duration": "time", "for": "time", "into": "at", "onto": "at", "under": "at",
 	"then": "note", "after": "note", "per piece": "note", "piece": "note", "each": "note",
 	"add": "with", "ingredients": "with", "adding": "with", "note to self": "note", "notes": "note",
@@ -44,14 +46,13 @@ var otherOptions = map[string]string{
 	"decor": "note", "before": "note", "preheat": "note",
 }
 
-// OtherOption gives the option that a word means; "" where there
-// is none.
+// OtherOption gives the option that a word means; "" for none.
 func OtherOption(word string) string { return otherOptions[Key(word)] }
 
 // Key is a key in small letters, with blanks for underscores.
 func Key(key string) string { return strings.ReplaceAll(strings.ToLower(key), "_", " ") }
 
-// Stems gives the words that a form in "-ing" may be of: "baking" is of
+// Stems gives the words that an "-ing" form may be of: "baking" is of
 // "bak", or "bake".
 func Stems(key string) []string {
 	stem, doing := strings.CutSuffix(Key(key), "ing")
@@ -65,13 +66,12 @@ func Stems(key string) []string {
 	return forms
 }
 
-// little are the words that a baker puts before a way or a place, and
-// that say nothing.
+// little are the words before a way or a place that say nothing.
 var little = map[string]bool{"by": true, "in": true, "on": true, "at": true, "with": true,
 	"over": true, "a": true, "an": true, "the": true}
 
 // Fold makes a baker's words comparable: small letters, blanks for
-// hyphens and commas, and none of the little words before them.
+// hyphens and commas, no little words before them.
 func Fold(text string) string {
 	words := strings.FieldsFunc(strings.ToLower(text), func(r rune) bool {
 		return r == ' ' || r == '-' || r == ',' || r == '_' || r == '\t'
@@ -82,17 +82,20 @@ func Fold(text string) string {
 	return strings.Join(words, " ")
 }
 
-// Whole reports whether a text is a whole number and nothing else.
+// Whole reports whether a text is only a whole number.
 func Whole(text string) bool { return text != "" && strings.Trim(text, "0123456789 ") == "" }
 
-// otherKeys are words that bakers write for a key of a formula or of a part.
+// otherKeys are words that bakers write for a key of a formula or of
+// a part.
 var otherKeys = map[string][]string{
-	"steps": {"method", "instructions", "directions", "process", "procedure", "preparation", "step"},
+	"steps": {"method", "instructions", "directions", "process", "procedure",
+		"preparation", "step"},
 	"makes": {"yield", "yields", "make"},
 	"about": {"title", "description", "note", "notes", "comment", "source", "author", "serves",
 		"servings", "category", "tags", "difficulty", "summary", "equipment"},
 	"ingredients": {"ingredient"},
 }
 
-// OtherKeys gives the words that bakers write for a key, in a fixed order.
+// OtherKeys gives the words that bakers write for a key, in a
+// fixed order.
 func OtherKeys(key string) []string { return otherKeys[key] }

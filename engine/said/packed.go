@@ -71,7 +71,7 @@ func Packed(text string) (out, why string) {
 	return times, ""
 }
 
-// Each reads an amount that is for one piece: "15 g each".
+// Each reads an amount for one piece: "15 g each".
 func Each(text string) (one string, ok bool) {
 	m := each().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
@@ -81,7 +81,7 @@ func Each(text string) (one string, ok bool) {
 }
 
 // AndMore reads an amount with more for the bench: "500 g plus extra".
-// What is dusted is too little to count.
+// Dusting is too little to count.
 func AndMore(text string) (out string, ok bool) {
 	m := plus().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
@@ -103,7 +103,7 @@ func Share(text string) (x float64, ok bool) {
 
 var pods = spelling.Pattern(`(?i)^(\d+|an?|half an?|1/2|½) ?(?:pods?|beans?|sticks?)$`)
 
-// Pods reads a number of pods, of what may be an extract too: "1 pod"
+// Pods reads a number of pods of what may be an extract too: "1 pod"
 // of vanilla.
 func Pods(text string) string {
 	m := pods().FindStringSubmatch(strings.TrimSpace(text))

@@ -1,4 +1,4 @@
-// Package said holds words that plainly mean a figure and are none: a
+// Package said holds words that plainly mean a figure but are none: a
 // gas mark, a warm place, a pinch, a sachet, a sign in place of a time.
 // The formula reader calls it; each answer is a text that the quantity
 // reader reads, or a line to write, with what a report says of it. It
@@ -17,12 +17,12 @@ import (
 	"forebake/engine/spelling"
 )
 
-// Taken is what a word is taken for: a text to read, and what a report
-// says of it.
+// Taken is a word's reading: a text to read, and what a report says
+// of it.
 type Taken struct{ Text, Says string }
 
-// gasMarks are the marks of UK ovens, C. Marks 4, 6 and 7 were read in
-// pages that pair them; the others are common practice.
+// gasMarks are UK oven marks, C. Marks 4, 6 and 7 were read in pages
+// that pair them; the others are common practice.
 var gasMarks = map[string]string{"1": "140 C", "2": "150 C", "3": "170 C", "4": "180 C",
 	"5": "190 C", "6": "200 C", "7": "220 C", "8": "230 C", "9": "240 C"}
 
@@ -39,9 +39,9 @@ func GasMark(words string) (Taken, bool) {
 		true
 }
 
-// warmths are words for how warm it is around a part or in an oven.
-// Common practice, no source. taken is read as the range where a part
-// stands, and told; others are asked.
+// warmths are words for the warmth around a part or in an oven. Common
+// practice, no source. A taken one is read as its range around a part,
+// and told; others are asked.
 var warmths = map[string]struct {
 	write string
 	taken bool
@@ -59,8 +59,8 @@ var warmSpot = spelling.Pattern(`^(?:some ?where|any ?where)? ?(?:nice and )?war
 	`spot|kitchen|room|corner|cupboard|draught free place|draft free place|and draught free|` +
 	`and draft free))?(?: (?:in|of|by|near|free from|away from) .*)?$`)
 
-// Warmth is what to write for words of how warm it is somewhere, in
-// lower case; take is true where the range can be taken.
+// Warmth is what to write for words of warmth, in lower case; take is
+// true where the range can be taken.
 func Warmth(words string) (write string, take, ok bool) {
 	w, ok := warmths[words]
 	if !ok && warmSpot().MatchString(words) {
@@ -69,8 +69,8 @@ func Warmth(words string) (write string, take, ok bool) {
 	return w.write, w.taken, ok
 }
 
-// goingIn are words for how warm an ingredient goes in. Common
-// practice, no source.
+// goingIn are words for an ingredient's own warmth. Common practice,
+// no source.
 var goingIn = map[string]string{"lukewarm": "35 C to 40 C", "tepid": "35 C to 40 C",
 	"warm": "35 C to 43 C", "hand hot": "35 C to 43 C", "hand warm": "35 C to 40 C",
 	"finger warm": "35 C to 40 C", "melted": "32 C to 45 C", "melted and cooled": "25 C to 35 C",
@@ -79,8 +79,9 @@ var goingIn = map[string]string{"lukewarm": "35 C to 40 C", "tepid": "35 C to 40
 	"body temperature": "35 C to 38 C",
 	"room temperature": "18 C to 24 C", "room temp": "18 C to 24 C", "rt": "18 C to 24 C",
 	"room": "18 C to 24 C", "room warm": "18 C to 24 C", "ambient": "18 C to 24 C",
-	"softened": "18 C to 24 C", "soft": "18 C to 24 C", "soft but cool": "14 C to 20 C", "cool room temperature": "15 C to 20 C",
-	"slightly softened": "15 C to 20 C", "slightly warm": "30 C to 38 C",
+	"softened": "18 C to 24 C", "soft": "18 C to 24 C", "soft but cool": "14 C to 20 C",
+	"cool room temperature": "15 C to 20 C",
+	"slightly softened":     "15 C to 20 C", "slightly warm": "30 C to 38 C",
 	"just warm": "30 C to 38 C", "very soft": "20 C to 26 C", "hot": "50 C to 95 C",
 	"very cold": "0 C to 4 C", "very warm": "38 C to 46 C", "at room temperature": "18 C to 24 C",
 	"kitchen temperature": "18 C to 24 C", "cooled": "15 C to 30 C",
@@ -98,7 +99,7 @@ var goingIn = map[string]string{"lukewarm": "35 C to 40 C", "tepid": "35 C to 40
 	"from the fridge": "2 C to 8 C", "cold from the fridge": "2 C to 8 C", "ice cold": "0 C to 4 C",
 	"iced": "0 C to 4 C", "frozen": "-20 C to -12 C", "from the freezer": "-20 C to -12 C"}
 
-// GoingIn is how warm an ingredient goes in, by words in lower case; ""
+// GoingIn is an ingredient's own warmth, by words in lower case; ""
 // for others.
 func GoingIn(words string) string { return goingIn[words] }
 
@@ -106,13 +107,13 @@ func GoingIn(words string) string { return goingIn[words] }
 var forms = spelling.Pattern(`\b(?:melted|(?:finely |roughly |coarsely )?(?:chopped|ground|` +
 	`grated|sliced|crushed)|softened|cubed|diced|mashed|halved|beaten|whole|flaked|slivered)\b`)
 
-// Form is the form that words of a name say, "" for none.
+// Form is the form that a name's words give, "" for none.
 func Form(words string) string { return forms().FindString(words) }
 
 var protein = spelling.Pattern(`\b(\d{1,2}(?:\.\d+)?) ?% protein\b`)
 
-// Protein is the protein of a flour that words of its name say: "13 %";
-// "" for none.
+// Protein is a flour's protein by words of its name: "13 %"; ""
+// for none.
 func Protein(words string) string {
 	if m := protein().FindStringSubmatch(words); m != nil {
 		return m[1] + " %"
@@ -120,9 +121,8 @@ func Protein(words string) string {
 	return ""
 }
 
-// Ingredient gives what the larder knows of a name, with the words of
-// preparation in it. Of an egg the size and the country of the
-// kitchen count.
+// Ingredient gives what the larder knows of a name with its words of
+// preparation. For an egg the size and the kitchen's country count.
 func Ingredient(l *larder.Larder, name, units string) (*larder.Item, []string, bool) {
 	if egg := EggName(name, units); egg != name {
 		it, ok := l.Find(egg)
@@ -172,8 +172,8 @@ func Falling(text string, oven bool) (from, to string, ok bool) {
 var sign = spelling.Pattern(`(?i)^(?:un)?till?\b|\b(?:doubled|double|tripled|bubbly|golden|ready|` +
 	`done|smooth|soft|completely|cold enough|boil|simmer)\b`)
 
-// Sign reports whether a text is a sign to look for in the place of a
-// time: "until doubled".
+// Sign reports whether a text is a sign in place of a time:
+// "until doubled".
 func Sign(text string) bool {
 	return !strings.ContainsAny(text, "0123456789") && sign().MatchString(text)
 }
@@ -188,8 +188,8 @@ var portions = spelling.Pattern(`(?i)\b(?:per|each|every|twice|times|[ap]\.?m)\b
 
 var worded = spelling.Pattern(`^\p{L}.*\p{L}$`)
 
-// TimeIn reads a time that has words beside it: "until doubled, about 2
-// h", "overnight, hanging". Words with figures of their own are none.
+// TimeIn reads a time with words beside it: "until doubled, about 2 h",
+// "overnight, hanging". Words with their own figures are none.
 func TimeIn(text string) (time, rest string, ok bool) {
 	m := timeIn().FindStringSubmatch(text)
 	if m == nil || strings.ContainsAny(m[1]+m[3], "0123456789¼½¾⅓⅔") {
@@ -200,11 +200,11 @@ func TimeIn(text string) (time, rest string, ok bool) {
 	return m[2], rest, worded().MatchString(rest) && !portions().MatchString(rest)
 }
 
-var fanned = spelling.Pattern(`(?i)^(.*\d ?°? ?[CF]?),? ?\(?(?:fan|convection|fan oven|fan-forced|umluft|heißluft|` +
-	`heissluft|varmluft|varmluftsugn|chaleur tournante|ventilato|forno ventilato|air)\)?$`)
+var fanned = spelling.Pattern(`(?i)^(.*\d ?°? ?[CF]?),? ?\(?(?:fan|convection|fan oven|` +
+	`fan-forced|umluft|heißluft|heissluft|varmluft|varmluftsugn|chaleur ` +
+	`tournante|ventilato|forno ventilato|air)\)?$`)
 
-// Fanned reads a temperature that says it is of a fan oven: "180
-// C fan".
+// Fanned reads a temperature of a fan oven: "180 C fan".
 func Fanned(text string) (temperature string, ok bool) {
 	m := fanned().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
@@ -215,8 +215,7 @@ func Fanned(text string) (temperature string, ok bool) {
 
 var degrees = spelling.Pattern(`(?i)^(\d+) ?(?:degrees?|deg|°)$`)
 
-// Degrees reads a temperature whose degrees are of no scale:
-// "375 degrees".
+// Degrees reads a temperature without a scale: "375 degrees".
 func Degrees(text string) (number string, ok bool) {
 	m := degrees().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
@@ -225,8 +224,8 @@ func Degrees(text string) (number string, ok bool) {
 	return m[1], true
 }
 
-var times = spelling.Pattern(`(?i)^(\d+) ?(?:times?|sets?|(?:(?:letter|book|single|double|simple) )?` +
-	`(?:turns?|folds?))$`)
+var times = spelling.Pattern(`(?i)^(\d+) ?(?:times?|sets?|(?:(?:letter|book|single|double|` +
+	`simple) )?(?:turns?|folds?))$`)
 
 var every = spelling.Pattern(`(?i)^(\d{1,2}) ?(?:times?|x|folds?|sets?)?,? (?:(?:one|once) )?(?:every|at|each) ` +
 	`(\d[^,;]*?)(?: intervals?)?$`)
@@ -295,17 +294,18 @@ func Turn(words string) bool {
 	return turns[words]
 }
 
-// dryYeast is above what a gram of fresh yeast stands for.
+// dryYeast is above the dry yeast for a gram of fresh.
 const dryYeast = 0.5
 
 const packet = `sachets?|packets?|envelopes?|packages?|pkgs?|packs?|päckchen|pck|packung(?:en)?|` +
 	`bustin[ae]|paket(?:e|en)?|breve?`
 
-// measures are words of the kitchen that an ingredient gives a size to. Sources: pinch and dash from
-// measuring-spoon pages (read), the bounds a judgement; a sachet of dry yeast is 7 g (German and US
-// pages, read); saffron 0.1 to 0.5 g, cardamom pods and drops (memory); vanilla sugar 7.5 g in
-// France, 8 g in Germany, 10 g in Austria (memory); a stick of
-// butter is 4 oz (SR 28, read).
+// measures are kitchen words whose size depends on the ingredient.
+// Sources: pinch and dash from measuring-spoon pages (read), the bounds
+// a judgement; a sachet of dry yeast is 7 g (German and US pages,
+// read); saffron 0.1 to 0.5 g, cardamom pods and drops (memory);
+// vanilla sugar 7.5 g in France, 8 g in Germany, 10 g in Austria
+// (memory); a stick of butter is 4 oz (SR 28, read).
 var measures = []struct {
 	word   func() *regexp.Regexp
 	lo, hi float64
@@ -314,8 +314,9 @@ var measures = []struct {
 	fits   func(*larder.Item) bool
 	says   string
 }{
-	{spelling.Pattern(`^(?:(?:small|large|good|generous|big) )?(?:pinch(?:es)?|prisen?|pizzic(?:o|hi)|` +
-		`pinc[ée]es?|nypa|knsp|knivspids|messerspitzen?|pizca)$`), 0.1, 1, "g", false,
+	{spelling.Pattern(`^(?:(?:small|large|good|generous|big) )?(?:pinch(?:es)?|prisen?|` +
+		`pizzic(?:o|hi)|pinc[ée]es?|nypa|knsp|knivspids|messerspitzen?|pizca)$`), 0.1, 1,
+		"g", false,
 		func(*larder.Item) bool { return true }, "a pinch is taken as 0.1 to 1 g: weigh it"},
 	{spelling.Pattern(`^dash(?:es)?$`), 0.3, 1.5, "ml", false,
 		func(it *larder.Item) bool { return it.Density > 0 },
@@ -349,8 +350,8 @@ var amountOf = spelling.Pattern(
 // alonePinch is a pinch without a number.
 var alonePinch = spelling.Pattern(`(?i)^((?:(?:small|large|good|generous|big) )?(?:pinch|dash))$`)
 
-// Amount gives the quantity of a word of the kitchen for an ingredient.
-// units is whose measures the kitchen uses.
+// Amount gives an ingredient's quantity for a kitchen word. units is
+// whose measures the kitchen uses.
 func Amount(it *larder.Item, text, units string) (Taken, bool) {
 	if t, ok := spoon(it, text); ok {
 		return t, true
@@ -390,8 +391,8 @@ func Amount(it *larder.Item, text, units string) (Taken, bool) {
 	return Taken{}, false
 }
 
-// spoon weighs a spoon of what the larder gives no one density: kosher
-// salt and most spices.
+// spoon weighs a spoon of what has no single density in the larder:
+// kosher salt and most spices.
 func spoon(it *larder.Item, text string) (Taken, bool) {
 	var lo, hi float64
 	var says string
@@ -437,8 +438,8 @@ var zests = map[string]struct{ lo, hi float64 }{"lemon zest": {3, 8}, "orange ze
 const counted = " large medium small whole pod pods clove cloves stalk stalks fruit fruits " +
 	"unwaxed organic ripe "
 
-// counts reports whether words behind a number only name the thing
-// itself: "1 orange" of orange zest, "2 cloves" of garlic.
+// counts reports whether words behind a number only name the thing: "1
+// orange" of orange zest, "2 cloves" of garlic.
 func counts(words string, it *larder.Item) bool {
 	own := " " + singulars(strings.ToLower(it.Name+" "+strings.Join(it.Aliases, " "))) + " " +
 		fruits[it.Name]
@@ -456,9 +457,8 @@ var fruits = map[string]string{"lemon zest": "zitrone limone citron limón citro
 
 var inBrackets = spelling.Pattern(`^([^()]+?)\s*\(([^()]+)\)$`)
 
-// Bracketed gives the weight of an amount that is written twice: "3
-// 1/2 cups (440 g)". A weight says more than a volume. Others stay as
-// they are.
+// Bracketed gives the weight of an amount written twice: "3 1/2 cups
+// (440 g)". A weight says more than a volume. Other texts stay.
 func Bracketed(text string) string {
 	m := inBrackets().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
@@ -475,8 +475,8 @@ func Bracketed(text string) string {
 var sizedEggs = spelling.Pattern(`(?i)^([\d\s./⁄½¼¾]+) (large|medium|small|` +
 	`extra[- ]large)(?: eggs?)?$`)
 
-// SizedEggs reads "2 large" of eggs: how many, and the name of the egg
-// of that size.
+// SizedEggs reads "2 large" of eggs: the count, and that size's
+// egg name.
 func SizedEggs(text, units string) (count, name string, says string, ok bool) {
 	m := sizedEggs().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
@@ -492,7 +492,7 @@ func SizedEggs(text, units string) (count, name string, says string, ok bool) {
 
 // EggName is the larder's name of an egg whose size the country
 // decides: a large one is 50 g in the US, and 60 g in the UK and the
-// EU. Other names stay as they are.
+// EU. Other names stay.
 func EggName(name, units string) string {
 	if units != "uk" && units != "metric" {
 		return name
@@ -508,17 +508,17 @@ func EggName(name, units string) string {
 	return name
 }
 
-// Signs of a country's kitchen in the text of a formula. Common
-// practice, no source.
+// Signs of a country's kitchen in a formula's text. Common practice,
+// no source.
 var (
 	usSigns = spelling.Pattern(`(?i)\d ?°?F"|\bcups?"|\bsticks?"|all-purpose`)
 	ukSigns = spelling.Pattern(
 		`(?i)gas mark|caster sugar|icing sugar|strong (?:white )?flour|plain flour`)
 )
 
-// Country gives a measure that the US and the UK share the name of the
-// country of the kitchen: the house's, else that of the other words of
-// the file, which says tells.
+// Country gives a measure that the US and the UK share a name for the
+// kitchen's country: the house's, else that of the file's other words,
+// as says tells.
 func Country(text, units string, file []byte) (out, says string) {
 	if units == "" && strings.Contains(quantity.OfCountry(text, "us"), " us ") {
 		us, uk := usSigns().Match(file), ukSigns().Match(file)
@@ -538,9 +538,8 @@ func Country(text, units string, file []byte) (out, says string) {
 
 var exampleTime = spelling.Pattern(`"\d+ (?:min|h)"`)
 
-// WithTime puts a time that was written into a line to write, in place
-// of the example of its first step. A text that is no time leaves the
-// line as it is.
+// WithTime puts a written time into a line to write, in place of its
+// first step's example. A text that is no time leaves the line.
 func WithTime(line, text string) string {
 	if _, fault := quantity.Read(text, quantity.Of(quantity.Time)); fault != nil {
 		return line
@@ -578,9 +577,10 @@ func Clock(text string) (minutes float64, ok bool) {
 	return float64(60*h + m), n == 2 && err == nil && whole && h <= 23 && m <= 59
 }
 
-var aboutSo = spelling.Pattern(`(?i)^(?:about|around|roughly|approx(?:imately|\.)?|some|makes|ca\.?|circa|c\.) `)
+var aboutSo = spelling.Pattern(`(?i)^(?:about|around|roughly|approx(?:imately|\.)?|some|makes|` +
+	`ca\.?|circa|c\.) `)
 
-// Made is how many pieces a text says that a formula makes.
+// Made is how many pieces a formula says it makes.
 type Made struct {
 	Lo, Hi float64
 	Range  string // as written, where it is one: "10 to 12"

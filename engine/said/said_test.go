@@ -8,8 +8,8 @@ import (
 	"forebake/engine/quantity"
 )
 
-// Every text that a word is taken for, or that is to be written, reads
-// as a quantity.
+// Every text that a word is taken for, or that is to be written, is
+// a quantity.
 func TestWhatIsTakenReads(t *testing.T) {
 	warm := quantity.Of(quantity.Temperature)
 	for mark := range gasMarks {

@@ -10,12 +10,14 @@ import (
 )
 
 var (
-	sides = spelling.Pattern(`(?i)(?:^|[^\d./])([\d./½¼¾ ]*\d[\d./½¼¾]*|[½¼¾]) ?(mm|cm|in\b|inch(?:es)?|"|″|'')? ?(?:x|×|by) ?` +
-		`([\d./½¼¾ ]*\d[\d./½¼¾]*|[½¼¾])[ -]?(mm|cm|in\b|inch(?:es)?|"|″|'')`)
+	sides = spelling.Pattern(`(?i)(?:^|[^\d./])([\d./½¼¾ ]*\d[\d./½¼¾]*|[½¼¾]) ?(mm|cm|in\b|` +
+		`inch(?:es)?|"|″|'')? ?(?:x|×|by) ?([\d./½¼¾ ]*\d[\d./½¼¾]*|[½¼¾])[ -]?(mm|cm|in\b|` +
+		`inch(?:es)?|"|″|'')`)
 	third  = spelling.Pattern(`(?i)^ ?(?:x|×|by) ?\d`)
-	length = spelling.Pattern(`(?i)([\d./½¼¾ ]*\d[\d./½¼¾]*|[½¼¾])(?: ?(?:-|–|to) ?([\d./½¼¾]+))?[ -]?` +
-		`(mm|cm|in\b|inch(?:es)?|"|″)`)
-	rolledOut = spelling.Pattern(`(?i)\b(?:out|thick|thickness|thin|rectangle|sheet|square|oblong|circle|flat)\b`)
+	length = spelling.Pattern(`(?i)([\d./½¼¾ ]*\d[\d./½¼¾]*|[½¼¾])(?: ?(?:-|–|` +
+		`to) ?([\d./½¼¾]+))?[ -]?(mm|cm|in\b|inch(?:es)?|"|″)`)
+	rolledOut = spelling.Pattern(`(?i)\b(?:out|thick|thickness|thin|rectangle|sheet|square|` +
+		`oblong|circle|flat)\b`)
 )
 
 func inchWord(unit string) string {
@@ -34,7 +36,8 @@ func Area(text string) (long, short quantity.Quantity, ok bool) {
 	}
 	m := sides().FindStringSubmatch(text)
 	rest := text[:at[0]] + " " + text[at[1]:]
-	if third().MatchString(text[at[1]:]) || strings.ContainsAny(length().ReplaceAllString(rest, ""), "0123456789") {
+	if third().MatchString(text[at[1]:]) ||
+		strings.ContainsAny(length().ReplaceAllString(rest, ""), "0123456789") {
 		return long, short, false
 	}
 	unit := inchWord(m[4])
@@ -75,7 +78,8 @@ const thinnest = 20
 
 // RolledOut reports whether words of a roll say that it is rolled flat, and not up.
 func RolledOut(text string) bool {
-	if strings.Contains(strings.ToLower(text), " up") || strings.HasPrefix(strings.ToLower(text), "up") {
+	if strings.Contains(strings.ToLower(text), " up") ||
+		strings.HasPrefix(strings.ToLower(text), "up") {
 		return false
 	}
 	if _, _, isArea := Area(text); isArea || rolledOut().MatchString(text) {
@@ -96,8 +100,8 @@ func ThickIn(text string) string {
 }
 
 var sizedCount = spelling.Pattern(`(?i)^(?:into )?(\d+) ?(?:equal |small |large )?` +
-	`((?:squares?|rectangles?|triangles?|strips?|slices?|pieces?|rounds?|circles?|diamonds?|fingers?|` +
-	`buns?|rolls?|rings?|batons?|bars?|pieces))\b.*$`)
+	`((?:squares?|rectangles?|triangles?|strips?|slices?|pieces?|rounds?|circles?|diamonds?|` +
+	`fingers?|buns?|rolls?|rings?|batons?|bars?|pieces))\b.*$`)
 
 // SizedCount reads a count whose pieces have a size: "12 squares of 10 cm".
 func SizedCount(text string) (number string, ok bool) {
@@ -119,8 +123,8 @@ var (
 	timeAt = spelling.Pattern(`(?i)^(.*?\d.*?),? ?(?:\b(?:at|in an?|in)\b|@) ?` +
 		`((?:about |oven at )?\d+(?: ?(?:-|–|to) ?\d+)? ?°? ?(?:degrees )?[CF])\b\.?(?:,? (?:and )?(\d+ ?%)(?: (?:rh|humidity))?)?([^\d]*)$`)
 	aside   = spelling.Pattern(`^([^()]*\d[^()]*?) ?\(([^()]*)\)$`)
-	turning = spelling.Pattern(`(?i)^(.*?\d[^,;]*?)[,;] ?((?:turn|rotat|tent|flip|stir|shak|swap|cover|foil|` +
-		`loosely|rack|lower|upper|middle|bottom|top)[^\n]*)$`)
+	turning = spelling.Pattern(`(?i)^(.*?\d[^,;]*?)[,;] ?((?:turn|rotat|tent|flip|stir|shak|swap|` +
+		`cover|foil|loosely|rack|lower|upper|middle|bottom|top)[^\n]*)$`)
 	overnight = spelling.Pattern(`(?i)\bover ?night\b[,;: (]*`)
 )
 
@@ -179,8 +183,8 @@ func TimeAside(text string) (time, note string, ok bool) {
 	return "", "", false
 }
 
-var onward = spelling.Pattern(`(?i)^(?:,| \(| -) ?\p{L}|^ (?:twice|again|generously|lightly|all over|on|over|` +
-	`evenly|thinly|to|once|while|and let|then|in|around)\b`)
+var onward = spelling.Pattern(`(?i)^(?:,| \(| -) ?\p{L}|^ (?:twice|again|generously|lightly|` +
+	`all over|on|over|evenly|thinly|to|once|while|and let|then|in|around)\b`)
 
 // Onward reports whether words behind a name say how it is put on: ", twice".
 func Onward(rest string) bool { return NoFigure(rest) && onward().MatchString(rest) }
@@ -188,13 +192,15 @@ func Onward(rest string) bool { return NoFigure(rest) && onward().MatchString(re
 // together are words for what is put on, whose make-up is plain.
 var together = map[string][]string{"egg wash": {"egg"}, "eggwash": {"egg"}, "dorure": {"egg"},
 	"cinnamon sugar": {"sugar", "cinnamon"}, "sugar syrup": {"sugar", "water"},
-	"simple syrup": {"sugar", "water"}, "stock syrup": {"sugar", "water"}, "garlic butter": {"butter", "garlic"},
-	"honey butter": {"butter", "honey"}, "eigelb und milch": {"egg yolk", "whole milk"}}
+	"simple syrup": {"sugar", "water"}, "stock syrup": {"sugar", "water"},
+	"garlic butter": {"butter", "garlic"},
+	"honey butter":  {"butter", "honey"}, "eigelb und milch": {"egg yolk", "whole milk"}}
 
 var (
-	leading = spelling.Pattern(`(?i)^(?:(?:with|in|some|the|a|an|one|\d+|more|extra|plenty of|a little|beaten|` +
-		`whisked|brushed with|the rest of the|rest of the) )+`)
-	joined = spelling.Pattern(`(?i)\s*(?:,| and | und | et | e | och | og |\+|&| plus | with | mixed with | or )\s*`)
+	leading = spelling.Pattern(`(?i)^(?:(?:with|in|some|the|a|an|one|\d+|more|extra|plenty of|` +
+		`a little|beaten|whisked|brushed with|the rest of the|rest of the) )+`)
+	joined = spelling.Pattern(`(?i)\s*(?:,| and | und | et | e | och | og |\+|&| plus | with |` +
+		` mixed with | or )\s*`)
 )
 
 // Things are the ingredients of what is put on by words alone, "egg yolk and milk"; none where the

@@ -10,9 +10,8 @@ import (
 	"forebake/engine/quantity"
 )
 
-// TestWordsOfBakers reads each row of the table by the reader that it
-// names, and holds what must not be read: "" says that the reader
-// leaves it alone.
+// TestWordsOfBakers reads each row of the table by its reader, and
+// holds what must not be read: "" means that the reader leaves it.
 func TestWordsOfBakers(t *testing.T) {
 	file, err := os.Open("../../testdata/tables/said.csv")
 	if err != nil {

@@ -9,28 +9,33 @@ import (
 	"forebake/engine/spelling"
 )
 
-// Tin is the inside of a tin by its name, mm: length, width and height; a side that the name does not
-// say is any that a tin has.
+// Tin is the inside of a tin by its name, mm: length, width and height;
+// a side that the name does not say is any that a tin has.
 type Tin struct {
 	Sides [3]figure.Interval
 	Round bool
 }
 
-// anyHeight is the height of tins of which only the floor is told, mm (judgement).
+// anyHeight is the height of tins of which only the floor is told,
+// mm (judgement).
 var anyHeight = figure.Interval{Lo: 20, Hi: 130}
 
 var (
-	box = spelling.Pattern(`(?i)([\d./½¼¾ ]*\d[\d./½¼¾]*|\d*[½¼¾]) ?(mm|cm|in\b|inch(?:es)?|"|″)? ?(?:x|×|by) ?` +
-		`([\d./½¼¾ ]*\d[\d./½¼¾]*|\d*[½¼¾]) ?(mm|cm|in\b|inch(?:es)?|"|″)?` +
+	box = spelling.Pattern(`(?i)([\d./½¼¾ ]*\d[\d./½¼¾]*|\d*[½¼¾]) ?(mm|cm|in\b|inch(?:es)?|"|` +
+		`″)? ?(?:x|×|by) ?([\d./½¼¾ ]*\d[\d./½¼¾]*|\d*[½¼¾]) ?(mm|cm|in\b|inch(?:es)?|"|″)?` +
 		`(?: ?(?:x|×|by) ?([\d./½¼¾]+))?[ -]?(mm|cm|in\b|inch(?:es)?|"|″)?`)
-	tinWord   = spelling.Pattern(`(?i)\b(?:tins?|pans?|moulds?|molds?|dish(?:es)?|trays?|sheets?|case|casserole|ring|form|bundt|loaf|springform|skillet|brownie)\b`)
-	roundTin  = spelling.Pattern(`(?i)\b(?:round|springform|spring form|bundt|tube|kugelhopf|gugelhupf|ring|cake|skillet|savarin|angel)\b`)
+	tinWord = spelling.Pattern(`(?i)\b(?:tins?|pans?|moulds?|molds?|dish(?:es)?|trays?|sheets?|` +
+		`case|casserole|ring|form|bundt|loaf|springform|skillet|brownie)\b`)
+	roundTin = spelling.Pattern(`(?i)\b(?:round|springform|spring form|bundt|tube|kugelhopf|` +
+		`gugelhupf|ring|cake|skillet|savarin|angel)\b`)
 	squareTin = spelling.Pattern(`(?i)\b(?:square|brownie)\b`)
-	deep      = spelling.Pattern(`(?i)([\d./½¼¾]+)[ -]?(mm|cm|in\b|inch(?:es)?|"|″) (?:deep|high|tall)`)
+	deep      = spelling.Pattern(
+		`(?i)([\d./½¼¾]+)[ -]?(mm|cm|in\b|inch(?:es)?|"|″) (?:deep|high|tall)`)
 )
 
-// TinSize reads the size in a tin's name: "9x5 inch loaf tin", "23 cm square tin", "9-inch round". Two
-// sides without a unit are inches where they can be nothing else.
+// TinSize reads the size in a tin's name: "9x5 inch loaf tin", "23 cm
+// square tin", "9-inch round". Two sides without a unit are inches
+// where they can be nothing else.
 func TinSize(name string) (t Tin, ok bool) {
 	kind := quantity.Of(quantity.Length)
 	read := func(number, unit string) figure.Interval {
@@ -96,8 +101,9 @@ func TinSize(name string) (t Tin, ok bool) {
 	return t, t.fits()
 }
 
-// bareUnit is the unit of a tin's sides that are written without one: small figures are inches, as in
-// 9x13, large ones cm, as in 20x30. Between them nothing says it.
+// bareUnit is the unit of a tin's sides that are written without one:
+// small figures are inches, as in 9x13, large ones cm, as in 20x30.
+// Between them nothing says it.
 func bareUnit(a, b string) string {
 	count := quantity.Of(quantity.Count)
 	x, fault1 := quantity.Read(strings.TrimSpace(a)+" pieces", count)
@@ -124,7 +130,8 @@ func (t Tin) fits() bool {
 	return true
 }
 
-// Text is the size as a house file writes it: "229 x 127 x 20 to 130 mm", "230 x 20 to 130 mm round".
+// Text is the size as a house file writes it: "229 x 127 x 20 to 130
+// mm", "230 x 20 to 130 mm round".
 func (t Tin) Text() string {
 	side := func(s figure.Interval) string {
 		lo, hi := quantity.Plain(math.Round(s.Lo)), quantity.Plain(math.Round(s.Hi))

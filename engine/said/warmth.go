@@ -10,9 +10,10 @@ import (
 	"forebake/engine/spelling"
 )
 
-// warmNames are words in a name for how warm a thing goes in, the particular before the general, in
-// English, German, French, Italian, Spanish, Swedish and Danish. Common practice, no source. of says
-// of which ingredients a word means it: soft brown sugar is not warm.
+// warmNames are words in a name for how warm a thing goes in, the
+// particular before the general, in English, German, French, Italian,
+// Spanish, Swedish and Danish. Common practice, no source. of says of
+// which ingredients a word means it: soft brown sugar is not warm.
 var warmNames = []struct {
 	word  func() *regexp.Regexp
 	write string
@@ -20,18 +21,21 @@ var warmNames = []struct {
 }{
 	{names(`room[- ]temp(?:erature|\.)?|zimmerwarm\w*|rums(?:varm|tempererad)\w*|rumstempererat|` +
 		`stuetempereret|temp[ée]rature ambiante|temperatura ambiente`), "18 C to 24 C", anything},
-	{names(`luke ?warm|tepid|lauwarm\w*|ti[eè]des?|tiepid[oa]|tibi[oa]|templad[oa]|ljumm(?:en|et)|` +
-		`lunkent?|finger(?:varmt?|warm\w*)|hand[- ]?(?:warm\w*|hot)|blood[- ]warm`),
+	{names(`luke ?warm|tepid|lauwarm\w*|ti[eè]des?|tiepid[oa]|tibi[oa]|templad[oa]|ljumm(?:en|` +
+		`et)|lunkent?|finger(?:varmt?|warm\w*)|hand[- ]?(?:warm\w*|hot)|blood[- ]warm`),
 		"35 C to 40 C", anything},
 	{names(`boiling|kochende\w*|bouillante?|bollente|kogende|kokande`), "95 C to 100 C", flows},
 	{names(`melted|zerlassen\w*|geschmolzen\w*|flüssige?|fondue?s?|fus[oa]|derretid[oa]|sm[aä]lt|` +
 		`smeltet`), "32 C to 45 C", anything},
 	{names(`warm(?:ed)?|warme?[nrs]?|varmt?|varme`), "35 C to 43 C", anything},
 	{names(`ice[- ]cold|iced`), "0 C to 4 C", anything},
-	{names(`fridge|refrigerated|chilled|cold|kalte?[nrs]?|froide?|fredd[oa]|fr[ií][oa]|kallt?|koldt?`),
+	{
+		names(
+			`fridge|refrigerated|chilled|cold|kalte?[nrs]?|froide?|fredd[oa]|fr[ií][oa]|kallt?|koldt?`),
 		"2 C to 8 C", anything},
 	{names(`frozen|tiefgekühlt\w*|surgelée?s?`), "-20 C to -12 C", isFat},
-	{names(`soft|softened|weiche?[nrs]?|mous?|mol(?:le)?|ramollie?|pommade|morbid[oa]|mjukt?|bl(?:ø|o)dt?`),
+	{names(`soft|softened|weiche?[nrs]?|mous?|mol(?:le)?|ramollie?|pommade|morbid[oa]|mjukt?|` +
+		`bl(?:ø|o)dt?`),
 		"18 C to 24 C", isFat},
 	{names(`hot|scalding|heisse?[nrs]?|heiße?[nrs]?|chaude?|cald[oa]|caliente|het(?:t|a)?`),
 		"50 C to 95 C", flows},
@@ -43,7 +47,8 @@ func names(words string) func() *regexp.Regexp {
 
 func anything(*larder.Item) bool { return true }
 
-// flows reports whether a hot thing is a hot liquid: a hot pepper is none.
+// flows reports whether a hot thing is a hot liquid: a hot pepper
+// is none.
 func flows(it *larder.Item) bool {
 	return it.Class == larder.ClassFat || it.Class == larder.ClassLiquid ||
 		it.Class == larder.ClassDairy
@@ -53,15 +58,17 @@ func isFat(it *larder.Item) bool {
 	return it.Class == larder.ClassFat || it.Class == larder.ClassDairy && it.Fat > 10
 }
 
-// afterwards are words that end what a word of warmth said: scalded and cooled, frozen and thawed.
-var afterwards = spelling.Pattern(`(?i)\b(?:cooled|cooling|thawed|defrosted|pressed|brewed?|smoked)\b`)
+// afterwards are words that end what a word of warmth said: scalded and
+// cooled, frozen and thawed.
+var afterwards = spelling.Pattern(
+	`(?i)\b(?:cooled|cooling|thawed|defrosted|pressed|brewed?|smoked)\b`)
 
 var turnedOff = spelling.Pattern(`(?i)\bnot (?:too |very )?\w+`)
 
 var meltedCooled = spelling.Pattern(`(?i)\bmelted\b.*\bcool(?:ed)?\b`)
 
-// WarmthOf is how warm an ingredient goes in by words of its name or beside its amount; "" where none
-// says it.
+// WarmthOf is how warm an ingredient goes in by words of its name or
+// beside its amount; "" where none says it.
 func WarmthOf(it *larder.Item, words string) string {
 	if t := warmth().FindString(words); t != "" && !bound().MatchString(words) {
 		if _, fault := quantity.Read(t, quantity.Of(quantity.Temperature)); fault == nil {
@@ -85,8 +92,9 @@ func WarmthOf(it *larder.Item, words string) string {
 
 var parts = spelling.Pattern(`(?i)\s*(?:[,;()]|\band\b|\bbut\b|\bstill\b)\s*`)
 
-// GoesIn is how warm an ingredient goes in, by words: "cold", "melted, lukewarm". Of several words
-// what they have in common counts, else the whole span; "" where one of them is not known.
+// GoesIn is how warm an ingredient goes in, by words: "cold", "melted,
+// lukewarm". Of several words what they have in common counts, else the
+// whole span; "" where one of them is not known.
 func GoesIn(text string) string {
 	if t := goingIn[Fold(text)]; t != "" {
 		return t
@@ -114,8 +122,9 @@ func GoesIn(text string) string {
 	return quantity.Plain(lo) + " C to " + quantity.Plain(hi) + " C"
 }
 
-// scales are what a temperature without a unit can be, by where it stands, C and F: outside them it
-// can be of the other scale alone. Ovens and fryers: judgement. Others by what dough stands.
+// scales are what a temperature without a unit can be, by where it
+// stands, C and F: outside them it can be of the other scale alone.
+// Ovens and fryers: judgement. Others by what dough stands.
 var scales = map[string]struct{ c, f [2]float64 }{
 	"oven": {[2]float64{120, 270}, [2]float64{275, 525}},
 	"fat":  {[2]float64{140, 210}, [2]float64{300, 410}},
@@ -123,9 +132,10 @@ var scales = map[string]struct{ c, f [2]float64 }{
 	"core": {[2]float64{60, 105}, [2]float64{160, 215}},
 }
 
-// Scaled gives a temperature without a scale the one that it can be of, where it stands in an oven, in
-// hot fat, around a dough or in a core: "190" or "375 degrees" of an oven. A file whose other
-// temperatures are of the other scale alone is asked.
+// Scaled gives a temperature without a scale the one that it can be of,
+// where it stands in an oven, in hot fat, around a dough or in a core:
+// "190" or "375 degrees" of an oven. A file whose other temperatures
+// are of the other scale alone is asked.
 func Scaled(text, where string, file []byte) (out string, ok bool) {
 	m := unscaled().FindStringSubmatch(strings.TrimSpace(text))
 	s, known := scales[where]
@@ -156,7 +166,8 @@ var (
 var warmPlace = spelling.Pattern(`(?i)\b(?:in|at|near|by|an|på|au|dans|al|et|in) (?:an?|the|some|your|` +
 	`einem|einer|ett|un|une|et|endroit)? ?(?:nice |very |endroit )?(?:warm|warmen|varmt|varm|chaud|tiède|caldo)(?:$|[ ,.])`)
 
-// WarmPlace is how warm it is where words say "in a warm place"; ok is false for others.
+// WarmPlace is how warm it is where words say "in a warm place"; ok is
+// false for others.
 func WarmPlace(words string) (write string, ok bool) {
 	if !warmPlace().MatchString(words) || afterwards().MatchString(words) {
 		return "", false

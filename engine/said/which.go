@@ -28,9 +28,8 @@ var (
 		`remaining|a (?:spoon|tablespoon|teaspoon|tbsp|tsp|pinch|little|bit)(?:ful)?(?: of)?) )+`)
 )
 
-// Which finds the ingredients of a part that words mean: "the butter",
-// "sugar and butter", "all but the butter", "the rest". why says what
-// is wrong.
+// Which finds a part's ingredients by words: "the butter", "sugar and
+// butter", "all but the butter", "the rest". why says what is wrong.
 func Which(words string, names []string) (c Chosen, why string) {
 	if i := slices.IndexFunc(names, same(words)); i >= 0 {
 		return Chosen{Names: names[i : i+1]}, ""
@@ -68,9 +67,9 @@ func same(word string) func(string) bool {
 	return func(n string) bool { return strings.EqualFold(strings.TrimSpace(n), word) }
 }
 
-// oneOf finds the one name that a word means: the whole of it, or the
-// words that it ends or begins with: "butter" is the unsalted butter
-// where no other butter is there.
+// oneOf finds the one name that a word means: all of it, or the words
+// that it ends or begins with: "butter" is the unsalted butter if no
+// other is there.
 func oneOf(word string, names []string) (name, why string) {
 	short := articles().ReplaceAllString(word+" ", "")
 	for _, try := range []string{word, strings.TrimSpace(short)} {

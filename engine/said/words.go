@@ -31,8 +31,8 @@ var clock = spelling.Pattern(`(?i)^(\d+) ?(?:h|hours?|hrs?),? ?(?:and )?([0-5]\d
 var perSide = spelling.Pattern(`(?i)^(\d+(?:\.\d+)?) ?(s|secs?|seconds?|m|mins?|` +
 	`minutes?)\.? (?:per|each|a|on each|on either) side$`)
 
-// Time gives a time that is written in words in figures: "half an
-// hour", "2 min per side". Others stay as they are.
+// Time gives a worded time in figures: "half an hour", "2 min per
+// side". Others stay.
 func Time(text string) string {
 	for _, s := range spoken {
 		text = s.words().ReplaceAllString(text, s.write)
@@ -54,8 +54,8 @@ func Time(text string) string {
 
 var oneTime = spelling.Pattern(`(?i)\d+(?:\.\d+)? ?(?:s|secs?|seconds?|mins?|minutes?|h|hours?)\b`)
 
-// Sum adds up the times of a mix that is told by its speeds: "5 min on
-// low, then 8 min on medium".
+// Sum adds up a mix's times by speed: "5 min on low, then 8 min
+// on medium".
 func Sum(text string) (time string, ok bool) {
 	all := oneTime().FindAllString(text, -1)
 	rest := strings.ReplaceAll(strings.ToLower(oneTime().ReplaceAllString(text, "")), "then", "+")
@@ -86,8 +86,8 @@ var (
 	otherOven = spelling.Pattern(`(?i)\b(?:fan|convection|gas)\b`)
 )
 
-// TempIn reads the one temperature that stands among words: "preheated
-// 190 C", "warm (about 40 C)". Words that make it a bound are asked.
+// TempIn reads the one temperature among words: "preheated 190 C",
+// "warm (about 40 C)". Words that make it a bound are asked.
 func TempIn(text string) (temperature string, ok bool) {
 	if quantity.IsPlain(text) {
 		return "", false
@@ -118,8 +118,8 @@ var (
 		`inch(?:es)?|grams?|percent|s|sec|days?|c|f|celsius|fahrenheit)\b`)
 )
 
-// CountIn reads a count that has words behind it: "16 triangles", "3
-// equal strands", "10 x 55 g".
+// CountIn reads a count with words behind it: "16 triangles", "3 equal
+// strands", "10 x 55 g".
 func CountIn(text string) (number string, ok bool) {
 	text = strings.TrimSpace(strings.TrimPrefix(strings.ToLower(text), "into "))
 	if near, ok := strings.CutPrefix(text, "about "); ok {
@@ -138,8 +138,7 @@ func CountIn(text string) (number string, ok bool) {
 	return m[1], true
 }
 
-// MassIn reads a weight that has words for pieces behind it: "80
-// g balls".
+// MassIn reads a weight with words for pieces behind it: "80 g balls".
 func MassIn(text string) (mass string, ok bool) {
 	m := massOf().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
@@ -153,7 +152,8 @@ var (
 	ofFruit = spelling.Pattern(`(?i)^(?:(?:grated |finely grated )?(?:zest|rind|juice|peel|` +
 		`seeds)? ?(?:of|from) )(.+)$`)
 	sizedBy = spelling.Pattern(`(?i)^(\d+) ?\(? ?(?:size )?(XL|[SML])\)?$`)
-	heaped  = spelling.Pattern(`(?i)^([\d./ ½¼¾]+|an?|one) (heaped|heaping|rounded|scant|generous) (.+)$`)
+	heaped  = spelling.Pattern(`(?i)^([\d./ ½¼¾]+|an?|one) (heaped|heaping|rounded|scant|` +
+		`generous) (.+)$`)
 )
 
 var (
@@ -168,8 +168,7 @@ var ounces = spelling.Pattern(
 	`(?i)^(?:one |an? |1 )?\(?([\d./¼½¾]+)[- ]?(?:ounce|oz)\.?\)?[- ](?:packet|package|pack|` +
 		`envelope|sachet|can|tin)$`)
 
-// drops are measures of what is not weighed (kitchen practice,
-// no source).
+// drops are measures of unweighed things (kitchen practice, no source).
 var drops = []struct {
 	words  func() *regexp.Regexp
 	amount string
@@ -179,18 +178,17 @@ var drops = []struct {
 	{spelling.Pattern(`(?i)^(?:an? |1 )?drizzle$`), "5 to 20 ml"},
 }
 
-// Said is an amount without the words beside it, which say how the
-// thing is prepared.
+// Said is an amount without the words on its preparation.
 type Said struct{ Amount, Words, Says string }
 
-// takenAs is an amount that a kitchen's measure is taken as.
+// takenAs is the amount for a kitchen's measure.
 func takenAs(text, amount string) Said {
 	return Said{Amount: amount, Says: strconv.Quote(text) + " is taken as " + amount + ": weigh it"}
 }
 
-// Plainly takes what a baker says beside an amount off it: "80 g,
-// soft", "1 level tsp", "1 medium, beaten". It takes off only words
-// that leave the thing as it is.
+// Plainly removes a baker's words beside an amount: "80 g, soft",
+// "1 level tsp", "1 medium, beaten". It removes only words that
+// change nothing.
 func Plainly(it *larder.Item, text, units string) Said {
 	text = strings.ReplaceAll(small().ReplaceAllString(strings.TrimSpace(text), ""), " & ", " and ")
 	if m := ounces().FindStringSubmatch(text); m != nil {
@@ -267,7 +265,7 @@ func Plainly(it *larder.Item, text, units string) Said {
 	return Said{Amount: text}
 }
 
-// reads reports whether an amount reads as it stands.
+// reads reports whether an amount reads unchanged.
 func reads(it *larder.Item, text, units string) bool {
 	if _, fault := quantity.Read(Bracketed(text), quantity.Amounts); fault == nil {
 		return true
@@ -291,8 +289,8 @@ var (
 	otherUnit = spelling.Pattern(`(?i)\d+(?:\.\d+)? ?(?:cm|mm|%|inch(?:es)?|in\b)`)
 )
 
-// OneTime reads the one time among words with figures of another kind:
-// "until 2 cm below the rim, 3 h".
+// OneTime reads the one time among words with other figures: "until 2
+// cm below the rim, 3 h".
 func OneTime(text string) (time string, ok bool) {
 	all := span().FindAllString(text, -1)
 	if len(all) != 1 || portions().MatchString(text) || !otherUnit().MatchString(text) {

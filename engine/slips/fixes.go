@@ -5,7 +5,8 @@ import (
 	"strings"
 )
 
-// fix puts one kind of slip of a line right. It gives a line without the slip back as it is.
+// fix puts one kind of slip of a line right. It gives a line without
+// the slip back as it is.
 type fix struct {
 	where place
 	do    func(string) string
@@ -24,12 +25,15 @@ var fixes = []fix{
 	{inBlock, replaced(`^(\s*)(\w+) (\w+) ("[^"]*")\s*\{`, "$1${2}_$3 $4 {")},
 	{inBlock, replaced(`^(\s*)("egg ?wash"|"wash"|"glaze eggs?")\s*\{`, "${1}wash $2 {")},
 	{inBlock, replaced(`^(\s*)("[^"]*(?:syrup)[^"]*")\s*\{`, "${1}syrup $2 {")},
-	{inBlock, replaced(`^(\s*)("[^"]*(?:filling|cream|custard|jam)[^"]*")\s*\{`, "${1}filling $2 {")},
-	{inBlock, replaced(`^(\s*)("[^"]*(?:icing|glaze|topping|frosting|streusel|crumble)[^"]*")\s*\{`, "${1}topping $2 {")},
+	{inBlock, replaced(`^(\s*)("[^"]*(?:filling|cream|custard|jam)[^"]*")\s*\{`,
+		"${1}filling $2 {")},
+	{inBlock, replaced(`^(\s*)("[^"]*(?:icing|glaze|topping|frosting|streusel|crumble)[^"]*")\s*\{`,
+		"${1}topping $2 {")},
 	{inBlock, replaced(`^(\s*)("[^"]*(?:dough)[^"]*")\s*\{`, "${1}dough $2 {")},
 	{inIngredients, ingredient},
 	{inIngredients, replaced(`("[^"]*)"\s*\(([^()"]*)\)(\s*,?\s*)$`, `$1, $2"$3`)},
-	{inIngredients, replaced(`^(\s*)"?([\d./½¼¾⅓⅔]+(?: [\d/]+)? ?(?:kg|g|oz|lbs?|ml|dl|l|tsp|tbsp|cups?|sachets?|packets?|pinch(?:es)?)?) ([^"=\d][^"=]*?)"?(,?)\s*$`,
+	{inIngredients, replaced(`^(\s*)"?([\d./½¼¾⅓⅔]+(?: [\d/]+)? ?(?:kg|g|oz|lbs?|ml|dl|l|tsp|`+
+		`tbsp|cups?|sachets?|packets?|pinch(?:es)?)?) ([^"=\d][^"=]*?)"?(,?)\s*$`,
 		`$1"$3" = "$2"$4`)},
 	{inSteps, replaced(`([{,]\s*\w+)\s+("[^"]*")`, "$1 = $2")},
 	{inSteps, replaced(`("|true|false|\d)\s+(\w+\s*=)`, "$1, $2")},
@@ -48,11 +52,13 @@ func replaced(pattern, with string) func(string) string {
 }
 
 var (
-	curly  = strings.NewReplacer("“", `"`, "”", `"`, "„", `"`, "«", `"`, "»", `"`, "‟", `"`, "″", `"`)
+	curly = strings.NewReplacer("“", `"`, "”", `"`, "„", `"`, "«", `"`, "»", `"`, "‟", `"`,
+		"″", `"`)
 	single = strings.NewReplacer("'", `"`, "‘", `"`, "’", `"`, "`", `"`, "‚", `"`)
 )
 
-// quotes makes quotes of another kind straight. An apostrophe within straight quotes stays.
+// quotes makes quotes of another kind straight. An apostrophe within
+// straight quotes stays.
 func quotes(line string) string {
 	line = curly.Replace(line)
 	if !strings.Contains(line, `"`) {
@@ -66,7 +72,8 @@ var (
 	plainKey = regexp.MustCompile(`^[A-Za-z_][\w-]*$`)
 )
 
-// ingredient puts the name of an ingredient in quotes, before a sign = or a colon.
+// ingredient puts the name of an ingredient in quotes, before a sign =
+// or a colon.
 func ingredient(line string) string {
 	m := bareName.FindStringSubmatch(line)
 	if m == nil || plainKey.MatchString(m[2]) && strings.Contains(line, "=") {

@@ -1,6 +1,8 @@
-// Package slips finds the corrected lines of a file that does not parse: a missing quote, a colon for
-// an equals sign, a bracket of the wrong kind. It changes signs alone, never a word or a figure, and
-// offers only what brings the parser further. The run calls it for a file that is refused.
+// Package slips finds the corrected lines of a file that does not
+// parse: a missing quote, a colon for an equals sign, a bracket of the
+// wrong kind. It changes signs alone, never a word or a figure, and
+// offers only what brings the parser further. The run calls it for a
+// file that is refused.
 package slips
 
 import (
@@ -11,15 +13,17 @@ import (
 	"forebake/engine/source"
 )
 
-// rounds bounds the lines that are corrected, and so the work: each tries some dozen texts.
+// rounds bounds the lines that are corrected, and so the work: each
+// tries some dozen texts.
 const rounds = 12
 
-// longest is the largest text that is looked at, bytes: each round parses it some dozen times.
+// longest is the largest text that is looked at, bytes: each round
+// parses it some dozen times.
 const longest = 32 << 10
 
-// Mend gives the problems of a file that does not parse, each with the corrected line to paste where
-// one is found. Lines below that the same slip spoils stand beside the first problem, each with its
-// number.
+// Mend gives the problems of a file that does not parse, each with the
+// corrected line to paste where one is found. Lines below that the same
+// slip spoils stand beside the first problem, each with its number.
 func Mend(f *source.File, problems source.Problems) source.Problems {
 	if len(problems) == 0 || len(f.Text) > longest {
 		return problems
@@ -66,7 +70,8 @@ func Mend(f *source.File, problems source.Problems) source.Problems {
 	return out
 }
 
-// first gives the line of the first problem of a text, from 0; ok where it has none.
+// first gives the line of the first problem of a text, from 0; ok where
+// it has none.
 func first(name string, lines []string) (at int, ok bool) {
 	f := source.New(name, []byte(strings.Join(lines, "\n")))
 	_, problems := source.Parse(f)
@@ -80,8 +85,8 @@ func first(name string, lines []string) (at int, ok bool) {
 	return max(at, 0), false
 }
 
-// better gives the lines with a slip put right at a line or the one before, where the parser then comes
-// further.
+// better gives the lines with a slip put right at a line or the one
+// before, where the parser then comes further.
 func better(name string, lines []string, at int) ([]string, bool) {
 	for _, try := range candidates(lines, at) {
 		next, ok := first(name, try)
@@ -92,7 +97,8 @@ func better(name string, lines []string, at int) ([]string, bool) {
 	return nil, false
 }
 
-// candidates are the texts that a slip at a line may stand for, the likeliest first.
+// candidates are the texts that a slip at a line may stand for, the
+// likeliest first.
 func candidates(lines []string, at int) (out [][]string) {
 	with := func(k int, line string) []string {
 		copied := append([]string(nil), lines...)
@@ -141,7 +147,8 @@ const (
 
 var opens = regexp.MustCompile(`^\s*(ingredients|steps)\b`)
 
-// inside tells what a line stands in, by the nearest line above that opens a list and stands less deep.
+// inside tells what a line stands in, by the nearest line above that
+// opens a list and stands less deep.
 func inside(lines []string, at int) place {
 	depth := indent(lines[at])
 	for k := at - 1; k >= 0 && at-k < 200; k-- {
@@ -166,8 +173,9 @@ var (
 	closers  = regexp.MustCompile(`^\s*[\]})]`)
 )
 
-// brackets gives the line that opens ingredients or steps with its sign and its kind of bracket, and
-// the line that closes it, -1 where that is right already.
+// brackets gives the line that opens ingredients or steps with its sign
+// and its kind of bracket, and the line that closes it, -1 where that
+// is right already.
 func brackets(lines []string, at int) (text string, closing int, ok bool) {
 	m := listHead.FindStringSubmatch(lines[at])
 	if m == nil {
@@ -187,7 +195,8 @@ func brackets(lines []string, at int) (text string, closing int, ok bool) {
 	return text, closing, true
 }
 
-// swapped is a closing line with the bracket that fits the one that opens.
+// swapped is a closing line with the bracket that fits the one
+// that opens.
 func swapped(line, open string) string {
 	end := "}"
 	if strings.HasSuffix(open, "[") {

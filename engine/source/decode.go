@@ -101,7 +101,7 @@ func blank(line []byte) bool { return len(bytes.TrimLeftFunc(line, unicode.IsSpa
 
 // indent returns the smallest number of leading spaces of the lines.
 // Blank lines do not count. HCL counts a tab or another Unicode space
-// as one space.
+// as one.
 func indent(lines []byte) int {
 	least := -1
 	for len(lines) > 0 {
@@ -121,8 +121,8 @@ func indent(lines []byte) int {
 	return max(0, least)
 }
 
-// stripped returns how many bytes the first n characters have.
-// Combining marks after the last one are included, as in HCL.
+// stripped returns how many bytes the first n characters have,
+// including combining marks after the last, as in HCL.
 func stripped(line []byte, n int) int {
 	at := 0
 	for ; n > 0 && at < len(line); n-- {

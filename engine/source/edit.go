@@ -8,8 +8,8 @@ import (
 )
 
 // Edit replaces the bytes from Start to End of a text by New. With
-// Start and End equal it inserts. Old is the text that must be there
-// now: an edit for another version is refused.
+// Start and End equal it inserts. Old is the text that must be there:
+// an edit for another version is refused.
 type Edit struct {
 	Start, End int
 	Old, New   string
@@ -21,13 +21,12 @@ func (f *File) Replace(s Span, text string) Edit {
 }
 
 // Apply applies edits to a text and returns the new text. All bytes
-// outside the edits stay unchanged, including byte-order mark, line
-// endings and tabs. Edits may come in any order. They may touch, but
-// not overlap. Insertions at one place keep their order. If one edit is
-// refused, nothing is changed.
+// outside the edits stay: byte-order mark, line endings, tabs. Edits
+// may come in any order, and touch, but not overlap. Insertions at one
+// place keep their order. If one edit is refused, nothing changes.
 //
-// It does not use the HCL library's writer, which changes the spacing
-// of the whole file and drops a byte-order mark.
+// It does not use the HCL library's writer, which changes the whole
+// file's spacing and drops a byte-order mark.
 func Apply(text []byte, edits []Edit) ([]byte, error) {
 	if len(edits) == 0 {
 		return text, nil
@@ -59,8 +58,8 @@ func Apply(text []byte, edits []Edit) ([]byte, error) {
 	return append(out, text[at:]...), nil
 }
 
-// Edits returns the edits that turn one text into another, whole lines
-// at a time.
+// Edits returns the edits from one text to another, whole lines at
+// a time.
 func Edits(before, after []byte) []Edit {
 	var out []Edit
 	old, fresh := lineStarts(before), lineStarts(after)
@@ -88,8 +87,8 @@ func lineStarts(text []byte) []int {
 	return out
 }
 
-// LineEnding returns the line ending near a place: that of the line
-// before it, else of its own line, else "\n".
+// LineEnding returns the line ending near a place: of the line before
+// it, else of its own line, else "\n".
 func (f *File) LineEnding(at int) string {
 	i := bytes.LastIndexByte(f.Text[:at], '\n')
 	if i < 0 {
@@ -109,8 +108,8 @@ type Changed struct {
 
 // Compare returns the lines that differ between two texts, in order,
 // without line endings. It suits texts that mostly agree, such as a
-// file before and after a few edits: it matches lines from both ends,
-// then by the longest common subsequence.
+// file before and after edits: it matches lines from both ends, then by
+// the longest common subsequence.
 func Compare(before, after []byte) []Changed {
 	a, b := lines(before), lines(after)
 	head := 0

@@ -14,7 +14,7 @@ import (
 // one of "!" about 4.4 KB, and the limit is 1 GB. MaxBrackets and
 // MaxSigns count raw bytes, so no text evades them; they bound the
 // stack (340 MB and 440 MB). The limits on depth and runs follow the
-// syntax and so give the useful message. The others bound the parser's
+// syntax and give the useful message. The others bound the parser's
 // quadratic cases.
 const (
 	MaxFileBytes     = 256 << 10 // a formula is about 3 KB
@@ -31,17 +31,17 @@ const (
 	MaxProblems      = 20        // problems told of one file
 )
 
-// Block is the range of one top-level block, from the first byte of its
-// type to the byte after its closing brace.
+// Block is the range of a top-level block, from its type's first byte
+// to the byte after its closing brace.
 type Block struct {
 	Type       string
 	Start, End int
 }
 
-// Blocks returns the top-level blocks of a file, as the guard found
-// them. It returns false if the guard refused the file, or met text
-// between blocks that it does not recognise; then the caller should
-// parse the whole file.
+// Blocks returns a file's top-level blocks, as the guard found them. It
+// returns false if the guard refused the file, or met text between
+// blocks that it does not recognise; then the caller should parse the
+// whole file.
 //
 // Settings between blocks are not listed. To leave blocks out, parse
 // the ranges between them with ParseSpan.
@@ -164,8 +164,8 @@ type frame struct {
 
 // scanner follows the text as the HCL lexer does, as far as telling
 // code, quoted text, heredocs and comments apart. It stops with a
-// problem at a bracket without its pair, so that it agrees with the
-// lexer on every text that passes.
+// problem at an unpaired bracket, so it agrees with the lexer on every
+// text that passes.
 type scanner struct {
 	file     *File
 	text     []byte

@@ -225,8 +225,8 @@ func opensLine(f *File, at int) bool {
 	return start > 0 && f.Text[start-1] == '\n' && strings.TrimSpace(string(f.Text[start:at])) == ""
 }
 
-// lineStartBefore returns the start of the line that holds at, but no
-// more than 256 bytes before at.
+// lineStartBefore returns the start of the line around at, at most 256
+// bytes before it.
 func lineStartBefore(text []byte, at int) int {
 	for i := at; i > 0 && at-i < 256; i-- {
 		if text[i-1] == '\n' {
@@ -237,7 +237,7 @@ func lineStartBefore(text []byte, at int) int {
 }
 
 // lineIn returns the line number from a parser's detail that ends in a
-// place, such as "... already set at name:3,1-6."
+// place: "... already set at name:3,1-6."
 func lineIn(detail, name string) string {
 	_, after, found := strings.Cut(detail, name+":")
 	if !found {

@@ -11,12 +11,12 @@ import (
 
 // Parse runs the guard over a file and parses it. Byte offsets in the
 // body's ranges are offsets into f.Text, and line numbers are right.
-// Columns are not: use Position for printed columns.
+// Columns are not: print them with Position.
 //
-// If the guard refuses the file, the body is nil and a single problem
-// gives the place and the reason. If the parser finds faults, the body
-// holds the parts that could be read and there is at least one problem.
-// At most MaxProblems are kept, and one more that counts the rest.
+// If the guard refuses the file, the body is nil and one problem gives
+// the place and the reason. If the parser finds faults, the body holds
+// the readable parts and there is at least one problem. At most
+// MaxProblems are kept, and one more that counts the rest.
 func Parse(f *File) (*hclsyntax.Body, Problems) {
 	if g := f.guard(); len(g.problems) > 0 {
 		return nil, clone(g.problems)
@@ -24,10 +24,10 @@ func Parse(f *File) (*hclsyntax.Body, Problems) {
 	return f.parse(0, len(f.Text))
 }
 
-// ParseSpan parses the bytes from start to end of a file as Parse does
-// the whole. Both must lie between top-level settings or blocks, such
-// as the ends of those that Blocks returns. The guard runs once for a
-// file, however many spans are parsed.
+// ParseSpan parses the bytes from start to end of a file like Parse.
+// Both must lie between top-level settings or blocks, such as the ends
+// of those from Blocks. The guard runs once a file, however many spans
+// are parsed.
 func ParseSpan(f *File, start, end int) (*hclsyntax.Body, Problems) {
 	if g := f.guard(); len(g.problems) > 0 {
 		return nil, clone(g.problems)
@@ -54,7 +54,7 @@ func (f *File) parse(start, end int) (*hclsyntax.Body, Problems) {
 }
 
 // problemsOf converts the parser's diagnostics to problems. Of several
-// at one place it keeps the first, since the others follow from it.
+// at one place it keeps the first, which causes the others.
 func problemsOf(f *File, diags hcl.Diagnostics) Problems {
 	var ps Problems
 	var firstLeft Place
@@ -132,12 +132,11 @@ func isString(part *hclsyntax.LiteralValueExpr) bool {
 	return part.Val.IsKnown() && !part.Val.IsNull() && part.Val.Type() == cty.String
 }
 
-// DecodeString decodes a plain text from the bytes of the file, so
-// that a place in the text can be mapped to its place in the file:
-// offsets[i] is the byte offset in f.Text of the text's i-th rune, and
-// the last offset is that of the text's end. The expression must come
-// from a parse of f without problems. ok is false where
-// StringLiteral's is.
+// DecodeString decodes a plain text from the file's bytes, so that a
+// place in the text maps to the file: offsets[i] is the byte offset in
+// f.Text of the text's i-th rune, and the last offset is the text's
+// end. The expression must come from a parse of f without problems. ok
+// is false where StringLiteral's is.
 //
 // The text equals HCL's, except that it is not normalised to NFC.
 func DecodeString(f *File, expr hclsyntax.Expression) (text string, offsets []int, ok bool) {

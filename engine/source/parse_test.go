@@ -253,8 +253,8 @@ func fill(head, unit string) func(n int) string {
 }
 
 // TestHostileTexts checks that each hostile text is refused or parsed,
-// without a crash, and that the places of its problems are valid. The
-// time limit is that of the test run.
+// without a crash, and that its problems' places are valid. The time
+// limit is the test run's.
 func TestHostileTexts(t *testing.T) {
 	for name, make := range hostile {
 		for _, n := range []int{16 << 10, 64 << 10, 256 << 10} {

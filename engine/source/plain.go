@@ -10,18 +10,18 @@ import (
 	"github.com/zclconf/go-cty/cty"
 )
 
-// plain is a second parser for the subset of HCL that most files use:
-// blocks, settings, quoted texts without ${ and %{, numbers, true,
-// false, [ ] and { }. It builds the same tree as hclsyntax in a
-// fraction of the time, because it reads each byte once, stores no
-// tokens and counts no grapheme clusters.
+// plain is a second parser for the HCL that most files use: blocks,
+// settings, quoted texts without ${ and %{, numbers, true, false, [ ]
+// and { }. It builds the same tree as hclsyntax in a fraction of the
+// time: it reads each byte once, stores no tokens and counts no
+// grapheme clusters.
 //
-// It gives up on text that it does not know or that is wrong. Then
-// hclsyntax reads the text and words the problems: plain has no
-// messages. So it may refuse anything, but must accept nothing that
-// hclsyntax refuses; FuzzPlain checks that. Left to hclsyntax are
-// heredocs, negative numbers, exponents, null, \u escapes, parentheses
-// and names that are not ASCII.
+// It gives up on unknown or wrong text. Then hclsyntax reads the
+// text and words the problems: plain has no messages. So it may
+// refuse anything, but must accept nothing that hclsyntax refuses;
+// FuzzPlain checks that. Left to hclsyntax are heredocs, negative
+// numbers, exponents, null, \u escapes, parentheses and names that
+// are not ASCII.
 //
 // Its tree differs from that of hclsyntax in two respects: all columns
 // are 1, and slices have no spare capacity. The guard must have passed
@@ -133,7 +133,7 @@ func (p *plain) since(start hcl.Pos) hcl.Range {
 }
 
 // peek returns the byte n bytes ahead, or 0 after the end. The guard
-// lets no zero byte pass.
+// passes no zero byte.
 func (p *plain) peek(n int) byte {
 	if p.at+n < len(p.text) {
 		return p.text[p.at+n]
@@ -157,15 +157,15 @@ func (p *plain) need(there bool) {
 	}
 }
 
-// open counts an opened bracket. The guard has checked the depth
-// already; this check keeps the recursion bounded without it.
+// open counts an opened bracket. The guard has checked the depth; this
+// bounds the recursion without it.
 func (p *plain) open() {
 	p.depth++
 	p.need(p.depth <= MaxDepth)
 }
 
-// closed consumes the bracket c if it is the next byte. It also reports
-// true once the parser has given up, which ends every loop.
+// closed consumes the bracket c if it is next. It also reports true
+// once the parser has given up, which ends every loop.
 func (p *plain) closed(c byte) bool {
 	if p.gaveUp || !p.take(c) {
 		return p.gaveUp
@@ -197,9 +197,8 @@ func (p *plain) blanks() {
 	}
 }
 
-// newline consumes one line end, or one comment up to its line
-// end or the end of the text. It leaves a carriage return
-// elsewhere to hclsyntax.
+// newline consumes one line end, or one comment up to its line end or
+// the text's end. It leaves a carriage return elsewhere to hclsyntax.
 func (p *plain) newline() bool {
 	rest := p.text[p.at:]
 	switch {
@@ -229,9 +228,8 @@ func (p *plain) lines() {
 	}
 }
 
-// word reads a name of ASCII letters, or "" if there is none. If a byte
-// outside ASCII follows, the caller does not find the token it needs
-// and gives up.
+// word reads a name of ASCII letters, or "". If a byte outside ASCII
+// follows, the caller misses its token and gives up.
 func (p *plain) word() string {
 	from := p.at
 	for p.at < len(p.text) {
@@ -320,8 +318,8 @@ func (p *plain) block(name string, nameRange hcl.Range) *hclsyntax.Block {
 	return b
 }
 
-// oneLine reads the single setting of a block on one line, and the
-// closing brace. The body's range is that of its setting.
+// oneLine reads a block's single setting on one line, and the closing
+// brace. The body's range is that of its setting.
 func (p *plain) oneLine(b *hclsyntax.Body) {
 	from := p.pos()
 	name := p.word()
@@ -336,8 +334,8 @@ func (p *plain) oneLine(b *hclsyntax.Body) {
 }
 
 // value reads one value and stops after it. The caller checks the next
-// token. No caller accepts operators, calls or indexes, so they make it
-// give up.
+// token. No caller accepts operators, calls or indexes, so plain gives
+// up at them.
 func (p *plain) value() hclsyntax.Expression {
 	switch p.peek(0) {
 	case '"':
@@ -363,8 +361,8 @@ func (p *plain) value() hclsyntax.Expression {
 	return literal
 }
 
-// number reads digits with an optional point between them. A trailing
-// or second point is left as the next token, which no caller accepts.
+// number reads digits with an optional point. A trailing or second
+// point is left as the next token, which no caller accepts.
 func (p *plain) number() cty.Value {
 	from := p.at
 	for pointed := false; ; p.at++ {
@@ -422,8 +420,8 @@ func (p *plain) quoted() string {
 			escaped = true
 			p.at++
 		case '$', '%':
-			// A template, its escape, or a pair of characters that the
-			// lexer of hclsyntax reads as one sign.
+			// A template, its escape, or a pair of characters that
+			// hclsyntax reads as one sign.
 			next := p.peek(1)
 			p.need(next < utf8.RuneSelf && strings.IndexByte(`{$%\`, next) < 0)
 		case '\n', '\r':
@@ -455,7 +453,7 @@ func (p *plain) list() *hclsyntax.TupleConsExpr {
 }
 
 // object reads { } and its keys and values. A line end or a comma must
-// separate two of them, and line ends count elsewhere too.
+// separate two of them; line ends count elsewhere too.
 func (p *plain) object() *hclsyntax.ObjectConsExpr {
 	o := p.objects.one()
 	from := p.pos()
@@ -479,8 +477,8 @@ func (p *plain) object() *hclsyntax.ObjectConsExpr {
 	return o
 }
 
-// key reads a key of an object. It leaves to hclsyntax a first key
-// "for", which starts a loop, and words that are values.
+// key reads an object's key. It leaves to hclsyntax a first key "for",
+// which starts a loop, and words that are values.
 func (p *plain) key(first bool) *hclsyntax.ObjectConsKeyExpr {
 	if p.peek(0) == '"' {
 		key := p.keys.one()
@@ -499,6 +497,6 @@ func (p *plain) key(first bool) *hclsyntax.ObjectConsKeyExpr {
 	return &n.key
 }
 
-// asString returns a file's text as a string without a copy. This is
-// safe because the text of a File never changes.
+// asString returns a file's text as a string without a copy: the text
+// of a File never changes.
 func asString(text []byte) string { return unsafe.String(unsafe.SliceData(text), len(text)) }

@@ -16,9 +16,8 @@ import (
 	"github.com/zclconf/go-cty/cty"
 )
 
-// differ returns the path of the first difference between two
-// syntax trees, or "". It compares exported and unexported fields,
-// but not columns.
+// differ returns the path of the first difference between two syntax
+// trees, or "". It compares all fields but columns.
 func differ(path string, a, b reflect.Value) string {
 	if a.IsValid() != b.IsValid() || a.IsValid() && a.Type() != b.Type() {
 		return fmt.Sprintf("%s: %v and %v", path, a, b)
@@ -84,8 +83,8 @@ func differ(path string, a, b reflect.Value) string {
 	return ""
 }
 
-// agrees parses a span with both parsers. If the plain parser accepts
-// it, hclsyntax must accept it too, with the same tree.
+// agrees parses a span with both parsers. What the plain parser
+// accepts, hclsyntax must accept with the same tree.
 func agrees(t *testing.T, f *File, start, end int) (accepted bool) {
 	t.Helper()
 	line := f.Position(start).Line
@@ -132,7 +131,7 @@ func shipped(t testing.TB) map[string][]byte {
 }
 
 // TestPlainReadsShippedFiles checks that the plain parser reads every
-// shipped file, with either line ending, and each of its blocks alone.
+// shipped file, with either line ending, and each block alone.
 func TestPlainReadsShippedFiles(t *testing.T) {
 	for name, text := range shipped(t) {
 		crlf := bytes.ReplaceAll(text, []byte("\n"), []byte("\r\n"))

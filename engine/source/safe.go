@@ -9,11 +9,11 @@ import (
 
 // Safe makes text safe for a terminal or a log. Characters that could
 // move the cursor, or hide or reorder text, become visible escapes such
-// as \u202e. These are the control characters (C0, DEL, C1), the format
-// characters (Unicode class Cf: bidirectional marks, overrides and
-// isolates, zero-width characters, byte-order marks), line and
-// paragraph separators, and bytes that are not UTF-8 (\xff). Text
-// without any is returned unchanged, without an allocation.
+// as \u202e: control characters (C0, DEL, C1), format characters
+// (Unicode class Cf: bidirectional marks, overrides and isolates,
+// zero-width characters, byte-order marks), line and paragraph
+// separators, and bytes that are not UTF-8 (\xff). Other text is
+// returned unchanged, without an allocation.
 func Safe(s string) string {
 	for i := 0; i < len(s); {
 		r, size := rune(s[i]), 1

@@ -8,9 +8,8 @@
 // that prints a place. It evaluates no expression and knows nothing
 // of baking.
 //
-// Places are byte ranges of File.Text. Lines and columns are
-// computed only for output, because each output format counts
-// columns differently.
+// Places are byte ranges of File.Text. Lines and columns are computed
+// only for output, since output formats count columns differently.
 package source
 
 import (
@@ -27,9 +26,9 @@ import (
 	"golang.org/x/text/width"
 )
 
-// File is the name and text of one file. Neither may change once the
-// file is in use, because line marks and the guard's result are cached.
-// It is safe for concurrent use.
+// File is a file's name and text. Neither may change in use, because
+// line marks and the guard's result are cached. It is safe for
+// concurrent use.
 type File struct {
 	Name string // as shown to the user, normally a relative path
 	Text []byte // as read, byte-order mark and line endings included
@@ -52,7 +51,7 @@ type Position struct{ Line, Column int }
 
 // mark is an offset with known columns. Each line start has one, and a
 // long line one every markEvery bytes, because a whole file may be one
-// line. A look-up walks from the nearest mark, so it is always short.
+// line. A look-up walks from the nearest mark, so it is short.
 type mark struct {
 	offset, line         int
 	cells, runes, utf16s int // columns before offset, counted from 0
@@ -62,43 +61,42 @@ const markEvery = 512
 
 const byteOrderMark = "\xef\xbb\xbf"
 
-// tabStop is the distance between tab stops that the GNU Coding
-// Standards prescribe for column numbers in error messages.
+// tabStop is the distance between tab stops for columns in error
+// messages, by the GNU Coding Standards.
 const tabStop = 8
 
 // Position returns the line and column of a byte offset.
 //
 // The column follows the GNU Coding Standards, section "Formatting
 // Error Messages". Printing ASCII is one column wide, and tab stops are
-// every 8 columns. Other characters have the width that wcwidth gives
-// in a UTF-8 locale: none for combining marks, two for wide East Asian
-// characters and emoji. A leading byte-order mark and a carriage return
-// have no width. A byte that is not UTF-8 has width one. An offset
-// outside the text counts as its nearest end, one inside a character as
-// that character's start.
+// every 8 columns. Other characters have wcwidth's width in a UTF-8
+// locale: none for combining marks, two for wide East Asian characters
+// and emoji. A leading byte-order mark and a carriage return have no
+// width. A byte that is not UTF-8 has width one. An offset outside the
+// text counts as its nearest end, one inside a character as its start.
 func (f *File) Position(offset int) Position {
 	m := f.locate(offset)
 	return Position{Line: m.line, Column: m.cells + 1}
 }
 
 // RuneColumn returns the column of a byte offset in Unicode code
-// points, from 1. A leading byte-order mark is not counted.
+// points, from 1, without a leading byte-order mark.
 func (f *File) RuneColumn(offset int) int { return f.locate(offset).runes + 1 }
 
 // UTF16Column returns the column of a byte offset in UTF-16 code units,
-// from 1. A leading byte-order mark is not counted.
+// from 1, without a leading byte-order mark.
 func (f *File) UTF16Column(offset int) int { return f.locate(offset).utf16s + 1 }
 
-// Lines returns the number of lines. Text after the last newline counts
-// as a line, even when it is empty.
+// Lines returns the number of lines. Text after the last newline is a
+// line, even when empty.
 func (f *File) Lines() int {
 	f.markOnce.Do(f.index)
 	return f.marks[len(f.marks)-1].line
 }
 
 // LineSpan returns the byte range of line n (from 1), without its line
-// ending and without a leading byte-order mark. For a line that does
-// not exist it returns an empty range at the end of the text.
+// ending and a leading byte-order mark. A line that does not exist is
+// an empty range at the end.
 func (f *File) LineSpan(n int) Span {
 	f.markOnce.Do(f.index)
 	i := sort.Search(len(f.marks), func(i int) bool { return f.marks[i].line >= n })
@@ -119,10 +117,9 @@ func (f *File) LineSpan(n int) Span {
 	return Span{start, end}
 }
 
-// Line returns the text of line n (from 1) without its ending, safe
-// for a terminal. Tabs become spaces up to the tab stops that
-// Position counts, and Safe escapes the rest. A line that does not
-// exist is empty.
+// Line returns the text of line n (from 1) without its ending, safe for
+// a terminal. Tabs become spaces up to Position's tab stops, and Safe
+// escapes the rest. A line that does not exist is empty.
 func (f *File) Line(n int) string {
 	s := f.LineSpan(n)
 	text := string(f.Text[s.Start:s.End])
@@ -267,8 +264,8 @@ func (p Place) String() string {
 	return Safe(p.File.Name) + ":" + strconv.Itoa(at.Line) + ":" + strconv.Itoa(at.Column)
 }
 
-// Problem is a fault that prevents the use of a file. Its text starts
-// in lower case and has no final full stop.
+// Problem is a fault that makes a file unusable. Its text starts in
+// lower case and has no final full stop.
 type Problem struct {
 	Place Place // zero when it concerns no file
 	Text  string
@@ -307,8 +304,8 @@ func (ps Problems) Err() error {
 
 // Sort sorts the problems in place by file name, start and text, those
 // without a place first. It returns them without duplicates, of each
-// file at most MaxProblems and one that counts the rest. Problems
-// without a place are all kept: each names another file.
+// file at most MaxProblems and one that counts the rest. Those without
+// a place are all kept: each names another file.
 func (ps Problems) Sort() Problems {
 	slices.SortStableFunc(ps, func(a, b Problem) int {
 		return cmp.Or(
@@ -334,9 +331,8 @@ func restLast(a, b Problem) int {
 	return -1
 }
 
-// folded keeps of each file the first problems, and counts the rest in
-// one at the first of them. Folding again changes nothing. The problems
-// are sorted.
+// folded keeps each file's first problems, and counts the rest in one
+// at the first of them. It is idempotent. The problems are sorted.
 func (ps Problems) folded() Problems {
 	out := ps[:0]
 	for len(ps) > 0 {

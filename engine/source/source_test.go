@@ -62,8 +62,8 @@ func TestPositionOutsideAndInsideCharacters(t *testing.T) {
 	}
 }
 
-// TestPositionInLongLines checks that the marks within long lines
-// change no answer, by a walk from the line's start to every offset.
+// TestPositionInLongLines checks that marks within long lines change no
+// answer, by a walk from the line's start to every offset.
 func TestPositionInLongLines(t *testing.T) {
 	text := "\ufeff" + strings.Repeat("ab\té粉🥐", 400) + "\r\n" +
 		strings.Repeat("x", 513) + "\n" + strings.Repeat("粉", 600)

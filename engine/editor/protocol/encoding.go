@@ -5,8 +5,7 @@ import "unicode/utf8"
 // Encoding is how a client counts characters in a line.
 type Encoding string
 
-// The encodings that a client may ask for; the first holds where it
-// asks for none.
+// A client's possible encodings; the first is the default.
 const (
 	UTF16 Encoding = "utf-16"
 	UTF8  Encoding = "utf-8"

@@ -1,6 +1,7 @@
 package list
 
 import (
+	"math"
 	"strconv"
 	"strings"
 	"unicode"
@@ -54,7 +55,8 @@ const dryYeast = 0.5
 
 // bounded are measures without a size: what one may weigh.
 var bounded = map[string]struct{ lo, hi, unit string }{
-	"pinch": {"0.1", "1", "g"}, "dash": {"0.3", "1.5", "ml"},
+	"pinch": {"0.1", "1", "g"}, "dash": {"0.3", "1.5", "ml"}, "glass": {"200", "250", "ml"},
+	"cube": {"25", "50", "g"}, // of fresh yeast, by country
 }
 
 // measured reads a line that begins with an amount.
@@ -82,7 +84,7 @@ func (r Reader) measured(l *Line, text string, inside []string) bool {
 			}
 		}
 	}
-	if r.packed(l, number, rest, each) || r.loose(l, number, rest) {
+	if r.packed(l, number, rest, each) || r.loose(l, number, rest, inside) {
 		return true
 	}
 	amount, after := r.unitOf(l, number, rest)
@@ -138,17 +140,20 @@ func (r Reader) packed(l *Line, number, rest string, each float64) bool {
 }
 
 // loose reads a measure that is none, such as a handful: it lies between two weights.
-func (r Reader) loose(l *Line, number, rest string) bool {
+func (r Reader) loose(l *Line, number, rest string, inside []string) bool {
 	for w, b := range bounded {
 		after, found := cutWord(rest, w)
 		if !found {
 			after, found = cutWord(rest, w+"es")
 		}
+		if !found {
+			after, found = cutWord(rest, w+"s")
+		}
 		if found {
-			if n, one := plainNumber(number); one {
+			if q, fault := quantity.Read(number+" pieces", quantity.Of(quantity.Count)); fault == nil {
 				lo, _ := strconv.ParseFloat(b.lo, 64)
 				hi, _ := strconv.ParseFloat(b.hi, 64)
-				l.Amount = quantity.Plain(n*lo) + " to " + quantity.Plain(n*hi) + " " + b.unit
+				l.Amount = r.better(l, quantity.Plain(q.Lo*lo)+" to "+quantity.Plain(q.Hi*hi)+" "+b.unit, inside)
 			} else {
 				l.Amount = "?"
 			}
@@ -216,6 +221,12 @@ func (r Reader) unitOf(l *Line, number, rest string) (amount, after string) {
 			u, n := unitAt(strings.TrimLeft(tail[len(m[0]):], " "))
 			if n == 0 {
 				continue
+			}
+			switch u {
+			case "T", "Tb", "Tbs":
+				u = "tbsp"
+			case "t":
+				u = "tsp"
 			}
 			more := amount + " " + m[1] + " " + u
 			if _, fault := quantity.Read(more, allAmounts); fault == nil {
@@ -306,12 +317,15 @@ func unitAt(text string) (string, int) {
 // differently in every cup.
 func (r Reader) better(l *Line, amount string, others []string) string {
 	q, fault := quantity.Read(amount, allAmounts)
-	if fault != nil || q.Kind == quantity.Mass {
+	if fault != nil && amount != "?" || q.Kind == quantity.Mass && q.IsPoint() && amount != "?" {
 		return amount
 	}
 	for _, o := range others {
 		for _, one := range strings.FieldsFunc(o, func(r rune) bool { return r == '/' || r == ';' || r == ',' }) {
-			one = strings.TrimSpace(strings.TrimPrefix(strings.TrimSpace(one), "about "))
+			one = strings.TrimSpace(one)
+			for _, w := range []string{"about ", "approx. ", "approx ", "approximately ", "ca. ", "around "} {
+				one = strings.TrimPrefix(one, w)
+			}
 			if w, fault := quantity.Read(one, quantity.Of(quantity.Mass)); fault == nil {
 				l.says("written " + amount + " too")
 				return w.Text
@@ -394,4 +408,30 @@ func cutWord(text, word string) (string, bool) {
 		}
 	}
 	return strings.TrimLeft(rest, " ."), true
+}
+
+// Added is the sum of two amounts of one kind, "?" where they are of two.
+func Added(a, b string) string {
+	x, fault1 := quantity.Read(a, quantity.Amounts)
+	y, fault2 := quantity.Read(b, quantity.Amounts)
+	if fault1 != nil || fault2 != nil || x.Kind != y.Kind {
+		return "?"
+	}
+	lo, _ := quantity.FromBase(x.Lo+y.Lo, x.Unit)
+	hi, _ := quantity.FromBase(x.Hi+y.Hi, x.Unit)
+	out := quantity.Plain(lo)
+	if hi > lo {
+		out += " to " + quantity.Plain(hi)
+	}
+	return strings.TrimSpace(out + " " + x.Unit)
+}
+
+// FromVolume is what a volume of food weighs where the larder has no density: 0.5 to 1.1 g/ml, from
+// flaked to mashed foods. Common practice, no source. "" of what is no volume.
+func FromVolume(amount string) string {
+	q, fault := quantity.Read(amount, quantity.Of(quantity.Volume))
+	if fault != nil {
+		return ""
+	}
+	return quantity.Plain(math.Round(q.Lo*0.5)) + " to " + quantity.Plain(math.Round(q.Hi*1.1)) + " g"
 }

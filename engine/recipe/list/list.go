@@ -84,7 +84,7 @@ func KitchenOf(text string) Kitchen {
 type Left string
 
 var (
-	bullet = spelling.Pattern(`^(?:[-*•–·▢☐□‣+]|\[ ?\])\s*`)
+	bullet = spelling.Pattern(`^(?:(?:[-*•–·▢☐□‣+]|\[[ xX]?\])\s*)+`)
 	parens = spelling.Pattern(`\(([^()]*)\)`)
 	more   = spelling.Pattern(`(?i)[,;(]?\s*\b(?:plus|and|\+)?\s*(?:a little |some |a bit )?(?:more|extra)\b` +
 		`(?: \w+)? (?:for|to)\b[^()]*\)?$|[,;(]?\s*\b(?:plus|and) (?:a little |some |a bit )?(?:more|extra)\b[^()]*\)?$`)
@@ -97,7 +97,7 @@ var (
 // onTheBench are purposes that put nothing into what is eaten that counts, or that are no part of
 // the bake; elsewhere are those that make another part. Frying fat is no part either.
 const (
-	onTheBench = `dusting|greas\w+|kneading|oiling|flouring|(?:bowl|pans?|tins?|bench|counter|board|` +
+	onTheBench = `dust(?:ing)?|greas\w+|kneading|oiling|flouring|(?:bowl|pans?|tins?|bench|counter|board|` +
 		`trays?|baking sheet|mou?lds?)|work(?:ing)?(?: ?surfaces?)?|rolling out|shaping|serv(?:e|ing)|` +
 		`garnish\w*|(?:deep[- ]|shallow[- ])?fry(?:ing)?`
 	elsewhere = `(?:egg ?)?wash(?:ing)?|glaz(?:e|ing)|brush(?:ing)?|roll(?:ing)?|coat(?:ing)?|` +
@@ -166,7 +166,7 @@ func (r Reader) sorted(lines []Line, goal, tail string, left *[]Left) []Line {
 		flour := known && it.Flour > 0
 		switch {
 		case goal == "dough":
-		case bench().MatchString(goal) && (goal != "dusting" || flour || l.Amount == "?"),
+		case bench().MatchString(goal) && (!strings.HasPrefix(goal, "dus") || flour || l.Amount == "?"),
 			flour && strings.Contains(goal, "rol"):
 			*left = append(*left, Left(strings.TrimSpace(l.amountText()+l.Name+" "+tail)))
 			continue
@@ -231,7 +231,7 @@ func missing(text, made string) bool {
 
 // idle are words of a list that no figure hangs on.
 var idle = strings.Fields("the and for with plus from about approximately approx around each your " +
-	"good quality organic free range fresh freshly finely roughly lightly firmly loosely packed " +
+	"good quality organic free range fresh freshly finely roughly lightly " +
 	"sifted unsifted level very well all other some into large tbs tbsp tbsps warmed degrees")
 
 var wordForm = spelling.Pattern(`\pL+|\d+|[½¼¾⅓⅔⅛⅜⅝⅞]`)
@@ -241,28 +241,38 @@ func wordsOf(text string) []string { return wordForm().FindAllString(strings.ToL
 // joiners stand between two ingredients of one line.
 var joiners = spelling.Pattern(`(?i)\s*(?:\+|&|,|;|\bplus\b|\band\b|\b(?:lightly )?(?:beaten|mixed|whisked|thinned) (?:together )?with\b|\bwith\b)\s*`)
 
-// several reads the ingredients of one text: "1 large egg + 1 yolk" are two.
+// several reads the ingredients of one text: "1 large egg + 1 yolk" are two. It cuts where what
+// stands before is an ingredient and what follows begins with an amount.
 func (r Reader) several(text string) ([]Line, bool) {
 	text = strings.Trim(text, " ,.;")
+	var lines []Line
+	from := 0
 	for _, at := range joiners().FindAllStringIndex(outside(text), -1) {
-		left, right := text[:at[0]], text[at[1]:]
-		m := amountAt().FindString(numbered(right))
-		if m == "" || left == "" {
+		if at[0] <= from || amountAt().FindString(numbered(text[at[1]:])) == "" {
 			continue
 		}
-		first, one := r.one(left)
-		if !one || first.Unknown != "" {
-			continue
-		}
-		rest, more := r.several(right)
-		if more && (rest[0].Unknown == "" || strings.Contains(strings.ToLower(first.Name), "egg")) {
-			return append([]Line{first}, rest...), true
+		if l, ok := r.one(text[from:at[0]]); ok && l.Unknown == "" && r.startsOne(text[at[1]:]) {
+			lines, from = append(lines, l), at[1]
 		}
 	}
-	if l, ok := r.one(text); ok {
-		return []Line{l}, true
+	if l, ok := r.one(text[from:]); ok {
+		return append(lines, l), true
 	}
-	return nil, false
+	if from == 0 {
+		return nil, false
+	}
+	l, ok := r.one(text) // no end to what was cut: it is one after all
+	return []Line{l}, ok
+}
+
+// startsOne reports whether a text begins with an ingredient: "1 tbsp" alone is more of the one before.
+func (r Reader) startsOne(text string) bool {
+	end := len(text)
+	if at := joiners().FindStringIndex(outside(text)); at != nil && at[0] > 0 {
+		end = at[0]
+	}
+	l, ok := r.one(text[:end])
+	return ok && (l.Unknown == "" || l.Amount != "?")
 }
 
 // outside is a text of the same length with blanks for what stands in brackets.
@@ -272,7 +282,7 @@ func outside(text string) string {
 
 // turned is a line that has its amount behind the name: "Bread flour: 500 g", "Eggs 2".
 var turned = spelling.Pattern(`^(\pL[^\d½¼¾⅓⅔⅛:]*?)(?:\s*[:=…]+|\s+[-–—.]+|\.{2,})?\s+(` + numberForm + `(?:\s*(?:-|–|to)\s*` +
-	numberForm + `)?\s*[\pL.]{0,12}(?: \pL{2,6}\.?)?)\s*((?:\([^()]*\))?)$`)
+	numberForm + `)?\s*[\pL.]{0,12}(?: \pL{2,6}\.?)?)\s*((?:\([^()]*\))?)(?:,\s*(.*))?$`)
 
 // one reads a single ingredient.
 func (r Reader) one(text string) (Line, bool) {
@@ -284,7 +294,15 @@ func (r Reader) one(text string) (Line, bool) {
 	if m == nil || len(strings.Fields(m[1])) > 5 {
 		return Line{}, false
 	}
-	l, ok = r.plain(m[2] + " " + m[1] + " " + m[3])
+	name := m[1]
+	if small := strings.ToLower(name); r.sure(name) && r.sure(small) {
+		name = small
+	}
+	rest := ""
+	if m[4] != "" {
+		rest = ", " + m[4]
+	}
+	l, ok = r.plain(m[2] + " " + name + " " + m[3] + rest)
 	return l, ok && l.Unknown == "" && l.Amount != "?"
 }
 

@@ -50,7 +50,7 @@ var boilingWord = spelling.Pattern(`(?i)^boiling$`)
 
 // silent are descriptions that a formula says nothing of.
 var silent = strings.Split("of;the;very;well;good;level;fine;ripe;organic;free-range;good-quality;"+
-	"fresh;packed;firmly packed;lightly packed;sifted;unsifted;finely;freshly;granulated;unwaxed", ";")
+	"fresh;sifted;unsifted;finely;freshly;granulated;unwaxed", ";")
 
 // citrus reads the juice or the zest of so many fruits. 48 g is the juice of a lemon (SR 28 NDB
 // 09152), 2 to 3 tsp of 6 g a tbsp its zest (SR 28 NDB 09156); of other juices from memory.
@@ -155,6 +155,10 @@ func (r Reader) egg(l *Line, name string) string {
 // resolve finds the larder's name in words, some of which only describe the thing. prepared are
 // those words. A name that the larder is sure of goes before one that it asks about.
 func (r Reader) resolve(name string) (found string, prepared []string, ok bool) {
+	name = strings.ReplaceAll(name, "A.P.", "AP")
+	if first, rest, two := strings.Cut(name, " "); two && !r.sure(name) && r.sure(rest+" "+first) {
+		return rest + " " + first, nil, true // "flour T45"
+	}
 	for _, known := range []func(string) bool{r.sure, r.knows} {
 		words, prepared := strings.Fields(name), []string(nil)
 		if known(name) {
@@ -323,7 +327,7 @@ func (r Reader) insideParens(l *Line, text string) {
 }
 
 // Temperature reads the first temperature of a text. Degrees without a letter are of the reader's
-// scale, or by their size: no oven bakes at 300 C.
+// scale, or of an oven by their size: none bakes bread at 300 C, or at 260 F.
 func (r Reader) Temperature(text string) (string, bool) {
 	m := degrees().FindStringSubmatch(text)
 	letter := ""
@@ -331,8 +335,10 @@ func (r Reader) Temperature(text string) (string, bool) {
 		letter = strings.ToUpper(m[3][:1])
 	} else if m = letterless().FindStringSubmatch(text); m != nil {
 		letter = r.Scale
-		if m[1] >= "300" && len(m[1]) == 3 {
+		if hot := len(m[1]) == 3; hot && m[1] >= "300" {
 			letter = "F"
+		} else if hot && m[1] >= "150" && m[1] <= "260" {
+			letter = "C" // 260 F is 127 C, and bakes no bread
 		}
 	}
 	if m == nil || letter == "" {
@@ -360,13 +366,14 @@ var (
 	inC    = spelling.Pattern(`(?i)\d\s*(?:°|º|˚|deg(?:rees?)?)?\s*(?:C|celsius|centigrade)\b`)
 	inF    = spelling.Pattern(`(?i)\d\s*(?:°|º|˚|deg(?:rees?)?)?\s*(?:F|fahrenheit)\b`)
 	metric = spelling.Pattern(`(?i)\d\s*(?:g|kg|ml|dl|cl|grams?)\b`)
+	cups   = spelling.Pattern(`(?i)\b(?:cups?|sticks?|all-purpose|ounces|pounds)\b`)
 )
 
 // ScaleOf is the letter that degrees without one mean in a text: the only one that stands there, else
 // by its measures. "" where that does not tell.
 func ScaleOf(text string) string {
 	isC, isF := inC().MatchString(text), inF().MatchString(text)
-	inUS, inMetric := usWords().MatchString(text), metric().MatchString(text)
+	inUS, inMetric := cups().MatchString(text), metric().MatchString(text)
 	switch {
 	case isC != isF && isC:
 		return "C"

@@ -25,7 +25,7 @@ func Sentences(text string) []string {
 	start := 0
 	for _, at := range sentenceEnd().FindAllStringIndex(text, -1) {
 		before, after := text[start:at[0]], text[at[1]:]
-		small := after != "" && (after[0] >= 'a' && after[0] <= 'z' || after[0] == '(')
+		small := after != "" && (after[0] >= 'a' && after[0] <= 'z' || after[0] == '(' || after[0] == '@')
 		if small && abbreviated().MatchString(before) || strings.Count(before, "(") > strings.Count(before, ")") {
 			continue
 		}
@@ -46,12 +46,12 @@ var (
 	pieceForm = spelling.Pattern(`(?i)\b(\d{1,3}|two|three|four|five|six|seven|eight|nine|ten|twelve|sixteen|eighteen|twenty|twenty-four)\b(?: equal(?:ly)?| even)?(?: -?sized)?(?: \d+ ?g)?\s+(?:(?:equal|even|small|large|smooth|tight|round|equal-sized) )*(pieces?|parts?|portions?|balls?|rolls?|buns?|slices?|strands?|ropes?|knots|strips|squares|rounds?|loaves|halves|triangles|doughnuts|wedges|circles)`)
 	thickForm = spelling.Pattern(`(?i)(` + list.Number + `)\s*-?\s*(mm|cm|in(?:ch(?:es)?)?|")\.?(?:\s*-?\s*|\s+(?:in\s+)?)(?:thick|thickness)`)
 	thinForm  = spelling.Pattern(`(?i)(?:to|to about|thickness of|about) (` + list.Number + `)\s*-?\s*(mm|cm|in(?:ch(?:es)?)?|")`)
-	areaForm  = spelling.Pattern(`(?i)(` + list.Number + `)\s*-?(mm|cm|in(?:ch(?:es)?)?|")?\s*(?:x|×|by)\s*(` + list.Number + `)\s*-?\s*(mm|cm|in(?:ch(?:es)?)?|")`)
+	areaForm  = spelling.Pattern(`(?i)(` + list.Number + `)\s*-?(mm|cm|in(?:ch(?:es)?)?|")?\s*-?(?:x|×|by)-?\s*(` + list.Number + `)\s*-?\s*(mm|cm|in(?:ch(?:es)?)?|")`)
 	timeForm  = spelling.Pattern(`(?i)(?:(at least|up to|another|about|around|approximately|every|after|after the first|the last|within|below|per) )?(` + list.Number + `|an?|half an|a further|a couple of|a few|three quarters of an|` + wordNumber + `)` +
 		`(?:\s*(?:minutes?|mins?|seconds?|secs?|hours?|hrs?|h))?(?:\s*(?:-|–|—|to|or)\s*(` + list.Number + `|` + wordNumber + `))?\s*-?\s*(?:more |further )?(seconds?|secs?|minutes?|mins?|hours?|hrs?|h|days?)\b(?: (?:and )?(` + list.Number + `|a half)\s*(minutes?|mins?)?)?`)
 	mixedForm = spelling.Pattern(`(?i)^(` + list.Number + `|an?|one|two)\s*(minutes?|mins?|hours?|hrs?|h)\b`)
 	overnight = spelling.Pattern(`(?i)\bover ?night\b|\bthe night before\b`)
-	eachGram  = spelling.Pattern(`(?i)\b(\d{2,4}) ?g(?:rams?)?\b`)
+	eachGram  = spelling.Pattern(`(?i)\b(\d{2,4} ?g(?:rams?)?|\d(?:[.,]\d)? ?kg)\b`)
 )
 
 var smallNumbers = map[string]string{"two": "2", "three": "3", "four": "4", "five": "5", "six": "6",
@@ -230,7 +230,7 @@ func Pieces(text string) string {
 		return "4"
 	}
 	if m := eachGram().FindStringSubmatch(text); m != nil {
-		return m[1] + " g"
+		return m[1]
 	}
 	if m := bareCount().FindStringSubmatch(text); m != nil && !strings.ContainsAny(text, "x×") {
 		return Number(strings.ToLower(m[1]))
@@ -238,14 +238,17 @@ func Pieces(text string) string {
 	return ""
 }
 
-var bareCount = spelling.Pattern(`(?i)\b(?:into|out|in) (?:about )?(\d{1,3}|` + wordNumber + `)\b(?:[^\d\w.-]|\s*$|\s+[a-z]{4})`)
+var bareCount = spelling.Pattern(`(?i)\b(?:into|out|in) (?:about )?(\d{1,3}|` + wordNumber + `)\b(?:[^\d\w.\-"½¼¾⅓⅔ ]|\s*$|\s+[a-z]{5})`)
 
 var shapeForms = spelling.Pattern(`(?i)\b(balls?|knots?|logs?|loaf|loaves|rounds?|rings?|buns|rolls|crescents?|spirals?|ropes?|strands?|plait|braid|twists?|ovals?|oblongs?|bows?|sticks)\b`)
 
-// Shape is what a piece is shaped to: the first such word.
+// Shape is what a piece is shaped to: the first such word, from the verb on.
 func Shape(word, text string) string {
-	if m := shapeForms().FindString(text); m != "" {
-		return strings.ToLower(m)
+	lower := strings.ToLower(text)
+	for _, from := range []int{max(0, strings.Index(lower, " into ")), max(0, strings.Index(lower, word)), 0} {
+		if m := shapeForms().FindString(lower[from:]); m != "" {
+			return m
+		}
 	}
 	return strings.ToLower(strings.TrimSpace(word))
 }
@@ -376,6 +379,40 @@ func Substances(text string) []string {
 		if !plainOnes().MatchString(strings.TrimSpace(m[1])) {
 			out = append(out, strings.TrimSpace(m[1]))
 		}
+	}
+	return out
+}
+
+// HasFigures reports whether a text holds a figure.
+func HasFigures(text string) bool { return figures().MatchString(text) }
+
+var either = spelling.Pattern(`(?i)\bor\b|\bby hand\b|\bby machine\b`)
+
+// Either reports whether the words between two times make them one or the other.
+func Either(between string) bool { return either().MatchString(between) }
+
+// Before gives the word before each place where a text holds a word, "" where none is.
+func Before(text, word string) []string {
+	text, word = strings.ToLower(text), strings.ToLower(word)
+	var out []string
+	isWord := func(r rune) bool { return unicode.IsLetter(r) || unicode.IsDigit(r) }
+	for from := 0; word != ""; {
+		i := strings.Index(text[from:], word)
+		if i < 0 {
+			break
+		}
+		head := text[:from+i]
+		last, _ := utf8.DecodeLastRuneInString(head)
+		after, _ := utf8.DecodeRuneInString(text[from+i+len(word):])
+		if !isWord(last) && !isWord(after) {
+			words := strings.Fields(head)
+			before := ""
+			if len(words) > 0 && !strings.ContainsAny(words[len(words)-1], ",.;:(") {
+				before = words[len(words)-1]
+			}
+			out = append(out, before)
+		}
+		from += i + len(word)
 	}
 	return out
 }

@@ -46,7 +46,7 @@ formula "Harbour Street cinnamon rolls" {
 
   filling "filling" {
     ingredients = {
-      "brown sugar"     = "1/2 cup"
+      "brown sugar"     = { amount = "1/2 cup", note = "packed" }
       "ground cinnamon" = "2 tbsp"
       "butter"          = { amount = "60 g", as = "melted" }   # read as unsalted butter; it may be salted butter, European-style butter
       "salt"            = "0.1 to 1 g"   # a pinch is no fixed measure: weigh it

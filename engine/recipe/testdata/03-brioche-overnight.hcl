@@ -1,4 +1,4 @@
-# From a plain text: 0 things not read, 3 questions or guesses besides. Each stands in a comment at its place.
+# From a plain text: 0 things not read, 4 questions or guesses besides. Each stands in a comment at its place.
 formula "Tidepool brioche" {
 
   dough "dough" {
@@ -7,6 +7,7 @@ formula "Tidepool brioche" {
       "salt"            = "10 g"
       "sugar"           = "60 g"
       "fresh yeast"     = "15 g"
+      "eggs"            = "300 g"
       "unsalted butter" = { amount = "250 g", temp = "2 to 8 C", as = "cubed" }   # cold: read as 2 to 8 C
     }
     steps = [
@@ -26,15 +27,15 @@ formula "Tidepool brioche" {
       # Proof 2 to 2 1/2 hours at 27 C
       { proof = "2 to 2 1/2 h", at = "27 C" },
       # Brush with egg wash
-      { wash = "eggs" },
+      { wash = "egg wash" },
       # Bake at 180 C for 14 min until the core reads 92 C
       { bake = "14 min", at = "180 C", core = "92 C" },
     ]
   }
 
-  wash "eggs" {
+  wash "egg wash" {
     ingredients = {
-      "eggs" = "300 g"   # read as the wash, by the method: not in the dough
+      "egg" = "12 g to 36 g"   # how much? 1 to 3 g a piece: common practice; in no list: from the method
     }
   }
 }

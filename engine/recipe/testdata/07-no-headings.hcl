@@ -19,7 +19,7 @@ formula "Beacon Hill sweet buns" {
       # Let rise for an hour
       { rest = "1 h", at = "room" },   # not said where: read as the room
       # Shape into 15 balls, let rise half an hour, and bake at 375F for 18 minutes
-      { shape = "balls", pieces = 15 },
+      { shape = "balls", note = "Shape into 15 balls, let", pieces = 15 },
       { proof = "1/2 h", at = "room" },   # not said where: read as the room
       { bake = "18 min", at = "375 F" },
     ]

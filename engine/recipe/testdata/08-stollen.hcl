@@ -1,4 +1,4 @@
-# From a plain text: 0 things not read, 12 questions or guesses besides. Each stands in a comment at its place.
+# From a plain text: 1 thing not read, 12 questions or guesses besides. Each stands in a comment at its place.
 formula "Mill Pond stollen" {
   makes = "2 loaves"
 
@@ -29,6 +29,8 @@ formula "Mill Pond stollen" {
       "the fruit filling" = "all"   # worked into the dough, by the method
     }
     steps = [
+      # Soak the fruit overnight
+      # { soak = "8 h to 14 h", at = "room" }   # overnight: read as 8 h to 14 h; not said where: read as the room; not read: what goes into it? add with = ["..."]: Soak the fruit overnight
       # Mix the dough for 8 minutes, add the butter and mix for 6 minutes
       { mix = "8 min", note = "mix" },
       { mix = "6 min", note = "add, mix", with = ["unsalted butter"] },
@@ -58,10 +60,6 @@ formula "Mill Pond stollen" {
       "rum"                 = "60 ml"
       "slivered almonds"    = "80 g"
     }
-    steps = [
-      # Soak the fruit overnight
-      { soak = "8 h to 14 h", at = "room" },   # overnight: read as 8 h to 14 h; not said where: read as the room
-    ]
   }
 
   topping "to finish" {

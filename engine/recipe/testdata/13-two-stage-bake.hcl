@@ -20,7 +20,7 @@ formula "Gull Rock panettone-style loaf" {
       { rest = "3 h", at = "28 C" },
       # Shape, place in a paper mould and proof 4 hours at 28 C
       { shape = "shape" },
-      { shape = "mould" },
+      { pan = "place in a paper mould" },
       { proof = "4 h", at = "28 C" },
       # Score the top
       { score = "Score the top" },

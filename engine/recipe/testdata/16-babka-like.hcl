@@ -20,7 +20,7 @@ formula "Foghorn twist" {
       # Divide the dough into 2 pieces
       { divide = 2 },
       # Roll out each piece to a 15 x 11 inch rectangle
-      { sheet = "?", wide = "15 in" },   # 15 x 11 inch: the longer side is read as the one rolled up; how thick?
+      { sheet = "3 mm to 12 mm", wide = "15 in" },   # 15 x 11 inch: the longer side is read as the one rolled up; how thick? 3 mm to 12 mm: common practice
       # Spread with the filling and roll up
       { fill = "filling" },
       { roll = "coil" },

@@ -1,9 +1,9 @@
-# From a plain text: 1 thing not read, 5 questions or guesses besides. Each stands in a comment at its place.
+# From a plain text: 1 thing not read, 6 questions or guesses besides. Each stands in a comment at its place.
 formula "Sluice Gate cardamom buns" {
 
   dough "dough" {
     ingredients = {
-      "milk"            = { amount = "5 dl", as = "melted" }   # read as whole milk; it may be reduced-fat milk, skim milk
+      "milk"            = "5 dl"   # read as whole milk; it may be reduced-fat milk, skim milk; Melt the butter and add the milk: how warm does it go in? add temp = "40 C"
       "fresh yeast"     = "50 g"
       "sugar"           = "1 1/2 dl"
       "salt"            = "1 tsp"

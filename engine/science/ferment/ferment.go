@@ -1,12 +1,11 @@
 // Package ferment models how fast baker's yeast makes gas in a dough:
-// the molality of the dough's water, the pace of a strain at a
-// molality and at a temperature, the heat that kills it, and the error
-// of a rise.
+// the molality of the dough's water, a strain's pace at a molality and
+// at a temperature, the heat that kills it, and the error of a rise.
 //
 // Packages facts and history call it. It reads no ingredient table and
 // follows no step. Yeast mass is constant for 2 h (+26 % from 2 to 4 h,
-// read); growth over a night is left out. It does not apply to
-// panettone or sourdough, which have other yeasts.
+// read); growth overnight is left out. It does not apply to panettone
+// or sourdough, which have other yeasts.
 //
 // A rise is counted in percent-hours at 26 C:
 //
@@ -22,19 +21,17 @@ import "math"
 // the fit 1.3, rounded up (judgement).
 const osmoticError = 1.5
 
-// ColdBelowC is where the cold begins that TemperatureFactor knows
-// least of.
+// ColdBelowC is the start of the cold that TemperatureFactor knows
+// least, C.
 const ColdBelowC = 8
 
-// DoublingE is one doubling, percent-hours at 26 C: the mean of
-// three published cards, which come to 1.06, 1.21 and 1.54 by this
-// model (computed).
+// DoublingE is one doubling, percent-hours at 26 C: the mean of three
+// published cards, 1.06, 1.21 and 1.54 by this model (computed).
 const DoublingE = 1.25
 
-// CardsOwnHeat is by how much more equivalent hours those cards come
-// to with the heat that their doughs make themselves, which DoublingE
-// left out: 1.045 and 1.073 (computed). Hours that count it are
-// divided by this.
+// CardsOwnHeat is the factor of equivalent hours that those cards gain
+// with their doughs' own heat, which DoublingE left out: 1.045 and
+// 1.073 (computed). Hours that include it are divided by this.
 const CardsOwnHeat = 1.06
 
 // Molar masses in kg per mol, and the two working figures of Molality.
@@ -43,21 +40,19 @@ const (
 	molarMonosaccharide = 0.1802
 	molarSalt           = 0.05844
 
-	// FlourSugar is the sugar a flour brings, as a fraction of its
-	// mass, counted as monosaccharide.
+	// FlourSugar is the sugar in flour, as a fraction of its mass,
+	// counted as monosaccharide.
 	FlourSugar = 0.015
-	// BoundWater is the water flour holds that dissolves nothing, per
-	// mass of flour: a working assumption (a fit on total water does
-	// as well).
+	// BoundWater is flour's water that dissolves nothing, per mass of
+	// flour: a working assumption (a fit on total water does as well).
 	BoundWater = 0.12
 )
 
 // Solutes is what a dough's water holds, in grams. FlourG is all the
-// flour, preferments included; WaterG is all the water of the
-// ingredients but the flour's own 14 %. MonosaccharideG is glucose,
-// fructose, galactose and invert sugar. OtherG is anything else that
-// dissolves, with its mean molar mass OtherMolar in g/mol, one osmole
-// a mole.
+// flour, preferments included; WaterG is all the ingredients' water but
+// the flour's own 14 %. MonosaccharideG is glucose, fructose, galactose
+// and invert sugar. OtherG is anything else that dissolves, with its
+// mean molar mass OtherMolar in g/mol, one osmole a mole.
 type Solutes struct {
 	SucroseG, MonosaccharideG, LactoseG, MaltoseG, SaltG float64
 	OtherG, OtherMolar                                   float64
@@ -69,10 +64,11 @@ type Solutes struct {
 // Sucrose counts twice: invertase splits it within tens of minutes of
 // mixing (Voica & Codina, read). Salt counts twice for its two ions.
 // Maltose counts once, since yeast splits it inside the cell
-// (judgement), and lactose once, since yeast leaves it. Alcohol is
-// left out: no figure for its effect in dough was found. At 24.5 atm
-// per osmol/kg a lean dough comes to 39 atm and one of 20 % sugar to
-// 97; a fermentation handbook has 35 to 100 atm over the range of
+// (judgement), and lactose once, since yeast leaves it. Alcohol is left
+// out: no figure for its effect in dough was found.
+//
+// At 24.5 atm per osmol/kg a lean dough has 39 atm and one of 20 %
+// sugar 97; a fermentation handbook has 35 to 100 atm over the range of
 // formulas (read).
 //
 // ok is false where the flour binds all the water (WaterG <=
@@ -111,8 +107,8 @@ func Molality(s Solutes) (osmolPerKg float64, ok bool) {
 // Strain is a kind of baker's yeast.
 type Strain int
 
-// The strains. Unsaid is yeast of which no strain is written: it goes
-// by the standard curve, with the wider error.
+// The strains. Unsaid is yeast of an unwritten strain: the standard
+// curve, with the wider error.
 const (
 	Standard Strain = iota
 	Osmotolerant
@@ -124,9 +120,9 @@ const (
 // 3.31 +/- 0.38 and 4.1 +/- 1.5, which is rounded to 4.
 const halfPaceMolality = 3.3
 
-// OsmoticFactor gives the gas rate of standard yeast at a molality in
-// osmol per kg of free water, against the same without stress (1): 1 /
-// (1 + (m/3.3)^4), a fit to six points (computed). Pace has the other
+// OsmoticFactor gives standard yeast's gas rate at a molality in osmol
+// per kg of free water, against the same without stress (1): 1 / (1 +
+// (m/3.3)^4), a fit to six points (computed). Pace has the other
 // strains, the error and the range. NaN for a molality that is negative
 // or NaN.
 func OsmoticFactor(molality float64) float64 {
@@ -138,7 +134,7 @@ func OsmoticFactor(molality float64) float64 {
 	return 1 / (1 + x*x)
 }
 
-// Cardinal temperatures of gas production in dough, C. Fitted to four
+// Cardinal temperatures of gas production in dough, C, fitted to four
 // relative rates (three practitioner statements, one trade magazine's)
 // with priors set by hand (computed). Growth runs cooler (34.5 and
 // 41.8): its constants do not serve for proofing.

@@ -14,9 +14,9 @@ func near(t *testing.T, name string, got, want, tolerance float64) {
 	}
 }
 
-// Molalities expected of typical make-ups (computed): 2 % salt, lean
-// and pan bread at 60 % water, the sweet doughs from 57 to 64 % as eggs
-// and milk come in; and the same at 60 % throughout.
+// Molalities of typical make-ups (computed): 2 % salt, lean and pan
+// bread at 60 % water, the sweet doughs from 57 to 64 % with their eggs
+// and milk; and the same at 60 % throughout.
 func TestTypicalMolalities(t *testing.T) {
 	for _, c := range []struct {
 		name                     string
@@ -185,7 +185,7 @@ func TestTemperatureFactorProperty(t *testing.T) {
 	})
 }
 
-// Published cards (read), worked back to E, percent-hours at 26
+// Published cards (read), converted to E, percent-hours at 26
 // C (computed).
 func TestCalibrationCards(t *testing.T) {
 	for _, c := range []struct {

@@ -9,9 +9,9 @@ import (
 	"forebake/engine/science/heat"
 )
 
-// The doughs of two cards that set DoublingE (read), as a batch of a
-// kilogram of flour in a bowl where it is as warm as they are: what
-// their own heat adds to their equivalent hours (computed).
+// The doughs of two cards that set DoublingE (read), with a kilogram of
+// flour in surroundings as warm as they are: what their own heat adds
+// to their equivalent hours (computed).
 func TestCardsOwnHeat(t *testing.T) {
 	dough := heat.Properties{SpecificHeat: 2700, DensityKgM3: 1100, ConductivityWmK: 0.37}
 	const kg = 1.8 // of dough on a kilogram of flour

@@ -6,7 +6,7 @@ import (
 	"forebake/engine/figure"
 )
 
-// What sugar and salt do to the pace of yeast. Standard yeast goes by
+// What sugar and salt do to yeast's pace. Standard yeast follows
 // OsmoticFactor. Osmotolerant yeast is that times gain, fitted to
 // published comparisons of strains: a little slower in lean dough, as
 // fast at 5 to 8 % sugar, nearly twice as fast from 11 % on.
@@ -24,7 +24,7 @@ const (
 	unsaidTo      = 3.63
 )
 
-// HighestMolality is where the model ends, osmol/kg: 30 % sugar
+// HighestMolality is the end of the model, osmol/kg: 30 % sugar
 // on flour.
 const HighestMolality = 4.9
 
@@ -49,8 +49,8 @@ var molalityRange = figure.Limit{
 	Why:      "the pace of yeast is known",
 }
 
-// gain is the pace of osmotolerant yeast over that of standard yeast at
-// a molality, osmol/kg.
+// gain is osmotolerant yeast's pace over standard yeast's at a
+// molality, osmol/kg.
 func gain(molality float64) float64 {
 	x := math.Pow(molality/gainMolality, gainExponent)
 	if math.IsInf(x, 1) {
@@ -72,8 +72,8 @@ func paceAt(molality float64, s Strain) float64 {
 // rises to the second and falls.
 var tolerantDip, tolerantPeak = turn(1, gainMolality, -1), turn(gainMolality, 4, 1)
 
-// turn is where the osmotolerant curve is highest (sign 1) or lowest
-// (sign -1) between two molalities: a golden-section search.
+// turn is the osmotolerant curve's highest (sign 1) or lowest (sign -1)
+// point between two molalities: a golden-section search.
 func turn(from, to, sign float64) float64 {
 	const ratio = 0.6180339887498949
 	for to-from > 1e-9 {
@@ -90,7 +90,7 @@ func turn(from, to, sign float64) float64 {
 // PaceSpan is every pace of a strain over a span of molalities in
 // osmol/kg, without the error. The osmotolerant curve rises about 11 %
 // sugar, so its ends are not those of the span. Above 30 % sugar the
-// pace may be anything from none to that at 30 %.
+// pace may be anything from zero to that at 30 %.
 func PaceSpan(m figure.Interval, s Strain) figure.Interval {
 	lo, hi := max(m.Lo, 0), min(m.Hi, HighestMolality)
 	span := figure.Between(paceAt(min(lo, hi), s), paceAt(hi, s))

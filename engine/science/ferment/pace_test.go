@@ -30,8 +30,8 @@ func rows(t *testing.T, kind string) []map[string]string {
 
 var number = published.Number
 
-// hold counts the rows that an estimate holds, and fails where the
-// table says otherwise.
+// hold counts the rows inside an estimate, and fails where the
+// table disagrees.
 func hold(t *testing.T, r map[string]string, e figure.Estimate, held *int) {
 	t.Helper()
 	value := number(t, r["value"])
@@ -53,8 +53,8 @@ func hold(t *testing.T, r map[string]string, e figure.Estimate, held *int) {
 	}
 }
 
-// pace is the gas rate of a strain with its error: what PaceSpan and
-// PaceError say together.
+// pace is a strain's gas rate with its error: PaceSpan and
+// PaceError together.
 func pace(m figure.Interval, s Strain) figure.Estimate {
 	span, factor := PaceSpan(m, s), PaceError(m, s)
 	return figure.Estimate{
@@ -64,9 +64,8 @@ func pace(m figure.Interval, s Strain) figure.Estimate {
 	}
 }
 
-// Each published pace under sugar, of yeast whose strain is not
-// written, lies in the estimate, but for the one series that the
-// model names.
+// Each published pace under sugar of unwritten yeast lies in the
+// estimate, except the one series that the model names.
 func TestPublishedPaces(t *testing.T) {
 	held, all := 0, 0
 	for _, r := range rows(t, "ratio") {
@@ -94,7 +93,7 @@ func TestPublishedPaces(t *testing.T) {
 }
 
 // Each published comparison of strains lies within a factor of 1.3 of
-// the gain, but for the two that the table explains. At 11 % sugar the
+// the gain, except the two that the table explains. At 11 % sugar the
 // gain is nearly two.
 func TestPublishedGains(t *testing.T) {
 	held, all := 0, 0
@@ -114,7 +113,7 @@ func TestPublishedGains(t *testing.T) {
 		t.Errorf("%d of %d rows inside", held, all)
 	}
 	// 11 % sugar at 60 % water and 2 % salt, as the published dough
-	// without its eggs: 2.94 osmol/kg.
+	// without eggs: 2.94 osmol/kg.
 	m, _ := Molality(Solutes{SucroseG: 11, SaltG: 2, WaterG: 60, FlourG: 100})
 	near(t, "molality at 11 %", m, 2.94, 0.01)
 	if g := gain(m); g < 1.8 || g > 2 {
@@ -125,8 +124,7 @@ func TestPublishedGains(t *testing.T) {
 	if gain(0.58) >= 1 || gain(2.34) <= 1 || gain(2.34) > 1.15 {
 		t.Errorf("gains %g and %g", gain(0.58), gain(2.34))
 	}
-	// Below 5 % sugar nobody asks for it: the two are alike there, and
-	// lean it is slower.
+	// Below 5 % sugar the two are alike, and lean it is slower.
 	near(t, "5 %", gain(2.21), 0.96, 0.03)
 	near(
 		t,
@@ -150,8 +148,7 @@ func TestPublishedGains(t *testing.T) {
 	}
 }
 
-// The error factors at the molalities where they change, and what
-// they hold.
+// The error factors where they change, and what they hold.
 func TestPaceErrors(t *testing.T) {
 	for _, c := range []struct {
 		sugar, water float64
@@ -184,7 +181,7 @@ func TestPaceErrors(t *testing.T) {
 	}
 }
 
-// Above 30 % sugar the pace is anything from none to that at 30 %.
+// Above 30 % sugar the pace is from zero to that at 30 %.
 func TestPaceAboveItsRange(t *testing.T) {
 	for _, s := range []Strain{Standard, Osmotolerant, Unsaid} {
 		edge := PaceSpan(figure.Point(HighestMolality), s)

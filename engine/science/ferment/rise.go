@@ -10,13 +10,13 @@ import (
 //
 // sameDayError is twice the standard deviation of ln E for a new card,
 // from the four published cards for a doubling: D-055, quantity rolls,
-// challah, and the sweet dough F-50 that was used in no fit. They stand
-// at 8.6 to 20 % sugar and 26 to 32 C; what the model gets wrong there,
-// sugar, warmth and dose together, is in their scatter already.
+// challah, and the sweet dough F-50 that was used in no fit. They have
+// 8.6 to 20 % sugar and 26 to 32 C; the model's errors there, in sugar,
+// warmth and dose together, are in their scatter.
 //
 // overnightError adds that of the cold, in quadrature. measuredError is
-// one standard deviation: how far a doubling differs from card to card
-// once the rise itself was read.
+// one standard deviation: how far a doubling differs between cards once
+// the rise itself was read.
 const (
 	sameDayError   = 1.4
 	overnightError = 1.8
@@ -39,9 +39,9 @@ var RiseModel = figure.Model{
 		"scatter of those and of one more that was used in no fit",
 }
 
-// RiseError is the error factor of a rise: of one with a long retard in
-// it, and of one where the baker has measured a rise of the same dough.
-// It stands for all of the model; the error of Pace is not laid on top.
+// RiseError is the error factor of a rise: with a long retard, and
+// where the baker has measured a rise of the same dough. It covers the
+// whole model; the error of Pace is not added.
 func RiseError(retarded, measured bool) float64 {
 	switch {
 	case measured:
@@ -52,22 +52,20 @@ func RiseError(retarded, measured bool) float64 {
 	return sameDayError
 }
 
-// MostRise is the largest size of a dough that is told in full,
-// against 1 at the start: a dough that made gas for more has long lost
-// it (judgement).
+// MostRise is the largest size of a dough told in full, against 1 at
+// the start: a dough with more gas has long lost it (judgement).
 const MostRise = 6
 
-// RiseOf gives the size of a dough against its size at the start, 1,
-// after so much yeast work in percent-hours: DoublingE of it doubles
-// the dough.
+// RiseOf gives a dough's size against 1 at the start, after yeast work
+// in percent-hours: DoublingE doubles it.
 func RiseOf(work float64) float64 { return math.Exp2(work / DoublingE) }
 
-// WorkOf is the inverse of RiseOf: the yeast work that a rise seen by a
-// baker took.
+// WorkOf is the inverse of RiseOf: the yeast work behind a
+// measured rise.
 func WorkOf(rise float64) float64 { return DoublingE * math.Log2(rise) }
 
-// TemperatureError is the error factor of hours at 26 C, by the coldest
-// that the dough worked at, C.
+// TemperatureError is the error factor of hours at 26 C, by the dough's
+// coldest working temperature, C.
 func TemperatureError(coldestC float64) float64 {
 	if coldestC < ColdBelowC {
 		return coldError
@@ -82,8 +80,8 @@ const (
 	deadC     = 58.9
 )
 
-// Dead reports whether the yeast of a dough that has been at a
-// temperature in C is dead; open between the two published ends.
+// Dead reports whether a dough's yeast is dead after a temperature in
+// C; open between the two published ends.
 func Dead(dough figure.Interval) figure.Truth {
 	switch {
 	case dough.Lo >= deadC:

@@ -45,9 +45,8 @@ func TestRiseErrorIsTheCardsScatter(t *testing.T) {
 	near(t, "F-50", 1.54*ratio/0.54, 1.25, 0.01)
 }
 
-// At 1 % instant in lean dough at 26 C, 0.9 to 1.9 being usual: 30 and
-// 40 min are short and 3 to 6 h are long for certain; an hour and a
-// half is neither.
+// At 1 % instant in lean dough at 26 C, with 0.9 to 1.9 usual: 30 and
+// 40 min are short and 3 to 6 h long for certain; 1.5 h is neither.
 func TestBulkIsAnswered(t *testing.T) {
 	e := func(hours float64) figure.Estimate {
 		return figure.WithinFactor(hours*OsmoticFactor(1.6), RiseError(false, false))
@@ -85,7 +84,7 @@ func TestPublishedWarmth(t *testing.T) {
 	if held != all || all != 5 {
 		t.Errorf("%d of %d", held, all)
 	}
-	// Each error is no wider than its worst row asks for.
+	// Each error is no wider than its worst row needs.
 	near(t, "warm", TemperatureError(17), 2.0*TemperatureFactor(26.7)/TemperatureFactor(36.1), 0.02)
 	near(t, "cold", TemperatureError(5.6), TemperatureFactor(10)/TemperatureFactor(5.6)/2.25, 0.09)
 	if TemperatureError(8) != warmError || TemperatureError(7.99) != coldError {

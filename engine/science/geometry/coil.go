@@ -13,11 +13,11 @@ type Coil struct {
 //
 //	D = sqrt(4*L*h/pi + d^2)    N = (D - d)/(2*h)
 //
-// The end face of the coil is the edge of the sheet wound up, so the
-// area is exact. The length along a true spiral is a little more, which
-// makes D up to 1 % too large from three turns up and 4 % at one turn
-// (computed). A roll pulled tight thins its sheet and is smaller. L =
-// 457 mm, h = 7.9 mm: 68 mm, 4.3 turns.
+// The coil's end face is the sheet's wound edge, so the area is exact.
+// A true spiral is a little longer, which makes D up to 1 % too large
+// from three turns up and 4 % at one turn (computed). A roll pulled
+// tight thins its sheet and is smaller. L = 457 mm, h = 7.9 mm: 68 mm,
+// 4.3 turns.
 func CoilFromSheet(sheetLengthMM, layerMM, coreMM float64) (Coil, bool) {
 	if !positive(sheetLengthMM, layerMM) || !(coreMM >= 0) {
 		return Coil{}, false
@@ -32,10 +32,9 @@ func CoilFromSheet(sheetLengthMM, layerMM, coreMM float64) (Coil, bool) {
 	return Coil{d, turns}, true
 }
 
-// Slices gives how many whole slices of sliceMM a roll of rollMM holds,
-// and the length in mm left over. Nothing is lost to the knife, and the
-// ends are not trimmed. A 12 in log in 1 in slices gives 12. ok is
-// false for over a million.
+// Slices gives the whole slices of sliceMM in a roll of rollMM, and the
+// length in mm left over, without loss to the knife or trimmed ends. A
+// 12 in log in 1 in slices gives 12. ok is false for over a million.
 func Slices(rollMM, sliceMM float64) (slices int, restMM float64, ok bool) {
 	if !positive(rollMM, sliceMM) {
 		return 0, 0, false

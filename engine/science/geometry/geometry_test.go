@@ -251,8 +251,8 @@ func TestRefusals(t *testing.T) {
 	}
 }
 
-// spiralMM is the length of a true spiral, its middle line from the
-// core's radius out: the second road to CoilFromSheet.
+// spiralMM is a true spiral's length, its middle line from the core's
+// radius out: a second way to CoilFromSheet.
 func spiralMM(turns, layerMM, coreMM float64) float64 {
 	pitch := layerMM / (2 * math.Pi) // mm of radius a radian
 	arc := func(x float64) float64 { return pitch / 2 * (x*math.Sqrt(1+x*x) + math.Asinh(x)) }
@@ -356,7 +356,7 @@ func TestVolumeIsKeptProperty(t *testing.T) {
 
 // Twice the mass: areas and rooms double, diameters of logs grow by the
 // square root, balls by the cube root; a thicker sheet is smaller, a
-// wider tin takes more.
+// wider tin holds more.
 func TestScalingProperty(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		mass, rho, thickness := draw(
@@ -448,7 +448,7 @@ func TestBenchProperty(t *testing.T) {
 
 // A round tin by hand: 170 mm wide and 110 high 2497 mL, a ring of 220
 // mm around a tube of 50 and 100 high 3605 mL. What lies in a tin takes
-// up its volume.
+// its volume.
 func TestRoundTin(t *testing.T) {
 	for _, c := range []struct {
 		tin                RoundTin

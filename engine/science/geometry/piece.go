@@ -10,14 +10,14 @@ func BallRadiusMM(massG, densityGPerML float64) (radiusMM float64, ok bool) {
 	return size(math.Cbrt(3 * 1000 * massG / densityGPerML / (4 * math.Pi)))
 }
 
-// HalfSize is half of a piece's length, width and height, in mm, as a
-// heat model of it needs.
+// HalfSize is half of a piece's length, width and height, mm, for a
+// heat model.
 type HalfSize struct {
 	LengthMM, WidthMM, HeightMM float64
 }
 
-// Usual height to width of a piece that stands free, and length to
-// width of a long loaf (common practice). A fifth either way is usual.
+// Usual height to width of a free-standing piece, and length to width
+// of a long loaf (common practice). A fifth either way is usual.
 const (
 	BunHeight  = 0.5
 	LoafHeight = 0.6
@@ -25,15 +25,15 @@ const (
 )
 
 // BunHalfMM gives the half dimensions of a bun, a ball flattened to
-// heightToWidth (in (0, 1]; usually BunHeight): V = pi/6*w*w*h. Take
-// the density it goes to the oven with. A bun has a flat foot and
-// fuller sides: against two stated buns the width is 15 % over and 8 %
-// under (computed), a fifth either way is fair.
+// heightToWidth (in (0, 1]; usually BunHeight): V = pi/6*w*w*h. Use its
+// density into the oven. A bun has a flat foot and fuller sides:
+// against two stated buns the width is 15 % over and 8 % under
+// (computed), a fifth either way is fair.
 func BunHalfMM(massG, densityGPerML, heightToWidth float64) (HalfSize, bool) {
 	return LoafHalfMM(massG, densityGPerML, 1, heightToWidth)
 }
 
-// LoafHalfMM gives the half dimensions of a loaf that stands free: an
+// LoafHalfMM gives the half dimensions of a free-standing loaf: an
 // ellipsoid, V = pi/6*l*w*h, lengthToWidth at least 1 (usually
 // LoafLength) and heightToWidth in (0, 1] (usually LoafHeight). Error
 // as BunHalfMM.
@@ -42,8 +42,7 @@ func LoafHalfMM(massG, densityGPerML, lengthToWidth, heightToWidth float64) (Hal
 		heightToWidth > 1 {
 		return HalfSize{}, false
 	}
-	// The half width of an ellipsoid is that of the ball it was
-	// squeezed from.
+	// An ellipsoid's half width is that of the ball before flattening.
 	ball, ok := BallRadiusMM(massG, densityGPerML)
 	if !ok {
 		return HalfSize{}, false
@@ -56,10 +55,11 @@ func LoafHalfMM(massG, densityGPerML, lengthToWidth, heightToWidth float64) (Hal
 	return h, true
 }
 
-// RingHalfMM gives the half dimensions of a strand that is closed to a ring, as a loaf that is as
-// thick all along: V = pi/4*l*w*h, aroundToWidth (at least 1) the length along its middle over its
-// width. Its ends touch, so no heat comes in there: the length given is that of an endless one.
-// Error as BunHalfMM.
+// RingHalfMM gives the half dimensions of a strand that is closed to a
+// ring, as a loaf that is as thick all along: V = pi/4*l*w*h,
+// aroundToWidth (at least 1) the length along its middle over its
+// width. Its ends touch, so no heat comes in there: the length given is
+// that of an endless one. Error as BunHalfMM.
 func RingHalfMM(massG, densityGPerML, aroundToWidth, heightToWidth float64) (HalfSize, bool) {
 	if !positive(massG, densityGPerML, aroundToWidth, heightToWidth) || aroundToWidth < 1 ||
 		heightToWidth > 1 {
@@ -75,9 +75,9 @@ func RingHalfMM(massG, densityGPerML, aroundToWidth, heightToWidth float64) (Hal
 
 // TinLoafHalfMM gives the half dimensions of a loaf that fills its
 // tin's inside length and width: the height follows from the volume,
-// with a flat top, over the rim or not. Two stated plant loaves come
-// out within 10 % of their height at 0.30 g/mL (computed); a dome is
-// higher in the middle.
+// with a flat top, over the rim or not. Two stated plant loaves are
+// within 10 % of their height at 0.30 g/mL (computed); a dome is higher
+// in the middle.
 func TinLoafHalfMM(massG, densityGPerML, insideLengthMM, insideWidthMM float64) (HalfSize, bool) {
 	if !positive(massG, densityGPerML, insideLengthMM, insideWidthMM) {
 		return HalfSize{}, false

@@ -12,8 +12,8 @@ func SheetAreaCM2(massG, densityGPerML, thicknessMM float64) (areaCM2 float64, o
 	return size(massG / densityGPerML / (thicknessMM / 10))
 }
 
-// SheetMassG is SheetAreaCM2 the other way round: the mass in g that
-// makes areaCM2 at that thickness.
+// SheetMassG is the inverse of SheetAreaCM2: the mass in g for areaCM2
+// at that thickness.
 func SheetMassG(areaCM2, densityGPerML, thicknessMM float64) (massG float64, ok bool) {
 	if !positive(areaCM2, densityGPerML, thicknessMM) {
 		return 0, false
@@ -21,9 +21,8 @@ func SheetMassG(areaCM2, densityGPerML, thicknessMM float64) (massG float64, ok 
 	return size(areaCM2 * densityGPerML * thicknessMM / 10)
 }
 
-// FillingThicknessMM gives the thickness in mm of a filling spread
-// evenly to the edges of areaCM2: m/(rho*A). A strip left bare makes
-// it thicker.
+// FillingThicknessMM gives a filling's thickness in mm, spread evenly
+// to the edges of areaCM2: m/(rho*A). A bare strip makes it thicker.
 func FillingThicknessMM(massG, densityGPerML, areaCM2 float64) (thicknessMM float64, ok bool) {
 	if !positive(massG, densityGPerML, areaCM2) {
 		return 0, false
@@ -31,8 +30,8 @@ func FillingThicknessMM(massG, densityGPerML, areaCM2 float64) (thicknessMM floa
 	return size(10 * massG / densityGPerML / areaCM2)
 }
 
-// BenchMarginMM is kept free along each edge of the bench, in mm, for
-// the hands and the pin. A judgement.
+// BenchMarginMM is kept free along each bench edge, in mm, for hands
+// and pin. A judgement.
 const BenchMarginMM = 20
 
 // BenchSheet is how a dough is rolled out on a bench, in equal lots.
@@ -44,9 +43,9 @@ type BenchSheet struct {
 }
 
 // SheetForBench gives the sheet that a dough of massG makes at
-// thicknessMM on a bench. The sheet is as near square as the bench lets
-// it be: once its side is the bench's shorter side less BenchMarginMM
-// on both, it grows along the longer one only. The convention leaves
+// thicknessMM on a bench. The sheet is as near square as the bench
+// allows: once its side is the bench's shorter side less BenchMarginMM
+// on both, it grows only along the longer one. The convention leaves
 // the area, and so whether it fits, untouched; a baker who wants
 // another shape states it. Rolled up, the width gives the turns and the
 // length is the roll's.

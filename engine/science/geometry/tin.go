@@ -14,11 +14,11 @@ func TinVolumeML(lengthMM, widthMM, heightMM float64) (volumeML float64, ok bool
 	return size(lengthMM * widthMM * heightMM / 1000)
 }
 
-// RoundTin is the base of a round tin, in mm: long and wide alike
-// unless it is an oval, with a tube of chimneyMM in its middle, or 0.
+// RoundTin is a round tin's base, in mm: long and wide are equal unless
+// it is an oval; chimneyMM is the tube in its middle, or 0.
 type RoundTin struct{ LongMM, WideMM, ChimneyMM float64 }
 
-// areaMM2 is what the tin stands on, the tube left out.
+// areaMM2 is the tin's base without the tube.
 func (r RoundTin) areaMM2() float64 {
 	return math.Pi / 4 * (r.LongMM*r.WideMM - r.ChimneyMM*r.ChimneyMM)
 }
@@ -33,10 +33,10 @@ func (r RoundTin) VolumeML(heightMM float64) (volumeML float64, ok bool) {
 	return size(r.areaMM2() * heightMM / 1000)
 }
 
-// HalfMM gives the half dimensions of what fills the tin's base, as of
-// a box: with a tube the ring unrolled, as long as its middle, as wide
-// as its gap; without one the tin's long and wide. The height follows
-// from the volume.
+// HalfMM gives the half dimensions of what fills the tin's base, as a
+// box: with a tube the ring unrolled, as long as its middle, as wide as
+// its gap; without one the tin's long and wide. The height follows from
+// the volume.
 func (r RoundTin) HalfMM(massG, densityGPerML float64) (HalfSize, bool) {
 	if !(r.ChimneyMM >= 0) || !positive(massG, densityGPerML, r.LongMM, r.WideMM, r.areaMM2()) {
 		return HalfSize{}, false

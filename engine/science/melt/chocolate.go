@@ -4,10 +4,11 @@ import "forebake/engine/science/heat"
 
 // Chocolate is dark chocolate as measured, without its latent heat: see
 // ChocolateHeats. The rule by composition takes its sugar for
-// dissolved, and has it 13 % too warm and 20 % too slow. Specific heat
-// 1590 J/(kg K), solid and 1670 liquid; conductivity 0.22 at 15 C to
-// 0.28 at 27 C (Chevalley et al. 1970 and Clegg 2001, in Beckett 2009,
-// read); density 1300 (Beckett 1999, memory).
+// dissolved, and has it 13 % too warm and 20 % too slow.
+//
+// Specific heat 1590 J/(kg K), solid and 1670 liquid; conductivity 0.22
+// at 15 C to 0.28 at 27 C (Chevalley et al. 1970 and Clegg 2001, in
+// Beckett 2009, read); density 1300 (Beckett 1999, memory).
 var Chocolate = heat.Properties{
 	SpecificHeat:    1590,
 	DensityKgM3:     1300,
@@ -25,10 +26,9 @@ const (
 )
 
 // ChocolateHeats is the specific heat by temperature, J/(kg K), of a
-// food with the share w of chocolate in it and the sensible specific
-// heat cp: the heat of melting is spread from 17 to 36 C as the
-// cocoa butter's solids fall. Error 10 %; untempered, it melts some
-// 5 K lower.
+// food with the share w of chocolate and the sensible specific heat cp:
+// the heat of melting is spread from 17 to 36 C as the cocoa butter's
+// solids fall. Error 10 %; untempered, it melts some 5 K lower.
 func ChocolateHeats(cp, w float64) heat.Curve {
 	_, most, _ := SolidFat(CocoaButter, ChocolateSets)
 	_, least, _ := SolidFat(CocoaButter, ChocolateRuns)

@@ -67,8 +67,8 @@ func TestChocolateTable(t *testing.T) {
 		case "dough, freezing point after 3 h fermentation, depression",
 			"frozen dough, ice melting",
 			"frozen dough, ice melting, DMTA":
-			// Melting as seen is the late part of it: half the ice is
-			// left well above.
+			// Melting as seen is its late part: half the ice is left
+			// well above.
 			if row["property"] != "depression" {
 				dough := Ice{Made: lean, OnsetC: -3}
 				if share := dough.Share(value) / dough.Share(-40); share < 0.6 || share > 0.8 {
@@ -91,7 +91,7 @@ func TestChocolateTable(t *testing.T) {
 		t.Errorf("%d rows used", used)
 	}
 	// The component table alone: 13 % too much heat and 20 % too little
-	// conductivity, which is why it is not used.
+	// conductivity, so it is not used.
 	dark, _ := heat.PropertiesAt(
 		heat.Composition{
 			Water:        0.005,
@@ -114,8 +114,8 @@ func TestChocolateTable(t *testing.T) {
 	)
 }
 
-// A slab of chocolate in a room holds up where it sets: the heat that
-// it gives off is in its time.
+// A slab of chocolate in a room slows where it sets: the heat given off
+// is in its time.
 func TestChocolateSets(t *testing.T) {
 	time := func(latent bool) float64 {
 		var v heat.Volumes

@@ -15,8 +15,8 @@ const (
 	CocoaButter            // tempered; low Brazil, high Malaysia
 )
 
-// MilkFatLatent is the heat given up when all the milk fat sets, J/kg
-// of fat (Abd El-Rahman, Shalabi & Kilara 1998, read; 75-110 kJ/kg in
+// MilkFatLatent is the heat of setting all the milk fat, J/kg of
+// fat (Abd El-Rahman, Shalabi & Kilara 1998, read; 75-110 kJ/kg in
 // the literature).
 const MilkFatLatent = 81e3
 
@@ -63,11 +63,11 @@ var fats = [...][]solids{
 	},
 }
 
-// SolidFat is the solid part of a fat at tC, 0 to 1, straight between
-// the table's points, level below them, and none from 2 K above them.
-// Error of typical: 0.08 between seasons, feeds and methods; index
-// methods and fast cooling read far lower. Untempered cocoa butter
-// melts at 27.5 C. An unknown fat gives NaN.
+// SolidFat is the solid part of a fat at tC, 0 to 1: linear between the
+// table's points, level below them, and zero from 2 K above them. Error
+// of typical: 0.08 between seasons, feeds and methods; index methods
+// and fast cooling read far lower. Untempered cocoa butter melts at
+// 27.5 C. An unknown fat gives NaN.
 func SolidFat(f Fat, tC float64) (low, typical, high float64) {
 	if int(f) >= len(fats) || math.IsNaN(tC) {
 		return math.NaN(), math.NaN(), math.NaN()

@@ -46,7 +46,7 @@ var (
 // Models are all that give figures with an error of their own.
 var Models = []*figure.Model{&FreezeModel}
 
-// FreezeFactor is how far a time to freeze or to thaw may be off.
+// FreezeFactor is the error factor of a time to freeze or thaw.
 const FreezeFactor = 1.4
 
 const (
@@ -55,13 +55,13 @@ const (
 	boundWater    = 0.3   // kg of water that each kg of fat-free solids keeps from freezing (memory)
 )
 
-// onsetError is by how much freezing may begin below OnsetC, K: 1.3 K
-// lower in lean dough, from the change of its freezing point with
-// osmotic pressure (Loveday & Winger 2007, read).
+// onsetError is how far below OnsetC freezing may begin, K: 1.3 K lower
+// in lean dough, from the change of its freezing point with osmotic
+// pressure (Loveday & Winger 2007, read).
 const onsetError = 1.3
 
 // OnsetC is where a food begins to freeze, C, by the osmoles in each kg
-// of its free water. why is the reason for silence.
+// of free water. why is the reason for silence.
 func OnsetC(molality float64) (onset figure.Estimate, why string) {
 	if why := onsetMolality.Refuses(molality); why != "" {
 		return onset, why
@@ -103,18 +103,18 @@ func (i Ice) latent(tC float64) float64 {
 	return meltingHeat * i.freezable() * -i.OnsetC / (tC * tC)
 }
 
-// The ends of the curves of a food and the step between their points,
-// C; they are level beyond.
+// The ends of a food's curves and the step between points, C; beyond
+// they are level.
 const curveLow, curveHigh, curveStep = -45.0, 45.0, 0.2
 
-// Heats are the specific heat of a food by temperature, J/(kg K), and
-// its conductivity as a share of the one above freezing: for
+// Heats are a food's specific heat by temperature, J/(kg K), and its
+// conductivity as a share of the one above freezing: for
 // heat.Volumes.SetSpecificHeat and SetConductivity. cp is its specific
-// heat unfrozen, butterfat the share of its mass that sets and melts on
-// the way. why is the reason for silence.
+// heat unfrozen, butterfat its mass share that sets and melts. why is
+// the reason for silence.
 //
 // Supercooling is left out: the core drops a little early, then waits.
-// Thawing goes the same way back.
+// Thawing is the reverse.
 func (i Ice) Heats(cp, butterfat float64) (specificHeat, conductivity heat.Curve, why string) {
 	if why := iceOnset.Refuses(i.OnsetC); why != "" {
 		return heat.Curve{}, heat.Curve{}, why
@@ -145,8 +145,8 @@ func (i Ice) Heats(cp, butterfat float64) (specificHeat, conductivity heat.Curve
 	return specificHeat, conductivity, ""
 }
 
-// at gives the food's properties without latent heat, some of its
-// water ice.
+// at gives the food's properties without latent heat, with some water
+// as ice.
 func (i Ice) at(tC float64) (heat.Properties, bool) {
 	return heat.PropertiesWithIce(i.Made, i.Share(tC), tC, i.Gas)
 }

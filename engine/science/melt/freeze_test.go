@@ -12,7 +12,7 @@ import (
 
 // plank is Plank's formula: s from the onset of freezing until the
 // middle of a slab, log or ball (dimension 1, 2, 3) of the full
-// thickness is frozen, with no sensible heat.
+// thickness is frozen, without sensible heat.
 func plank(dimension, full, density, latent, onsetC, ambientC, h, k float64) float64 {
 	return density * latent / (onsetC - ambientC) *
 		(full/(2*dimension*h) + full*full/(8*dimension*k))
@@ -94,9 +94,9 @@ func TestFreezingTable(t *testing.T) {
 	}
 }
 
-// Where freezing is nearly all that happens, the solver comes to
-// Plank's formula: a latent heat that is given off within a kelvin, and
-// little sensible heat.
+// Where nearly all heat is freezing, the solver agrees with Plank's
+// formula: a latent heat released within a kelvin, and little
+// sensible heat.
 func TestFreezingIsPlank(t *testing.T) {
 	const latent, k, density = 200e3, 1.0, 1000.0
 	specificHeat := heat.NewCurve(-40, 10, 5001, func(tC float64) float64 {
@@ -122,8 +122,8 @@ func TestFreezingIsPlank(t *testing.T) {
 	}
 }
 
-// A slab that freezes against an explicit reckoning on a fine grid with
-// the same curves.
+// A freezing slab against an explicit scheme on a fine grid with the
+// same curves.
 func TestFreezingOnAGrid(t *testing.T) {
 	const n, half = 100, 0.02
 	p, _ := heat.PropertiesAt(enriched, 10, 0.1)
@@ -163,8 +163,8 @@ func TestFreezingOnAGrid(t *testing.T) {
 	}
 }
 
-// Latent heat in the end: custard at -16 C takes twice as long as
-// without it, and thaws as slowly.
+// Latent heat in all: custard at -16 C takes twice as long as without
+// it, and thaws as slowly.
 func TestFreezingTakesItsTime(t *testing.T) {
 	custard := heat.Composition{
 		Water:        0.68,

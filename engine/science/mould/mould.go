@@ -4,7 +4,7 @@
 // handbook range for bread crumb.
 //
 // Package facts calls it. The days are labels and keeping advice, not a
-// safety figure: packing after a clean, full cooling decides more than
+// safety figure: packing after a clean, full cooling matters more than
 // water activity.
 package mould
 
@@ -29,9 +29,8 @@ const (
 	crumbHighDays = 6.0
 )
 
-// crumbDays is the middle for bread, and acidFactor what sourdough
-// multiplies it by: 18 days and more against 4 to 5 in the same
-// study (read).
+// crumbDays is the middle for bread, and acidFactor sourdough's factor
+// on it: 18 days and more against 4 to 5 in the same study (read).
 const (
 	crumbDays  = 4.5
 	acidFactor = 4
@@ -49,9 +48,9 @@ const (
 	warmC     = 27.0
 )
 
-// lineError is the error factor of the line, either way: the two
-// measured cakes lie within 1.1, and plain cakes differ more than two
-// show (judgement).
+// lineError is the line's error factor, either way: the two
+// measured cakes lie within 1.1, and plain cakes differ more than
+// two show (judgement).
 const lineError = 1.25
 
 var (
@@ -129,16 +128,15 @@ var families = [...]kept{
 		func(g Goods) bool { return g.Cold },
 		figure.Estimate{Low: 28, Mid: 56, High: 120},
 	}, // read
-	// All advice found is for the cold: at room warmth from that of the
-	// shortest kind to a month (judgement).
+	// All advice found is for the cold: at room warmth from the
+	// shortest kind's to a month (judgement).
 	{"stollen", func(Goods) bool { return true }, figure.Estimate{Low: 14, Mid: 28, High: 56}},
 }
 
-// Days is how many days the goods stay free of mould, from the humidity
-// of the crumb over its span, %, and the storage in C: by the family
-// table where the family has a row, else by the line for what lies in
-// its range, and as bread for what is moister. silent is the reason
-// where nothing answers.
+// Days is how many days the goods stay free of mould, from the crumb's
+// humidity over its span, %, and the storage in C: by the family table
+// where the family has a row, else by the line in its range, and as
+// bread for moister goods. silent is the reason where nothing answers.
 func Days(g Goods, erh figure.Interval, tC float64) (days figure.Estimate, silent string) {
 	for i := range families {
 		if k := &families[i]; k.family == g.Family && k.fits(g) {
@@ -174,8 +172,8 @@ func Days(g Goods, erh figure.Interval, tC float64) (days figure.Estimate, silen
 	return days, ""
 }
 
-// line is the middle of the line inside its range: between its two
-// temperatures the logarithm is interpolated.
+// line is the line's middle inside its range: the logarithm is
+// interpolated between its two temperatures.
 func line(erhPercent, tC float64) float64 {
 	cool := coolBase - coolSlope*erhPercent
 	warm := warmBase - warmSlope*erhPercent

@@ -14,8 +14,8 @@ import (
 
 var rows, number = published.In(os.DirFS(published.Folder)), published.Number
 
-// The published points of the line: those calculated from it to the
-// printed day, the two measured cakes within a tenth.
+// The line's published points: those calculated from it to the printed
+// day, the two measured cakes within a tenth.
 func TestPublishedPoints(t *testing.T) {
 	tried := 0
 	for _, r := range rows(t, "mould.csv") {
@@ -57,8 +57,8 @@ func goodsOf(words string) Goods {
 	return g
 }
 
-// Every published keeping lies in the estimate, but for the one that
-// the model names, and no estimate is wider than a factor of 6.
+// Every published keeping lies in the estimate, except the one that the
+// model names, and no estimate is wider than a factor of 6.
 func TestPublishedKeeping(t *testing.T) {
 	held, all := 0, 0
 	for _, r := range rows(t, "shelf-life.csv") {
@@ -92,7 +92,7 @@ func TestPublishedKeeping(t *testing.T) {
 	}
 }
 
-// The rows of the family table, as labels and advice have them; without
+// The family table's rows, as labels and advice have them; without
 // sourdough a quarter.
 func TestFamilyTable(t *testing.T) {
 	for words, want := range map[string][2]float64{

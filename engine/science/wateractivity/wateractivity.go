@@ -3,8 +3,8 @@
 // a dough or a crumb.
 //
 // Package facts calls it. It reads no ingredient table and never rounds
-// towards safety: an answer about food safety takes the high end of
-// Estimate, which counts no water as bound.
+// towards safety: an answer about food safety takes Estimate's high
+// end, which counts no water as bound.
 //
 // All sugars go into one equation for the mixture (Norrish R.S., J.
 // Food Technol. 1:25, 1966; memory):
@@ -13,8 +13,8 @@
 //
 // Salt follows Pitzer and is multiplied in (Ross K.D., Food Technol.
 // 29(3):26, 1975; memory). A product of single sugars, which Ross has
-// too, reads high where sugars are mixed: 0.83 for a syrup that is
-// published at 0.75.
+// too, reads high where sugars are mixed: 0.83 for a syrup published
+// at 0.75.
 package wateractivity
 
 import (
@@ -23,7 +23,7 @@ import (
 	"forebake/engine/figure"
 )
 
-// Class is a kind of food, by how far the published points lie from
+// Class is a kind of food, by its published points' distance from
 // the equation.
 type Class uint8
 
@@ -37,9 +37,9 @@ const (
 	classCount
 )
 
-// Working errors in aw, either way: each holds the published points of
-// its class in testdata/tables/water-activity-mixtures.csv, and for
-// Syrup those of water-activity.csv.
+// Working errors in aw, either way: each holds its class's published
+// points in testdata/tables/water-activity-mixtures.csv, and for Syrup
+// those of water-activity.csv.
 const (
 	WorkingErrorSyrup   = 0.01
 	WorkingErrorCustard = 0.02
@@ -54,8 +54,8 @@ const (
 	strongBelow        = 0.70
 	strongFrom         = 0.75
 	// fructoseError times 1-aw holds the points of fructose alone; it
-	// fades to nothing where fructose is half of the sugars, at which
-	// invert sugar fits.
+	// fades to zero where fructose is half of the sugars, where invert
+	// sugar fits.
 	fructoseError = 0.37
 )
 
@@ -74,8 +74,8 @@ func (c Class) WorkingError() float64 {
 }
 
 // Water held by solids, g a gram, which dissolves nothing (judgement).
-// Fitted to no measurement: Estimate counts it in its middle and low
-// end, and not in its high end.
+// It is fitted to no measurement: Estimate counts it in its middle and
+// low end, not in its high end.
 const (
 	boundByCocoa       = 0.25 // fat-free cocoa solids
 	boundByMilkProtein = 0.3
@@ -113,7 +113,7 @@ const (
 // Glucose syrup: kSyrup is fitted to three published points of one of
 // DE 42, taken as one solute of 429 g/mol. Longer sugars have more by
 // the power syrupPower of their molar mass, so that a syrup given by
-// its sugars and dextrins comes to the same.
+// its sugars and dextrins agrees.
 const (
 	kSyrup     = 5.9
 	syrupMolar = 429
@@ -133,15 +133,14 @@ const (
 
 // Solution is what is dissolved in how much water, in grams. OtherG is
 // an oligosaccharide or a mixture of them with mean molar mass
-// OtherMolar in g/mol. The solids of the last row hold water.
+// OtherMolar in g/mol. The last row's solids hold water.
 type Solution struct {
 	WaterG, SucroseG, GlucoseG, FructoseG, MaltoseG, LactoseG, GalactoseG, SaltG, EthanolG float64
 	OtherG, OtherMolar                                                                     float64
 	CocoaG, MilkProteinG, DryFlourG                                                        float64
 }
 
-// syrupRange is the span of DE that the constant of glucose syrup
-// holds for.
+// syrupRange is the span of DE of the glucose syrup constant.
 var syrupRange = figure.Limit{Quantity: "the syrup's DE", Low: 36, High: 48,
 	Why: "the water activity of glucose syrup is known"}
 
@@ -176,11 +175,10 @@ const (
 	unreadable = "a weight is not known"
 )
 
-// Estimate is the water activity at 25 C of everything in s taken as
-// dissolved: call Dissolved first where crystals may remain. The middle
-// counts water as bound by cocoa, milk protein and flour; the high end
-// does not. Under 0.55 the model is silent, and only a high end of 0.60
-// is certain.
+// Estimate is the water activity at 25 C with all of s dissolved: call
+// Dissolved first where crystals may remain. The middle counts water
+// bound by cocoa, milk protein and flour; the high end does not. Under
+// 0.55 the model is silent, and only a high end of 0.60 is certain.
 func Estimate(s Solution, c Class) (aw figure.Estimate, silent string) {
 	all, ok := Of(s)
 	if !ok || c >= classCount || !(s.CocoaG >= 0 && s.MilkProteinG >= 0 && s.DryFlourG >= 0) {
@@ -210,10 +208,10 @@ func Estimate(s Solution, c Class) (aw figure.Estimate, silent string) {
 }
 
 // highest is the high end of s with the water free that nothing binds.
-// Where all of the water would hold the sugar and salt and the free
-// water does not, the rest is crystal at this end: the free water is a
+// Where all the water would hold the sugar and salt but the free water
+// does not, the rest is crystal at this end: the free water is a
 // saturated solution, published at 0.843 to 0.86 for sucrose (memory;
-// agency page 0.85, read), with the error of its class.
+// agency page 0.85, read), with its class's error.
 func (s *Solution) highest(free Solution, c Class, mid float64) float64 {
 	if !s.isPastSaturation() && free.isPastSaturation() {
 		free.SucroseG = min(free.SucroseG, SaturatedSucrose*free.WaterG)
@@ -230,8 +228,8 @@ func (s *Solution) isPastSaturation() bool {
 		s.SaltG > SaturatedSalt*s.WaterG*(1+1e-9)
 }
 
-// workingError is the error of a class at an activity, or that of a
-// strong solution where it is one.
+// workingError is a class's error at an activity, or that of a
+// strong solution.
 func (s *Solution) workingError(c Class, aw float64) float64 {
 	e := workingErrors[c]
 	if s.isPastSaturation() {
@@ -247,10 +245,10 @@ func (s *Solution) workingError(c Class, aw float64) float64 {
 	return max(e, workingErrors[c]+strong*(workingErrorStrong-workingErrors[c]))
 }
 
-// Of is the water activity at 25 C of everything in s taken as
-// dissolved in all of its water. The result lies in (0, 1]. ok is false
-// when there is no water, a mass is negative or not a number, OtherG
-// has no molar mass, or the result vanishes.
+// Of is the water activity at 25 C with all of s dissolved in all its
+// water. The result lies in (0, 1]. ok is false without water, where a
+// mass is negative or not a number, OtherG has no molar mass, or the
+// result vanishes.
 func Of(s Solution) (aw float64, ok bool) {
 	if !(s.WaterG > 0) || math.IsInf(s.WaterG, 1) {
 		return 0, false
@@ -289,8 +287,8 @@ func Of(s Solution) (aw float64, ok bool) {
 	return aw, aw > 0
 }
 
-// kOther is the Norrish constant of a syrup or of its longer sugars by
-// their molar mass, g/mol.
+// kOther is the Norrish constant of a syrup or its longer sugars by
+// molar mass, g/mol.
 func kOther(molar float64) float64 {
 	if !(molar > 0) {
 		return 0
@@ -308,15 +306,14 @@ func pitzerSalt(m float64) float64 {
 	return math.Exp(-2 * phi * m * MolarWater / 1000)
 }
 
-// InvertedPerSucrose is the mass of glucose and fructose together, g,
-// that 1 g of sucrose gives when it takes up one molecule of water.
+// InvertedPerSucrose is the mass of glucose and fructose from 1 g of
+// sucrose, g, with one molecule of water taken up.
 const InvertedPerSucrose = 1 + MolarWater/molarDisaccharide
 
 // Inverted gives s with all its sucrose split into equal masses of
-// glucose and fructose, the water that takes up gone from WaterG. Yeast
-// does this within tens of minutes of mixing; acid and heat do part of
-// it in a jam. Where there is too little water WaterG comes out at or
-// below zero.
+// glucose and fructose, and WaterG less the water taken up. Yeast does
+// this within tens of minutes of mixing; acid and heat do part of it in
+// a jam. With too little water WaterG is at or below zero.
 func Inverted(s Solution) Solution {
 	s.GlucoseG += s.SucroseG * InvertedPerSucrose / 2
 	s.FructoseG += s.SucroseG * InvertedPerSucrose / 2
@@ -325,11 +322,11 @@ func Inverted(s Solution) Solution {
 	return s
 }
 
-// Dissolved gives s with sucrose, glucose, fructose, lactose and salt
-// each cut to what 25 C water holds of it alone. The rest of each is
+// Dissolved gives s with sucrose, glucose, fructose, lactose and
+// salt each cut to what 25 C water holds of it alone. The rest is
 // crystal and lowers nothing. That sugars push one another out of
-// solution is left out. Honey and starch syrups hold more glucose than
-// this for months.
+// solution is left out. Honey and starch syrups hold more glucose
+// than this for months.
 func Dissolved(s Solution) Solution {
 	s.SucroseG = math.Min(s.SucroseG, SaturatedSucrose*s.WaterG)
 	s.GlucoseG = math.Min(s.GlucoseG, SaturatedGlucose*s.WaterG)

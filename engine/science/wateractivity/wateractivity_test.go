@@ -55,8 +55,8 @@ var molars = map[string]float64{
 }
 
 // The tables of single solutes. Glucose's rows are another model's
-// output (computed). An agency's rounded figures stand to half of their
-// last place and what the table notes of them.
+// output (computed). An agency's rounded figures hold to half of their
+// last place and the table's notes.
 func TestSingleSolutes(t *testing.T) {
 	limits := map[string]float64{
 		"NaCl point":                   0.0005,
@@ -181,9 +181,9 @@ func mixture(t *testing.T, r map[string]string) Solution {
 	return s
 }
 
-// Every published point lies in the estimate of its class, every
-// published range holds the middle within the row's tolerance, and the
-// middle is the figure expected of the equation (computed).
+// Every published point lies in its class's estimate, every published
+// range holds the middle within the row's tolerance, and the middle is
+// the figure expected of the equation (computed).
 func TestPublishedMixtures(t *testing.T) {
 	held, all, width := map[string]int{}, map[string]int{}, map[string]float64{}
 	for _, r := range rows(t, "water-activity-mixtures.csv") {
@@ -240,8 +240,8 @@ func TestPublishedMixtures(t *testing.T) {
 	}
 }
 
-// The working error of each class is no wider than its worst published
-// point asks for, but for half as much again.
+// Each class's working error is at most half as wide again as its worst
+// published point.
 func TestWorkingErrorsAreFitted(t *testing.T) {
 	worst := map[string]float64{}
 	for _, r := range rows(t, "water-activity-mixtures.csv") {
@@ -285,7 +285,7 @@ func TestWorkingErrorsAreFitted(t *testing.T) {
 	}
 }
 
-// Where a solution counts as strong, and what is certain of one under
+// Where a solution counts as strong, and what is certain under
 // the range.
 func TestStrongSolutionsAndTheRange(t *testing.T) {
 	width := func(s Solution) float64 {
@@ -361,8 +361,8 @@ func TestStrongSolutionsAndTheRange(t *testing.T) {
 	}
 }
 
-// The high end counts no water as bound: it is no lower than the
-// solution of all the water.
+// The high end counts no bound water: it is no lower than the solution
+// of all the water.
 func TestHighEndCountsNoBoundWater(t *testing.T) {
 	plain := Solution{WaterG: 58, SucroseG: 76, LactoseG: 3}
 	all, _ := Of(plain)
@@ -387,8 +387,8 @@ func TestHighEndCountsNoBoundWater(t *testing.T) {
 	}
 }
 
-// A glucose syrup given by its sugars and dextrins comes to what one
-// solute of its DE does, and to the published 0.75 to 0.80 at 77 to 80
+// A glucose syrup given by its sugars and dextrins agrees with one
+// solute of its DE, and with the published 0.75 to 0.80 at 77 to 80
 // % solids.
 func TestSyrupBySugarsAgreesWithItsDE(t *testing.T) {
 	for _, c := range []struct {
@@ -424,15 +424,15 @@ func TestSyrupBySugarsAgreesWithItsDE(t *testing.T) {
 	if got := kOther(429); math.Abs(got-5.9) > 1e-9 {
 		t.Errorf("constant of DE 42: %g", got)
 	}
-	// The dextrins of the first, 1072 g/mol, need 22.5 for the parts
+	// The first one's dextrins, 1072 g/mol, need 22.5 for the parts
 	// to agree.
 	if got := kOther(1072); math.Abs(got-22.5) > 0.5 {
 		t.Errorf("constant of the dextrins: %g", got)
 	}
 }
 
-// The constant of each sugar, read back from an answer. Maltose,
-// lactose, galactose and ethanol have no published table here.
+// Each sugar's constant, read back from an answer. Maltose, lactose,
+// galactose and ethanol have no published table here.
 func TestNorrishConstants(t *testing.T) {
 	const m = 3.0 // mol in 1 kg of water
 	for name, c := range map[string]struct {
@@ -454,7 +454,7 @@ func TestNorrishConstants(t *testing.T) {
 			t.Errorf("%s: K %g, want %g", name, got, c.k)
 		}
 	}
-	// Two sugars in one equation: the roots of the constants add, the
+	// Two sugars in one equation: the constants' roots add, the
 	// activities do not multiply.
 	both, _ := Of(Solution{WaterG: 1000, SucroseG: 342.3 * m, GlucoseG: 180.16 * m})
 	x := m / (2*m + 1000/18.0153)
@@ -557,8 +557,8 @@ func drawSolution(t *rapid.T) Solution {
 		OtherG: share("other", 1), OtherMolar: rapid.Float64Range(300, 3000).Draw(t, "molar")}
 }
 
-// Adding a solute lowers the activity, adding water raises it, and a
-// solid that holds water never raises the estimate.
+// More solute lowers the activity, more water raises it, and a solid
+// that holds water never raises the estimate.
 func TestDirectionProperty(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		s := drawSolution(t)
@@ -630,7 +630,7 @@ func TestScaleProperty(t *testing.T) {
 	})
 }
 
-// Water alone added never lowers either end of the estimate.
+// Added water alone never lowers either end of the estimate.
 func TestEstimateIsInOrderProperty(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		s := drawSolution(t)
@@ -647,7 +647,7 @@ func TestEstimateIsInOrderProperty(t *testing.T) {
 }
 
 // Inverting keeps the mass and lowers the activity; dissolving never
-// lowers it and settles at once.
+// lowers it and is idempotent.
 func TestInvertedAndDissolvedProperty(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		s := drawSolution(t)
