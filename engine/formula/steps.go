@@ -508,18 +508,6 @@ func (rd *reader) readOwn(s *Step, e hclsyntax.Expression) {
 	}
 }
 
-// readDone takes a step that says no more than that it is done: once, or of an open time.
-func (rd *reader) readDone(s *Step, at source.Place) {
-	switch {
-	case s.Verb.Turns():
-		s.Measure = values.BareCount(1, at)
-	case s.Verb.own.words:
-	default:
-		s.OpenOwn = true
-		rd.assumed(at, fmt.Sprintf("%s = true says no figure: taken as \"?\"", s.word))
-	}
-}
-
 func (rd *reader) readOwnQuantity(s *Step, e hclsyntax.Expression) {
 	own, what := s.Verb.own, s.Verb.Name
 	if text, at, ok := rd.Literal(e); ok && s.Verb.Divides() && !quantity.IsPlain(text) {

@@ -5,9 +5,11 @@ import (
 	"slices"
 	"strings"
 
+	"forebake/engine/formula/values"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/said"
+	"forebake/engine/source"
 	"forebake/engine/spelling"
 
 	"github.com/hashicorp/hcl/v2"
@@ -767,4 +769,16 @@ func twoThings(item hclsyntax.Expression) (fill, other *Verb) {
 // wordOf is what the key of a pair in a step means.
 func wordOf(pair hclsyntax.ObjectConsItem) stepWord {
 	return stepNamed(hcl.ExprAsKeyword(pair.KeyExpr))
+}
+
+// readDone takes a step that says no more than that it is done: once, or of an open time.
+func (rd *reader) readDone(s *Step, at source.Place) {
+	switch {
+	case s.Verb.Turns():
+		s.Measure = values.BareCount(1, at)
+	case s.Verb.own.words:
+	default:
+		s.OpenOwn = true
+		rd.assumed(at, fmt.Sprintf("%s = true says no figure: taken as \"?\"", s.word))
+	}
 }
