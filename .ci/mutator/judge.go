@@ -39,6 +39,8 @@ const (
 	wishGone    = "nothing is wished for any more"
 	likeHolds   = "the ingredient it is like says it"
 	atSetting   = "it was said of the removed setting itself"
+	aimUnsaid   = "an aim that is unsafe is worse than none"
+	othersLevel = "its level was that of another subject that was told with it"
 )
 
 func (v *verdict) violated() bool {
@@ -131,6 +133,15 @@ func (after answers) toldWith(f outside.Finding) bool {
 	return false
 }
 
+// toldOf reports whether a finding names the subject of a change as another of its own, and the rule
+// still answers there.
+func (after answers) toldOf(f outside.Finding, k known) bool {
+	if !strings.Contains(f.Text, "The same of ") || !strings.Contains(f.Text, k.of+" (line ") {
+		return false
+	}
+	return len(after[subjectKey{f.Formula, f.Rule, k.of}]) > 0
+}
+
 func tell(f outside.Finding, became string) string {
 	safety := ""
 	if f.Safety {
@@ -144,6 +155,7 @@ type known struct {
 	group     string // row of the table
 	change    string // opened, widened, removed, narrowed, line removed
 	key       string // of the setting
+	of        string // what the setting belongs to, in the words of a finding's subject
 	hasOwn    bool   // README states a default for the setting
 	thing     string // what a report names where it assumes the setting
 	ownSlip   bool   // it has a slip, or is in a scenario: as a reading it may oppose the model
@@ -164,12 +176,16 @@ type known struct {
 //   - A finding that stands at the removed setting itself, but of food safety: its subject is gone.
 //   - A rule that is told once names its other subjects in the text of the first: a finding that is
 //     named there is still told.
-//   - A finding of food safety over a range, at a point inside: such rules take the careful end of
-//     what is not known, so knowing more may clear them. The reverse is a violation: a range never
-//     says less than a point inside.
-//   - A removed wish (makes, family, core, to, reserve, pieces, wide): its rule has no yardstick
-//     left, since it holds what is wanted against what comes out. Not so for food safety: the food
-//     is there, whatever is wanted of it.
+//   - A finding of food safety over a range, at a point inside, by a rule whose figure takes the
+//     worst of what is not known (carefulRules), or over the range of a pH or water activity, which
+//     counts as needing control unless all of it needs none: knowing more may clear it. The reverse
+//     is a violation: a range never says less than a point inside.
+//   - A removed wish: the rules that hold what comes out against it (wishes) have no yardstick left.
+//     Not so for food safety: the food is there, whatever is wanted of it.
+//   - A removed "to" of a cook that was too low for its egg or meat (cookAims): that aim is a stop,
+//     and a cook without one is a risk, since it is usually hot enough. It stays flagged.
+//   - A rule that is told once bears the harshest level of its subjects. Where the worst of them is
+//     the one that is known less, and the rule still answers there, the others keep their own.
 //   - A removed figure of a house's ingredient: like says what holds then, and it is written. Not
 //     so for food safety.
 //   - A setting for which something is taken where it is not written (README names them), where the
@@ -195,7 +211,8 @@ func compare(before, after *outside.Answer, k known) verdict {
 			}
 		}
 		if ok {
-			fell := k.change != "narrowed" && g.Flagged() &&
+			// A milder rung that cannot be answered says nothing of the harsher one's fault.
+			fell := k.change != "narrowed" && (g.Flagged() || g.Rule != f.Rule) &&
 				outside.Severity(g.Level) < outside.Severity(f.Level)
 			switch { // a milder answer has the excuses of none
 			case !fell:
@@ -205,13 +222,19 @@ func compare(before, after *outside.Answer, k known) verdict {
 				v.excuse(overModel, f)
 			case k.change == "removed" && k.hasOwn && k.assumed(before, after):
 				v.excuse(toldDefault, f)
+			case k.change == "removed" && k.key == "to" && k.group == "step option" &&
+				cookAims[f.Rule] && g.Rule == f.Rule && g.Level == "risk":
+				v.excuse(aimUnsaid, f)
+			case g.Rule == f.Rule && !f.Safety && a.toldOf(f, k):
+				v.excuse(othersLevel, f)
 			default:
 				v.fell = append(v.fell, tell(f, "now "+g.Level))
 			}
 			continue
 		}
 		switch {
-		case k.change == "narrowed" && f.Safety:
+		case k.change == "narrowed" && f.Safety &&
+			(carefulRules[f.Rule] || k.group == "part figure"):
 			v.excuse(carefulEnd, f)
 		case k.change == "narrowed" && a.toldWith(f):
 			v.excuse(toldOnce, f)
@@ -223,7 +246,7 @@ func compare(before, after *outside.Answer, k known) verdict {
 			v.excuse(toldOnce, f)
 		case !k.remaining[f.Subject] && !k.house:
 			v.gone = append(v.gone, tell(f, "the subject is gone"))
-		case k.change == "removed" && wishes[k.key] && !f.Safety:
+		case k.change == "removed" && slices.Contains(wishes[k.key], f.Rule) && !f.Safety:
 			v.excuse(wishGone, f)
 		case k.change == "removed" && k.group == "house ingredient" && !f.Safety:
 			v.excuse(likeHolds, f)

@@ -29,6 +29,12 @@ func TestCompare(t *testing.T) {
 	doubt.Doubt = true
 	safety := found("a", "stop", "flagged", 4)
 	safety.Safety = true
+	worst := safety
+	worst.Rule = "core-unsafe"
+	once := found("a", "risk", "flagged", 4)
+	once.Text = "Too little to weigh. The same of yeast in d (line 7)."
+	other := found("a", "risk", "unsure", 7)
+	other.Subject = "yeast in d"
 	assumed := said()
 	assumed.Assumed = []string{"rest (line 4): in the room"}
 	for i, c := range []struct {
@@ -49,7 +55,8 @@ func TestCompare(t *testing.T) {
 		{said(found("a", "risk", "flagged", 4)), said(found("a", "risk", "unsure", 7)), known{change: "opened"}, "000000 0"},
 		{said(found("a", "risk", "flagged", 4)), said(), known{change: "line removed"}, "000001 0"},
 		{said(found("a", "risk", "flagged", 4)), said(), known{change: "opened", remaining: map[string]bool{}}, "010000 0"},
-		{said(found("a", "risk", "flagged", 4)), said(), known{change: "removed", key: "core"}, "000001 0"},
+		{said(found("core-low", "risk", "flagged", 4)), said(), known{change: "removed", key: "core"}, "000001 0"},
+		{said(found("a", "risk", "flagged", 4)), said(), known{change: "removed", key: "core"}, "100000 0"},
 		{said(safety), said(), known{change: "removed", key: "core"}, "100000 0"},
 		{said(safety), said(), known{change: "removed", key: "at", from: [2]int{4, 2}, to: [2]int{4, 20}}, "100000 0"},
 		{said(safety), said(), known{change: "removed", group: "house ingredient", house: true}, "100000 0"},
@@ -57,6 +64,18 @@ func TestCompare(t *testing.T) {
 		{said(found("b-risk", "risk", "flagged", 4)), said(found("b-stop", "stop", "flagged", 4)), known{change: "widened"}, "000000 0"},
 		{said(found("core-unproven-note", "note", "flagged", 4)), said(found("core-unsafe", "stop", "flagged", 4)), known{change: "widened"}, "000000 0"},
 		{said(found("core-unsafe", "stop", "flagged", 4)), said(found("core-unproven-note", "note", "flagged", 4)), known{change: "widened"}, "000100 0"},
+		{said(found("core-unsafe", "stop", "flagged", 4)), said(found("core-unproven-note", "note", "unsure", 4)), known{change: "widened"}, "000100 0"},
+		// An aim that is unsafe, and none; another cook's is no such.
+		{said(found("egg-undercooked", "stop", "flagged", 4)), said(found("egg-undercooked", "risk", "flagged", 4)), known{change: "removed", group: "step option", key: "to"}, "000001 0"},
+		{said(found("egg-undercooked", "stop", "flagged", 4)), said(found("egg-undercooked", "risk", "flagged", 4)), known{change: "opened", group: "step option", key: "to"}, "000100 0"},
+		{said(found("egg-undercooked", "stop", "flagged", 4)), said(), known{change: "removed", group: "step option", key: "to"}, "100000 0"},
+		// Told at the level of the subject that is known less: it answers still, or not.
+		{said(once), said(found("a", "note", "flagged", 4), other), known{change: "opened", of: "yeast in d"}, "000001 0"},
+		{said(once), said(found("a", "note", "flagged", 4)), known{change: "opened", of: "yeast in d"}, "000100 0"},
+		{said(once), said(found("a", "note", "flagged", 4), other), known{change: "opened", of: "salt in d"}, "000100 0"},
+		// The worst of a range, by the rules that take it alone.
+		{said(safety), said(), known{change: "narrowed"}, "001000 0"},
+		{said(worst), said(), known{change: "narrowed"}, "000001 0"},
 		{said(found("a", "risk", "flagged", 4)), said(), known{change: "removed", key: "at", hasOwn: true}, "000010 0"},
 		{said(found("a", "risk", "flagged", 4)), assumed, known{change: "removed", key: "at", hasOwn: true, thing: "rest"}, "000001 0"},
 		{said(found("a", "risk", "flagged", 4)), assumed, known{change: "removed", key: "at", hasOwn: true, thing: "chill"}, "000010 0"},

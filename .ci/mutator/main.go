@@ -816,7 +816,7 @@ func stated(s site) bool {
 
 func (bn *bench) compare(m mutation) verdict {
 	here := func(s slip) bool { return s.at(m.site) }
-	k := known{group: m.site.group, change: m.change,
+	k := known{group: m.site.group, change: m.change, of: m.site.of,
 		key:    m.site.key[strings.LastIndex(m.site.key, " ")+1:],
 		hasOwn: stated(m.site), house: m.from.house, thing: m.site.thing(),
 		ownSlip: slices.ContainsFunc(m.from.slips, here) ||

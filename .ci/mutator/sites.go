@@ -35,15 +35,38 @@ func isVerb(key string) bool {
 	return false
 }
 
-// wishes are what the baker wants or does, and not what is known.
-var wishes = map[string]bool{
-	"makes":   true,
-	"family":  true,
-	"core":    true,
-	"to":      true,
-	"reserve": true,
-	"pieces":  true,
-	"wide":    true,
+// wishes are what the baker wants or does, and not what is known, each with the rules that hold what
+// comes out against it: without the wish they have no yardstick.
+var wishes = map[string][]string{
+	"makes": {"makes-mismatch", "divide-slipped", "pieces-uneven", "slices-off", "core-missing"},
+	"family": {
+		"yeast-high", "hydration-low", "hydration-high", "sugar-low", "sugar-high", "fat-low",
+		"fat-high", "salt-low", "egg-low", "egg-high", "roll-in-off", "dough-too-cold",
+		"bulk-short", "proof-short", "proof-long", "proof-missing",
+	},
+	"core":    {"core-low", "core-high", "core-missed", "bake-short"},
+	"to":      {"dough-too-warm", "dough-too-cold", "fat-melts-in-dough", "starch-underset"},
+	"reserve": {"reserve-forgotten"},
+	"pieces":  {"pieces-uneven", "slices-off", "divide-slipped"},
+	"slice":   {"slices-off"},
+	"wide":    {"coil-too-fat", "slices-off"},
+}
+
+// cookAims are the rules that stop an aim that is too low, and give a risk where none is written.
+var cookAims = map[string]bool{"egg-undercooked": true, "meat-raw": true}
+
+// carefulRules are the rules of food safety whose figures take the worst of a range, and not its
+// whole: a point inside may clear them.
+var carefulRules = map[string]bool{
+	"core-unsafe":         true,
+	"core-unproven-risk":  true,
+	"core-unproven-note":  true,
+	"live-dough-stop":     true,
+	"live-dough-risk":     true,
+	"live-dough-note":     true,
+	"toxin-not-baked-out": true,
+	"no-air-stop":         true,
+	"b-cereus-grown":      true,
 }
 
 // thing is what the report names where it says what is assumed for a setting.

@@ -192,7 +192,8 @@ func (j *Judge) eval(n *node) Result {
 func (j *Judge) Known(i int) figure.Truth {
 	r := &j.expr.reads[i]
 	switch {
-	case j.pins != nil && j.pins[i] != nil || !j.Value(i).Absent:
+	case j.pins != nil && j.pins[i] != nil,
+		!j.Value(i).Absent && !j.sheet.IsSplit(r.Fact, r.Subject(j.subject)):
 		return figure.Yes
 	case j.sheet.Withheld(r.Fact, r.Subject(j.subject)):
 		return figure.Open

@@ -76,7 +76,8 @@ func (s *Sheet) IsWritten(x Subject) bool {
 func (s *Sheet) isPartSharp(p *formula.Part) bool {
 	for _, q := range s.Part(p).Contents() {
 		for _, in := range q.Ingredients {
-			if !sharp(in) || in.Temp.Set && !in.Temp.IsPoint() {
+			if !sharp(in) || in.Temp.Set && !in.Temp.IsPoint() || len(in.Open) > 0 ||
+				in.DE != nil && !in.DE.IsPoint() || in.Item != nil && len(in.Item.Readings) > 0 {
 				return false
 			}
 			if h, ok := in.Starter(); ok && h.Low != h.High {

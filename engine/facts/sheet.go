@@ -162,6 +162,16 @@ func (s *Sheet) retry() *Sheet {
 	return s.trial
 }
 
+// IsSplit reports whether some of the values that an open setting or a
+// range spans give a figure, and others none.
+func (s *Sheet) IsSplit(f *Fact, x Subject) bool {
+	if f.declared != nil {
+		return false
+	}
+	s.Value(f, x)
+	return s.cell(f, x).spread
+}
+
 // Withheld reports whether a figure is missing only because amounts are
 // open or ranges: with each weighed it could be computed. It is
 // unknown, which is not absence.
@@ -169,8 +179,7 @@ func (s *Sheet) Withheld(f *Fact, x Subject) bool {
 	if f.declared != nil {
 		return s.declaredWithheld(f, x)
 	}
-	s.Value(f, x)
-	if s.cell(f, x).spread {
+	if s.IsSplit(f, x) {
 		return true
 	}
 	if !s.isWeighed { // once a formula: a rule may ask of every ingredient
@@ -587,11 +596,13 @@ func (s *Sheet) over(
 		worst := &base
 		for _, r := range readings {
 			r.turn(s)
-			if one := r.sheet.Value(f, r.in(x)); f.harsher(one, worst) {
+			one := r.sheet.Value(f, r.in(x))
+			spread = spread || one.Absent != base.Absent
+			if f.harsher(one, worst) {
 				worst = one
 			}
 		}
-		return *worst, false
+		return *worst, spread
 	}
 	if f.advice || !sp.open && (f.Type == Text || f.Type == List) {
 		return base, false // no range of a figure changes a word that a rule reads
@@ -602,10 +613,9 @@ func (s *Sheet) over(
 		r.turn(s)
 		one := r.sheet.Value(f, r.in(x))
 		sp.note(r.of, one)
-		if one.Absent && !base.Absent && !sp.open {
-			// an end of a range that cannot be computed takes nothing
-			// from the rest
-			continue
+		if one.Absent && !base.Absent && !sp.open &&
+			math.IsInf(base.Hi, 1) {
+			continue // the range is open at that end already
 		}
 		spread = spread || one.Absent != base.Absent || !slices.Equal(one.Words, base.Words)
 		v.Lo, v.Hi = min(v.Lo, one.Lo), max(v.Hi, one.Hi)

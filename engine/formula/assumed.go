@@ -2,8 +2,8 @@ package formula
 
 import "slices"
 
-// Assumption is a setting that nothing is written for, and what is taken for it: a default, or
-// that it is as it should be. No rule asks further there, so every report tells it.
+// Assumption is an unwritten setting with what is assumed for it: a default, or
+// that it is as it should be. No rule asks further, so every report tells it.
 type Assumption struct {
 	What string // "in the fridge", alike for all of one kind
 	Of   string // the ingredient, the verb of the step, or the setting
@@ -61,8 +61,8 @@ func (f *Formula) divides() bool {
 	return false
 }
 
-// init gives the options of steps what is taken where they are not written. Of an option without
-// an entry nothing is taken: a rule that needs it is unsure.
+// init sets what is assumed for unwritten options of steps. Of an option without an
+// entry nothing is: a rule that needs it is unsure.
 func init() {
 	optBy.assumes = func(s *Step) string {
 		if s.Verb.Cooks() {

@@ -109,7 +109,8 @@ var figureKeys = []figureKey{
 // anyTin are tins that may stand for "?", length, width and height
 // in mm.
 var anyTin = [][3]float64{
-	{60, 60, 35}, {120, 80, 60}, {200, 100, 80}, {300, 100, 100}, {260, 260, 80}, {400, 130, 130},
+	{10, 10, 10}, {60, 60, 35}, {120, 80, 60}, {200, 100, 80}, {300, 100, 100}, {260, 260, 80},
+	{400, 130, 130}, {600, 400, 200},
 }
 
 // Spans gives the kitchen with one figure for each that is open or a
@@ -181,29 +182,23 @@ func (k *Kitchen) Assumed() []string {
 }
 
 // boxesOf are the boxes that stand for the ranges of a tin's sides: the
-// ends, and some between, for a loaf bakes slowest in a tin that is
-// about as wide as the dough in it is high.
+// ends, and some between in even ratios, for a loaf bakes slowest in a
+// tin that is about as wide as the dough in it is high.
 func boxesOf(sides [3]figure.Interval) [][3]float64 {
 	out := figure.Corners(sides)
 	if len(out) == 1 {
 		return out
 	}
-	between := 8
-	if len(out) > 2 {
-		between = 3
-	}
+	between := map[int]int{2: 16, 4: 3, 8: 1}[len(out)]
 	for i, side := range sides {
 		if side.IsPoint() {
 			continue
 		}
 		for _, box := range out[:len(out):len(out)] {
 			for k := range between {
-				box[i] = side.Lo + (side.Hi-side.Lo)*float64(k+1)/float64(between+1)
+				box[i] = side.Lo * math.Pow(side.Hi/side.Lo, float64(k+1)/float64(between+1))
 				out = append(out, box)
 			}
-		}
-		if between == 8 {
-			break
 		}
 	}
 	return out[:min(len(out), mostBoxes)]

@@ -263,10 +263,37 @@ func (s *Sheet) FriedWell(step *formula.Step) Value {
 		return figure.Maybe("the time of this "+step.Verb.Name, step.Place)
 	}
 	need := float64(friedLeastMin)
-	if g := s.PieceMass(step); g.IsFinite() && !s.Pieces().Absent {
+	var open *formula.Ingredient
+	if g := s.PieceMass(step); !s.Pieces().Absent {
+		if !g.IsFinite() { // a seasoning weighs next to nothing
+			g.Hi, open = g.Lo, s.unbounded(step)
+		}
 		need = max(need, friedMin*heatsBy(g.Hi))
 	}
-	return figure.YesNo(step.At.Lo >= fatColdC && step.At.Hi <= fatHotC && step.Time.Lo >= need)
+	hot := step.At.Lo >= fatColdC && step.At.Hi <= fatHotC && step.Time.Lo >= need
+	if hot && open != nil {
+		return figure.Maybe("the amount of \""+open.Name+"\"", open.Place)
+	}
+	return figure.YesNo(hot)
+}
+
+// unbounded is the first ingredient of a part and its fillings up to a step that has no amount, and
+// is no seasoning that its class bounds; nil where there is none.
+func (s *Sheet) unbounded(step *formula.Step) *formula.Ingredient {
+	parts := s.Part(step.Part).Contents()
+	for _, other := range step.Part.Steps[:step.Index] {
+		if other.Uses != nil {
+			parts = append(parts[:len(parts):len(parts)], s.Part(other.Uses).Contents()...)
+		}
+	}
+	for _, p := range parts {
+		for _, in := range p.Ingredients {
+			if _, ok := p.MostUsual(in); in.Amount.Open && !ok {
+				return in
+			}
+		}
+	}
+	return nil
 }
 
 // cookedMin is the least that a piece of dough cooks in steam, in water or on a plate, min for

@@ -116,10 +116,10 @@ const (
 )
 
 // Cooling gives the hours from the start of the code's clock until the part
-// is at a temperature, over all waits of a cooling. In surroundings cold
-// enough to keep the part, the last wait lasts as long as needed; elsewhere
-// the clock ends with the steps as written. Over BothStages a bake that
-// follows in time ends the clock, once the first stage is done.
+// is at a temperature, over all waits of a cooling. Where it is cold enough
+// to keep the part, or should be, the last wait lasts as long as needed;
+// elsewhere the clock ends with the steps as written. Over BothStages a bake
+// that follows in time ends the clock, once the first stage is done.
 func (s *Sheet) Cooling(step *formula.Step, stages CoolingStages) Value {
 	p, l := s.Part(step.Part), s.limits()
 	if st, missing := s.Stage(step); st == nil {
@@ -203,9 +203,10 @@ func (p *Part) fallsTo(step *formula.Step, targetC float64) fall {
 	waits := p.coolingFrom(step)
 	keeps := false
 	for _, st := range waits {
-		if at := p.sheet.AroundStep(st.Step); !at.Absent && at.Hi <= p.sheet.limits().ColdC.Value {
-			keeps = true
-		}
+		at, l := p.sheet.AroundStep(st.Step), p.sheet.limits()
+		// Nor does a chill last less long in a fridge that is too warm.
+		keeps = keeps || !at.Absent && (at.Hi <= l.ColdC.Value ||
+			st.Step.Verb.Retards() && at.Hi < l.FirstToC.Value)
 	}
 	out := [figure.Runs]float64{math.NaN(), math.NaN(), math.NaN()}
 	since := [figure.Runs]float64{math.Inf(1), math.Inf(1), math.Inf(1)}
