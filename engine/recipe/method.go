@@ -349,6 +349,9 @@ func (d *draft) partNamed(text string) *part {
 	return d.onlyPart(kindOf(m[1]))
 }
 
+// unbaked are verbs that mean the dough no more once it is baked: a glaze is melted then.
+var unbaked = []string{doDivide, doShape, doMelt, doCook}
+
 // stepOf reads one step, and reports whether anything was made of it.
 func (d *draft) stepOf(p *part, verb, word, text, sentence string) bool {
 	switch verb {
@@ -369,9 +372,6 @@ func (d *draft) stepOf(p *part, verb, word, text, sentence string) bool {
 	case doMelt, doCook:
 		if d.warmed(p, verb, text) {
 			return true
-		}
-		if p.kind == "dough" && p.did(doBake) {
-			return false // of a glaze, and no list of it
 		}
 	case doCool:
 		if p.kind == "dough" && !p.did(doRest, doShape, doDivide, doBake, doCook) {
@@ -396,7 +396,7 @@ func (d *draft) stepOf(p *part, verb, word, text, sentence string) bool {
 		return true
 	}
 	if verb == doCool && p.kind != "dough" && len(p.lines) == 0 ||
-		verb == doDivide && p.did(doBake) || verb == doShape && p.did(doBake) {
+		p.did(doBake) && slices.Contains(unbaked, verb) && p.kind == "dough" {
 		return false
 	}
 	s := &step{from: d.at}
