@@ -142,7 +142,7 @@ rule "cool-not-done" {
   why    = "A deep pan of filling keeps its heat for hours. Warm, it melts the dough's butter and wakes its yeast from inside."
   source = "series solution of transient conduction, good to about 27 % in time, drying not counted; butter and chocolate fillings are spread at 18 to 24 C, lukewarm ones up to 30 C on a dough as warm, boiled sugar and nuts at 40 to 55 C: common practice, no source"
 
-  adjust "cool.time" { within = [5, 240] }
+  adjust "cool.time" { within = [5, 120] }
   adjust "cool.as" { within = [10, 60] }
 }
 

@@ -9,9 +9,9 @@ import (
 	"forebake/engine/figure"
 )
 
-// The figures that decide are those that are compared in the branch that
-// holds, and the limit that they pass: no margin, no coefficient, no word
-// that names a kind.
+// The deciding figures are those compared in the branch that holds,
+// and the limit that they pass: no margin, no coefficient, no word for
+// a kind.
 func TestDeciding(t *testing.T) {
 	s := expr.Sheet(t) // a sweet dough of 22 % sugar and 1.8 % salt, with egg
 	limits := []expr.Limit{

@@ -9,9 +9,9 @@ import (
 	"forebake/engine/machine"
 )
 
-// A fault of the interval judge is seen by the second judge on one of
-// these, whose answers all are certain and turn on the damaged place;
-// without a fault the two agree.
+// The second judge sees a fault of the interval judge on one of these:
+// all answers are certain and turn on the damaged place. Without a
+// fault the two agree.
 func TestSecondJudgeSeesFaults(t *testing.T) {
 	seen := map[string]int{}
 	s := expr.Sheet(t)

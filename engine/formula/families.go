@@ -11,8 +11,7 @@ import (
 	"forebake/engine/spelling"
 )
 
-// saidFamily gives the family whose dough a bread of the trade is made of, and tells that it was
-// taken for it.
+// saidFamily gives the family of a trade bread's dough, and tells so.
 func (rd *reader) saidFamily(name string, at source.Place) (*family.Family, bool) {
 	f, ok := family.Said(name)
 	if ok {
@@ -22,8 +21,8 @@ func (rd *reader) saidFamily(name string, at source.Place) (*family.Family, bool
 	return f, ok
 }
 
-// unknownFamily refuses a family's name that is a slip of the pen, and takes any other for none: it
-// tells so, with the family that the dough is nearest to by what it is made of.
+// unknownFamily refuses a misspelt family, and takes another unknown one for none:
+// it tells so, with the family nearest to the dough's make-up.
 func (rd *reader) unknownFamily(name string, at source.Place) {
 	for _, word := range spelling.Nearest(name, family.Words(), 1) {
 		f, _ := family.Find(word)
@@ -50,8 +49,8 @@ func (f *Formula) makeUp() family.MakeUp {
 	return family.MakeUp{Hydration: nan, Sugar: nan, Fat: nan, Egg: nan}
 }
 
-// addTo adds the part's ingredients to a make-up, each gram counting factor. It reports false where
-// an amount is not known. Parts take each other in without a circle: the order was found.
+// addTo adds the part's ingredients to a make-up, each gram counting factor. It is
+// false for an unknown amount. Parts form no circle: order has checked.
 func (p *Part) addTo(m *family.MakeUp, factor float64) bool {
 	for _, in := range p.Ingredients {
 		g := in.Grams.Grams(p.FlourG)

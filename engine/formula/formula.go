@@ -128,8 +128,9 @@ type Amount struct {
 // ByVolume reports whether the amount was measured by spoon, cup or jug.
 func (a Amount) ByVolume() bool { return a.Set && a.Kind == quantity.Volume }
 
-// Mass is a mass that may depend on the part's total flour: some grams, and some grams for each
-// gram of flour. Keeping the two apart keeps a percentage exact when the flour is a range or open.
+// Mass is a mass that may depend on the part's total flour: grams, and grams for
+// each gram of flour. Kept apart they keep a percentage exact when the flour is
+// a range.
 type Mass struct {
 	FixedG   Interval // g
 	PerFlour Interval // g per g of total flour
@@ -143,8 +144,8 @@ func (m Mass) Grams(flourG Interval) Interval {
 	return m.FixedG.Add(m.PerFlour.Mul(flourG))
 }
 
-// OverFlour gives the mass for a gram of a total flour. It divides before it adds, so that an
-// amount in percent stays exact whatever the flour.
+// OverFlour gives the mass for a gram of total flour. It divides before it adds, so
+// that an amount in percent stays exact.
 func (m Mass) OverFlour(flourG Interval) Interval {
 	return m.FixedG.Div(flourG).Add(m.PerFlour)
 }

@@ -83,8 +83,8 @@ func (rd *reader) joinParts() {
 	rd.joinWiths()
 }
 
-// isIdle reports whether no step and no "the" names a part, so that an ingredient of the same name
-// in another part means it.
+// isIdle reports whether no step and no "the" names a part, so that another part's
+// ingredient of the same name means it.
 func (rd *reader) isIdle(p, in *Part) bool {
 	if p == nil || p == in || p.Kind == Dough {
 		return false
@@ -141,8 +141,8 @@ func (rd *reader) joinWiths() {
 	}
 }
 
-// unknownUse reports a step that puts on what is no part; what the larder knows gets the part to
-// paste, its amount open.
+// unknownUse reports a step that puts on what is no part; for what the larder knows
+// it gives the part to paste, its amount open.
 func (rd *reader) unknownUse(u use, name string) {
 	item, known := rd.opts.Larder.Find(name)
 	if !known || item.Class != larder.ClassFat {
@@ -179,7 +179,7 @@ func (rd *reader) noIngredient(in *Ingredient) {
 	rd.unknownIngredient(in)
 }
 
-// checkPartOptions refuses options of an ingredient that mean nothing of another part.
+// checkPartOptions refuses ingredient options without meaning for a part.
 func (rd *reader) checkPartOptions(in *Ingredient) {
 	for _, o := range IngredientOptions {
 		if o.item && o.text(in) != "" {
@@ -200,8 +200,8 @@ func (f *Formula) partNames() []string {
 	return names
 }
 
-// order sorts the parts so that each comes after those it takes in, by ingredient or by step. It
-// reports false, with a problem that names them, where parts take each other in.
+// order sorts the parts so that each comes after those it takes in. It is false,
+// with a problem that names them, where parts form a circle.
 func (rd *reader) order() bool {
 	f := rd.formula
 	state := map[*Part]int{} // 1 being visited, 2 done
@@ -248,8 +248,8 @@ func (rd *reader) order() bool {
 	return ok
 }
 
-// weigh turns the amounts of a part into grams and finds its total flour. The parts that it takes
-// are weighed before it.
+// weigh turns a part's amounts into grams and finds its total flour. The parts it
+// takes come before.
 func (rd *reader) weigh(p *Part) {
 	flour := Mass{}
 	for _, in := range p.Ingredients {
@@ -340,7 +340,7 @@ func (in *Ingredient) flourShare() Interval {
 	return share(in.Of.FlourG, in.Of.MassG)
 }
 
-// share divides a part of a mass by the whole, and keeps it within 0 and 1: plain division of
+// share divides a part of a mass by the whole, within 0 and 1: plain division of
 // ranges does not know that bound.
 func share(part, whole Interval) Interval {
 	s := part.Div(whole)

@@ -6,17 +6,17 @@ import (
 	"forebake/engine/quantity"
 )
 
-// This file refuses what cannot be: steps in an order that no dough goes through, an oven that
+// This file refuses what cannot be: steps in an impossible order, an oven that
 // bakes nothing, a block that the part does not fit.
 
 // coldestOven is the coolest oven that is read as one, C. Below it no crumb sets.
 const coldestOven = 80
 
-// The lightest and the heaviest that a baker puts into a block, g/mL. They tell a slip of the pen
-// from what is possible.
+// The lightest and heaviest that a baker puts into a block, g/mL. They separate a
+// slip of the pen from what is possible.
 const lightestPart, heaviestPart = 0.25, 1.6
 
-// checkSteps reports what cannot be in the steps of a part. It comes after the part is weighed.
+// checkSteps reports what cannot be in a part's steps, once it is weighed.
 func (rd *reader) checkSteps(p *Part) {
 	var bake *Step
 	divided := false

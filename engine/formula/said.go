@@ -18,10 +18,10 @@ func (rd *reader) assumed(at source.Place, says string) {
 	}
 }
 
-// value reads the values that hang on nothing else in the formula.
+// value reads values that depend on nothing else in the formula.
 func (rd *reader) value() values.Reader { return values.Reader{Reader: rd.Reader} }
 
-// find gives what the larder knows of an ingredient's name, with the words of preparation in it.
+// find looks up an ingredient's name, with its words of preparation.
 func (rd *reader) find(in *Ingredient) (*larder.Item, []string, bool) {
 	name := in.Name
 	if in.sized != "" {
@@ -35,7 +35,7 @@ func (in *Ingredient) isOpen(option string) bool {
 	return slices.ContainsFunc(in.Open, func(o *IngredientOption) bool { return o.Name == option })
 }
 
-// bareAmount reads a number without quotes where it can only be a count: "egg" = 2.
+// bareAmount reads an unquoted number that can only be a count: "egg" = 2.
 func (rd *reader) bareAmount(in *Ingredient, e hclsyntax.Expression) (Given, bool) {
 	n, at, ok := rd.value().WholeNumber(e)
 	if !ok || !rd.counted(in.Name) {

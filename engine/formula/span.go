@@ -10,8 +10,8 @@ import (
 	"forebake/engine/source"
 )
 
-// Span is a setting of a step that is open, "?", or a range. A figure that follows from it spans
-// what follows from each of its readings.
+// Span is an open or ranged setting of a step. A figure that follows from it spans
+// the results of its readings.
 type Span struct {
 	What     string // what to write so that it is settled: "the at of this chill"
 	Place    source.Place
@@ -22,8 +22,8 @@ type Span struct {
 // Narrowing puts one figure in the place of an open or ranged setting, in a copy of the formula.
 type Narrowing func(f *Formula)
 
-// Copy gives a formula of the same parts, steps and ingredients, of which steps may be changed
-// without a change to this one. Serial numbers are the same.
+// Copy copies the formula, so that its steps can be changed. Serial numbers are
+// the same.
 func (f *Formula) Copy() *Formula {
 	out := *f
 	parts := make([]Part, len(f.Parts))
@@ -76,8 +76,8 @@ func (s *Step) same(f *Formula) *Step {
 	return other
 }
 
-// Spans lists the settings that are open or ranges, but for open amounts and for temperatures of
-// ingredients that are ranges: those are followed as ranges everywhere.
+// Spans lists the settings that are open or ranges, except open amounts and ranged
+// temperatures of ingredients, which are always followed as ranges.
 func (f *Formula) Spans() []Span {
 	out := slices.Clone(f.open)
 	if n := f.Makes.Number; n.Set {
@@ -205,8 +205,8 @@ func corners(sides [3]Interval, set func(*Step, [3]float64)) []func(*Step) {
 	return out
 }
 
-// settings lists the settings of an ingredient that are open, and the ranges that no figure
-// follows as a range: those of its item, in the house, and its DE.
+// settings lists an ingredient's open settings, and the ranges that no figure
+// follows: those of its item, in the house, and its DE.
 func (in *Ingredient) settings() []Span {
 	var out []Span
 	if g := in.Grams; in.Amount.Set && !in.Amount.IsPoint() && g.FixedG.IsFinite() {
@@ -302,8 +302,8 @@ func points(list []float64, kind quantity.Kind, set func(*Step, Given)) []func(*
 	return out
 }
 
-// ownReadings are what may stand for the verb's own open value. Where it puts another part on,
-// that is any part of the formula that does not take this one in.
+// ownReadings are what may stand for the verb's own open value. Of a verb that puts
+// on a part, it is any part that does not take this one in.
 func (s *Step) ownReadings() []func(*Step) {
 	kinds := s.Verb.own.kinds
 	var out []func(*Step)
@@ -395,8 +395,8 @@ func (f *Formula) openKey(key string, at source.Place) {
 	f.open = append(f.open, Span{key, at, true, openFormula[key](at)})
 }
 
-// IsSettled reports whether every setting of a step is one figure; its time, its place and its
-// target are told apart by the callers.
+// IsSettled reports whether each setting of a step is one figure, except its time,
+// place and target, which callers check.
 func (s *Step) IsSettled() bool {
 	if len(s.Open) > 0 || s.OpenOwn {
 		return false

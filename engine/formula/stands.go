@@ -17,10 +17,10 @@ type Stand struct {
 	words string // singular, each alone
 }
 
-// stands are tried in this order, for a word may go with another: "a plaited ring", "a round loaf",
-// "balls in a loaf tin". The lengths and heights are common practice, within a third; those of a
-// plait and a loaf come from published bakes (bake-times.csv, B07, B08, B19: 2 to 2.5 times as long,
-// 0.6 to 0.75 high).
+// stands are tried in this order, for words combine: "a plaited ring", "a round
+// loaf", "balls in a loaf tin". Lengths and heights are common practice, within a
+// third; those of a plait and a loaf come from published bakes (bake-times.csv,
+// B07, B08, B19: 2 to 2.5 times as long, 0.6 to 0.75 high).
 var stands = []*Stand{
 	{"ring", 6, 0.6, true, "ring wreath crown garland couronne corona rosca roscon roscón kranz " +
 		"tube circle horseshoe"},
@@ -41,8 +41,8 @@ func standNamed(name string) *Stand {
 	return stands[slices.IndexFunc(stands, func(s *Stand) bool { return s.Name == name })]
 }
 
-// StandAt is how the pieces of a part stand at a step, by the words of its last shaping before it,
-// else by those of makes, else by its sheet that is rolled up; nil where nothing says it.
+// StandAt is how a part's pieces stand at a step, by the words of its last shaping
+// before it, else by makes, else by its rolled-up sheet; nil for none.
 func (p *Part) StandAt(index int) *Stand {
 	coiled := false
 	for i := index - 1; i >= 0; i-- {
@@ -82,8 +82,8 @@ func standIn(text string) *Stand {
 // fewPieces is how many pieces of a batch may be large ones, of which it is told how they stand.
 const fewPieces = 3
 
-// standsAs says in words what a large piece is taken for in a bake; "" for a loaf, which is usual,
-// and in a tin.
+// standsAs says what a large piece is taken for in a bake; "" for a loaf, which is
+// usual, and in a tin.
 func (p *Part) standsAs(bake *Step) string {
 	n := p.Formula.Makes.Pieces
 	if !bake.Verb.Bakes() || n < 1 || n > fewPieces {

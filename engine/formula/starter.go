@@ -10,15 +10,15 @@ import (
 	"forebake/engine/science/bakersmath"
 )
 
-// stiffShare is the larder's share of flour in a stiff starter: that of two parts of flour and one
-// of water. A starter of another share is a house's own, which says it exactly.
+// stiffShare is the larder's share of flour in a stiff starter: two parts of flour
+// and one of water. A house's own starter gives its share.
 const stiffShare = 2.0 / 3
 
 // eitherStarter are names that bakers use for a stiff starter and for a liquid one (read).
 var eitherStarter = []string{"lievito madre", "pasta madre"}
 
-// Starter is the water over the flour of a culture, g/g, as the baker gives it, else by its name.
-// ok is false for what is no culture of flour and water.
+// Starter is a culture's water over its flour, g/g, as written, else by its name.
+// ok is false for other ingredients.
 func (in *Ingredient) Starter() (hydration figure.Estimate, ok bool) {
 	item := in.Item
 	if item == nil || item.Yeast != 0 || item.Flour == 0 || !item.Is(larder.Leavens) {

@@ -8,7 +8,7 @@ import (
 
 // hoursApproaching adds up the hours at 26 C of a dough whose excess
 // over the surroundings decays exponentially with a time constant in
-// hours: midpoints, many of them.
+// hours: many midpoints.
 func hoursApproaching(fromC, ambientC, tauH, hours float64) float64 {
 	const n = 20000
 	sum := 0.0

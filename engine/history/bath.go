@@ -13,8 +13,9 @@ func (e environment) iced() bool {
 	return e.air == airKind(heat.IceBath) || e.air == airKind(heat.StirredBath)
 }
 
-// vessel is how a part stands in ice and water in one run: a tray on one face, a bowl in its own
-// shape, a box as a tray of its least edge. ok is false for a piece that lies in the water whole.
+// vessel is how a part stands in ice and water in one run: a tray on
+// one face, a bowl in its own shape, a box as a tray of its least edge.
+// ok is false for a piece wholly in the water.
 func (f *Simulator) vessel(l *run, e environment) (b heat.Body, ok bool) {
 	if !e.iced() {
 		return b, false
@@ -31,8 +32,8 @@ func (f *Simulator) vessel(l *run, e environment) (b heat.Body, ok bool) {
 	return b, false
 }
 
-// aboveBath is the air above a bath: of the place that is written, else of the room. The coldest
-// run allows for the place where such a step usually stands.
+// aboveBath is the air above a bath: of the written place, else of the
+// room. The coldest run allows for where such a step usually stands.
 func (f *Simulator) aboveBath(step *formula.Step) figure.Estimate {
 	k := f.setup.Kitchen
 	if step.Where != nil {
@@ -79,8 +80,9 @@ func (f *Simulator) chilling(
 	return c, ""
 }
 
-// warmedInBath is how far its own heat would keep up the core of what stands in a bath, K: by the
-// wet face of a tray alone, which is a slab of twice the depth, and to first order.
+// warmedInBath is how far own heat would warm the core of what stands
+// in a bath, K: by a tray's wet face alone, which is a slab of twice
+// the depth, to first order.
 func (f *Simulator) warmedInBath(l *run, e environment, vessel heat.Body, tC float64) float64 {
 	if !f.works() {
 		return 0
@@ -96,8 +98,8 @@ func (f *Simulator) warmedInBath(l *run, e environment, vessel heat.Body, tC flo
 	).InTheEnd(f.ownHeat(l.which, tC))
 }
 
-// passes makes the run of a bath pass through a reading; false where the reading must be taken as
-// it stands.
+// passes makes a bath's run pass through a reading; false where the
+// reading must be taken directly.
 func (f *Simulator) passes(c *heat.Chilling, l *run, step *formula.Step, e environment) bool {
 	seconds, ok := readAt(step, e)
 	if !ok {
@@ -108,9 +110,9 @@ func (f *Simulator) passes(c *heat.Chilling, l *run, step *formula.Step, e envir
 		hastenTo(c, want, seconds)
 }
 
-// passesAs is passes; a run whose top would hardly be as cold as what was read goes like the next
-// quicker one instead: the reading shows that its top is not that warm. baths are those of all runs
-// at the start.
+// passesAs is passes; a run whose top would hardly get as cold as the
+// reading follows the next quicker one: the reading shows that its top
+// is not that warm. baths are those of all runs at the start.
 func (f *Simulator) passesAs(
 	bath *heat.Chilling,
 	baths *[figure.Runs]heat.Chilling,
@@ -134,7 +136,8 @@ func (f *Simulator) passesAs(
 	return f.passes(bath, l, step, e)
 }
 
-// hastenTo finds the pace with which a bath brings the core to a temperature in the given seconds.
+// hastenTo finds the pace with which a bath brings the core to a
+// temperature in the given seconds.
 func hastenTo(c *heat.Chilling, toC, seconds float64) bool {
 	factor := c.TimeTo(toC, heat.HighestScale*seconds) / seconds
 	if !(factor >= heat.LowestScale && factor <= heat.HighestScale) {
@@ -144,7 +147,7 @@ func hastenTo(c *heat.Chilling, toC, seconds float64) bool {
 	return true
 }
 
-// nearlyThereInBath is nearlyThere for the run of a bath.
+// nearlyThereInBath is nearlyThere for a bath's run.
 func (f *Simulator) nearlyThereInBath(
 	c *heat.Chilling,
 	l *run,
@@ -168,7 +171,8 @@ func (f *Simulator) nearlyThereInBath(
 	return true
 }
 
-// minutesIn is the end of a ranged time that is the outer one for a run.
+// minutesIn is the end of a ranged time that is the outer one for
+// a run.
 func (e environment) minutesIn(l *run, cooling bool) float64 {
 	switch {
 	case l.quick(cooling):
@@ -179,8 +183,9 @@ func (e environment) minutesIn(l *run, cooling bool) float64 {
 	return e.minutes.Mid()
 }
 
-// bathe follows a run in a bath as long as it stands there. It gives the state at the end, the
-// hottest core until then, and the equivalent hours gained in the given seconds of fermenting.
+// bathe follows a run through a bath. It gives the state at the end,
+// the hottest core until then, and the equivalent hours gained in the
+// given seconds of fermenting.
 func (f *Simulator) bathe(
 	c *heat.Chilling,
 	start heat.State,
@@ -212,11 +217,13 @@ func (f *Simulator) bathe(
 	return end, most, hours
 }
 
-// bathParts is in how many lengthening stretches a bath is sampled.
+// bathParts is the number of lengthening stretches in which a bath
+// is sampled.
 const bathParts = 12
 
-// hoursInBath gives the hours from the beginning of a bath until the core is at a temperature; ok
-// is false where no vessel stands in it, or the model is silent.
+// hoursInBath gives the hours from a bath's beginning until the core is
+// at a temperature; ok is false without a vessel in it, or where the
+// model is silent.
 func (f *Simulator) hoursInBath(
 	step *formula.Step,
 	e environment,
@@ -259,11 +266,12 @@ func (f *Simulator) hoursInBath(
 	return figure.Ordered(out), true
 }
 
-// longestWatch is how long a course is watched for a temperature that it may never come to, s.
+// longestWatch is how long a course is watched for a temperature that
+// it may never reach, s.
 const longestWatch = 72 * 3600
 
-// setting is by how much the butter that sets or melts on the way between two temperatures raises
-// the specific heat, to first order.
+// setting is the rise in specific heat by butter that sets or melts
+// between two temperatures, to first order.
 func (f *Simulator) setting(a, b float64) float64 {
 	if m := f.setup.Material; m.Butterfat > 0 && math.Min(a, b) < 26 && math.Max(a, b) > 4 {
 		return 1 + 0.75*m.Butterfat

@@ -2,8 +2,8 @@ package history
 
 import "math"
 
-// DownTo is the time at which a course comes down to a temperature, h. Between two of its samples
-// the excess over the surroundings decays exponentially.
+// DownTo is when a course comes down to a temperature, h. Between two
+// samples the excess over the surroundings decays exponentially.
 func DownTo(trace []Sample, ambientC, targetC float64) (hours float64, met bool) {
 	for i, b := range trace {
 		switch {

@@ -82,8 +82,8 @@ func TestDewWarms(t *testing.T) {
 	}
 }
 
-// A filling that is rolled up lies in layers, and one that is closed in
-// as it is lies in a lump, which the heat has to cross last.
+// A rolled-up filling lies in layers, an enclosed one in a lump, which
+// the heat crosses last.
 func TestLumpsAndLayers(t *testing.T) {
 	core := func(closing string) float64 {
 		s := filled(t, `{ fill = "f" }, `+closing+`, { bake = "14 min", at = "190 C" }`, 20)

@@ -29,9 +29,9 @@ func custardSetup(t *testing.T, steps string) history.Setup {
 	return s
 }
 
-// A tray of custard in a freezer takes the hours of Plank's formula for
-// its latent heat and those of the way to freezing on top; and as long
-// to thaw. By the walk alone it would be at -16 C in half the time.
+// A tray of custard freezes in Plank's hours for its latent heat and
+// those down to freezing; it thaws as slowly. The walk alone would have
+// -16 C in half the time.
 func TestFreezingTakesItsTime(t *testing.T) {
 	s := custardSetup(t, `{ freeze = "12 h", at = "-18 C", as = "slab 20 mm", covered = false }, `+
 		`{ thaw = "12 h", at = "4 C", as = "slab 20 mm", covered = false }`)
@@ -84,9 +84,9 @@ func TestFreezingIsSilent(t *testing.T) {
 	}
 }
 
-// A slab of chocolate sets on its way: it is slower by the heat that
-// its cocoa butter gives up, 46 kJ/kg over 17 to 36 C against 1.59
-// kJ/(kg K) of the way itself.
+// A slab of chocolate sets on its way: its cocoa butter's heat
+// slows it, 46 kJ/kg over 17 to 36 C against 1.59 kJ/(kg K) of the
+// way itself.
 func TestChocolateSets(t *testing.T) {
 	hours := func(share float64, text string, target float64) float64 {
 		s := setup(t, text)

@@ -148,9 +148,8 @@ func b2i(b bool) int {
 // the surface.
 func lidded(h float64) float64 { return (h + heat.InSeries(h, 0.18)) / 2 }
 
-// Nobody says how it stands: the quick run is a thin slab, the
-// others are a bowl. It is the coldest in the cold and the warmest
-// in the warm.
+// Of an unsaid shape the quick run is a thin slab, the others a bowl:
+// coldest in the cold and warmest in the warm.
 func TestNoGeometry(t *testing.T) {
 	life := follow(t, setup(t, `{ rest = "2 h", at = "34 C" }, { chill = "3 h" }`))
 	warm, cold := life.Stages[0], life.Stages[1]
@@ -185,8 +184,7 @@ func volumes(t tester, m history.Material, b heat.Body, q, start, ambient, h flo
 }
 
 // A dough's own heat, in a chill, a rest and a proof: the middle run is
-// the solver's within half a kelvin, whether it is followed in closed
-// form or by the solver.
+// the solver's within half a kelvin, in closed form or by the solver.
 func TestOwnHeatByHand(t *testing.T) {
 	for _, test := range []struct {
 		step       string
@@ -276,11 +274,11 @@ func TestOwnHeatIsSilent(t *testing.T) {
 	}
 }
 
-// The time to 8 C with its own heat, on the way and in the search: a 4
-// C fridge, dough at 26 C with 0.8 W/kg at 28 C. Another grid at h 6
+// The time to 8 C with own heat, on the way and in the search: a 4 C
+// fridge, dough at 26 C with 0.8 W/kg at 28 C. Another grid at h 6
 // has 6.2 h in place of 5.5 for a slab of 40 mm, 10.6 in place of 8.8
-// for 60 mm, 24 in place of 16.5 for 100 mm (computed); the kitchen's h
-// is 8.
+// for 60 mm, 24 in place of 16.5 for 100 mm (computed); the kitchen's
+// h is 8.
 func TestTimeWithOwnHeat(t *testing.T) {
 	m := plainDough()
 	m.Conductivity, m.Density, m.SpecificHeat = 0.35, 1100, 2650

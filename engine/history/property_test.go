@@ -263,9 +263,9 @@ func held(t tester, what string, b figure.Estimate, text string) {
 	}
 }
 
-// Whatever is done to a part, the figures of known stages are numbers
-// in order, no colder than the coldest thing it met and no hotter than
-// the hottest but for its own heat.
+// For any steps the figures of known stages are numbers in order, no
+// colder than the coldest thing met and no hotter than the hottest but
+// for own heat.
 func TestAnyHistoryHolds(t *testing.T) {
 	known, working := 0, 0
 	rapid.Check(t, func(t *rapid.T) {

@@ -10,8 +10,8 @@ import (
 	"forebake/engine/science/heat"
 )
 
-// A probe read 11 C after 6 h of 14: at 6 h all three runs stood there,
-// which a chill of 6 h with the same reading shows.
+// A probe read 11 C after 6 h of 14: all three runs were there at 6 h,
+// as a chill of 6 h with that reading shows.
 func TestReadingPassesThrough(t *testing.T) {
 	for _, test := range []struct {
 		step string
@@ -102,9 +102,9 @@ func TestReadingIsKeptForThePlace(t *testing.T) {
 	}
 }
 
-// A reading near the surroundings tells nothing of the coefficient, and
-// one on the steep part much. It narrows what follows, and the three
-// runs go the same way.
+// A reading near the surroundings tells nothing of the coefficient, one
+// on the steep part much. It narrows what follows, and the three runs
+// go together.
 func TestReadingTellsAsFarAsItCan(t *testing.T) {
 	later := func(reading string) figure.Estimate {
 		return follow(t, setup(t, `{ chill = "12 h", as = "slab 40 mm"`+reading+
@@ -170,7 +170,7 @@ func TestReadingWithoutExplanation(t *testing.T) {
 }
 
 // A reading beyond the start and the surroundings is a slip of the pen:
-// it clears nothing, and what comes after is open.
+// it clears nothing, and what follows is open.
 func TestReadingThatCannotBe(t *testing.T) {
 	for _, reading := range []string{"-3 C", "31 C", "-10 C to 2 C", "20 C to 40 C"} {
 		life := follow(

@@ -10,15 +10,15 @@ import (
 	"forebake/engine/history"
 )
 
-// apart reports whether two estimates differ by more than the walk's memory of modes makes of
-// them: it takes two Biot numbers that differ by 1e-7 for one.
+// apart reports whether two estimates differ by more than the walk's
+// cache of modes explains: it merges Biot numbers that differ by 1e-7.
 func apart(x, y figure.Estimate) bool {
 	const by = 1e-5
 	return math.Abs(x.Low-y.Low) > by || math.Abs(x.Mid-y.Mid) > by || math.Abs(x.High-y.High) > by
 }
 
-// A reading of a range that is followed on from where the part was the same goes as one that is
-// followed from its beginning, and counts as many waits.
+// A ranged reading followed on from a known state gives the same as
+// from the beginning, with as many waits.
 func TestReadingsFollowOn(t *testing.T) {
 	readings := 0
 	rapid.Check(t, func(t *rapid.T) {

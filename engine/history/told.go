@@ -8,11 +8,12 @@ import (
 	"forebake/engine/science/heat"
 )
 
-// told is what readings said of a kind of air: by how much all three runs are quicker or slower
-// there, as a logarithm, and the share of the model's error that is left.
+// told is what readings said of a kind of air: how much quicker or
+// slower all three runs are there, as a logarithm, and the share of the
+// model's error that is left.
 type told struct{ shift, left float64 }
 
-// probeError is how far a probe may be off where no range of its reading is written, K.
+// probeError is a probe's error where the reading is no range, K.
 const probeError = 1
 
 // heard adds what one reading said.
@@ -21,9 +22,11 @@ func (f *Simulator) heard(e environment, l told) {
 	t.shift, t.left = t.shift+l.shift, t.left*l.left
 }
 
-// weigh is what a reading says that asks for a pace factor times the model's. core is the
-// core at the reading with a pace, spread the model's error of the pace as a logarithm. Where the
-// pace hardly changes the core, the reading tells nothing of it: the error of the probe is larger.
+// weigh gives what a reading says that asks for a pace factor times the
+// model's. core is the core at the reading with a pace, spread the
+// model's error of the pace as a logarithm. Where the pace hardly
+// changes the core, the reading tells nothing of it: the probe's error
+// is larger.
 func weigh(r *formula.Reading, factor, spread float64, core func(pace float64) float64) told {
 	const by = 1.05
 	slope := func(at float64) float64 {
@@ -38,11 +41,11 @@ func weigh(r *formula.Reading, factor, spread float64, core func(pace float64) f
 	return told{weight * math.Log(factor), math.Sqrt(1 - weight)}
 }
 
-// nothing is what a reading says that tells nothing.
+// nothing is what an uninformative reading says.
 var nothing = told{left: 1}
 
-// learn is what a reading says to all three runs, by the middle one, which has entered its
-// surroundings.
+// learn gives what a reading says to all three runs, by the middle one,
+// which has entered its surroundings.
 func (f *Simulator) learn(step *formula.Step, e environment) told {
 	seconds, ok := readAt(step, e)
 	if !ok {
@@ -63,7 +66,7 @@ func (f *Simulator) learn(step *formula.Step, e environment) told {
 	})
 }
 
-// learnInBath is learn for the runs of a bath.
+// learnInBath is learn for a bath's runs.
 func (f *Simulator) learnInBath(
 	step *formula.Step,
 	e environment,

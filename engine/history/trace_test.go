@@ -10,9 +10,9 @@ import (
 	"forebake/engine/history"
 )
 
-// The course of a wait begins and ends where the stage does, goes
-// forward in time, and lies on the line that a cooling or warming body
-// takes: following the same wait for a part of its time ends on it.
+// A wait's course begins and ends with the stage, goes forward in time,
+// and lies on the body's line: following the wait for part of its time
+// ends on it.
 func TestTraceLiesOnTheCourse(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		minutes := rapid.IntRange(4, 600).Draw(t, "minutes")

@@ -16,8 +16,8 @@ type Allergen struct {
 	Basis        string
 }
 
-// Allergens returns both lists: the nine of the US, then the
-// fourteen of the EU.
+// Allergens returns both lists: the nine of the US, then the fourteen
+// of the EU.
 func Allergens() []Allergen { return slices.Clone(allergens[:]) }
 
 // AllergenName returns a short plain name for a code as Item holds it:

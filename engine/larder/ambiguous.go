@@ -10,17 +10,19 @@ import (
 	"forebake/engine/spelling"
 )
 
-// Ambiguous is a bare word that may mean several ingredients, or none of the larder's: a baker is
-// asked for one of Choices. Taken is the item that the larder takes all the same; a check may say
-// so. Without Choices the word stands for a part to be written, or only a label tells.
+// Ambiguous is a bare word that may mean several ingredients, or none
+// of the larder's: a baker is asked for one of Choices. Taken is the
+// item that the larder takes all the same; a check may say so.
+// Without Choices the word stands for a part to be written, or only a
+// label tells.
 type Ambiguous struct {
 	Word, Taken string
 	Choices     []string
 	Why         string
 }
 
-// Ambiguous returns the entry of a word that may mean several things. A word that a house added to
-// the larder is not ambiguous.
+// Ambiguous returns the entry of a word that may mean several things. A
+// word that a house added to the larder is not ambiguous.
 func (l *Larder) Ambiguous(word string) (Ambiguous, bool) {
 	var room [72]byte
 	key := names.Append(room[:0], word)
@@ -55,7 +57,8 @@ func (l *Larder) Ambiguous(word string) (Ambiguous, bool) {
 	return Ambiguous{}, false
 }
 
-// ambiguousByKey are the entries by their folded words: every name that is read is looked up.
+// ambiguousByKey are the entries by their folded words: every name that
+// is read is looked up.
 var ambiguousByKey = sync.OnceValue(func() map[string]*Ambiguous {
 	all := make(map[string]*Ambiguous, len(ambiguous))
 	for i := range ambiguous {
@@ -67,10 +70,12 @@ var ambiguousByKey = sync.OnceValue(func() map[string]*Ambiguous {
 // maxNear is how many near names are offered.
 const maxNear = 4
 
-// Near returns the names that an unknown one may mean, the likeliest first. Whole words go before
-// letters: a name of the larder that shares the last word, the thing itself ("flour", "cheese"),
-// and then others. Letters count only within words of five letters or more, or where all but the
-// order of the letters is the same, so that ham is not jam.
+// Near returns the names that an unknown one may mean, the likeliest
+// first. Whole words go before letters: a name of the larder that
+// shares the last word, the thing itself ("flour", "cheese"), and then
+// others. Letters count only within words of five letters or more, or
+// where all but the order of the letters is the same, so that ham is
+// not jam.
 func (l *Larder) Near(name string) []string {
 	typed := foldedWords(name)
 	if len(typed) == 0 {
@@ -128,7 +133,8 @@ func (l *Larder) Near(name string) []string {
 	return near
 }
 
-// sharesWord reports whether a name of several words has a word of the typed ones, or one near to it.
+// sharesWord reports whether a name of several words has a word of the
+// typed ones, or one near to it.
 func sharesWord(typed, known []string) bool {
 	if len(typed) < 2 {
 		return true
@@ -138,8 +144,9 @@ func sharesWord(typed, known []string) bool {
 	})
 }
 
-// sameStart reports whether two names are near by more than chance: a word of four letters or less
-// must open with the same letter as some word of the other name.
+// sameStart reports whether two names are near by more than chance: a
+// word of four letters or less must open with the same letter as some
+// word of the other name.
 func sameStart(typed, known []string) bool {
 	for _, w := range typed {
 		if len([]rune(w)) > 4 {
@@ -152,8 +159,8 @@ func sameStart(typed, known []string) bool {
 	return true
 }
 
-// UnknownText is the message for a name that the larder does not know: the choices of an ambiguous
-// word, or near names.
+// UnknownText is the message for a name that the larder does not know:
+// the choices of an ambiguous word, or near names.
 func (l *Larder) UnknownText(name string) string {
 	text := "no ingredient " + strconv.Quote(name) + " in the larder"
 	if a, ok := l.Ambiguous(name); ok {

@@ -2,7 +2,8 @@ package larder
 
 import "slices"
 
-// Where is the kind of part that an open amount stands in, for its bound.
+// Where is the kind of part that an open amount stands in, for
+// its bound.
 type Where string
 
 // The kinds of part. Piece is what goes on top of a shaped piece.
@@ -16,9 +17,9 @@ const (
 	OnPiece      Where = "piece"
 )
 
-// Bound is the largest share that a seasoning usually has of a part, % of the part's mass. The
-// least is 0: an open amount may be a trace. It is common practice, no source; a report that uses
-// it says so.
+// Bound is the largest share that a seasoning usually has of a part, %
+// of the part's mass. The least is 0: an open amount may be a trace. It
+// is common practice, no source; a report that uses it says so.
 type Bound struct {
 	Class   string // as testdata/tables/bounds.csv has it
 	Where   []Where
@@ -50,8 +51,9 @@ var (
 		"pumpkin seeds", "linseed"}
 )
 
-// bounds holds the bounds with the items that each is for. The first that fits is taken. Yeast in a
-// dough, and spices beyond these, have none: they are weighed.
+// bounds holds the bounds with the items that each is for. The first
+// that fits is taken. Yeast in a dough, and spices beyond these, have
+// none: they are weighed.
 var bounds = []struct {
 	Bound
 	items []string
@@ -89,15 +91,17 @@ var bounds = []struct {
 	{Bound{"icing sugar dusted", []Where{OnPiece}, 4}, []string{"powdered sugar"}},
 }
 
-// spiritBounds are the bounds of the drinks with alcohol, which are known by their trait.
+// spiritBounds are the bounds of the drinks with alcohol, which are
+// known by their trait.
 var spiritBounds = []Bound{
 	{"spirit", []Where{InDough}, 5},
 	{"spirit", []Where{InSyrup}, 40},
 }
 
-// BoundOf returns the bound of an open amount of the item in such a part, and false where it must
-// be weighed: flour, fat, egg, liquid, and whatever no class bounds. A house's item has the bound
-// of the shipped item of its name.
+// BoundOf returns the bound of an open amount of the item in such a
+// part, and false where it must be weighed: flour, fat, egg, liquid,
+// and whatever no class bounds. A house's item has the bound of the
+// shipped item of its name.
 func BoundOf(it *Item, where Where) (Bound, bool) {
 	if it.Is(Spirit) {
 		for _, b := range spiritBounds {

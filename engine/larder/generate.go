@@ -1,7 +1,8 @@
 //go:build ignore
 
-// This program writes table.go from larder.csv, allergens.csv, ambiguous.csv and hazards.csv. Run
-// it with "go generate" in this folder after a change of any of them.
+// This program writes table.go from larder.csv, allergens.csv,
+// ambiguous.csv and hazards.csv. Run it with "go generate" in this
+// folder after a change of any of them.
 package main
 
 import (

@@ -5,11 +5,13 @@ import (
 	"strings"
 )
 
-// Hazard is what in an ingredient can hurt by itself: by its dose, until it is cooked, or on the
-// skin. hazards.csv says which ingredient has one, by whose figures.
+// Hazard is what in an ingredient can hurt by itself: by its dose,
+// until it is cooked, or on the skin. hazards.csv says which ingredient
+// has one, by whose figures.
 type Hazard string
 
-// The hazards. Item.HazardFigure is by the hazard; 0 where none is said here.
+// The hazards. Item.HazardFigure is by the hazard; 0 where none is
+// said here.
 const (
 	HazardCookTo     Hazard = "cook to"        // C that raw meat or fish must reach
 	HazardEatenRaw   Hazard = "eaten raw"      // cured meat or fish, sold ready to eat
@@ -26,12 +28,13 @@ const (
 	HazardNoFood     Hazard = "no food"
 )
 
-// stuffedC is what raw meat and fish of no declared kind must reach, C: that of poultry and of
-// stuffed food (FDA Food Code 2022, 3-401.11(A)(3), read).
+// stuffedC is what raw meat and fish of no declared kind must reach, C:
+// that of poultry and of stuffed food (FDA Food Code 2022,
+// 3-401.11(A)(3), read).
 const stuffedC = 74
 
-// CookC is what raw meat or fish must reach to be cooked, C; 0 for anything else, and for what is
-// eaten without a cook.
+// CookC is what raw meat or fish must reach to be cooked, C; 0 for
+// anything else, and for what is eaten without a cook.
 func (it *Item) CookC() float64 { return it.cookC(it.ControlOf()) }
 
 // cookC is CookC of an item that needs control for a reason.
@@ -47,9 +50,9 @@ func (it *Item) cookC(control Control) float64 {
 	return stuffedC
 }
 
-// MoistPlant reports whether the item is a moist food of plants, and nothing says that it is acid:
-// under oil, spores of C. botulinum in it have what they need. Dried herbs are not; what nobody
-// declared is.
+// MoistPlant reports whether the item is a moist food of plants, and
+// nothing says that it is acid: under oil, spores of C. botulinum in it
+// have what they need. Dried herbs are not; what nobody declared is.
 func (it *Item) MoistPlant() bool {
 	const dry = 20 // g of water in 100 g
 	switch it.Class {
@@ -65,13 +68,15 @@ func (it *Item) MoistPlant() bool {
 	return it.Water >= dry && it.Alcohol < dry && !it.Is(Acid) && !it.Is(Pectin)
 }
 
-// grave is a kind of name of which no harmless ingredient may take the place.
+// grave is a kind of name of which no harmless ingredient may take
+// the place.
 type grave struct {
 	why   string
 	words [][]string       // any word of each list; "sprout*" is a beginning
 	but   []string         // a word with which it is harmless
 	holds func(*Item) bool // whether an item has the harm too
-	needs Control          // why a house's own ingredient of the name needs control; "" by its label
+	// why a house's own ingredient of the name needs control; "" by its label
+	needs Control
 }
 
 func hazardous(h Hazard) func(*Item) bool {
@@ -96,11 +101,13 @@ var graves = []grave{
 			return it.Control == ControlRawMilk || it.Is(RawEgg) || isRawFlesh(it)
 		}, ControlRawMilk},
 	{"raw meat", [][]string{{"raw", "minced", "ground", "mince"}, {"meat", "beef", "pork", "veal",
-		"lamb", "mutton", "goat", "venison", "duck", "goose", "chicken", "turkey", "rabbit", "liver",
+		"lamb", "mutton", "goat", "venison", "duck", "goose", "chicken", "turkey",
+		"rabbit", "liver",
 		"sausage*"}},
 		[]string{"cheese", "milk", "cooked", "cured"}, isRawFlesh, ControlMeat},
 	{"raw fish", [][]string{{"raw", "minced"}, {"fish", "salmon", "tuna", "cod", "trout", "herring",
-		"mackerel", "squid", "shrimp*", "prawn*", "mussel*", "oyster*", "scallop*", "crab", "lobster"}},
+		"mackerel", "squid", "shrimp*", "prawn*", "mussel*", "oyster*", "scallop*", "crab",
+		"lobster"}},
 		[]string{"cooked", "cured", "smoked"}, isRawFlesh, ControlFish},
 	{"sprouted seeds", [][]string{{"sprout*"}}, []string{"brussels", "brussel"},
 		func(it *Item) bool { return it.Control == ControlSprouts }, ControlSprouts},
@@ -117,8 +124,9 @@ var graves = []grave{
 	{"bromate", [][]string{{"bromate*"}}, nil, hazardous(HazardBromate), ""},
 	{"elderberries", [][]string{{"elderberr*"}}, []string{"jam", "syrup", "jelly", "cordial"},
 		hazardous(HazardElderberry), ""},
-	{"a cherry or plum stone, which gives off cyanide", [][]string{{"pit", "pits", "stone", "stones"},
-		{"cherry", "apricot*", "peach*", "plum*"}}, nil, hazardous(HazardKernel), ""},
+	{"a cherry or plum stone, which gives off cyanide",
+		[][]string{{"pit", "pits", "stone", "stones"},
+			{"cherry", "apricot*", "peach*", "plum*"}}, nil, hazardous(HazardKernel), ""},
 	{"a poison", [][]string{{"foxglove", "hemlock", "oleander", "monkshood", "aconite",
 		"nightshade", "yew",
 		"holly", "ackee", "comfrey", "castor", "ginkgo", "morel*", "fugu", "amanita", "shikimi"}},
@@ -134,7 +142,8 @@ var graves = []grave{
 	{"wild mushrooms, which only who knows them may pick",
 		[][]string{{"wild", "foraged"}, {"mushroom*"}},
 		nil, hazardous(HazardNoFood), ""},
-	{"rhubarb leaves", [][]string{{"rhubarb"}, {"leaf", "leaves"}}, nil, hazardous(HazardNoFood), ""},
+	{"rhubarb leaves", [][]string{{"rhubarb"}, {"leaf", "leaves"}}, nil,
+		hazardous(HazardNoFood), ""},
 	{"coumarin", [][]string{{"tonka", "cassia"}}, nil, hazardous(HazardCoumarin), ""},
 	{"liquorice", [][]string{{"liquorice", "licorice"}}, nil, hazardous(HazardLiquorice), ""},
 	{"the allergen lupin", [][]string{{"lupin*"}}, nil,
@@ -166,10 +175,12 @@ func gravesOf(name string) []*grave {
 	return out
 }
 
-// Harmless says what the name says that the item is not; "" where the item may stand for it.
+// Harmless says what the name says that the item is not; "" where the
+// item may stand for it.
 func Harmless(name string, it *Item) string { return lacking(gravesOf(name), it) }
 
-// lacking is the first reason that an item does not hold; "" where it holds all.
+// lacking is the first reason that an item does not hold; "" where it
+// holds all.
 func lacking(of []*grave, it *Item) string {
 	for _, g := range of {
 		if !g.holds(it) {
@@ -179,7 +190,8 @@ func lacking(of []*grave, it *Item) string {
 	return ""
 }
 
-// Grave says why a name needs an ingredient of its own kind; "" where it does not.
+// Grave says why a name needs an ingredient of its own kind; "" where
+// it does not.
 func Grave(name string) string {
 	var out []string
 	for _, g := range gravesOf(name) {
@@ -188,8 +200,8 @@ func Grave(name string) string {
 	return strings.Join(out, ", and ")
 }
 
-// Holding lists up to three items of the larder that hold what the name says, those that share most
-// words with it first.
+// Holding lists up to three items of the larder that hold what the name
+// says, those that share most words with it first.
 func (l *Larder) Holding(name string) []string {
 	of := gravesOf(name)
 	if len(of) == 0 {
@@ -217,7 +229,8 @@ func (l *Larder) Holding(name string) []string {
 	return out[:min(len(out), 3)]
 }
 
-// byName is the reason that the name of a house's own ingredient gives: raw milk, sprouts.
+// byName is the reason that the name of a house's own ingredient gives:
+// raw milk, sprouts.
 func (it *Item) byName() Control {
 	for _, g := range gravesOf(it.Name) {
 		if g.needs != ControlRawMilk || it.Class == ClassDairy || slices.Contains(it.EU, "milk") {

@@ -78,41 +78,44 @@ type Trait uint32 // 27 in use
 
 // The traits.
 const (
-	Pourable     Trait = 1 << iota // counts in the naive liquid figure of a dough
-	Solid                          // a spoon or cup of it should be weighed instead
-	RawFlour                       // raw flour, bran, germ or meal: cook before eating
-	RawEgg                         // unpasteurised egg: cook before eating
-	Egg                            // any egg product
-	Dairy                          // milk, cream, cheese, milk powder; butter is MilkFat
-	WholeNut                       // whole or large pieces of nut: a choking hazard
-	Nut                            // any nut, whole, ground or butter; peanut and chestnut too
-	Honey                          // not for infants
-	Spirit                         // a drink with alcohol; not vanilla extract
-	Leavens                        // yeast, or a living sourdough
-	EnzymeFruit                    // raw fruit with a protein-cutting enzyme
-	Fruit                          // fresh, dried, candied or preserved fruit
-	Starch                         // thickens or binds when cooked
-	Pectin                         // gels
-	Cinnamon                       // slows yeast in the dough
-	StrongSpice                    // clove, allspice: slows yeast at small doses
-	MilkFat                        // butter and butter oil
-	Gelatin                        // sets, unless an EnzymeFruit undoes it
-	NeedsControl                   // needs time and temperature control where water is free; see Control
-	Acid                           // usually at pH 4.2 or less; a measured pH goes before it
-	LiveCulture                    // holds living lactic bacteria, unless it was heated
-	Cooked                         // was cooked through; heat-treated plant food needs control by that
-	KeptOut                        // pieces: the dough does not take up their water
-	SoftFlour                      // of little protein by its kind: cake and pastry flour
-	AcidFruit                      // fruit of pH 4.0 or less, by published lists: see safety.acidFruit
-	Undissolved                    // sugar in grains that dough does not dissolve
+	Pourable    Trait = 1 << iota // counts in the naive liquid figure of a dough
+	Solid                         // a spoon or cup of it should be weighed instead
+	RawFlour                      // raw flour, bran, germ or meal: cook before eating
+	RawEgg                        // unpasteurised egg: cook before eating
+	Egg                           // any egg product
+	Dairy                         // milk, cream, cheese, milk powder; butter is MilkFat
+	WholeNut                      // whole or large pieces of nut: a choking hazard
+	Nut                           // any nut, whole, ground or butter; peanut and chestnut too
+	Honey                         // not for infants
+	Spirit                        // a drink with alcohol; not vanilla extract
+	Leavens                       // yeast, or a living sourdough
+	EnzymeFruit                   // raw fruit with a protein-cutting enzyme
+	Fruit                         // fresh, dried, candied or preserved fruit
+	Starch                        // thickens or binds when cooked
+	Pectin                        // gels
+	Cinnamon                      // slows yeast in the dough
+	StrongSpice                   // clove, allspice: slows yeast at small doses
+	MilkFat                       // butter and butter oil
+	Gelatin                       // sets, unless an EnzymeFruit undoes it
+	// needs time and temperature control where water is free; see Control
+	NeedsControl
+	Acid        // usually at pH 4.2 or less; a measured pH goes before it
+	LiveCulture // holds living lactic bacteria, unless it was heated
+	Cooked      // was cooked through; heat-treated plant food needs control by that
+	KeptOut     // pieces: the dough does not take up their water
+	SoftFlour   // of little protein by its kind: cake and pastry flour
+	AcidFruit   // fruit of pH 4.0 or less, by published lists: see safety.acidFruit
+	Undissolved // sugar in grains that dough does not dissolve
 )
 
-// Control is why an ingredient needs time and temperature control where water is free. Fats,
-// sugars, dry goods and acid preserves have none. The reason decides which limits ask after it.
+// Control is why an ingredient needs time and temperature control where
+// water is free. Fats, sugars, dry goods and acid preserves have none.
+// The reason decides which limits ask after it.
 type Control string
 
-// The reasons. Hard cheese keeps by itself and needs control in a wet filling. Oil infusions and
-// low-acid jars are the house's own ingredients: the larder ships none.
+// The reasons. Hard cheese keeps by itself and needs control in a wet
+// filling. Oil infusions and low-acid jars are the house's own
+// ingredients: the larder ships none.
 const (
 	ControlProtein         Control = "protein" // milk, cream, egg, custard, tofu
 	ControlRawMilk         Control = "raw milk"
@@ -122,20 +125,23 @@ const (
 	ControlCookedStarch    Control = "cooked starch"
 	ControlCookedVegetable Control = "cooked vegetable"
 	ControlRawVegetable    Control = "raw vegetable" // once cut: cold; cooked: as cooked vegetable
-	ControlCutFruit        Control = "cut fruit"     // melon, tomato, banana and other fruit of little acid
-	ControlMeat            Control = "meat"
-	ControlFish            Control = "fish"
-	ControlOilInfusion     Control = "oil infusion" // no air: C. botulinum
-	ControlLowAcidJar      Control = "low-acid jar" // no air: C. botulinum
-	ControlSprouts         Control = "raw sprouts"  // of any seed: 1-201.10
-	// ControlUndeclared is for a house's ingredient of which nothing was declared.
+	// melon, tomato, banana and other fruit of little acid
+	ControlCutFruit    Control = "cut fruit"
+	ControlMeat        Control = "meat"
+	ControlFish        Control = "fish"
+	ControlOilInfusion Control = "oil infusion" // no air: C. botulinum
+	ControlLowAcidJar  Control = "low-acid jar" // no air: C. botulinum
+	ControlSprouts     Control = "raw sprouts"  // of any seed: 1-201.10
+	// ControlUndeclared is for a house's ingredient of which nothing
+	// was declared.
 	ControlUndeclared Control = "undeclared"
 )
 
-// ControlOf returns the reason why an item needs control, blank for none. An item of a house that
-// declares none gets it from its allergens: milk, egg and soy are protein, fish is fish. One of a
-// dry or fatty class, or with little water, has none; any other is undeclared, which counts as
-// needing control.
+// ControlOf returns the reason why an item needs control, blank for
+// none. An item of a house that declares none gets it from its
+// allergens: milk, egg and soy are protein, fish is fish. One of a dry
+// or fatty class, or with little water, has none; any other is
+// undeclared, which counts as needing control.
 func (it *Item) ControlOf() Control {
 	if it.Control != "" || it.Basis != "house" {
 		return it.Control
@@ -203,18 +209,19 @@ type Item struct {
 	// label decides.
 	US, EU []string
 
-	// Undeclared is true of a house's own ingredient whose allergens the
-	// house does not give. Its lists are empty and clear nothing.
+	// Undeclared is true of a house's own ingredient whose allergens
+	// the house does not give. Its lists are empty and clear nothing.
 	Undeclared bool
 
 	Price Price
 
-	// What an item of a house may be where its figures are ranges or "?": Readings, each with one
-	// figure. Open names what is "?" for messages; "" where all are ranges.
+	// What an item of a house may be where its figures are ranges or
+	// "?": Readings, each with one figure. Open names what is "?" for
+	// messages; "" where all are ranges.
 	Readings []*Item
 	Open     string
-	// PerMl, PerPiece and FlourSpan are the density, the mass of a piece and the share that counts
-	// as flour, where they are ranges.
+	// PerMl, PerPiece and FlourSpan are the density, the mass of a
+	// piece and the share that counts as flour, where they are ranges.
 	PerMl, PerPiece, FlourSpan figure.Interval
 
 	Source, SourceID string
@@ -354,8 +361,8 @@ func (it *Item) check() error {
 // Find returns the ingredient of that name or alias. Letter case,
 // spaces, hyphens, apostrophes and accents do not count. If the name is
 // unknown, Find also tries it with a plural s or es added or removed,
-// and with -y and -ies exchanged. A name of ASCII letters up to 64 bytes
-// long costs no allocation.
+// and with -y and -ies exchanged. A name of ASCII letters up to 64
+// bytes long costs no allocation.
 func (l *Larder) Find(name string) (*Item, bool) {
 	var room [72]byte
 	key := names.Append(room[:0], name)
@@ -437,7 +444,8 @@ func (l *Larder) Names() []string {
 	return all
 }
 
-// SetPrice gives an item of the larder a price, shipped or added, and leaves all else of it.
+// SetPrice gives an item of the larder a price, shipped or added, and
+// leaves all else of it.
 func (l *Larder) SetPrice(it *Item, p Price) error {
 	priced := *it
 	priced.Price = p

@@ -6,9 +6,10 @@ import (
 	"strings"
 )
 
-// traitWords names the traits in plain words. guards marks those that cautions and food-safety rules
-// read: an item may not take the name of another that has more of them, since the cautions would
-// not be shown for that name.
+// traitWords names the traits in plain words. guards marks those that
+// cautions and food-safety rules read: an item may not take the name of
+// another that has more of them, since the cautions would not be shown
+// for that name.
 var traitWords = []struct {
 	trait  Trait
 	plain  string
@@ -67,8 +68,9 @@ func (it *Item) Lacks(other *Item) []string {
 	return out
 }
 
-// LackingCodes lists the allergen codes of want that list does not hold.
-// A code that is there for certain stands for one that is often there.
+// LackingCodes lists the allergen codes of want that list does not
+// hold. A code that is there for certain stands for one that is
+// often there.
 func LackingCodes(list, want []string) []string {
 	var out []string
 	for _, code := range want {

@@ -5,7 +5,8 @@ import (
 	"strings"
 )
 
-// Items returns every item, the house's first. A shipped item that the house overrides is left out.
+// Items returns every item, the house's first. A shipped item that the
+// house overrides is left out.
 func (l *Larder) Items() []*Item {
 	out := slices.Clone(l.added)
 	for i := range shipped {
@@ -27,9 +28,9 @@ func Classes() []Class {
 	return out
 }
 
-// About returns the items that a word speaks of: those of the class of that name, and those with
-// every one of its words in their name or in one of their aliases. The item of that very name is
-// not among them.
+// About returns the items that a word speaks of: those of the class of
+// that name, and those with every one of its words in their name or in
+// one of their aliases. The item of that very name is not among them.
 func (l *Larder) About(word string) []*Item {
 	typed := words(word)
 	if len(typed) == 0 {
@@ -45,7 +46,8 @@ func (l *Larder) About(word string) []*Item {
 	return out
 }
 
-// speaksOf reports whether the name or an alias of the item holds every word of a list.
+// speaksOf reports whether the name or an alias of the item holds every
+// word of a list.
 func (it *Item) speaksOf(typed []string) bool {
 	for _, name := range append([]string{it.Name}, it.Aliases...) {
 		own := words(name)
@@ -80,8 +82,9 @@ func singular(word string) string {
 	return word
 }
 
-// AllergenIn finds, in free words, the name of an ingredient with an allergen that a dough of wheat
-// has not anyway; "" where there is none.
+// AllergenIn finds, in free words, the name of an ingredient with
+// an allergen that a dough of wheat has not anyway; "" where there
+// is none.
 func (l *Larder) AllergenIn(text string) string {
 	typed := strings.FieldsFunc(text, func(c rune) bool { return c == ' ' || c == ',' })
 	for i := range typed {

@@ -253,6 +253,9 @@ func (m *Mender) explain(v *version, q question, left *finding.Left) {
 func (m *Mender) explainTried(v *version, q question, left *finding.Left) bool {
 	for i := range q.Rule.Adjust {
 		for _, c := range m.candidates(v, q, &q.Rule.Adjust[i]) {
+			if m.level(v, q) == finding.Note && c.isLarge() && c.next != nil {
+				continue // nobody would make it
+			}
 			if m.explainCandidate(v, q, c, left) {
 				return true
 			}
@@ -281,8 +284,17 @@ func (m *Mender) wish(v *version, q question) string {
 
 // advice gives what a message says to do: all but its first sentence.
 func advice(message string) string {
-	_, rest, _ := strings.Cut(message, ". ")
-	return strings.TrimSuffix(rest, ".")
+	for at := 0; ; {
+		end := strings.Index(message[at:], ". ")
+		if end < 0 {
+			return ""
+		}
+		at += end + len(". ")
+		if word := message[:at]; !strings.HasSuffix(word, " S. ") && word != "S. " &&
+			!strings.HasSuffix(word, " B. ") && word != "B. " {
+			return strings.TrimSuffix(message[at:], ".")
+		}
+	}
 }
 
 // explainCandidate says why a candidate was not accepted. It reports false

@@ -6,13 +6,13 @@ import (
 	"forebake/engine/mend/levers"
 )
 
-// mostSecants bounds the steps of the secant method. Figures of classes are
-// linear in the amounts, or nearly so where the flour itself moves: three steps
-// solve both.
+// mostSecants bounds the steps of the secant method. Figures of classes
+// are linear in the amounts, or nearly so where the flour itself moves:
+// three steps solve both.
 const mostSecants = 3
 
-// solve finds the number at which the lever's figure has a value. It need not
-// lie on the grid.
+// solve finds the number at which the lever's figure has a value. It
+// need not lie on the grid.
 func (s *search) solve(figure float64) (float64, bool) {
 	l := s.lever
 	read := l.Kind.Figure(l)

@@ -180,10 +180,19 @@ func (m *Mender) judgeAll(v *version) {
 			q := asked.Of(r, x)
 			v.answers[q], v.excess[q] = a, m.judge.Excess(r, x)
 			if a == finding.Flagged {
-				v.levels[q] = m.judge.Level(r, x)
+				v.levels[q] = m.levelOf(r, x)
 			}
 		})
 	}
+}
+
+// levelOf is the level of a finding. Where open seasonings are taken as usual, it
+// may be that of the usual.
+func (m *Mender) levelOf(r *rule.Rule, x facts.Subject) finding.Level {
+	if m.sheet.Usual() != nil {
+		return m.judge.Finding(r, x).Level
+	}
+	return m.judge.Level(r, x)
 }
 
 // count counts an answer.

@@ -10,24 +10,26 @@ import (
 	"forebake/engine/science/ferment"
 )
 
-// Rise is one of the two stretches in which a dough ferments.
+// Rise is one of a dough's two stretches of fermentation.
 type Rise uint8
 
-// Bulk runs from the mix to the bench, Proof from the bench to the oven.
+// Bulk runs from the mix to the bench, Proof from the bench to
+// the oven.
 const (
 	Bulk Rise = iota
 	Proof
 )
 
-// HoursAt26 adds up the equivalent hours at 26 C of a rise, with the error of the temperature curve
-// on both sides.
+// HoursAt26 adds up a rise's equivalent hours at 26 C, with the
+// temperature curve's error on both sides.
 func (p *Part) HoursAt26(rise Rise) Value {
 	return p.fermented(rise, figure.Point(1), func(f *fermentation) float64 {
 		return ferment.TemperatureError(f.coldestC)
 	})
 }
 
-// YeastWork is HoursAt26 times yeast and osmotic factor: the dose that the dough really felt.
+// YeastWork is HoursAt26 times yeast and osmotic factor: the dose that
+// the dough felt.
 func (p *Part) YeastWork(rise Rise) Value {
 	dose, _ := p.dose()
 	return p.fermented(rise, dose, func(f *fermentation) float64 {
@@ -35,9 +37,9 @@ func (p *Part) YeastWork(rise Rise) Value {
 	})
 }
 
-// dose is yeast, % of the flour, times its pace, in the unit that ferment.DoublingE was set in: the
-// cards' doughs made some heat of their own, and it left that out. ok is false where there is no
-// yeast or no water free for it, and it stands still.
+// dose is yeast, % of the flour, times its pace, in the unit of
+// ferment.DoublingE, which left out the own heat of the cards' doughs.
+// ok is false without yeast or free water, where it stands still.
 func (p *Part) dose() (dose Interval, ok bool) {
 	y, ok1 := p.OfFlour(makeup.Yeast)
 	f, ok2 := p.PaceSpan()
@@ -47,14 +49,14 @@ func (p *Part) dose() (dose Interval, ok bool) {
 	return y.Scale(100 / ferment.CardsOwnHeat).Mul(f), ok1 && ok2
 }
 
-// fermentation is what the error of a rise turns on.
+// fermentation is what a rise's error depends on.
 type fermentation struct {
 	coldestC       float64 // of the dough in it
 	long, measured bool    // a night in the cold; a rise that the baker read
 }
 
-// fermented adds up the equivalent hours of a rise and multiplies them by a dose. errorOf is the
-// error factor of what comes of it.
+// fermented adds up a rise's equivalent hours and multiplies them by a
+// dose. errorOf is the error factor of the product.
 func (p *Part) fermented(rise Rise, dose Interval, errorOf func(*fermentation) float64) Value {
 	if p.TotalFlour().Hi == 0 {
 		return p.NoFlour()
@@ -103,19 +105,22 @@ func (p *Part) fermented(rise Rise, dose Interval, errorOf func(*fermentation) f
 	}
 	if bowl != nil {
 		v.Need = &figure.Need{
-			What:  "as = \"slab 30 mm\" in this " + bowl.Verb.Name + ", or how else the dough stands",
+			What: "as = \"slab 30 mm\" in this " + bowl.Verb.Name +
+				", or how else the dough stands",
 			Place: bowl.Place,
 		}
 	}
 	return v
 }
 
-// isLong reports whether a step keeps the dough in the cold for a night or longer.
+// isLong reports whether a step keeps the dough in the cold overnight
+// or longer.
 func isLong(s *formula.Step) bool {
 	return s.Verb.Retards() && s.Time.Set && s.Time.Hi >= 60*overnightH
 }
 
-// Retarded reports whether the part is held cold for overnightH or longer.
+// Retarded reports whether the part is held cold for overnightH
+// or longer.
 func (p *Part) Retarded() Value {
 	h := p.RetardHours()
 	switch {
@@ -154,7 +159,8 @@ func (s *Sheet) Gained(step *formula.Step) Value {
 	return v
 }
 
-// RetardHours adds up the steps that retard the part. One without a time leaves the sum open above.
+// RetardHours adds up the steps that retard the part. One without a
+// time leaves the sum's high end open.
 func (p *Part) RetardHours() Value {
 	sum := Interval{}
 	for _, s := range p.Steps {
@@ -171,15 +177,16 @@ func (p *Part) RetardHours() Value {
 	return figure.ValueOf(sum.Scale(1.0 / 60))
 }
 
-// overnightShare is the usual overnight dose over the usual same-day dose: 1.0 % against 1.75 %
-// (common practice; published same-day formulas).
+// overnightShare is the usual overnight dose over the usual
+// same-day dose: 1.0 % against 1.75 % (common practice; published
+// same-day formulas).
 const overnightShare = 1.0 / 1.75
 
-// overnightH is the retard from which a dough counts as an overnight one, h.
+// overnightH is the retard from which a dough counts as overnight, h.
 const overnightH = 8
 
-// YeastNeeded scales the family's usual dose by the osmotic factor of the family's usual make-up
-// over this dough's.
+// YeastNeeded scales the family's usual dose by the osmotic factor of
+// its usual make-up over this dough's.
 func (p *Part) YeastNeeded() Value {
 	if p.TotalFlour().Hi == 0 {
 		return p.NoFlour()
@@ -214,7 +221,8 @@ func (p *Part) YeastNeeded() Value {
 	return figure.Modelled(need, p.PaceError())
 }
 
-// typical is the usual figure of a range, its middle where no source gives one.
+// typical is a range's usual figure, its middle where no source
+// gives one.
 func typical(r family.Range) float64 {
 	if r.Typical != 0 {
 		return r.Typical
@@ -222,5 +230,6 @@ func typical(r family.Range) float64 {
 	return (r.Lo + r.Hi) / 2
 }
 
-// typicalSalt is the salt of a usual enriched dough, % on flour: middle of the published ranges.
+// typicalSalt is a usual enriched dough's salt, % on flour: the middle
+// of the published ranges.
 const typicalSalt = 1.8

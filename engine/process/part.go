@@ -9,10 +9,11 @@ import (
 	"forebake/engine/science/heat"
 )
 
-// Record is what the part goes through, made once.
+// Record is what the part goes through, computed once.
 func (p *Part) Record() *history.Record {
 	if p.record == nil {
-		if p.following { // parts cannot go round in a circle; this only keeps a mistake from hanging
+		// parts cannot form a circle; this keeps a mistake from hanging
+		if p.following {
 			return &history.Record{}
 		}
 		p.following = true
@@ -22,7 +23,7 @@ func (p *Part) Record() *history.Record {
 	return p.record
 }
 
-// Setup is what the part is followed with, made once.
+// Setup is the input of the part's simulation, computed once.
 func (p *Part) Setup() history.Setup {
 	if p.prepared == nil {
 		s := p.prepare()
@@ -53,7 +54,8 @@ func (p *Part) prepare() history.Setup {
 			s.OwnHeat, s.HeatSilent = ownHeat(y.Scale(100), f)
 		}
 	}
-	// The fillings are followed before this part, since the simulator keeps one part at a time.
+	// The fillings come before this part: the simulator holds one part
+	// at a time.
 	fillings := map[*formula.Part]*history.Filling{}
 	for _, step := range p.Steps {
 		if step.Uses != nil && step.Verb.Fills() {
@@ -67,8 +69,8 @@ func (p *Part) prepare() history.Setup {
 	return s
 }
 
-// ownHeat is the heat that a dough makes at 26 C by the spans of its yeast, % of the flour, and of
-// the pace of it; why is the reason for silence.
+// ownHeat is a dough's heat at 26 C by the spans of its yeast, % of the
+// flour, and of its pace; why is the reason for silence.
 func ownHeat(yeast, pace Interval) (q figure.Estimate, why string) {
 	low, why1 := heat.OwnHeat(yeast.Lo, pace.Lo)
 	mid, why2 := heat.OwnHeat(yeast.Mid(), pace.Mid())
@@ -79,8 +81,8 @@ func ownHeat(yeast, pace Interval) (q figure.Estimate, why string) {
 	return figure.Estimate{Low: low.Low, Mid: mid.Mid, High: high.High}, ""
 }
 
-// asFilling gives the part as it is when it is spread: as its own steps leave it, or as warm as it
-// can be where they cannot be followed.
+// asFilling gives the part as it is when spread: as its own steps leave
+// it, or as warm as it can be where they cannot be followed.
 func (p *Part) asFilling() *history.Filling {
 	t := p.EndTemp()
 	if t.Absent {
@@ -93,7 +95,7 @@ func (p *Part) asFilling() *history.Filling {
 	}
 }
 
-// EndTemp is the mean temperature that the part's own steps leave it with.
+// EndTemp is the part's mean temperature after its own steps.
 func (p *Part) EndTemp() Value {
 	record := p.Record()
 	if len(record.Stages) == 0 {
@@ -106,7 +108,8 @@ func (p *Part) EndTemp() Value {
 	return measuredValue(last.Mean, last.Measured)
 }
 
-// measuredValue is an estimate whose origin is the baker's own reading where there was one.
+// measuredValue is an estimate that originates from the baker's
+// reading, if any.
 func measuredValue(e figure.Estimate, measured bool) Value {
 	v := e.Value()
 	if measured {
@@ -115,7 +118,8 @@ func measuredValue(e figure.Estimate, measured bool) Value {
 	return v
 }
 
-// Material is what heat meets in the part, worked out once; its figures are the middle ones.
+// Material is what heat meets in the part, computed once, at its
+// middle figures.
 func (p *Part) Material() history.Material {
 	if p.material == nil {
 		m := p.makeMaterial()
@@ -145,8 +149,8 @@ func (p *Part) makeMaterial() history.Material {
 	return m
 }
 
-// startTemp is the temperature that the part begins its steps with: as the first mix leaves it,
-// else that of its ingredients.
+// startTemp is the part's temperature as its steps begin: after the
+// first mix, else that of its ingredients.
 func (p *Part) startTemp() Value {
 	for _, s := range p.Steps {
 		if s.Verb.Mixes() {

@@ -10,8 +10,8 @@ import (
 	"forebake/engine/science/geometry"
 )
 
-// pieceCount is how many pieces the part is in before a step, as divided. A range where the weights
-// are one.
+// pieceCount is the number of the part's pieces before a step, as
+// divided. It is a range where the weights are.
 func (s *Sheet) pieceCount(step *formula.Step) Interval {
 	n := figure.Point(1)
 	for _, other := range step.Part.Steps[:step.Index] {
@@ -35,7 +35,8 @@ func (s *Sheet) pieceCount(step *formula.Step) Interval {
 	return figure.Between(max(1, n.Lo), max(1, n.Hi))
 }
 
-// SheetMass is the dough in one sheet, a filling rolled in before it included.
+// SheetMass is the dough in one sheet, with fillings rolled in
+// before it.
 func (s *Sheet) SheetMass(step *formula.Step) Interval {
 	return s.wholeMass(step).Div(s.pieceCount(step))
 }
@@ -88,7 +89,8 @@ func (s *Sheet) SheetArea(step *formula.Step) Value {
 	return v
 }
 
-// benchSheet rolls a mass out on the kitchen's bench, as wide as is written.
+// benchSheet rolls a mass out on the kitchen's bench, to the
+// written width.
 func (s *Sheet) benchSheet(step *formula.Step, g, mm float64) (geometry.BenchSheet, bool) {
 	k := s.Kitchen
 	b, ok := geometry.SheetForBench(
@@ -104,7 +106,7 @@ func (s *Sheet) benchSheet(step *formula.Step, g, mm float64) (geometry.BenchShe
 	return b, ok
 }
 
-// OnBench is a measure of a sheet as the bench lets it be rolled out.
+// OnBench is a measure of a sheet as the bench limits it.
 func (s *Sheet) OnBench(step *formula.Step, pick func(geometry.BenchSheet) float64) Value {
 	m := s.SheetMass(step)
 	if !step.Measure.Set || !m.IsFinite() {
@@ -112,7 +114,8 @@ func (s *Sheet) OnBench(step *formula.Step, pick func(geometry.BenchSheet) float
 	}
 	side := math.Sqrt(1 + geometry.SheetError) // both sides share the error of the area
 	v := Value{Lo: math.Inf(1), Hi: math.Inf(-1), Origin: figure.ByModel}
-	// The middle too: where the sheet outgrows the bench its sides turn from square to long.
+	// The middle too: where the sheet outgrows the bench it turns from
+	// square to long.
 	for _, g := range [...]float64{m.Lo, m.Mid(), m.Hi} {
 		for _, mm := range [...]float64{step.Measure.Lo, step.Measure.Mid(), step.Measure.Hi} {
 			b, ok := s.benchSheet(step, g, mm)
@@ -129,8 +132,8 @@ func (s *Sheet) OnBench(step *formula.Step, pick func(geometry.BenchSheet) float
 	return v
 }
 
-// SheetWidth is the side that is rolled up: as written, else the shorter side of a sheet as near
-// square as the bench allows.
+// SheetWidth is the side that is rolled up: as written, else the
+// shorter side of a sheet as near square as the bench allows.
 func (s *Sheet) SheetWidth(step *formula.Step) Value {
 	if step.Wide != nil {
 		return makeup.Given(*step.Wide, "", step.Place)
@@ -138,7 +141,7 @@ func (s *Sheet) SheetWidth(step *formula.Step) Value {
 	return s.OnBench(step, func(b geometry.BenchSheet) float64 { return b.WidthMM })
 }
 
-// Lots is in how many lots a dough must be sheeted on the bench.
+// Lots is the number of lots for sheeting a dough on the bench.
 func (s *Sheet) Lots(step *formula.Step) Value {
 	m := s.SheetMass(step)
 	if !step.Measure.Set || !m.IsFinite() {
@@ -152,7 +155,7 @@ func (s *Sheet) Lots(step *formula.Step) Value {
 	return figure.ValueOf(figure.Between(float64(lo.Lots), float64(hi.Lots)))
 }
 
-// FillingRatio is what a step spreads, in percent of the dough it is spread on, by weight.
+// FillingRatio is what a step spreads, % of its dough by weight.
 func (s *Sheet) FillingRatio(step *formula.Step) Value {
 	if step.Uses == nil {
 		return figure.Absent("the filling", step.Place)
@@ -163,7 +166,8 @@ func (s *Sheet) FillingRatio(step *formula.Step) Value {
 	)
 }
 
-// FillingThickness is that of a filling spread over the whole sheet, mm.
+// FillingThickness is that of a filling spread over the whole
+// sheet, mm.
 func (s *Sheet) FillingThickness(step *formula.Step) Value {
 	sheet := SheetBefore(step)
 	if sheet == nil || step.Uses == nil {
@@ -188,7 +192,8 @@ func (s *Sheet) FillingThickness(step *formula.Step) Value {
 	}
 }
 
-// Coil is a measure of the coil that a sheet and its filling roll up to.
+// Coil is a measure of the coil that a sheet and its filling roll
+// up to.
 func (s *Sheet) Coil(step *formula.Step, pick func(geometry.Coil) float64) Value {
 	sheet := SheetBefore(step)
 	if sheet == nil || !sheet.Measure.Set {
@@ -221,8 +226,8 @@ func (s *Sheet) Coil(step *formula.Step, pick func(geometry.Coil) float64) Value
 	return v
 }
 
-// layer is the sheet and the filling spread on it, as a roll winds them up, mm: its range and its
-// middle.
+// layer is the sheet with its filling, as a roll winds it up, mm: range
+// and middle.
 func (s *Sheet) layer(step, sheet *formula.Step) (Interval, float64) {
 	layer, middle := sheet.Measure.Interval, sheet.Measure.Mid()
 	for _, other := range step.Part.Steps[:step.Index] {
@@ -235,8 +240,8 @@ func (s *Sheet) layer(step, sheet *formula.Step) (Interval, float64) {
 	return layer, middle
 }
 
-// WideForTin turns the coil's law round: the sheet's side, in whole cm, whose coil is as thick as
-// the tin is wide.
+// WideForTin inverts the coil's law: the sheet's side, in whole cm,
+// whose coil is as thick as the tin is wide.
 func (s *Sheet) WideForTin(step *formula.Step) Value {
 	sheet := SheetBefore(step)
 	if sheet == nil || !sheet.Measure.Set {
@@ -273,7 +278,8 @@ func (s *Sheet) Slices(step *formula.Step) Value {
 		return v
 	}
 	lots, mid := s.pieceCount(step), s.pieceCount(step).Mid()
-	if bench := s.Lots(sheet); !bench.Absent { // a sheet too large for the bench is rolled out, and up, in lots
+	bench := s.Lots(sheet)
+	if !bench.Absent { // a sheet too large for the bench is rolled out, and up, in lots
 		lots, mid = lots.Mul(bench.Interval()), mid*bench.Mid
 	}
 	count := func(mm, slice, lots float64) float64 {
@@ -288,8 +294,8 @@ func (s *Sheet) Slices(step *formula.Step) Value {
 	}
 }
 
-// Remainder is what is left of the dough when all whole pieces are scaled, on one piece; usual
-// losses are left out.
+// Remainder is the dough left over when all whole pieces are scaled, on
+// one piece, without usual losses.
 func (s *Sheet) Remainder(step *formula.Step) Value {
 	m := s.SheetMass(step)
 	if !step.Measure.Set || step.Measure.Kind != quantity.Mass {

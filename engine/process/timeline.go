@@ -9,7 +9,7 @@ import (
 	"forebake/engine/formula"
 )
 
-// Line is one step of the timeline: when it happens, and what the part is like as it ends.
+// Line is one step of the timeline: its time, and the part as it ends.
 type Line struct {
 	Part         *formula.Part
 	Step         *formula.Step
@@ -22,8 +22,9 @@ type Line struct {
 	Bowl         bool    // no geometry is given: taken as left in its bowl
 }
 
-// Timeline gives every step of every part, part by part in the order of the file, on one clock.
-// What goes into a part, or onto it, is scheduled back from the step that needs it.
+// Timeline gives every step of every part, in file order, on one clock.
+// What goes into or onto a part is scheduled back from the step that
+// needs it.
 func (s *Sheet) Timeline() []Line {
 	begins := s.schedule()
 	var out []Line
@@ -68,8 +69,8 @@ func (s *Sheet) Timeline() []Line {
 	return out
 }
 
-// schedule gives the hour at which each part begins: a part that another needs ends when that one
-// needs it. The earliest begins at 0.
+// schedule gives the hour at which each part begins: a part ends when
+// another needs it. The earliest begins at 0.
 func (s *Sheet) schedule() []float64 {
 	length := func(p *formula.Part, before int) float64 {
 		h := 0.0
@@ -111,12 +112,15 @@ func (s *Sheet) schedule() []float64 {
 	return begins
 }
 
-// Hours is the longest way through the parts: a part starts when all that goes into it is ready,
-// and waits at a fill, wash or brush for the part it uses.
+// Hours is the longest path through the parts: a part starts when all
+// that goes into it is ready, and waits at a fill, wash or brush for
+// the part it uses.
 func (s *Sheet) Hours() Value {
 	ready := make([]Interval, len(s.parts))
 	var untimed *formula.Step
-	later := func(a, b Interval) Interval { return figure.Between(max(a.Lo, b.Lo), max(a.Hi, b.Hi)) }
+	later := func(a, b Interval) Interval {
+		return figure.Between(max(a.Lo, b.Lo), max(a.Hi, b.Hi))
+	}
 	end := Interval{}
 	for _, p := range s.Formula.Order {
 		t := Interval{}
@@ -165,8 +169,8 @@ func (s *Sheet) HandsOn() Value {
 	return figure.ValueOf(sum.Scale(1.0 / 60))
 }
 
-// HoursToHeat is how long after the start of a step of a part it is baked or
-// cooked, in all that it goes into or is spread on, h; ok is false where it
+// HoursToHeat is the time from the start of a part's step until it
+// is baked or cooked, in all that takes it, h; ok is false where it
 // is not.
 func (s *Sheet) HoursToHeat(p *formula.Part, from int) (h Interval, ok bool) {
 	own := Interval{}
@@ -192,8 +196,8 @@ func (s *Sheet) HoursToHeat(p *formula.Part, from int) (h Interval, ok bool) {
 	return own.Add(h), ok
 }
 
-// usesOf gives the steps from which a part is in or on another one: the first
-// for an ingredient, wherever it is put in.
+// usesOf gives the steps from which a part is in or on another: the
+// first for an ingredient, wherever it goes in.
 func usesOf(p, q *formula.Part) iter.Seq[int] {
 	return func(yield func(int) bool) {
 		taken := func(in *formula.Ingredient) bool { return in.Of == p }

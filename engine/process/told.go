@@ -6,11 +6,11 @@ import (
 	"forebake/engine/larder"
 )
 
-// IngredientTemp is the temperature that an ingredient goes in at, as the heat balance takes it.
+// IngredientTemp is an ingredient's temperature in the heat balance.
 func (p *Part) IngredientTemp(in *formula.Ingredient) Value { return p.ingredientTemp(in) }
 
-// Warming is what a mix adds to a dough whose goods meet at meetC, K; why is the reason for
-// silence.
+// Warming is what a mix adds to a dough whose goods meet at meetC, K;
+// why is the reason for silence.
 func (p *Part) Warming(s *formula.Step, meetC float64) (warms figure.Estimate, why string) {
 	mix, why := p.mixings(s)
 	if why != "" {
@@ -23,8 +23,8 @@ func (p *Part) Warming(s *formula.Step, meetC float64) (warms figure.Estimate, w
 	return figure.Ordered(runs), ""
 }
 
-// IsFreeLiquid reports whether the baker warms or cools an ingredient to set the dough's
-// temperature.
+// IsFreeLiquid reports whether the baker warms or cools an ingredient
+// to set the dough's temperature.
 func IsFreeLiquid(in *formula.Ingredient) bool {
 	return in.Of == nil && in.Item.Is(larder.Pourable)
 }
@@ -32,7 +32,8 @@ func IsFreeLiquid(in *formula.Ingredient) bool {
 // FirstMix reports whether a mix takes the ingredients of its part.
 func FirstMix(s *formula.Step) bool { return s.Verb.Mixes() && firstMix(s) }
 
-// GoesIn lists what goes into a mix: the ingredients that it names, else all of the part.
+// GoesIn lists what goes into a mix: the ingredients named, else all of
+// the part.
 func GoesIn(s *formula.Step) []*formula.Ingredient {
 	if len(s.With) > 0 {
 		return s.With

@@ -8,7 +8,8 @@ import (
 	"forebake/engine/formula"
 )
 
-// UsedTemp is the temperature of the part that a step puts on, as its own steps leave it.
+// UsedTemp is the temperature of the part that a step puts on, after
+// its own steps.
 func (s *Sheet) UsedTemp(step *formula.Step) Value {
 	if step.Uses == nil {
 		return figure.Absent("what goes on", step.Place)
@@ -16,7 +17,8 @@ func (s *Sheet) UsedTemp(step *formula.Step) Value {
 	return s.Part(step.Uses).EndTemp()
 }
 
-// CoolStep is the last step in which a part is left to itself: it cools there.
+// CoolStep is the last step in which a part is left to itself,
+// and cools.
 func CoolStep(p *formula.Part) *formula.Step {
 	if p == nil {
 		return nil
@@ -29,12 +31,12 @@ func CoolStep(p *formula.Part) *formula.Step {
 	return nil
 }
 
-// spreadC is the temperature to which filling_ready_min and tray_ready_min look: the shipped limit
-// of spread-too-warm.
+// spreadC is the target of filling_ready_min and tray_ready_min, C: the
+// shipped limit of spread-too-warm.
 const spreadC = 24
 
-// FillingReady is the time from the start of the last cooling of what a step spreads until it is at
-// spreadC, min.
+// FillingReady is the time from the start of the last cooling of what a
+// step spreads until it is at spreadC, min.
 func (s *Sheet) FillingReady(step *formula.Step) Value {
 	cool := CoolStep(step.Uses)
 	if cool == nil {
@@ -49,7 +51,7 @@ func inMinutes(v Value) Value {
 	return v
 }
 
-// TrayReady asks how long the same filling would take on a tray of 15 mm.
+// TrayReady is the same filling's time on a tray of 15 mm.
 func (s *Sheet) TrayReady(step *formula.Step) Value {
 	cool := CoolStep(step.Uses)
 	if cool == nil {
@@ -63,12 +65,13 @@ func (s *Sheet) TrayReady(step *formula.Step) Value {
 	return inMinutes(b.Value())
 }
 
-// slabHours is the time within which slab_for_10c_mm brings a slab to 10 C: the shipped limit of
-// chill-too-slow.
+// slabHours is the time in which slab_for_10c_mm brings a slab to 10 C:
+// the shipped limit of chill-too-slow.
 const slabHours = 4
 
-// SlabFor searches the thickness by halving: cooling time grows with thickness. Its figure is the
-// careful end, at which even the slowest cooling that the error allows is in time: it is advice.
+// SlabFor searches the thickness by halving: cooling time grows with
+// it. It gives the careful end, as advice: even the slowest cooling
+// within the error is in time.
 func (s *Sheet) SlabFor(step *formula.Step) Value {
 	if st, missing := s.Stage(step); st == nil {
 		return missing

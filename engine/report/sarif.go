@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"crypto/sha256"
 	"encoding/hex"
+	"errors"
 	"fmt"
 	"io"
 	"slices"
@@ -19,8 +20,8 @@ import (
 
 const sarifSchema = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json"
 
-// The names of results that no rule makes. Each has a slash, which no rule name may have, so no
-// setting reaches them.
+// The names of results that no rule makes. Each has a slash, which no
+// rule name may have, so no setting reaches them.
 const (
 	sarifCaution   = "caution/all"
 	sarifUnchecked = "food-safety/unchecked"
@@ -30,9 +31,10 @@ const (
 
 var sarifLevels = map[string]string{"stop": "error", "risk": "warning", "note": "note"}
 
-// sarif prints a run as a SARIF log. The cautions stand first, twice: in the properties of the run
-// and as results, since a site shows results only. A finding that a house sets aside of food safety
-// is a result of its own beside the suppressed one, which sites do not show.
+// sarif prints a run as a SARIF log. The cautions stand first, twice:
+// in the properties of the run and as results, since a site shows
+// results only. A finding that a house sets aside of food safety is a
+// result of its own beside the suppressed one, which sites do not show.
 type sarif struct {
 	out       io.Writer
 	head      Head
@@ -80,23 +82,26 @@ func (s *sarif) Assumed(list []finding.Assumptions) { s.assumed = finding.Assume
 func (s *sarif) Notices(list []string)              { s.notices = list }
 func (s *sarif) Totals(t finding.Totals)            { s.totals = t }
 
-// maxResults and maxLog are how many results and bytes code-review sites take of a log: 25,000 and
-// 10 MB. They cut off the rest, or refuse the log.
+// maxResults and maxLog are how many results and bytes code-review
+// sites take of a log: 25,000 and 10 MB. They cut off the rest, or
+// refuse the log.
 const (
 	maxResults = 24_900
 	maxLog     = 9_900_000
 )
 
-// End writes the log, with as little folded as makes it fit: first the cautions of all formulas
-// stand as one, then the least serious findings go.
+// End writes the log, with as little folded as makes it fit: first the
+// cautions of all formulas stand as one, then the least serious
+// findings go.
 func (s *sarif) End() error {
 	s.describe()
 	s.formulas = s.cautions.byFormula()
 	s.merging = len(s.formulas) > maxCautionResults
 	s.most = max(0, maxResults-s.fixed())
 	for {
-		text := jsontext.Capped{Most: maxLog}
-		if err := s.write(&text); err != nil {
+		apart := !s.merging && len(s.formulas) > 1 // how far beyond does not matter
+		text := jsontext.Capped{Most: maxLog, Stop: apart}
+		if err := s.write(&text); err != nil && !errors.Is(err, jsontext.ErrFull) {
 			return err
 		}
 		found := min(s.most, len(s.found.All()))
@@ -104,7 +109,7 @@ func (s *sarif) End() error {
 		case text.Size <= maxLog:
 			_, err := s.out.Write(text.Bytes())
 			return err
-		case !s.merging && len(s.formulas) > 1:
+		case apart:
 			s.merging = true
 		case found > 0: // as many as fit if all were of one size, and a few less
 			s.most = min(found-1, int(float64(found)*0.97*maxLog/float64(text.Size)))
@@ -114,7 +119,8 @@ func (s *sarif) End() error {
 	}
 }
 
-// write writes the log as it is folded. Its descriptors of rules stand before its results.
+// write writes the log as it is folded. Its descriptors of rules stand
+// before its results.
 func (s *sarif) write(out io.Writer) error {
 	s.seen = map[string]int{}
 	run := sariflog.Run{
@@ -127,8 +133,8 @@ func (s *sarif) write(out io.Writer) error {
 		ColumnKind: "utf16CodeUnits",
 		Results:    []sariflog.Result{},
 	}
-	// The long lists are written item by item: as one text those of a large collection would take
-	// ten times the memory of the check.
+	// The long lists are written item by item: as one text those of a
+	// large collection would take ten times the memory of the check.
 	const indent = "      "
 	return jsontext.WriteInto(out, sariflog.Log{Schema: sarifSchema, Version: "2.1.0",
 		Runs: []sariflog.Run{run}},
@@ -155,7 +161,8 @@ func (s *sarif) told() []*finding.Caution {
 	return out
 }
 
-// notifications gives the files that could not be read, which are in no result, and the notices.
+// notifications gives the files that could not be read, which are in no
+// result, and the notices.
 func (s *sarif) notifications() []sariflog.Notification {
 	out := []sariflog.Notification{}
 	say := func(level, text string) {
@@ -194,8 +201,9 @@ func (s *sarif) add(r sariflog.Rule) {
 	s.rules = append(s.rules, r)
 }
 
-// describe lists the descriptors: cautions, what the house takes from food safety, every rule in
-// force, and the findings that no rule makes.
+// describe lists the descriptors: cautions, what the house takes
+// from food safety, every rule in force, and the findings that no
+// rule makes.
 func (s *sarif) describe() {
 	if len(s.cautions.List) > 0 {
 		s.add(plainRule(sarifCaution, "note", "The cautions of a formula.",
@@ -262,8 +270,8 @@ func cardRule(c finding.Card) sariflog.Rule {
 	for _, l := range c.Limits {
 		limits = append(limits, l.Name+" "+l.Shown+From(l)+SetBy(l.By))
 	}
-	// Sites print help with its doubled braces, so figures in a message stand in round brackets
-	// here.
+	// Sites print help with its doubled braces, so figures in a message
+	// stand in round brackets here.
 	say := strings.NewReplacer("{", "(", "}", ")").Replace(c.Say)
 	lines := [][2]string{{"Says", say}, {"Why", c.Why}, {"Level", c.Level + SetBy(c.LevelBy)},
 		{"The house says", Reason(c.Because)}, {"Flags when", c.When}, {"Limits",
@@ -281,8 +289,8 @@ func cardRule(c finding.Card) sariflog.Rule {
 	return r
 }
 
-// helpMarkdown is markdown for a log, whose messages may hold no HTML and so no comments (section
-// 3.11.4.2).
+// helpMarkdown is markdown for a log, whose messages may hold no HTML
+// and so no comments (section 3.11.4.2).
 func helpMarkdown(s string) string {
 	return braces(strings.ReplaceAll(Markdown(s), layout.Separator, ""))
 }
@@ -294,8 +302,8 @@ func firstSentence(s string) string {
 	return s
 }
 
-// results gives the cautions, what a house takes from food safety, and the findings, one after the
-// other.
+// results gives the cautions, what a house takes from food safety, and
+// the findings, one after the other.
 func (s *sarif) results(yield func(any) bool) {
 	s.cautionResults(yield)
 	for _, u := range s.unchecked {
@@ -320,12 +328,14 @@ func (s *sarif) results(yield func(any) bool) {
 	}
 	kept, _ := finding.Fold(s.found.All(), s.most)
 	for _, f := range kept {
-		yield(s.result(f))
+		if !yield(s.result(f)) {
+			return
+		}
 	}
 }
 
-// maxCautionResults is how many formulas have a result of cautions each. Of more formulas one
-// result holds the cautions of all.
+// maxCautionResults is how many formulas have a result of cautions
+// each. Of more formulas one result holds the cautions of all.
 const maxCautionResults = 10_000
 
 // fixed counts the results that are no findings.
@@ -333,7 +343,8 @@ func (s *sarif) fixed() int {
 	return len(s.cautionGroups()) + len(s.unchecked) + len(s.loosened) + len(s.setAside)
 }
 
-// cautionGroups gives the cautions that one result holds each: those of a formula, or of all.
+// cautionGroups gives the cautions that one result holds each: those of
+// a formula, or of all.
 func (s *sarif) cautionGroups() []oneFormula {
 	if !s.merging {
 		return s.formulas
@@ -427,7 +438,8 @@ func (s *sarif) result(f *finding.Finding) sariflog.Result {
 	}
 	setAsideOpen := f.Answer == finding.Waived && f.Reason != "" && !f.Doubt
 	if f.Answer == finding.Unsure || f.Answer == finding.Assumed || setAsideOpen {
-		// Sections 3.27.9 and 3.27.10: an answer that lacks a figure is open, and has no level.
+		// Sections 3.27.9 and 3.27.10: an answer that lacks a figure is
+		// open, and has no level.
 		r.Kind, r.Level = "open", "none"
 		text += "."
 	}
@@ -446,7 +458,8 @@ func (s *sarif) result(f *finding.Finding) sariflog.Result {
 	r.Message = sariflog.Text{Text: plainText(text)}
 	related := map[string]bool{}
 	for _, g := range f.Figures {
-		// A limit may stand in a pack inside the program, where no link leads.
+		// A limit may stand in a pack inside the program, where no
+		// link leads.
 		if g.Place.IsZero() || related[g.Name] || g.Kind == "limit" {
 			continue
 		}
@@ -458,9 +471,10 @@ func (s *sarif) result(f *finding.Finding) sariflog.Result {
 	return r
 }
 
-// fingerprint identifies a result by its formula, subject and rule, not by its place: lines may
-// move above it, and files be renamed. Equal ones are numbered in their order. Beside it stands the
-// one that sites make themselves where a log has none, of the text of the line.
+// fingerprint identifies a result by its formula, subject and rule, not
+// by its place: lines may move above it, and files be renamed. Equal
+// ones are numbered in their order. Beside it stands the one that sites
+// make themselves where a log has none, of the text of the line.
 func (s *sarif) fingerprint(formula, subject, rule string, p source.Place) map[string]string {
 	key := formula + "\x00" + subject + "\x00" + rule
 	s.seen[key]++
@@ -507,8 +521,9 @@ func (s *sarif) physical(p source.Place) *sariflog.Physical {
 	}
 }
 
-// plainText makes a plain-text message of SARIF: one line, safe for a terminal, with braces doubled
-// (section 3.11.5). A space breaks what would be read as a link (section 3.11.6).
+// plainText makes a plain-text message of SARIF: one line, safe for a
+// terminal, with braces doubled (section 3.11.5). A space breaks what
+// would be read as a link (section 3.11.6).
 func plainText(s string) string {
 	s = strings.Join(strings.Fields(source.Safe(s)), " ")
 	return braces(strings.ReplaceAll(s, "](", "] ("))

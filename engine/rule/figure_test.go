@@ -59,8 +59,8 @@ func conditionWith(t fataler, figures *expr.Figures, on, text string) (*expr.Exp
 	return x, n
 }
 
-// inline writes each figure's expression in the place of its name; ""
-// where that cannot be done, since known asks about one fact.
+// inline replaces each figure's name by its expression; "" where that
+// is impossible, since known asks about one fact.
 func inline(text string, figures map[string]string) string {
 	out := text
 	for name, is := range figures {
@@ -197,9 +197,8 @@ func saneFigure(t fataler, fig *expr.Figure, v *facts.Value) {
 	}
 }
 
-// readsFollowed reports whether a figure reads one that comes of
-// following a part through its steps: their ends are not exact to the
-// last digit.
+// readsFollowed reports whether a figure reads one from following a
+// part through its steps: their ends are not exact to the last digit.
 func readsFollowed(fig *expr.Figure) bool {
 	for _, r := range fig.Is.Reads() {
 		if inner, ok := r.Fact.Declared().(*expr.Figure); ok && readsFollowed(inner) ||
@@ -211,8 +210,7 @@ func readsFollowed(fig *expr.Figure) bool {
 }
 
 // Knowing more never contradicts: with a point from each range, a
-// figure lies within what it was with the ranges, and known() answers
-// as it did or more surely.
+// figure lies within its former span, and known() is as sure or surer.
 func TestFiguresHoldTheirPoints(t *testing.T) {
 	held, settled := 0, map[figure.Truth]int{}
 	rapid.Check(t, func(t *rapid.T) {

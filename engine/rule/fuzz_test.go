@@ -35,8 +35,8 @@ func seeds(f *testing.F, pattern string) {
 }
 
 // FuzzFormula reads any bytes as a formula file. Either there are
-// problems, each at a place of the file, or every fact computes to an
-// interval and every shipped rule answers.
+// problems, each at a place of the file, or every fact is an interval
+// and every shipped rule answers.
 func FuzzFormula(f *testing.F) {
 	seeds(f, "../../formulas/*.hcl")
 	for _, s := range fixedFormulas() {
@@ -63,7 +63,7 @@ func FuzzFormula(f *testing.F) {
 
 // FuzzRules reads any bytes as a rule file with trials. Either there
 // are problems, each at a place of the file, or the pack judges every
-// fixed formula, tells about itself and runs its trials.
+// fixed formula, describes itself and runs its trials.
 func FuzzRules(f *testing.F) {
 	for _, p := range shippedPacks() {
 		file := anyPlace(p).File
@@ -150,10 +150,10 @@ func anyPlace(p *Pack) source.Place {
 	return p.Cautions[0].Place
 }
 
-// FuzzCondition reads any text as the condition of a rule on any
-// subject. Either there are problems inside the text, or the condition
-// is judged on every fixed formula, and the two judges agree where all
-// its figures are points.
+// FuzzCondition reads any text as a rule's condition on any subject.
+// Either there are problems inside the text, or the condition is judged
+// on every fixed formula, and the two judges agree where its figures
+// are points.
 func FuzzCondition(f *testing.F) {
 	subjects := []string{
 		"dough",

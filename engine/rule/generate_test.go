@@ -226,8 +226,8 @@ type drawer struct {
 	shape
 }
 
-// chance is true in so many of a hundred draws. It is made of fair
-// coins, since the ranges of the generator favour their ends.
+// chance is true in so many of a hundred draws. It uses fair coins,
+// since the generator's ranges favour their ends.
 func (d *drawer) chance(percent int) bool {
 	n := 0
 	for _, coin := range coins.Draw(d.T, "coins") {
@@ -265,10 +265,9 @@ func (d *drawer) number(lo, hi int, per float64, unit string) *qty {
 	return q
 }
 
-// drawSketch draws a formula that the reader accepts, with the whole
-// language in it: parts inside parts, ranges, percentages, open
-// amounts, reserves, labels, steps with times, temperatures, shapes
-// and readings.
+// drawSketch draws a readable formula with the whole language in it:
+// parts inside parts, ranges, percentages, open amounts, reserves,
+// labels, steps with times, temperatures, shapes and readings.
 func drawSketch(t *rapid.T, o shape) *sketch {
 	d := &drawer{t, o}
 	s := &sketch{}
@@ -382,8 +381,8 @@ func (d *drawer) part(kind, name string, before []*sketchPart) *sketchPart {
 	return p
 }
 
-// line draws an ingredient. The first of a part is at least 60 g and
-// known, so that the part weighs something.
+// line draws an ingredient. A part's first is at least 60 g and known,
+// so that the part has weight.
 func (d *drawer) line(name, class string, hasFlour, first bool) *line {
 	item, ok := shippedLarder.Find(name)
 	if !ok {
@@ -592,8 +591,8 @@ func sheetOf(t fataler, text string) *facts.Sheet {
 	return facts.NewSheet(mustRead(t, text), kitchen.Default())
 }
 
-// subjects lists every subject of a formula, each with a name that does
-// not hang on the order of ingredients.
+// subjectsOf lists a formula's subjects, each with a name independent
+// of the order of ingredients.
 func subjectsOf(f *formula.Formula, visit func(name string, x facts.Subject)) {
 	visit("formula", facts.Subject{On: facts.OnFormula})
 	visit("kitchen", facts.Subject{On: facts.OnKitchen})

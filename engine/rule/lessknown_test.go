@@ -221,8 +221,8 @@ func declared() []string {
 	return out
 }
 
-// stillOn reports whether another rung of an answer's ladder speaks of
-// the same subject, and is not milder.
+// stillOn reports whether another rung of an answer's ladder is about
+// the same subject, and no milder.
 func stillOn(key string, was heard, answers map[string]heard) bool {
 	rule, subject, _ := strings.Cut(key, " on ")
 	for _, ladder := range ladders {
@@ -240,9 +240,9 @@ func stillOn(key string, was heard, answers map[string]heard) bool {
 }
 
 // A setting that is opened or becomes a range around itself never turns
-// flagged or unsure to clear, and a point inside never answers the
-// opposite of what is certain over the range. That holds for every
-// setting that the readers declare.
+// flagged or unsure to clear, and a point inside never contradicts what
+// is certain over the range. That holds for every setting that the
+// readers declare.
 func TestEverySettingSpansWhatMayStandThere(t *testing.T) {
 	all := declared()
 	tried := map[string]int{}
@@ -338,9 +338,9 @@ var untried = map[string]string{
 	"house units": "it is a word, and reads what others write",
 }
 
-// careful reports whether a rule takes the careful end of a figure that
-// is a range, and says so in its words ("by up to"): over a range it
-// may be flagged where a point inside is not.
+// careful reports whether a rule takes a range's careful end, and says
+// so ("by up to"): over a range it may be flagged where a point inside
+// is not.
 func careful(key string) bool {
 	rule, _, _ := strings.Cut(key, " on ")
 	for _, ladder := range ladders {

@@ -262,9 +262,9 @@ func subjectsFor(f *formula.Formula, on string) (out []facts.Subject) {
 	return out
 }
 
-// Two judges give one answer wherever every figure is a point, and at
-// every point that is sampled within ranges. Where a divisor is zero
-// the tree may only answer what holds whatever the quotient.
+// Two judges agree wherever every figure is a point, and at every
+// sampled point within ranges. At a zero divisor the tree may only
+// answer what holds for any quotient.
 func TestJudgesAgree(t *testing.T) {
 	definite := map[figure.Truth]int{}
 	second := &machine.Judge{}
@@ -357,8 +357,7 @@ func TestDivisionByZeroIsUnsure(t *testing.T) {
 	}
 }
 
-// A condition of the length that shipped rules have, on figures that
-// are there.
+// A condition as long as the shipped rules', on figures that are there.
 const benchCondition = "dough.sugar_pct >= limit.sugar_pct && dough.has_leaven && " +
 	"(dough.yeast_pct < 0.6 * dough.salt_pct || dough.family == 'challah') && " +
 	"dough.hydration_pct > dough.family_hydration_min_pct - 2"
@@ -381,8 +380,8 @@ func benchJudge(b *testing.B) (*Judge, *expr.Expr, *expr.Names, facts.Subject, [
 }
 
 // BenchmarkTree is the judge in use; BenchmarkProgram the second judge
-// at one point, the filling of its figures included. Compare them
-// within one run.
+// at one point, with the filling of its figures. Compare them within
+// one run.
 func BenchmarkTree(b *testing.B) {
 	j, x, _, subject, limits := benchJudge(b)
 	b.ReportAllocs()

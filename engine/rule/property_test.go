@@ -26,10 +26,10 @@ func near(a, b, slack float64) bool {
 	return a == b || math.Abs(a-b) <= slack*max(1, math.Abs(a), math.Abs(b))
 }
 
-// followed tells whether a figure comes from following a part through
-// its steps, or from the shape it is given. Those take the middle of a
-// range of weights, which is far inside their own error, so their ends
-// are not held to the last digit; what rules make of them is.
+// followed reports whether a figure comes from following a part through
+// its steps, or from its shape. Those take the middle of a range of
+// weights, far inside their own error, so only what rules make of their
+// ends is held.
 func followed(f *facts.Fact) bool {
 	for _, word := range []string{"transient conduction", "heat balance", "thickness)",
 		"cardinal temperatures", "factor method", "diffusivity fitted", "modelled core and surface",
@@ -179,9 +179,9 @@ func TestIntervalsHoldTheirPoints(t *testing.T) {
 	}
 }
 
-// Knowing less never makes a rule say clear: an answer that is flagged
-// or unsure stays one of the two when an amount becomes "?" or a range
-// around itself, and when a time becomes a range.
+// Knowing less never clears: an answer that is flagged or unsure stays
+// so when an amount becomes "?" or a range around itself, and when a
+// time becomes a range.
 func TestKnowingLessNeverClears(t *testing.T) {
 	found := map[finding.Answer]int{}
 	rapid.Check(t, func(t *rapid.T) {
@@ -231,8 +231,8 @@ func TestKnowingLessNeverClears(t *testing.T) {
 	}
 }
 
-// ladders are rules that say one thing at several levels, or of figures
-// that are sure and not sure: where less is known another rung speaks.
+// ladders are rules on one thing at several levels, or on certain and
+// uncertain figures: where less is known another rung answers.
 var ladders = [][]string{
 	{"live-dough-stop", "live-dough-risk", "live-dough-note"},
 	{"core-unsafe", "core-unproven-risk", "core-unproven-note"},
@@ -463,8 +463,8 @@ func judgeAll(t fataler, p *Pack, s *facts.Sheet) {
 	}
 }
 
-// What the reader accepts, the judge never fails on: generated rules
-// with generated messages, and the shipped ones, on generated formulas.
+// What the reader accepts never fails the judge: generated rules and
+// messages, and the shipped ones, on generated formulas.
 func TestAcceptedRulesNeverFail(t *testing.T) {
 	judged := 0
 	rapid.Check(t, func(t *rapid.T) {

@@ -9,8 +9,8 @@ import (
 	"forebake/engine/source"
 )
 
-// readWhen reads a pack of one rule on doughs whose condition is
-// written as given: a quoted text or a heredoc.
+// readWhen reads a pack of one rule on doughs with the given condition:
+// a quoted text or a heredoc.
 func readWhen(when string) (*source.File, source.Problems) {
 	return readText(
 		"rule \"r\" {\n  on = \"dough\"\n  level = \"note\"\n" +
@@ -155,9 +155,9 @@ func TestRefused(t *testing.T) {
 	}
 }
 
-// Programs that run without end, or kill the process, under the
-// expression library's own limits. All are refused while they are read,
-// at a place inside the condition.
+// Programs that never end, or kill the process, under the expression
+// library's own limits. All are refused when read, at a place inside
+// the condition.
 func TestHostileConditions(t *testing.T) {
 	doubled := "let a0 = [1, 1]"
 	for i := range 28 {
@@ -219,8 +219,8 @@ func TestHostileConditions(t *testing.T) {
 	}
 }
 
-// A misspelt name is marked by itself, whatever escapes, marks and line
-// ends stand before it, in every way of writing a text.
+// A misspelt name is marked exactly, behind any escapes, marks and line
+// ends, in every way of writing a text.
 func TestMisspeltNamesAreMarkedExactly(t *testing.T) {
 	misspelt := []struct{ clause, marked, says string }{
 		{"dough.sugr_pct > 1", "sugr_pct", "dough.sugar_pct"},

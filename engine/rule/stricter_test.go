@@ -67,8 +67,8 @@ func TestWhichWayALimitGoes(t *testing.T) {
 	}
 }
 
-// Whatever the figures are, ranges and holes among them: a condition
-// that is said to go up never holds less readily for a higher limit.
+// For any figures, ranges and holes among them: a condition that goes
+// up never holds less readily for a higher limit.
 func TestDirectionsHold(t *testing.T) {
 	told := map[expr.Direction]int{}
 	rapid.Check(t, func(t *rapid.T) {

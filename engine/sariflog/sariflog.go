@@ -1,5 +1,6 @@
-// Package sariflog is the parts of a SARIF 2.1.0 log that are used here. Code-scanning sites read
-// this format; section numbers are those of the OASIS standard.
+// Package sariflog is the parts of a SARIF 2.1.0 log that are used
+// here. Code-scanning sites read this format; section numbers are those
+// of the OASIS standard.
 package sariflog
 
 type (
@@ -98,7 +99,8 @@ type (
 		Location      *Location `json:"location,omitempty"`
 	}
 	ResultProperties struct {
-		// Answer is flagged, unsure or waived; of no rule: caution, foodSafety.
+		// Answer is flagged, unsure or waived; of no rule:
+		// caution, foodSafety.
 		Answer     string   `json:"answer"`
 		Formula    string   `json:"formula,omitempty"`
 		Subject    string   `json:"subject,omitempty"`
@@ -109,7 +111,8 @@ type (
 		Mends      []Mend   `json:"mends,omitempty"`
 		Source     string   `json:"source,omitempty"`
 	}
-	// Mend is a mend in words: as a fix of SARIF a site would offer it as an edit.
+	// Mend is a mend in words: as a fix of SARIF a site would offer it
+	// as an edit.
 	Mend struct {
 		Text  string `json:"text"`
 		Trust string `json:"trust"`

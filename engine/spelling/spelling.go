@@ -1,5 +1,5 @@
-// Package spelling finds the known names nearest to a misspelt word, and keeps the patterns by which
-// readers know other words.
+// Package spelling finds the known names nearest to a misspelt word,
+// and keeps the patterns by which readers know other words.
 //
 // Readers call it for an unknown name, to end the message with
 // "nearest is ...". It holds no names of its own, and returns none
@@ -14,7 +14,8 @@ import (
 	"unicode"
 )
 
-// Pattern compiles an expression when it is first used: a run uses few of them.
+// Pattern compiles an expression when it is first used: a run uses few
+// of them.
 func Pattern(text string) func() *regexp.Regexp {
 	return sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(text) })
 }
@@ -83,8 +84,8 @@ func Nearest(word string, names []string, limit int) []string {
 	return out
 }
 
-// slips returns the number of typing errors allowed in a
-// word of n runes.
+// slips returns the number of typing errors allowed in a word of
+// n runes.
 func slips(n int) int {
 	switch {
 	case n <= 2:

@@ -1,5 +1,6 @@
-// Package page prints what the larder knows of its ingredients, for a person and for a script. The
-// command line calls it. It computes nothing, and names the source of each ingredient's figures.
+// Package page prints what the larder knows of its ingredients, for a
+// person and for a script. The command line calls it. It computes
+// nothing, and names the source of each ingredient's figures.
 package page
 
 import (
@@ -24,8 +25,8 @@ type Answer struct {
 	Also   []Ingredient `json:"also"`            // others that the word speaks of
 }
 
-// Ingredient is one ingredient. Figures are g per 100 g; a density or a piece that is not known is
-// null.
+// Ingredient is one ingredient. Figures are g per 100 g; a density or a
+// piece that is not known is null.
 type Ingredient struct {
 	Name    string   `json:"name"`
 	Class   string   `json:"class"`
@@ -59,7 +60,8 @@ type Ingredient struct {
 	Notes    string `json:"notes"`
 }
 
-// Of answers a word, an empty one with everything. The error says what an unknown word may mean.
+// Of answers a word, an empty one with everything. The error says what
+// an unknown word may mean.
 func Of(l *larder.Larder, word string) (Answer, error) {
 	word = strings.TrimSpace(word)
 	out := Answer{Word: word, Also: []Ingredient{}}
@@ -139,7 +141,8 @@ func JSON(w io.Writer, a Answer) error {
 // lineWidth is the width that texts are wrapped to.
 const lineWidth = 80
 
-// Text prints an answer for a person: the card of an ingredient, and a line for each of the others.
+// Text prints an answer for a person: the card of an ingredient, and a
+// line for each of the others.
 func Text(w io.Writer, a Answer) error {
 	var b strings.Builder
 	if a.Asked != "" {
@@ -226,7 +229,8 @@ func orNone(list []string) string {
 
 func grams(x float64) string { return quantity.Format(x, "g") }
 
-// table prints a line an ingredient: the figures that a formula turns on.
+// table prints a line an ingredient: the figures that a formula
+// turns on.
 func table(b *strings.Builder, list []Ingredient) {
 	width := 0
 	for i := range list {

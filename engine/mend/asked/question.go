@@ -5,6 +5,7 @@ package asked
 import (
 	"cmp"
 	"slices"
+	"strings"
 
 	"forebake/engine/facts"
 	"forebake/engine/finding"
@@ -78,15 +79,16 @@ func (q Question) Stands(f *formula.Formula) bool {
 
 // Compare orders questions for a search, where level gives the level of each: the
 // higher level first, then food safety. The whole formula comes last of a level,
-// since it depends on the rest. What is weighed comes before how the dough rises,
-// rules that compute their lever before those that search, and amounts before
-// steps.
+// since it depends on the rest. What is weighed comes first, then how warm it
+// stands, then how long. Rules that compute their lever come before those that
+// search, and amounts before steps.
 func Compare(a, b Question, level func(Question) finding.Level) int {
 	return cmp.Or(
 		cmp.Compare(level(a), level(b)),
 		FirstIf(a.Rule.Safety, b.Rule.Safety),
 		FirstIf(a.On != facts.OnFormula, b.On != facts.OnFormula),
 		FirstIf(weighs(a.Rule), weighs(b.Rule)),
+		FirstIf(warms(a.Rule), warms(b.Rule)),
 		FirstIf(computes(a.Rule), computes(b.Rule)),
 		cmp.Compare(a.On, b.On),
 		cmp.Compare(a.Part, b.Part),
@@ -110,6 +112,12 @@ func FirstIf(a, b bool) int {
 // is an amount other than the yeast's. How fast a dough rises follows from it.
 func weighs(r *rule.Rule) bool {
 	return len(r.Adjust) > 0 && levers.Weighs(r.Adjust[0].Lever)
+}
+
+// warms reports whether a rule's first lever is a temperature around a step: how
+// long the step lasts follows from it.
+func warms(r *rule.Rule) bool {
+	return len(r.Adjust) > 0 && strings.HasSuffix(r.Adjust[0].Lever, ".at")
 }
 
 // computes reports whether the first adjust block of a rule computes what its

@@ -8,8 +8,8 @@ import (
 
 func init() { register(addition{}) }
 
-// addition is an ingredient that a part lacks, in percent or grams as the part
-// is written.
+// addition is an ingredient that a part lacks, in percent or grams as
+// the part is written.
 type addition struct {
 	classFigure
 	nothingInstead
@@ -38,8 +38,8 @@ func (addition) Find(q *Query) []*Lever {
 	return []*Lever{{Part: p.Serial, Class: c.name, Item: c.missing.add}}
 }
 
-// Grid bounds an addition by 30 % of the flour, or of the part's mass but at
-// least 10 g.
+// Grid bounds an addition by 30 % of the flour, or of the part's mass
+// but at least 10 g.
 func (addition) Grid(l *Lever, q *Query) Grid {
 	p := q.Formula.Parts[l.Part]
 	unit, high := "g", max(10, p.MassG.Mid()*0.3)
@@ -70,7 +70,8 @@ func (addition) Writes(l *Lever) []Field { return []Field{{Amount, l.Part, anywh
 
 func (addition) Cost(*Lever, Setting) float64 { return costOfEntry }
 
-// ForBaker follows the class: a thickener is a matter of taste, salt is not.
+// ForBaker follows the class: a thickener is a matter of taste, salt
+// is not.
 func (addition) ForBaker(l *Lever) bool { return classNamed(l.Class).missing.taste }
 
 func (addition) Noun(l *Lever, f *formula.Formula) string {

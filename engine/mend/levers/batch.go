@@ -8,8 +8,9 @@ import (
 
 func init() { register(batchSize{}) }
 
-// batchSize is the size of a dough with what is spread on it, in percent of
-// what is written. What the formula makes goes with it, so the baker decides.
+// batchSize is the size of a dough with what is spread on it, in
+// percent of what is written. What the formula makes goes with it, so
+// the baker decides.
 type batchSize struct {
 	ownFigure
 	usualUnknown
@@ -39,8 +40,8 @@ func (batchSize) Grid(*Lever, *Query) Grid { return Grid{"%", 1, 5, 20, 300, Coa
 
 func (batchSize) Value(*Lever, *formula.Formula) Setting { return At(asWritten) }
 
-// Edit changes the amounts of all parts of the batch, and what the formula
-// makes. Percentages of the flour follow without an edit.
+// Edit changes the amounts of all parts of the batch, and what the
+// formula makes. Percentages of the flour follow without an edit.
 func (batchSize) Edit(l *Lever, t *Text, to Setting) ([]source.Edit, error) {
 	factor := to.Number / asWritten
 	var out []source.Edit
@@ -69,8 +70,8 @@ func (batchSize) Edit(l *Lever, t *Text, to Setting) ([]source.Edit, error) {
 	return append(out, yields...), err
 }
 
-// batchParts lists a dough, what is spread on it, and the parts that it takes
-// in whole.
+// batchParts lists a dough, what is spread on it, and the parts that it
+// takes in whole.
 func batchParts(dough *formula.Part) []*formula.Part {
 	parts := []*formula.Part{dough}
 	for _, s := range dough.Steps {

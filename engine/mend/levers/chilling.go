@@ -10,8 +10,8 @@ import (
 
 func init() { register(chillingStep{}) }
 
-// chillingStep is a time in the fridge on a tray that a filling lacks, min. A
-// step more is for the baker to decide.
+// chillingStep is a time in the fridge on a tray that a filling lacks,
+// min. A step more is for the baker to decide.
 type chillingStep struct {
 	ownFigure
 	usualUnknown
@@ -29,8 +29,8 @@ func (chillingStep) Traits() Traits {
 	return Traits{SeveralValues, Absolute, Searched, Practice, Added, Last}
 }
 
-// Find takes the part that a step puts on, where its last step is not in the
-// cold yet. The new step comes last.
+// Find takes the part that a step puts on, where its last step is not
+// in the cold yet. The new step comes last.
 func (chillingStep) Find(q *Query) []*Lever {
 	x := q.Subject
 	if x.Part == nil || x.Step == nil || x.Step.Uses == nil || len(x.Step.Uses.Steps) == 0 {
@@ -50,7 +50,8 @@ func (chillingStep) Grid(*Lever, *Query) Grid {
 	return Grid{"min", roundMin, roundMin, roundMin, longestChillMin, Coarse{}}
 }
 
-// Value is the time of a chill behind the lever's step; 0 while there is none.
+// Value is the time of a chill behind the lever's step; 0 while there
+// is none.
 func (chillingStep) Value(l *Lever, f *formula.Formula) Setting {
 	steps := f.Parts[l.Part].Steps
 	if next := l.Index + 1; next < len(steps) && steps[next].Verb.Retards() {

@@ -9,8 +9,8 @@ import (
 
 func init() { register(coolingStep{}) }
 
-// coolingStep is a cooling on a tray at room temperature that a filling lacks,
-// min. A step more is for the baker to decide.
+// coolingStep is a cooling on a tray at room temperature that a filling
+// lacks, min. A step more is for the baker to decide.
 type coolingStep struct {
 	ownFigure
 	usualUnknown
@@ -28,8 +28,8 @@ func (coolingStep) Traits() Traits {
 	return Traits{SeveralValues, Absolute, Searched, Practice, Added, First}
 }
 
-// Find takes the part that a step puts on, where nothing cools it. The new step
-// comes last.
+// Find takes the part that a step puts on, where nothing cools it. The
+// new step comes last.
 func (coolingStep) Find(q *Query) []*Lever {
 	x := q.Subject
 	if x.Part == nil || x.Step == nil || x.Step.Uses == nil || len(meantSteps(q)) > 0 {
@@ -46,8 +46,8 @@ func (coolingStep) Grid(*Lever, *Query) Grid {
 	return Grid{"min", roundMin, roundMin, roundMin, longestMin, Coarse{}}
 }
 
-// Value is the time of a cooling behind the lever's step; 0 while there is
-// none.
+// Value is the time of a cooling behind the lever's step; 0 while there
+// is none.
 func (coolingStep) Value(l *Lever, f *formula.Formula) Setting {
 	steps := f.Parts[l.Part].Steps
 	if next := l.Index + 1; next < len(steps) && cools(steps[next].Verb) {

@@ -12,11 +12,12 @@ const (
 	hottestC = 300
 )
 
-// degreeStep is the step of temperatures in their own unit, for setting and for
-// choosing.
+// degreeStep is the step of temperatures in their own unit, for setting
+// and for choosing.
 const degreeStep = 1
 
-// givenDegrees reads a temperature in a unit; NaN where none is written.
+// givenDegrees reads a temperature in a unit; NaN where none
+// is written.
 func givenDegrees(g formula.Given, unit string) Setting {
 	if !g.Set {
 		return At(math.NaN())
@@ -32,12 +33,12 @@ func degreesText(g formula.Given, high float64) string {
 	return g.Written(high-(g.Hi-g.Lo), high)
 }
 
-// ovenFromC is what an oven or hot fat has at least, C, and ovenRound the degrees in which a baker
-// sets it.
+// ovenFromC is what an oven or hot fat has at least, C, and ovenRound
+// the degrees in which a baker sets it.
 const ovenFromC, ovenRound = 100, 5.0
 
-// degreeGrid gives the values of a step's temperature in its own unit, else in
-// C.
+// degreeGrid gives the values of a step's temperature in its own unit,
+// else in C.
 func degreeGrid(g formula.Given) Grid {
 	unit := "C"
 	if g.Set {

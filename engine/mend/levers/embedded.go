@@ -10,10 +10,11 @@ import (
 	"forebake/engine/formula"
 )
 
-// The types here are parts of a declaration that several kinds have in common,
-// to be embedded.
+// The types here are parts of a declaration that several kinds have in
+// common, to be embedded.
 
-// ownFigure is for kinds whose to and within are in the lever's own value.
+// ownFigure is for kinds whose to and within are in the lever's
+// own value.
 type ownFigure struct{}
 
 // Figure gives nil.
@@ -33,7 +34,8 @@ type nothingInstead struct{}
 // Instead gives "".
 func (nothingInstead) Instead(*Query) string { return "" }
 
-// scalesNothing is for kinds whose edit does not depend on other values.
+// scalesNothing is for kinds whose edit does not depend on
+// other values.
 type scalesNothing struct{}
 
 // Scales gives nil.
@@ -51,12 +53,12 @@ type taste struct{}
 // ForBaker gives true.
 func (taste) ForBaker(*Lever) bool { return true }
 
-// costOfRatio is for values that are judged by ratio: half costs as much as
-// twice.
+// costOfRatio is for values that are judged by ratio: half costs as
+// much as twice.
 type costOfRatio struct{}
 
-// Cost is the logarithm of the ratio of new to old; 1 where one of them is not
-// above 0.
+// Cost is the logarithm of the ratio of new to old; 1 where one of them
+// is not above 0.
 func (costOfRatio) Cost(l *Lever, to Setting) float64 {
 	if l.Start <= 0 || to.Number <= 0 {
 		return 1
@@ -67,8 +69,8 @@ func (costOfRatio) Cost(l *Lever, to Setting) float64 {
 // costOfDegrees is for temperatures: 20 K cost 1.
 type costOfDegrees struct{}
 
-// Cost is a twentieth of the difference in K; 0.1 where no temperature is
-// written yet.
+// Cost is a twentieth of the difference in K; 0.1 where no temperature
+// is written yet.
 func (costOfDegrees) Cost(l *Lever, to Setting) float64 {
 	if math.IsNaN(l.Start) {
 		return 0.1
@@ -76,12 +78,12 @@ func (costOfDegrees) Cost(l *Lever, to Setting) float64 {
 	return math.Abs(inBase(to.Number, l.Unit)-inBase(l.Start, l.Unit)) / 20
 }
 
-// everyLine is the factor of cost for a change after which every line is
-// weighed anew.
+// everyLine is the factor of cost for a change after which every line
+// is weighed anew.
 const everyLine = 4
 
-// listsEdits is for kinds that describe a change by their noun and the texts
-// before and after.
+// listsEdits is for kinds that describe a change by their noun and the
+// texts before and after.
 type listsEdits struct{}
 
 // mostTexts is how many edits one description lists.

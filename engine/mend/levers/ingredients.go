@@ -21,8 +21,8 @@ func onIngredients(list []*formula.Ingredient) []*Lever {
 	return out
 }
 
-// ingredient finds the lever's ingredient; ErrGone where another change would
-// add it.
+// ingredient finds the lever's ingredient; ErrGone where another change
+// would add it.
 func (l *Lever) ingredient(f *formula.Formula) (*formula.Ingredient, error) {
 	if list := f.Parts[l.Part].Ingredients; l.Index < len(list) {
 		return list[l.Index], nil
@@ -30,7 +30,8 @@ func (l *Lever) ingredient(f *formula.Formula) (*formula.Ingredient, error) {
 	return nil, ErrGone
 }
 
-// ofIngredient names an ingredient with its part: "salt in dough \"d\"".
+// ofIngredient names an ingredient with its part: "salt in
+// dough \"d\"".
 func ofIngredient(l *Lever, f *formula.Formula) string {
 	return f.Parts[l.Part].Ingredients[l.Index].Name + " in " + partName(l, f)
 }
@@ -43,8 +44,8 @@ func one(e source.Edit, err error) ([]source.Edit, error) {
 	return []source.Edit{e}, nil
 }
 
-// amountText writes an amount in the unit of a grid. Both ends of a range move
-// by the same share.
+// amountText writes an amount in the unit of a grid. Both ends of a
+// range move by the same share.
 func amountText(a formula.Amount, g Grid, x float64) string {
 	high := inBase(x, g.Unit)
 	low := high
@@ -55,8 +56,8 @@ func amountText(a formula.Amount, g Grid, x float64) string {
 	return a.Written(low, high)
 }
 
-// scaled changes several amounts by one factor, each rounded to the step of its
-// own unit.
+// scaled changes several amounts by one factor, each rounded to the
+// step of its own unit.
 func scaled(t *Text, list []*formula.Ingredient, factor float64) ([]source.Edit, error) {
 	var out []source.Edit
 	for _, in := range list {

@@ -45,8 +45,8 @@ func (ingredientTemp) Traits() Traits {
 	return Traits{OneValue, Absolute, Searched, Practice, Written, First}
 }
 
-// Find looks at what goes in at the step, or at the whole part. The warmest
-// comes first.
+// Find looks at what goes in at the step, or at the whole part. The
+// warmest comes first.
 func (ingredientTemp) Find(q *Query) []*Lever {
 	x := q.Subject
 	if x.Part == nil {

@@ -1,10 +1,10 @@
-// Package levers declares the values of a formula that a mend may change: one
-// kind a file.
+// Package levers declares the values of a formula that a mend may
+// change: one kind a file.
 //
-// Package rule asks it which names an adjust block may use. Package mend asks
-// it for levers, for the edits of a change and for its words. This package
-// judges nothing and searches nothing: the caller decides on the value. It
-// knows no rule, so that package rule can import it.
+// Package rule asks it which names an adjust block may use. Package
+// mend asks it for levers, for the edits of a change and for its words.
+// This package judges nothing and searches nothing: the caller decides
+// on the value. It knows no rule, so that package rule can import it.
 package levers
 
 import (
@@ -22,42 +22,46 @@ import (
 	"forebake/engine/source"
 )
 
-// Kind declares one kind of lever. A new kind is one file: a type with these
-// methods, and an init that registers it. Methods that several kinds have in
-// common are embedded; see embedded.go. A kind that leaves one out does not
-// compile.
+// Kind declares one kind of lever. A new kind is one file: a type with
+// these methods, and an init that registers it. Methods that several
+// kinds have in common are embedded; see embedded.go. A kind that
+// leaves one out does not compile.
 type Kind interface {
-	// Names lists the names by which an adjust block asks for the kind. Kinds
-	// may share a name.
+	// Names lists the names by which an adjust block asks for the kind.
+	// Kinds may share a name.
 	Names() []string
 
-	// Means is one line for the reference page: the value that the kind changes.
+	// Means is one line for the reference page: the value that the
+	// kind changes.
 	Means() string
 
 	// Traits says what a search may do with the kind.
 	Traits() Traits
 
-	// Find lists the levers that a query means, the likeliest first. It sets
-	// their part, index, class and item; the registry sets the rest.
+	// Find lists the levers that a query means, the likeliest first.
+	// It sets their part, index, class and item; the registry sets
+	// the rest.
 	Find(q *Query) []*Lever
 
-	// Grid gives the values that a lever may take in the formula of the query.
+	// Grid gives the values that a lever may take in the formula of
+	// the query.
 	Grid(l *Lever, q *Query) Grid
 
-	// Value reads what the lever is set to in a formula, before an edit or
-	// after it. The number is NaN where none is written.
+	// Value reads what the lever is set to in a formula, before an edit
+	// or after it. The number is NaN where none is written.
 	Value(l *Lever, f *formula.Formula) Setting
 
-	// Figure gives the reader of the figure that a rule's to and within are in.
-	// Nil stands for the lever's own value in base units.
+	// Figure gives the reader of the figure that a rule's to and within
+	// are in. Nil stands for the lever's own value in base units.
 	Figure(l *Lever) Figure
 
-	// Usual gives the published range of the lever's figure; false where none
-	// is known.
+	// Usual gives the published range of the lever's figure; false
+	// where none is known.
 	Usual(l *Lever, f *formula.Formula) (figure.Estimate, bool)
 
-	// Instead says what a baker would do where a formula writes no value of the
-	// kind, or none that serves. It is empty where nothing is known.
+	// Instead says what a baker would do where a formula writes no
+	// value of the kind, or none that serves. It is empty where nothing
+	// is known.
 	Instead(q *Query) string
 
 	// Edit gives the edits that set the lever.
@@ -66,29 +70,29 @@ type Kind interface {
 	// Writes lists the fields that an edit changes.
 	Writes(l *Lever) []Field
 
-	// Scales lists the fields that an edit multiplies. Its result depends on
-	// earlier changes of them.
+	// Scales lists the fields that an edit multiplies. Its result
+	// depends on earlier changes of them.
 	Scales(l *Lever) []Field
 
-	// Cost says how much a change asks of the baker: the share by which a
-	// figure moves.
+	// Cost says how much a change asks of the baker: the share by which
+	// a figure moves.
 	Cost(l *Lever, to Setting) float64
 
-	// ForBaker reports whether the change is a matter of taste, which the baker
-	// decides.
+	// ForBaker reports whether the change is a matter of taste, which
+	// the baker decides.
 	ForBaker(l *Lever) bool
 
 	// Noun names the lever: "instant yeast in dough \"d\"".
 	Noun(l *Lever, f *formula.Formula) string
 
-	// Describe words a change: "instant yeast in dough \"d\": 9 g to 4 g (line
-	// 7)".
+	// Describe words a change: "instant yeast in dough \"d\": 9 g to 4
+	// g (line 7)".
 	Describe(c *Change) string
 }
 
-// Lever is one value of a formula that can be changed. It holds for every
-// version of the formula: parts are found by serial, ingredients and steps by
-// index.
+// Lever is one value of a formula that can be changed. It holds for
+// every version of the formula: parts are found by serial, ingredients
+// and steps by index.
 type Lever struct {
 	Kind Kind
 	Grid
@@ -103,8 +107,8 @@ type Lever struct {
 	Start  float64   // the value as written; NaN where none is
 }
 
-// Setting is what a lever is set to: a number in the lever's unit, or a word
-// such as a strain.
+// Setting is what a lever is set to: a number in the lever's unit, or a
+// word such as a strain.
 type Setting struct {
 	Number float64
 	Word   string
@@ -113,8 +117,8 @@ type Setting struct {
 // At is the setting of a number.
 func At(x float64) Setting { return Setting{Number: x} }
 
-// Equals reports whether two settings are the same word, or the same number up
-// to rounding.
+// Equals reports whether two settings are the same word, or the same
+// number up to rounding.
 func (s Setting) Equals(o Setting) bool {
 	if s.Word != "" || o.Word != "" {
 		return s.Word == o.Word
@@ -122,8 +126,8 @@ func (s Setting) Equals(o Setting) bool {
 	return math.Abs(s.Number-o.Number) <= 1e-6*max(1, math.Abs(o.Number))
 }
 
-// Grid is the values that a lever may take: multiples of Step from Low to High,
-// in Unit.
+// Grid is the values that a lever may take: multiples of Step from Low
+// to High, in Unit.
 type Grid struct {
 	Unit  string
 	Step  float64 // the finest that a person can set or weigh; 0 where the kind takes no number
@@ -133,8 +137,8 @@ type Grid struct {
 	Coarse
 }
 
-// Coarse widens the steps above a value. The zero Coarse leaves them as they
-// are.
+// Coarse widens the steps above a value. The zero Coarse leaves them as
+// they are.
 type Coarse struct{ Above, Step float64 }
 
 // Query is what an adjust block asks for on a subject.
@@ -161,10 +165,12 @@ type Change struct {
 	Edits []source.Edit
 }
 
-// Figure reads the figure that a lever moves; false when it is not known.
+// Figure reads the figure that a lever moves; false when it is
+// not known.
 type Figure func(*facts.Sheet, *formula.Formula) (float64, bool)
 
-// ErrGone says that a formula lacks the lever's entry: another change adds it.
+// ErrGone says that a formula lacks the lever's entry: another change
+// adds it.
 var ErrGone = errors.New("the entry is not there")
 
 // kinds and byName hold what the init of each file registers.
@@ -194,7 +200,8 @@ func Names() []string { return slices.Clone(names) }
 // Known reports whether an adjust block may ask by a name.
 func Known(name string) bool { return byName[name] != nil }
 
-// Find lists the levers that a query means, those for a last resort last.
+// Find lists the levers that a query means, those for a last
+// resort last.
 func Find(q *Query) []*Lever {
 	var out []*Lever
 	for _, k := range byName[q.Name] {
@@ -211,8 +218,8 @@ func Find(q *Query) []*Lever {
 	return out
 }
 
-// Instead says what a baker would do where no lever of a query serves; "" where
-// nothing is known.
+// Instead says what a baker would do where no lever of a query serves;
+// "" where nothing is known.
 func Instead(q *Query) string {
 	for _, k := range byName[q.Name] {
 		if text := k.Instead(q); text != "" {
@@ -222,8 +229,8 @@ func Instead(q *Query) string {
 	return ""
 }
 
-// IsWish reports whether the lever holds what the baker wants, and it is
-// written: a mend leaves it alone.
+// IsWish reports whether the lever holds what the baker wants, and it
+// is written: a mend leaves it alone.
 func (l *Lever) IsWish() bool {
 	return l.Kind.Traits().Role == Wish && !math.IsNaN(l.Start)
 }
@@ -234,8 +241,8 @@ func (l *Lever) Same(o *Lever) bool {
 		l.Class == o.Class && l.Item == o.Item
 }
 
-// DependsOn reports whether a change of the lever depends on what another lever
-// writes.
+// DependsOn reports whether a change of the lever depends on what
+// another lever writes.
 func (l *Lever) DependsOn(o *Lever) bool {
 	for _, scaled := range l.Kind.Scales(l) {
 		if slices.ContainsFunc(o.Kind.Writes(o), scaled.overlaps) {
@@ -250,11 +257,12 @@ func (l *Lever) Searchable() bool {
 	return l.Kind.Traits().Setter == Searched && !math.IsNaN(l.Start)
 }
 
-// IsAdvice reports whether the lever stands outside the formula, so that a
-// change is advice only.
+// IsAdvice reports whether the lever stands outside the formula, so
+// that a change is advice only.
 func (l *Lever) IsAdvice() bool { return l.Kind.Traits().Extent == NoValue }
 
-// Steps gives the number of steps next to x and then the other neighbour.
+// Steps gives the number of steps next to x and then the
+// other neighbour.
 func (l *Lever) Steps(x float64) (near, far int) {
 	n := x / l.Step
 	near, far = int(math.Floor(n+1e-6)), int(math.Ceil(n-1e-6))
@@ -273,8 +281,8 @@ func (g Grid) Number(n int) float64 {
 	return x
 }
 
-// EdgeText names the value of n steps as the last that serves. Direction leads
-// away from the written value.
+// EdgeText names the value of n steps as the last that serves.
+// Direction leads away from the written value.
 func (l *Lever) EdgeText(n, direction int) string {
 	word := "more"
 	if direction < 0 {

@@ -258,9 +258,9 @@ func checkGrid(t *testing.T, l *levers.Lever) {
 	}
 }
 
-// checkChange sets a lever. It reports whether the result could be
+// checkChange sets a lever, and reports whether the result could be
 // read. A word may be meant for another kind. A bound of the grid may
-// lie outside the range of a step.
+// lie outside a step's range.
 func checkChange(t *testing.T, from text, l *levers.Lever, to levers.Setting) bool {
 	t.Helper()
 	k := l.Kind
@@ -336,8 +336,8 @@ func checkProof(t *testing.T, l *levers.Lever, to levers.Setting, before, after 
 	}
 }
 
-// checkRatios looks whether each amount that differs was multiplied by
-// a factor, up to a step of the scale.
+// checkRatios holds that each amount that differs was multiplied by a
+// factor, up to a step of the scale.
 func checkRatios(t *testing.T, noun string, factor float64, before, after *formula.Formula) {
 	t.Helper()
 	for i, p := range before.Parts {

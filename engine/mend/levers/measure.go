@@ -8,8 +8,8 @@ import (
 
 func init() { register(stepMeasure{}) }
 
-// stepMeasure is a verb's own length or mass: the thickness of a sheet, the
-// weight of a piece.
+// stepMeasure is a verb's own length or mass: the thickness of a sheet,
+// the weight of a piece.
 type stepMeasure struct {
 	ownFigure
 	usualUnknown
@@ -22,7 +22,8 @@ type stepMeasure struct {
 
 func (stepMeasure) Names() []string { return stepNames("measure", takesMeasure) }
 
-// takesMeasure reports whether a verb's own value can be a length or a mass.
+// takesMeasure reports whether a verb's own value can be a length or
+// a mass.
 func takesMeasure(v *formula.Verb) bool {
 	return v.MeasuredIn(quantity.Length) || v.MeasuredIn(quantity.Mass)
 }
@@ -40,8 +41,8 @@ func (stepMeasure) Find(q *Query) []*Lever {
 	})
 }
 
-// Grid bounds a measure by four times what is written. Pieces are weighed to
-// the gram.
+// Grid bounds a measure by four times what is written. Pieces are
+// weighed to the gram.
 func (stepMeasure) Grid(l *Lever, q *Query) Grid {
 	g := l.written(q.Formula).Measure
 	x := inUnit(g.Hi, g.Unit)

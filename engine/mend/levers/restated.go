@@ -9,8 +9,9 @@ import (
 
 func init() { register(restated{}) }
 
-// restated is an amount measured by spoon or cup, written in grams instead. It
-// says the same in another unit: the mass stays, up to half a step of the scale.
+// restated is an amount measured by spoon or cup, written in grams
+// instead. It says the same in another unit: the mass stays, up to half
+// a step of the scale.
 type restated struct {
 	ownFigure
 	usualUnknown
@@ -19,8 +20,8 @@ type restated struct {
 	listsEdits
 }
 
-// restates reports whether a query asks to write a volume as the mass that the
-// rule computes.
+// restates reports whether a query asks to write a volume as the mass
+// that the rule computes.
 func restates(q *Query) bool {
 	in := q.Subject.Ingredient
 	return q.Computed && in != nil && in.Amount.ByVolume()
@@ -34,8 +35,8 @@ func (restated) Traits() Traits {
 	return Traits{OneValue, Absolute, ByRule, Practice, Written, First}
 }
 
-// Find leaves out an amount that the scale cannot show: rounding it would change
-// the formula.
+// Find leaves out an amount that the scale cannot show: rounding it
+// would change the formula.
 func (restated) Find(q *Query) []*Lever {
 	if !restates(q) || !shown(q.Subject.Ingredient, q.Kitchen.Scale.Mid()) {
 		return nil
@@ -43,12 +44,12 @@ func (restated) Find(q *Query) []*Lever {
 	return []*Lever{onIngredient(q.Subject.Ingredient)}
 }
 
-// mostRounding is the share by which rounding to the scale may move an amount.
-// A spoon of a liquid is no better.
+// mostRounding is the share by which rounding to the scale may move an
+// amount. A spoon of a liquid is no better.
 const mostRounding = 0.05
 
-// shown reports whether a scale shows what an amount weighs: rounding moves it
-// by less than the spoon itself is off.
+// shown reports whether a scale shows what an amount weighs: rounding
+// moves it by less than the spoon itself is off.
 func shown(in *formula.Ingredient, scale float64) bool {
 	grams := in.Grams.FixedG
 	if !grams.IsPoint() || grams.Mid() <= 0 {

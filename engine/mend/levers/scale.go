@@ -10,8 +10,8 @@ import (
 
 func init() { register(houseScale{}) }
 
-// houseScale is the step of the kitchen's scale, g. It is advice: nothing in
-// the formula changes.
+// houseScale is the step of the kitchen's scale, g. It is advice:
+// nothing in the formula changes.
 type houseScale struct {
 	ownFigure
 	usualUnknown

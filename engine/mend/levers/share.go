@@ -7,7 +7,8 @@ import (
 
 func init() { register(share{}) }
 
-// share is all ingredients of a class in a part, in percent of what is written.
+// share is all ingredients of a class in a part, in percent of what
+// is written.
 type share struct {
 	classFigure
 	nothingInstead
@@ -24,8 +25,8 @@ func (share) Traits() Traits {
 	return Traits{SeveralValues, OfWritten, Searched, Practice, Written, Last}
 }
 
-// Find gives one lever where at least two ingredients of the class have an
-// amount.
+// Find gives one lever where at least two ingredients of the class have
+// an amount.
 func (share) Find(q *Query) []*Lever {
 	list := classNamed(q.Name).meant(q)
 	set := 0

@@ -10,8 +10,9 @@ import (
 
 func init() { register(tinCount{}) }
 
-// tinCount is the number of tins that a dough goes into, and every count that
-// goes with it. What the formula makes goes with it too, so the baker decides.
+// tinCount is the number of tins that a dough goes into, and every
+// count that goes with it. What the formula makes goes with it too, so
+// the baker decides.
 type tinCount struct {
 	ownFigure
 	usualUnknown
@@ -35,13 +36,14 @@ func (tinCount) Find(q *Query) []*Lever {
 	return nil
 }
 
-// dividesByCount reports whether a step cuts a dough into a number of pieces.
+// dividesByCount reports whether a step cuts a dough into a number
+// of pieces.
 func dividesByCount(s *formula.Step) bool {
 	return s.Verb.Divides() && s.Measure.Set && s.Measure.Kind == quantity.Count
 }
 
-// tinsOf is how many tins a pan step fills: as it says, or as many as the dough
-// was divided into. It is 0 where neither is known.
+// tinsOf is how many tins a pan step fills: as it says, or as many as
+// the dough was divided into. It is 0 where neither is known.
 func tinsOf(s *formula.Step) float64 {
 	if s.Count != nil && s.Count.IsPoint() {
 		return s.Count.Lo
@@ -63,8 +65,8 @@ func (tinCount) Grid(l *Lever, q *Query) Grid {
 
 func (tinCount) Value(l *Lever, f *formula.Formula) Setting { return At(tinsOf(l.written(f))) }
 
-// Edit changes every count of the dough that is the number of tins. What the
-// formula makes follows: more pieces, each lighter.
+// Edit changes every count of the dough that is the number of tins.
+// What the formula makes follows: more pieces, each lighter.
 func (tinCount) Edit(l *Lever, t *Text, to Setting) ([]source.Edit, error) {
 	pan, err := l.step(t.Formula)
 	if err != nil {
@@ -78,7 +80,8 @@ func (tinCount) Edit(l *Lever, t *Text, to Setting) ([]source.Edit, error) {
 	return append(out, e), err
 }
 
-// countEdits changes each count of a part's steps from one number to another.
+// countEdits changes each count of a part's steps from one number
+// to another.
 func countEdits(t *Text, p *formula.Part, from, to float64) ([]source.Edit, error) {
 	is := func(g *formula.Given) bool { return g != nil && g.IsPoint() && g.Lo == from }
 	var out []source.Edit
@@ -106,8 +109,8 @@ func countEdits(t *Text, p *formula.Part, from, to float64) ([]source.Edit, erro
 	return out, nil
 }
 
-// tinsYield writes what a formula makes with another number of pieces, of the
-// same weight in all.
+// tinsYield writes what a formula makes with another number of pieces,
+// of the same weight in all.
 func tinsYield(f *formula.Formula, from, to float64) string {
 	text := piecesText(f, to)
 	if !f.Makes.Each.Set {

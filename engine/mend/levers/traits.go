@@ -1,7 +1,7 @@
 package levers
 
-// Traits says what a search may do with a kind of lever. A literal that lacks a
-// trait does not compile: literals have no field names.
+// Traits says what a search may do with a kind of lever. A literal that
+// lacks a trait does not compile: literals have no field names.
 type Traits struct {
 	Extent   Extent
 	Basis    Basis
@@ -73,8 +73,8 @@ const (
 	Last         // only where no other lever of the name will do
 )
 
-// Sort names a sort of value that stands in a formula's text. A lever that
-// writes one of its own declares it in its file.
+// Sort names a sort of value that stands in a formula's text. A lever
+// that writes one of its own declares it in its file.
 type Sort string
 
 // The sorts of value that levers write.
@@ -94,7 +94,8 @@ const (
 	NewStep Sort = "step"
 )
 
-// anywhere stands for every part of a formula, or for every entry of a part.
+// anywhere stands for every part of a formula, or for every entry of
+// a part.
 const anywhere = -1
 
 // Field is a value of the formula, or all of its sort.

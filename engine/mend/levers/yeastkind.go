@@ -8,8 +8,8 @@ import (
 
 func init() { register(yeastKind{}) }
 
-// yeastKind is the kind of a yeast, a word. It replaces active dry yeast by
-// another kind, for as much gas as before.
+// yeastKind is the kind of a yeast, a word. It replaces active dry
+// yeast by another kind, for as much gas as before.
 type yeastKind struct {
 	ownFigure
 	usualUnknown
@@ -26,8 +26,8 @@ func (yeastKind) Traits() Traits {
 	return Traits{SeveralValues, Absolute, ByRule, Practice, Written, First}
 }
 
-// Find takes active dry yeast that is weighed: a spoon of another kind weighs
-// something else.
+// Find takes active dry yeast that is weighed: a spoon of another kind
+// weighs something else.
 func (yeastKind) Find(q *Query) []*Lever {
 	var out []*formula.Ingredient
 	for _, in := range yeasts(q) {
@@ -45,8 +45,8 @@ func (yeastKind) Value(l *Lever, f *formula.Formula) Setting {
 	return Setting{Word: f.Parts[l.Part].Ingredients[l.Index].Item.YeastKind}
 }
 
-// Edit renames the yeast and writes the amount that counts the same: active dry
-// yeast counts three quarters of instant.
+// Edit renames the yeast and writes the amount that counts the same:
+// active dry yeast counts three quarters of instant.
 func (yeastKind) Edit(l *Lever, t *Text, to Setting) ([]source.Edit, error) {
 	in, err := l.ingredient(t.Formula)
 	if err != nil {

@@ -11,8 +11,8 @@ import (
 
 func init() { register(yield{}) }
 
-// yield is what the formula makes: the weight of a piece, else of all, else the
-// number of pieces.
+// yield is what the formula makes: the weight of a piece, else of all,
+// else the number of pieces.
 type yield struct {
 	ownFigure
 	usualUnknown
@@ -80,8 +80,8 @@ func (yield) Edit(l *Lever, t *Text, to Setting) ([]source.Edit, error) {
 	return one(t.Makes(t.Formula, text))
 }
 
-// yieldText writes what a formula makes with another weight, or another number
-// of pieces.
+// yieldText writes what a formula makes with another weight, or another
+// number of pieces.
 func yieldText(f *formula.Formula, x float64, unit string) (string, error) {
 	switch makes := f.Makes; {
 	case makes.Each.Set:
@@ -102,7 +102,8 @@ var plurals = [][2]string{
 	{" ring", " rings"},
 }
 
-// PiecesText writes what a formula makes with another number of pieces, in the baker's words.
+// PiecesText writes what a formula makes with another number of pieces,
+// in the baker's words.
 func PiecesText(f *formula.Formula, n float64) string { return piecesText(f, n) }
 
 // piecesText writes what a formula makes with another number of pieces.

@@ -6,9 +6,9 @@ import (
 	"forebake/engine/figure"
 )
 
-// Bath is a vessel of food that stands in ice and water, open to the room above. A tray, SlabOf its
-// depth, is cooled from below only; a bowl or pot, BowlOf, from below and from the side. The food
-// is not stirred.
+// Bath is a vessel of unstirred food in ice and water, open to the room
+// above. A tray, SlabOf its depth, is cooled only from below; a bowl or
+// pot, BowlOf, from below and the side.
 type Bath struct {
 	Body          Body
 	Food          Properties
@@ -24,8 +24,8 @@ var BathModel = figure.Model{
 	Unit:  "C, s",
 	Source: "conduction with ice water on the wetted faces and air above (computed; no published " +
 		"trial was found)",
-	Error: "water 200 to 800 W/(m2 K), through 2 mm of plastic at worst; top open or lidded; 17 % of " +
-		"the time for the food's own figures",
+	Error: "water 200 to 800 W/(m2 K), through 2 mm of plastic at worst; top open or lidded; 17 " +
+		"% of the time for the food's own figures",
 	Limits: []figure.Limit{bathDepth, bathStart, bathWater, bathRoom},
 }
 
@@ -60,8 +60,8 @@ var (
 	}
 )
 
-// Chilling is the course of one run of a Bath. The run that is slow takes the warmer of an open
-// and a lidded top, the quick one the colder.
+// Chilling is the course of one run of a Bath. The slow run takes the
+// warmer of an open and a lidded top, the quick one the colder.
 type Chilling struct {
 	courses [2]chill
 	n       int
@@ -69,8 +69,8 @@ type Chilling struct {
 	run     figure.Run
 }
 
-// Run starts one run: the low one is the quickest and coldest. why is the reason for silence, ""
-// with an answer.
+// Run starts one run: the low one is the quickest and coldest. why is
+// the reason for silence, "" with an answer.
 func (b Bath) Run(run figure.Run) (c Chilling, why string) {
 	depth := 2 * b.Body.Half[0]
 	if b.Body.Shape == FiniteCylinder {
@@ -86,7 +86,8 @@ func (b Bath) Run(run figure.Run) (c Chilling, why string) {
 	}
 	water, _ := SurfaceCoefficient(at)
 	steel, plastic := resistances[Steel1mm].Typical, resistances[Plastic2mm].Typical
-	// Above it the room's air, or a lid over air. What evaporates is left out.
+	// Above it the room's air, or a lid over air. Evaporation is
+	// left out.
 	tops := [2]float64{coefficients[Room].High, InSeries(RoomNearly, resistances[LiddedBox].High)}
 	food := TimeError(math.Inf(1), 0) // of the food's own figures
 	var wet float64
@@ -102,17 +103,19 @@ func (b Bath) Run(run figure.Run) (c Chilling, why string) {
 	}
 	for i, top := range tops[:c.n] {
 		if !c.courses[i].start(b, depth, wet, top) {
-			return Chilling{}, "no ice bath is reckoned for such a shape: a tray, a bowl or a pot is"
+			return Chilling{},
+				"no ice bath is reckoned for such a shape: a tray, a bowl or a pot is"
 		}
 	}
 	return c, ""
 }
 
-// Hasten makes the rest of the course factor times as quick, above 0.
+// Hasten speeds the rest of the course by factor, above 0.
 func (c *Chilling) Hasten(factor float64) { c.pace *= factor }
 
-// Advance moves now on by the given seconds and gives the state there: CoreC is the warmest place,
-// which may be the top, and SurfaceC the top.
+// Advance moves now on by the given seconds and gives the state
+// there: CoreC is the warmest place, which may be the top, and
+// SurfaceC the top.
 func (c *Chilling) Advance(seconds float64) (s State) {
 	for i := range c.n {
 		now := c.courses[i].advance(seconds * c.pace)
@@ -123,8 +126,8 @@ func (c *Chilling) Advance(seconds float64) (s State) {
 	return s
 }
 
-// TimeTo is when the warmest place is at targetC, s from now; +Inf when it is not within. It may
-// never be: a deep tray stays warm on top.
+// TimeTo is when the warmest place is at targetC, s from now; +Inf when
+// not within. It may never be: a deep tray stays warm on top.
 func (c *Chilling) TimeTo(targetC, within float64) float64 {
 	if !finite(targetC) || !positive(within) {
 		return math.Inf(1)
@@ -145,14 +148,15 @@ func (c *Chilling) TimeTo(targetC, within float64) float64 {
 	return best
 }
 
-// chill is the field on the axis of a vessel, built of courses in one direction, exactly. With A
-// the fall of an even start between the two faces, B the rise under a top that is 1 K warmer, and R
-// the fall from the side alone, all between 0 and 1,
+// chill is the field on the axis of a vessel, built exactly of courses
+// in one direction. With A the fall of an even start between the two
+// faces, B the rise under a top that is 1 K warmer, and R the fall from
+// the side alone, all between 0 and 1,
 //
 //	T = water + (start - water) A R + (room - water) integral of R dB
 //
-// because heat that the top lets in at one moment fades by R from then on. A chill may be copied:
-// of side only At is called, which changes nothing.
+// because heat that the top lets in fades by R from then on. A chill
+// may be copied: of side only At is called, which changes nothing.
 type chill struct {
 	axial, lift Volumes
 	side        Walk
@@ -192,7 +196,8 @@ func (c *chill) start(b Bath, depth, wet, top float64) bool {
 	return true
 }
 
-// left is what the side alone leaves on the axis and on average after the given seconds.
+// left is what the side alone leaves on the axis and on average after
+// the given seconds.
 func (c *chill) left(seconds float64) (axis, mean float64) {
 	if !c.round {
 		return 1, 1

@@ -105,8 +105,8 @@ func TestTrayOnIce(t *testing.T) {
 }
 
 // Custard at 85 C on ice: from 60 C it has 2 h to 21 C and 4 more to 5
-// C. Of 80 mm not even the quick run does the first; 20 mm do it in
-// every run.
+// C. At 80 mm not even the quick run does the first; at 20 mm every
+// run does.
 func TestCustardOnIce(t *testing.T) {
 	stretch := func(depth, room float64, run figure.Run) float64 {
 		b := Bath{Body: SlabOf(depth), Food: bathCustard, StartC: 85, WaterC: 1, RoomC: room}
@@ -311,9 +311,9 @@ func TestBathIsSilent(t *testing.T) {
 	never(t, "no target", c.TimeTo(math.NaN(), 1000))
 }
 
-// The food's own figures make a bath as much quicker and slower as
-// anything with a held surface, and the quick run has the room's
-// strongest air above it.
+// The food's own figures speed and slow a bath like anything with a
+// held surface, and the quick run has the room's strongest air
+// above it.
 func TestBathRuns(t *testing.T) {
 	b := Bath{Body: SlabOf(0.04), Food: bathDough, StartC: 26, WaterC: 0.5, RoomC: 22}
 	held := 1 + TimeError(math.Inf(1), AirError)

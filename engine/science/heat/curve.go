@@ -1,8 +1,8 @@
 package heat
 
-// Curve is a quantity tabulated evenly over temperature, straight between its
-// points and level outside them, with its integral: exact heat contents at the
-// price of a table look-up.
+// Curve is a quantity tabulated evenly over temperature, linear between
+// its points and level outside them, with its integral: exact heat
+// contents for a table look-up.
 type Curve struct {
 	low, step float64
 	points    []point
@@ -15,8 +15,8 @@ type point struct {
 	integral     float64 // from low
 }
 
-// NewCurve tabulates f at n points, 2 or more, from lowC to highC. It is empty
-// for other figures or where f is not finite.
+// NewCurve tabulates f at n points, 2 or more, from lowC to highC. It
+// is empty for other figures or where f is not finite.
 func NewCurve(lowC, highC float64, n int, f func(tC float64) float64) Curve {
 	if n < 2 || n > 1<<16 || !finite(lowC) || !finite(highC) || highC <= lowC {
 		return Curve{}

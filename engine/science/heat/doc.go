@@ -1,9 +1,10 @@
-// Package heat holds the heat behaviour of foods: thermal properties from composition, surface
-// coefficients of places and covers, and the temperature of a body that goes from place to place.
+// Package heat holds the heat behaviour of foods: thermal properties
+// from composition, surface coefficients of places and covers, and the
+// temperature of a body that goes from place to place.
 //
-// The package that follows a part's temperature calls it. It reads no ingredient table and no
-// formula, does not judge a temperature, and imports figures only. SI units throughout,
-// temperatures in C.
+// The package that follows a part's temperature calls it. It reads no
+// ingredient table and no formula, does not judge a temperature, and
+// imports figures only. SI units throughout, temperatures in C.
 //
 // The usual order of calls:
 //

@@ -2,5 +2,5 @@ package heat
 
 import "forebake/engine/figure"
 
-// Models are all that give figures with an error of their own.
+// Models are all models with figures of their own error.
 var Models = []*figure.Model{&BathModel, &OwnHeatModel}

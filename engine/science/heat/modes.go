@@ -2,12 +2,12 @@ package heat
 
 import "math"
 
-// untouched is the Fourier number below which the core has not moved. The series is least exact
-// there and is not used.
+// untouched is the Fourier number below which the core has not moved.
+// The series is least exact there and is not used.
 const untouched = 0.005
 
-// vector is a field along one direction: coefficients of the modes now, and the remainder that the
-// cut series leaves out.
+// vector is a field along one direction: coefficients of the modes now,
+// and the remainder beyond the cut series.
 type vector struct {
 	c          [modes]float64
 	mean, surf float64 // added to mean and surface by the modes left out
@@ -22,7 +22,8 @@ type term struct {
 	v         [3]vector
 }
 
-// fade is the share of each mode, and of the remainder, that is left after a time.
+// fade is the share of each mode, and of the remainder, left after
+// a time.
 type fade struct {
 	mode       [modes]float64
 	mean, surf float64
@@ -80,7 +81,8 @@ func (v *vector) even(b *basis) {
 	v.tail(b, 1, 1)
 }
 
-// tail sets the remainder of the cut series from a known mean and surface.
+// tail sets the remainder of the cut series from a known mean
+// and surface.
 func (v *vector) tail(b *basis, mean, surf float64) {
 	for n := range modes {
 		mean -= v.c[n] * b.m[n]
@@ -100,8 +102,8 @@ var unfaded = fade{
 	alive: modes,
 }
 
-// rebase expresses v in the modes of another Biot number, by Green's identity:
-// P_mn = (s'_m g_n - g'_m s_n) / ((z'_m^2 - z_n^2) N'_m).
+// rebase expresses v in the modes of another Biot number, by Green's
+// identity: P_mn = (s'_m g_n - g'_m s_n) / ((z'_m^2 - z_n^2) N'_m).
 func (v *vector) rebase(from, to *basis) {
 	core, mean, surf := v.value(from, &unfaded, 0)
 	rate := 0.0

@@ -11,8 +11,8 @@ var OwnHeatModel = figure.Model{
 	Name:  "own heat",
 	Gives: "heat that yeast makes in a dough",
 	Unit:  "W/kg at 26 C",
-	Source: "gas of one baker's yeast in plain dough at two doses (Rincon et al. 2001, read) at 2 kJ a " +
-		"litre; bakers say 1 to 2 K an hour (read)",
+	Source: "gas of one baker's yeast in plain dough at two doses (Rincon et al. 2001, read) at " +
+		"2 kJ a litre; bakers say 1 to 2 K an hour (read)",
 	Error:  "factor 1.6",
 	Limits: []figure.Limit{ownHeatYeast},
 }
@@ -25,7 +25,8 @@ var ownHeatYeast = figure.Limit{
 	Why:      "own heat is reckoned",
 }
 
-// OwnHeatFactor is how far the heat of a working dough may be off, either way.
+// OwnHeatFactor is the error factor of a working dough's heat,
+// either way.
 const OwnHeatFactor = 1.6
 
 const (
@@ -33,9 +34,10 @@ const (
 	ownHeatPower = 0.7  // of the dose: twice the yeast makes 1.6 times the gas
 )
 
-// OwnHeat is the heat that a dough makes at 26 C, W/kg, by its yeast in per cent of the flour, as
-// instant, and the factor that sugar and salt slow it by. why is the reason for silence. At other
-// temperatures it goes as the yeast's gas does.
+// OwnHeat is a dough's heat at 26 C, W/kg, by its yeast in % on
+// flour, as instant, and the factor by which sugar and salt slow it.
+// why is the reason for silence. At other temperatures it follows the
+// yeast's gas.
 func OwnHeat(yeastPct, osmotic float64) (q figure.Estimate, why string) {
 	if why := ownHeatYeast.Refuses(yeastPct); why != "" {
 		return q, why
@@ -47,19 +49,21 @@ func OwnHeat(yeastPct, osmotic float64) (q figure.Estimate, why string) {
 	return figure.WithinFactor(mid, OwnHeatFactor), ""
 }
 
-// Excess is how far its own heat keeps a body above the temperature that it would have without: in
-// the end, for each W/kg, and the time in which it comes there. Volumes follows bodies that this is
-// too rough for; it errs by a tenth of the excess before it is in the end (computed).
+// Excess is how far own heat keeps a body above its temperature without
+// it: in the end, for each W/kg, and the time to get there. Volumes
+// follows bodies for which this is too rough; before the end it errs by
+// a tenth of the excess (computed).
 type Excess struct {
 	inTheEnd State   // K for each W/kg
 	tau      float64 // s
 	cp       float64 // J/(kg K)
 }
 
-// OwnExcess is the excess of a body under a coefficient h, W/(m2 K), with d = half thickness L times
-// surface over volume: in the middle q rho (L^2/(2 d k) + L/(d h)), on average
-// q rho (L^2/(d (d+2) k) + L/(d h)), exact for slab, cylinder and ball (derived); and on the way
-// there as one exponential. +Inf for an insulated body.
+// OwnExcess is a body's excess under a coefficient h, W/(m2 K), with d
+// = half thickness L times surface over volume: in the middle q rho
+// (L^2/(2 d k) + L/(d h)), on average q rho (L^2/(d (d+2) k) + L/(d
+// h)), exact for slab, cylinder and ball (derived); on the way there
+// one exponential. +Inf for an insulated body.
 func OwnExcess(b Body, p Properties, h float64) Excess {
 	l := b.Nearest()
 	d := l * b.AreaPerVolume()
@@ -72,8 +76,9 @@ func OwnExcess(b Body, p Properties, h float64) Excess {
 	}
 }
 
-// After is the excess in K that a body comes to from another one in the given seconds, when it makes
-// wkg W/kg all the while. No place warms faster than one that loses nothing.
+// After is the excess, K, that a body reaches from another in the given
+// seconds, while it makes wkg W/kg. Nothing warms faster than a body
+// without losses.
 func (e Excess) After(from State, wkg, seconds float64) State {
 	if math.IsInf(e.tau, 1) {
 		return State{math.NaN(), math.NaN(), math.NaN()}
@@ -92,5 +97,5 @@ func (e Excess) After(from State, wkg, seconds float64) State {
 	return s
 }
 
-// InTheEnd is the excess of the core that a body comes to which makes wkg W/kg, K.
+// InTheEnd is the core's final excess of a body that makes wkg W/kg, K.
 func (e Excess) InTheEnd(wkg float64) float64 { return wkg * e.inTheEnd.CoreC }

@@ -107,9 +107,8 @@ func TestOwnHeatTable(t *testing.T) {
 	}
 }
 
-// Masses of dough after 3 h, as computed with one temperature for
-// all of each: U 6 W/(m2 K) on 0.08 m^(2/3) m2, 2700 J/(kg K), 26 C
-// at first.
+// Masses of dough after 3 h, computed with one temperature each: U 6
+// W/(m2 K) on 0.08 m^(2/3) m2, 2700 J/(kg K), 26 C at first.
 func TestOwnHeatByMass(t *testing.T) {
 	for _, c := range []struct{ kg, osmotic, room, hours, yeast, want float64 }{
 		{0.5, 1, 22, 3, 1, 23.6}, {10, 1, 22, 3, 1, 26.1}, {100, 1, 22, 3, 1, 28.0},

@@ -82,7 +82,7 @@ func near(t *testing.T, name string, got, want, tolerance float64) {
 	}
 }
 
-// Two usual doughs. The figures expected of them were computed from the
+// Two usual doughs. Their expected figures were computed from the
 // component table by hand, with air at a flat 0.025 W/(m K); at 20 C
 // the table's air is 0.0257, which shows as 0.0003 in k.
 var (
@@ -172,8 +172,8 @@ func TestMeasuredFoods(t *testing.T) {
 		}
 		near(t, c.name, p.SpecificHeat, c.cp, c.share*c.cp)
 	}
-	// Units: a litre of water near 20 C is a kilogram, and warming it
-	// by 10 K takes 41.8 kJ. Its diffusivity is 1.43e-7 m2/s.
+	// Units: a litre of water near 20 C is a kilogram, and 10 K warmer
+	// takes 41.8 kJ. Its diffusivity is 1.43e-7 m2/s.
 	p, _ := PropertiesAt(Composition{Water: 1}, 20, 0)
 	near(t, "litre of water, kg", p.DensityKgM3/1000, 1, 0.006)
 	near(t, "10 K, kJ", p.SpecificHeat*10/1000, 41.8, 0.1)

@@ -2,10 +2,11 @@ package heat
 
 import "math"
 
-// TimeTo is the first time from now, in seconds and at most within (+Inf for no
-// limit), at which the temperature at p is targetC; +Inf when that does
-// not happen in the stage. The path may turn: a core can go on warming from the heat that the last
-// stage left outside. Error 1e-5 K.
+// TimeTo is the first time from now, in seconds and at most within
+// (+Inf for no limit), at which the temperature at p is targetC; +Inf
+// when that does not happen in the stage. The path may turn: a core
+// can go on warming from heat that the last stage left outside. Error
+// 1e-5 K.
 func (w *Walk) TimeTo(p Point, targetC, within float64) float64 {
 	never := math.Inf(1)
 	if !finite(targetC) || !(within >= 0) || len(w.terms) == 0 {
@@ -38,7 +39,8 @@ func (w *Walk) TimeTo(p Point, targetC, within float64) float64 {
 		if !sameSide(f0, f2) {
 			return crossing(f, t1, t2, f1, f2, guess)
 		}
-		// A turn towards the target between two points may cross it and come back.
+		// A turn towards the target between two points may cross and
+		// come back.
 		if t1 > 0 && math.Abs(f1) <= math.Abs(fOld) && math.Abs(f1) <= math.Abs(f2) {
 			if turn := nearestApproach(f, tOld, t2); !sameSide(f0, f(turn)) {
 				return crossing(f, tOld, turn, fOld, f(turn), guess)
@@ -49,13 +51,12 @@ func (w *Walk) TimeTo(p Point, targetC, within float64) float64 {
 	return never
 }
 
-// sameSide reports whether b is on a's side of zero; the last 1e-9 K of an approach are noise and
-// count as that side.
+// sameSide reports whether b is on a's side of zero; the last 1e-9 K of
+// an approach are noise and count as that side.
 func sameSide(a, b float64) bool { return (a > 0) == (b > 0) || math.Abs(b) < 1e-9 }
 
-// lastMode gives the rate in 1/s at which the body ends its approach to the
-// ambient and the time at which that one mode alone would pass targetC, NaN
-// when it does not.
+// lastMode gives the final rate of approach to the ambient, 1/s, and
+// the time at which that mode alone would pass targetC, NaN for never.
 func (w *Walk) lastMode(p Point, targetC float64) (rate, guess float64) {
 	for i := range w.n {
 		rate += float64(
@@ -80,7 +81,8 @@ func (w *Walk) lastMode(p Point, targetC float64) (rate, guess float64) {
 	return rate, math.Log(sum/(targetC-w.ambient)) / rate
 }
 
-// crossing narrows a bracket of f by false position, held to halving.
+// crossing narrows a bracket of f by false position, safeguarded
+// by halving.
 func crossing(f func(float64) float64, lo, hi, flo, fhi, guess float64) float64 {
 	for range 80 {
 		x := guess
@@ -110,13 +112,15 @@ func crossing(f func(float64) float64, lo, hi, flo, fhi, guess float64) float64 
 	return (lo + hi) / 2
 }
 
-// nearestApproach is the time in (lo, hi) at which |f| is least, by golden section.
+// nearestApproach is the time in (lo, hi) at which |f| is least, by
+// golden section.
 func nearestApproach(f func(float64) float64, lo, hi float64) float64 {
 	const g = 0.3819660112501051
 	for range 24 {
 		a, b := lo+g*(hi-lo), hi-g*(hi-lo)
 		fa, fb := f(a), f(b)
-		// Past the target the sign has changed, and that is what is looked for.
+		// Past the target the sign has changed, which is what
+		// is sought.
 		if !sameSide(fa, fb) {
 			if sameSide(f(lo), fa) {
 				return b
@@ -132,22 +136,22 @@ func nearestApproach(f func(float64) float64, lo, hi float64) float64 {
 	return (lo + hi) / 2
 }
 
-// Range of ScaleFor: a reading that asks for more was taken elsewhere or of
+// Range of ScaleFor: a reading outside it was taken elsewhere or of
 // something else.
 const LowestScale, HighestScale = 0.2, 5.0
 
-// ScaleFor is the factor on h with which the stage passes, to 1e-4 K, through readC at p the
-// given seconds from now; hand it to SetScale, and keep it for later stages in the same
-// place. ok is false when no factor from LowestScale to HighestScale does.
-// The Walk is left as it was.
+// ScaleFor is the factor on h with which the stage passes through readC
+// at p, to 1e-4 K, the given seconds from now; give it to SetScale, and
+// keep it for later stages in the same place. ok is false when no
+// factor from LowestScale to HighestScale does. The Walk is unchanged.
 func (w *Walk) ScaleFor(p Point, readC, seconds float64) (factor float64, ok bool) {
 	if !w.staged || !finite(readC) || !positive(seconds) {
 		return 0, false
 	}
 	var f func(logFactor float64) float64
 	if len(w.before) == 0 && p == Core {
-		// An even start, as nearly always: the few modes that are still alive then are all it
-		// takes.
+		// An even start, as nearly always: the few modes still alive
+		// then suffice.
 		f = func(logFactor float64) float64 {
 			share := 1.0
 			for i := range w.n {
@@ -171,7 +175,7 @@ func (w *Walk) ScaleFor(p Point, readC, seconds float64) (factor float64, ok boo
 			return w.At(seconds).Of(p) - readC
 		}
 	}
-	// From the factor of 1 towards the end that the reading lies at.
+	// From the factor 1 towards the reading's end.
 	f0 := f(0)
 	if math.Abs(f0) < scaleNear {
 		return 1, true
@@ -190,12 +194,12 @@ func (w *Walk) ScaleFor(p Point, readC, seconds float64) (factor float64, ok boo
 	return math.Exp(Settle(f, 0, end, f0, fe, scaleNear)), true
 }
 
-// scaleNear is how near a scaled course comes to its reading, K.
+// scaleNear is a scaled course's distance to its reading, K.
 const scaleNear = 1e-4
 
-// Settle narrows a bracket of a smooth f by inverse quadratic steps where they are safe and by
-// halving where not (Chandrupatla, Advances in Engineering Software 28:145, 1997), until f is
-// within near of zero.
+// Settle narrows a bracket of a smooth f by inverse quadratic steps
+// where they are safe, else by halving (Chandrupatla, Advances in
+// Engineering Software 28:145, 1997), until f is within near of zero.
 func Settle(f func(float64) float64, a, b, fa, fb, near float64) float64 {
 	t := 0.5
 	x := fa / (fa - fb)

@@ -2,18 +2,20 @@ package heat
 
 import "math"
 
-// cells is how many finite volumes lie between the middle and a surface. Most of the
-// error is in them: 24 cost up to 0.02 K of a 25 K step, and the 25 steps of a stage
-// a third of that (computed against Walk); 16 cells would cost twice as much.
+// cells is how many finite volumes lie between the middle and a
+// surface. They make most of the error: 24 cost up to 0.02 K of a 25 K
+// step, and the 25 steps of a stage a third of that (computed against
+// Walk); 16 cells would cost twice as much.
 const cells = 24
 
-// Volumes follows a body in one direction by implicit finite volumes (TR-BDF2),
-// for what Walk cannot do: a source of heat, a specific heat and a conductivity that
-// change, two unlike faces. Error of core and mean 0.05 K against Walk, a stage to one
-// Advance, from Fo 0.01 on; all of it lies in the cells.
+// Volumes follows a body in one direction by implicit finite volumes
+// (TR-BDF2), for what Walk cannot do: a heat source, a specific heat
+// and a conductivity that change, two unlike faces. Error of core and
+// mean 0.05 K against Walk, with one Advance a stage, from Fo 0.01 on;
+// all of it lies in the cells.
 //
-// Stage and its kin hold from now; Advance moves now. The zero Volumes must be
-// started; it is plain data and may be copied.
+// Stage and its kin hold from now; Advance moves now. The zero Volumes
+// must be started; it is plain data and may be copied.
 type Volumes struct {
 	n            int
 	cp           float64
@@ -30,8 +32,9 @@ type Volumes struct {
 	age, first   float64
 }
 
-// The faces between the cells, 0..1, from the middle to the surface and from surface to surface.
-// They crowd towards a surface, where the field bends most.
+// The faces between the cells, 0..1, from the middle to the surface and
+// from surface to surface. They crowd towards a surface, where the
+// field bends most.
 var towardsFace, towardsFaces = func() (one, two [2*cells + 1]float64) {
 	for i := range cells + 1 {
 		one[i] = 1 - math.Pow(1-float64(i)/cells, 1.5)
@@ -47,15 +50,17 @@ type face struct{ ambient, h float64 }
 
 type field [2 * cells]float64
 
-// Start puts a body of dimension d (1 slab, 2 cylinder, 3 sphere; between them
-// EquivalentDimension of a brick) and half thickness or radius halfM, m, at an
-// even temperature t0C. ok is false, and nothing changes, for other figures.
+// Start sets a body of dimension d (1 slab, 2 cylinder, 3 sphere;
+// between them EquivalentDimension of a brick) and half thickness or
+// radius halfM, m, to an even temperature t0C. ok is false, and nothing
+// changes, for other figures.
 func (v *Volumes) Start(d, halfM float64, p Properties, t0C float64) bool {
 	return v.start(d, halfM, false, p, t0C)
 }
 
-// StartTwoFaces puts a slab of full thickness thicknessM, m, whose faces differ: see
-// StageTwoFaces. CoreC is then the place furthest from its surroundings.
+// StartTwoFaces sets a slab of full thickness thicknessM, m, with
+// unlike faces: see StageTwoFaces. CoreC is then the place furthest
+// from its surroundings.
 func (v *Volumes) StartTwoFaces(thicknessM float64, p Properties, t0C float64) bool {
 	return v.start(1, thicknessM, true, p, t0C)
 }
@@ -90,8 +95,9 @@ func (v *Volumes) start(d, size float64, twoFaces bool, p Properties, t0C float6
 			}
 			continue
 		}
-		// Distances that make a parabola about the middle exact: x holds the mean of its
-		// square over each cell, and a face at a sees the slope 2a.
+		// Distances that make a parabola about the middle exact: x
+		// holds the mean of its square over each cell, and a face at a
+		// sees the slope 2a.
 		v.x[i] = d / (d + 2) * (math.Pow(b, d+2) - math.Pow(a, d+2)) / volume
 		if i > 0 {
 			v.conductance[i] = math.Pow(a, d-1) * k * 2 * a / (v.x[i] - v.x[i-1])
@@ -105,13 +111,15 @@ func (v *Volumes) start(d, size float64, twoFaces bool, p Properties, t0C float6
 	return true
 }
 
-// Stage begins a stage now, as Walk.Stage does; of a slab with two faces, both.
+// Stage begins a stage now, like Walk.Stage; of a slab with two
+// faces, both.
 func (v *Volumes) Stage(ambientC, h float64) bool {
 	return v.StageTwoFaces(ambientC, h, ambientC, h)
 }
 
-// StageTwoFaces begins a stage now with surroundings and coefficient of the low and
-// of the high face. A body without two faces has the high one only.
+// StageTwoFaces begins a stage now with surroundings and coefficient
+// of the low and the high face. A body without two faces has only the
+// high one.
 func (v *Volumes) StageTwoFaces(lowC, lowH, highC, highH float64) bool {
 	if !finite(lowC) || !finite(highC) || !(lowH >= 0) || !(highH >= 0) || v.n == 0 {
 		return false
@@ -124,14 +132,16 @@ func (v *Volumes) StageTwoFaces(lowC, lowH, highC, highH float64) bool {
 	return true
 }
 
-// SetSource is the heat made inside from now on, W/kg, by temperature; Curve{} for none.
+// SetSource is the heat made inside from now on, W/kg, by temperature;
+// Curve{} for none.
 func (v *Volumes) SetSource(wkg Curve) { v.source, v.strength = wkg, 1 }
 
-// SetOwnHeat makes a dough work from now on: wkg W/kg at the temperature where activity is 1.
+// SetOwnHeat makes a dough work from now on: wkg W/kg where activity
+// is 1.
 func (v *Volumes) SetOwnHeat(wkg float64, activity Curve) { v.source, v.strength = activity, wkg }
 
-// SetConductivity makes the conductivity, as a share of the one of Start, a curve above 0; Curve{}
-// goes back to that one.
+// SetConductivity makes the conductivity, as a share of Start's, a
+// curve above 0; Curve{} restores it.
 func (v *Volumes) SetConductivity(share Curve) {
 	for i := range share.points {
 		if !(share.points[i].value > 0) {
@@ -141,8 +151,8 @@ func (v *Volumes) SetConductivity(share Curve) {
 	v.conduct = share
 }
 
-// SetSpecificHeat makes the specific heat, J/(kg K), a curve above 0; Curve{} goes back to the one
-// of Start.
+// SetSpecificHeat makes the specific heat, J/(kg K), a curve above 0;
+// Curve{} restores Start's.
 func (v *Volumes) SetSpecificHeat(jkgK Curve) {
 	for i := range jkgK.points {
 		if !(jkgK.points[i].value > 0) {
@@ -152,15 +162,16 @@ func (v *Volumes) SetSpecificHeat(jkgK Curve) {
 	v.heat = jkgK
 }
 
-// Advance moves now on by the given seconds and gives the state there. Steps grow
-// from the beginning of a stage on, so hand over a stage whole, or in as few pieces as there are
-// readings. Times below 0 and times that are not finite count as 0.
+// Advance moves now on by the given seconds and gives the state there.
+// Steps grow from a stage's beginning, so pass a stage whole, or in as
+// few pieces as there are readings. Times that are negative or not
+// finite count as 0.
 func (v *Volumes) Advance(seconds float64) State {
 	if v.n == 0 || !positive(seconds) {
 		return v.state()
 	}
-	// Growing by a quarter to forty times the first, the steps of a stage come to
-	// 456 times the first: about 25 of them.
+	// Growing by a quarter to forty times the first, a stage's steps
+	// sum to 456 times the first: about 25 of them.
 	const growth, widest, sum = 1.25, 40, 456
 	if v.age == 0 {
 		v.first = seconds / sum
@@ -180,9 +191,10 @@ func (v *Volumes) Advance(seconds float64) State {
 	return v.state()
 }
 
-// TimeTo is the first time from now, s and at most within, at which the temperature at p is
-// targetC; +Inf when that does not happen in the stage. Nothing changes. A body that makes heat may
-// warm before it cools, or never cool.
+// TimeTo is the first time from now, s and at most within, at which the
+// temperature at p is targetC; +Inf when that does not happen in the
+// stage. Nothing changes. A body that makes heat may warm before it
+// cools, or never cool.
 func (v *Volumes) TimeTo(p Point, targetC, within float64) float64 {
 	if v.n == 0 || !finite(targetC) || !positive(within) {
 		return math.Inf(1)
@@ -196,7 +208,7 @@ func (v *Volumes) TimeTo(p Point, targetC, within float64) float64 {
 	}, v.slowest()/5000, targetC, within)
 }
 
-// slowest is about the time in which heat crosses the body, s.
+// slowest is about the time for heat to cross the body, s.
 func (v *Volumes) slowest() float64 {
 	mass, resistance := 0.0, 0.0
 	for i := range v.n {
@@ -208,10 +220,11 @@ func (v *Volumes) slowest() float64 {
 	return mass * v.cp * resistance
 }
 
-// Passes is the time from now, s and at most within, at which a course passes targetC; +Inf when it
-// does not. step moves the course on and gives its temperature. Steps lengthen to a twelfth of the
-// time gone by, the first of them first, s. The one in which the course passes is gone through again
-// in eighths, and the course is straight in the last.
+// Passes is the time from now, s and at most within, at which a course
+// passes targetC; +Inf for never. step moves the course on and gives
+// its temperature. Steps lengthen to a twelfth of the time gone by,
+// starting at first, s. The step of the passing is repeated in eighths,
+// and the last one is linear.
 func Passes[C any](
 	c C,
 	step func(c *C, dt float64) float64,
@@ -245,7 +258,8 @@ func Passes[C any](
 	return math.Inf(1)
 }
 
-// flow is the coefficient, W/(m2 K), from the middle of the outer cell to the surroundings.
+// flow is the coefficient from the outer cell's middle to the
+// surroundings, W/(m2 K).
 func (f face) flow(skin float64) float64 {
 	if f.h == 0 {
 		return 0
@@ -253,7 +267,8 @@ func (f face) flow(skin float64) float64 {
 	return 1 / (1/f.h + 1/skin)
 }
 
-// wholly is the share of conductivity of a body whose conductivity does not change.
+// wholly is the share of conductivity of a body of
+// constant conductivity.
 var wholly = func() (f field) {
 	for i := range f {
 		f[i] = 1
@@ -261,15 +276,17 @@ var wholly = func() (f field) {
 	return f
 }()
 
-// looked are the curves of a body over one field of temperatures.
+// looked are a body's curves over one field of temperatures.
 type looked struct {
 	h, cp    field // heat in a cell, J/kg, and its slope
 	q, slope field // source of heat, before its strength, and its slope
-	// What a body whose conductivity changes conducts, as an integral of the share of it; see flows.
+	// The heat conducted at changing conductivity, as an integral of
+	// its share; see flows.
 	phi, share field
 }
 
-// look reads the curves at t: once a field, for rates, Newton's next round and the next step.
+// look reads the curves at t: once a field, for rates, Newton's next
+// round and the next step.
 func (v *Volumes) look(t *field, l *looked) {
 	n := v.n
 	if v.heat.empty() {
@@ -287,8 +304,8 @@ func (v *Volumes) look(t *field, l *looked) {
 	}
 }
 
-// flows gives the heat conducted, as an integral of the share of conductivity, and that share, for
-// every cell.
+// flows gives the heat conducted in every cell, as an integral of the
+// share of conductivity, and that share.
 func (v *Volumes) flows(t *field, l *looked) (integral, share *field) {
 	if v.conduct.empty() {
 		return t, &wholly
@@ -296,7 +313,8 @@ func (v *Volumes) flows(t *field, l *looked) (integral, share *field) {
 	return &l.phi, &l.share
 }
 
-// faces is the coefficient of both faces, W/(m2 K), to the middles of their cells.
+// faces is the coefficient of both faces, W/(m2 K), to the middles of
+// their cells.
 func (v *Volumes) faces() (low, high float64) {
 	first, last := 1.0, 1.0
 	if !v.conduct.empty() {
@@ -321,22 +339,23 @@ func (v *Volumes) rates(t, r *field, l *looked, uLow, uHigh float64) {
 	}
 }
 
-// settled is the heat, J/kg, that Newton's last move may carry.
+// settled is the heat that Newton's last move may carry, J/kg.
 const settled = 3
 
-// mostHalvings is how often a step that Newton does not solve is halved: butter that sets between
-// two rounds can make it swing.
+// mostHalvings is how often an unsolved step is halved: butter that
+// sets between two rounds can make Newton swing.
 const mostHalvings = 12
 
-// stepAlone is a step that no other goes before.
+// stepAlone is a step without one before it.
 func (v *Volumes) stepAlone(dt float64) {
 	var l looked
 	v.look(&v.t, &l)
 	v.step(dt, mostHalvings, &l)
 }
 
-// step is one TR-BDF2 step: the trapezium rule over the first 0.586 of it, then a
-// second backward difference, which does not ring after a jump in h. l is of now, and follows it.
+// step is one TR-BDF2 step: the trapezium rule over its first 0.586,
+// then a second backward difference, which does not ring after a jump
+// in h. l is of now, and follows it.
 func (v *Volumes) step(dt float64, halvings int, l *looked) {
 	const g = 2 - math.Sqrt2
 	uLow, uHigh := v.faces()
@@ -361,8 +380,9 @@ func (v *Volumes) step(dt float64, halvings int, l *looked) {
 	v.t = t
 }
 
-// solve finds the field with h(t) - c rates(t) = want by Newton, one tridiagonal system a round; a
-// body of constant properties takes one round. It reports false after eight rounds. l is of t, and
+// solve finds the field with h(t) - c rates(t) = want by Newton, one
+// tridiagonal system a round; a body of constant properties takes
+// one round. It reports false after eight rounds. l is of t, and
 // follows it.
 func (v *Volumes) solve(t, want *field, l *looked, c, uLow, uHigh float64) bool {
 	linear := v.source.empty() && v.heat.empty() && v.conduct.empty()
@@ -409,8 +429,9 @@ func (v *Volumes) solve(t, want *field, l *looked, c, uLow, uHigh float64) bool 
 			}
 		}
 		v.look(t, l)
-		// What a round leaves is its move times the change of slope over it: 3 J/kg, 1e-3 K of an
-		// unfrozen dough, leave under a tenth of themselves.
+		// What a round leaves is its move times the change of slope
+		// over it: 3 J/kg, 1e-3 K of an unfrozen dough, leave under a
+		// tenth of themselves.
 		if linear || largest*steepest < settled {
 			return true
 		}
@@ -443,7 +464,8 @@ func (v *Volumes) state() State {
 	}
 	s := State{MeanC: mean / mass, SurfaceC: v.high.surface(v.t[v.n-1], v.skin[1]*share)}
 	if !v.twoFaces {
-		// The field is level in the middle: a parabola through the first two cells.
+		// The field is level in the middle: a parabola through the
+		// first two cells.
 		s.CoreC = v.t[0] - (v.t[1]-v.t[0])*v.x[0]/(v.x[1]-v.x[0])
 		return s
 	}

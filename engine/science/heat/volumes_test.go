@@ -21,9 +21,8 @@ func volumesTime(v *Volumes, p Point, targetC, step float64) float64 {
 	return math.Inf(1)
 }
 
-// fermenting is the heat of a dough that gives q W/kg at 28 C: 2.5
-// times as much for each 10 K, and none from 45 C, as the other grid
-// has it.
+// fermenting is the heat of a dough with q W/kg at 28 C: 2.5 times as
+// much for each 10 K, and none from 45 C, as on the other grid.
 func fermenting(q float64) Curve {
 	return NewCurve(-30, 45, 301, func(tC float64) float64 {
 		if tC >= 45 {
@@ -33,8 +32,8 @@ func fermenting(q float64) Curve {
 	})
 }
 
-// Effect of heat of fermentation as computed on another grid: dough at
-// 26 C into a fridge at 4 C, h 6, 0.8 W/kg at 28 C, to 8 C in the core.
+// The heat of fermentation on another grid (computed): dough at 26 C
+// into a fridge at 4 C, h 6, 0.8 W/kg at 28 C, to 8 C in the core.
 func TestFermentationHeat(t *testing.T) {
 	p := Properties{SpecificHeat: 2650, DensityKgM3: 1100, ConductivityWmK: 0.35}
 	p.DiffusivityM2s = p.ConductivityWmK / p.DensityKgM3 / p.SpecificHeat
@@ -321,8 +320,8 @@ func TestGeometry(t *testing.T) {
 	near(t, "brick", BrickOf(0.1, 0.2, 0.4).AreaPerVolume(), 20+10+5, 1e-9)
 	near(t, "nearest", BrickOf(0.3, 0.2, 0.4).Nearest(), 0.1, 1e-12)
 	near(t, "disc", Body{FiniteCylinder, [3]float64{0.1, 0.02}}.AreaPerVolume(), 20+50, 1e-9)
-	// An ellipsoid: exact as a ball, within 1.2 % as a disc of 2:2:1
-	// (the closed form of a flat one).
+	// An ellipsoid: exact as a ball, within 1.2 % as a disc of 2:2:1 (a
+	// flat one's closed form).
 	near(t, "round ellipsoid", EllipsoidOf(0.2, 0.2, 0.2).AreaPerVolume(), 30, 1e-9)
 	e := math.Sqrt(1 - 0.25)
 	flat := 2*math.Pi*0.01 + math.Pi*0.0025/e*math.Log((1+e)/(1-e))
@@ -335,9 +334,8 @@ func TestGeometry(t *testing.T) {
 	)
 }
 
-// Butter that sets and yeast that works, in steps as long as they come:
-// the field stays between what it met, and under the warmth in which
-// yeast stops.
+// Setting butter and working yeast, in steps of any length: the field
+// stays between what it met, and below the warmth in which yeast stops.
 func TestVolumesStayBetween(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		draw := func(what string, lo, hi float64) float64 {

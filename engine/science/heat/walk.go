@@ -2,12 +2,13 @@ package heat
 
 import "math"
 
-// State is a body at one moment, all in C. SurfaceC is the middle of the nearest face.
+// State is a body at one moment, all in C. SurfaceC is the middle of
+// the nearest face.
 type State struct {
 	CoreC, MeanC, SurfaceC float64
 }
 
-// Plus adds the excess of a body's own heat, K, to its temperatures.
+// Plus adds a body's own excess, K, to its temperatures.
 func (s State) Plus(excess State) State {
 	return State{s.CoreC + excess.CoreC, s.MeanC + excess.MeanC, s.SurfaceC + excess.SurfaceC}
 }
@@ -33,17 +34,18 @@ func (s State) Of(p Point) float64 {
 	return s.CoreC
 }
 
-// Walk follows a body of constant properties through a chain of stages, each
-// with its ambient temperature and surface coefficient, by sums of separable
-// modes. It is exact apart from truncation: under 0.001 K at Fo = alpha t/L^2
-// above 0.01, 0.003 K from 0.005 (computed against finite volumes); below that
-// the core goes on as if the new stage had not begun, and mean and surface are
-// good to about 1 % of the step.
+// Walk follows a body of constant properties through a chain of stages,
+// each with its ambient temperature and surface coefficient, by sums of
+// separable modes. It is exact apart from truncation: under 0.001 K at
+// Fo = alpha t/L^2 above 0.01, 0.003 K from 0.005 (computed against
+// finite volumes). Below that the core goes on as if the new stage had
+// not begun, and mean and surface are good to about 1 % of the step.
 //
-// Time is told from now, which Advance moves; Stage, SetScale, SetMaterial and
-// Restart act now and may be repeated: the last one counts. The zero Walk must
-// be started. A Walk keeps its memory from one Start to the next, is not safe
-// for concurrent use, and is not to be copied once started.
+// Time counts from now, which Advance moves; Stage, SetScale,
+// SetMaterial and Restart act now and may be repeated: the last one
+// counts. The zero Walk must be started. A Walk reuses its memory from
+// one Start to the next, is not safe for concurrent use, and must not
+// be copied once started.
 type Walk struct {
 	dirs       [3]direction
 	n, nearest int
@@ -54,7 +56,7 @@ type Walk struct {
 	terms      []term
 	bases      [3]int // places in cache
 
-	// The moment as it was before the stage now begun, to begin it again.
+	// The moment before the current stage, to begin it again.
 	before        []term
 	beforeBases   [3]int
 	beforeAmbient float64
@@ -62,12 +64,14 @@ type Walk struct {
 	cache [12]basis
 	next  int
 
-	// Solved, if set, is where modes that are not among the Walk's own are looked for and left.
+	// Solved, if set, is where modes not among the Walk's own are
+	// looked up and kept.
 	Solved *Solved
 }
 
-// Solved keeps the modes last solved, for Walks that meet the same Biot numbers.
-// The zero Solved is ready. Walks that share one must not run at the same time.
+// Solved caches the last modes, for Walks with the same Biot numbers.
+// The zero Solved is ready. Walks that share one must not run at the
+// same time.
 type Solved struct {
 	kept [32]basis
 	next int
@@ -85,9 +89,10 @@ func (s *Solved) basis(d int, bi float64) *basis {
 	return b
 }
 
-// Start puts a body with an even temperature t0C at time 0, with conductivity
-// k in W/(m K) and diffusivity alpha in m2/s. It reports false, and changes
-// nothing, unless all are finite, the body's dimensions and k and alpha above 0.
+// Start sets a body to an even temperature t0C at time 0, with
+// conductivity k in W/(m K) and diffusivity alpha in m2/s. It reports
+// false, and changes nothing, unless all are finite, and the body's
+// dimensions, k and alpha above 0.
 func (w *Walk) Start(b Body, k, alpha, t0C float64) bool {
 	if !finite(t0C) || !positive(k) || !positive(alpha) {
 		return false
@@ -113,9 +118,9 @@ func (w *Walk) level(tC float64) {
 	w.enter()
 }
 
-// Stage begins a stage now: surroundings at ambientC and a surface coefficient h,
-// W/(m2 K), from 0 (insulated) to +Inf (surface held at ambientC). It reports
-// false, and changes nothing, for other figures.
+// Stage begins a stage now: surroundings at ambientC and a surface
+// coefficient h, W/(m2 K), from 0 (insulated) to +Inf (surface held at
+// ambientC). It reports false, and changes nothing, for other figures.
 func (w *Walk) Stage(ambientC, h float64) bool {
 	if !finite(ambientC) || !(h >= 0) || w.n == 0 {
 		return false
@@ -125,8 +130,8 @@ func (w *Walk) Stage(ambientC, h float64) bool {
 	return true
 }
 
-// SetScale multiplies h of the stage now begun and of those to come by factor,
-// above 0; 1 at Start. It is how a probe reading is believed: see ScaleFor.
+// SetScale multiplies h, from the current stage on, by factor, above 0;
+// 1 at Start. A probe reading acts through it: see ScaleFor.
 func (w *Walk) SetScale(factor float64) bool {
 	if !positive(factor) {
 		return false
@@ -138,7 +143,8 @@ func (w *Walk) SetScale(factor float64) bool {
 	return true
 }
 
-// SetMaterial changes conductivity, W/(m K), and diffusivity, m2/s, from now on.
+// SetMaterial changes conductivity, W/(m K), and diffusivity, m2/s,
+// from now on.
 func (w *Walk) SetMaterial(k, alpha float64) bool {
 	if !positive(k) || !positive(alpha) {
 		return false
@@ -150,9 +156,9 @@ func (w *Walk) SetMaterial(k, alpha float64) bool {
 	return true
 }
 
-// Restart gives the mass another shape now, even at its volume mean: it has
-// been sheeted, divided, mixed or shaped and so turned over.
-// The stage goes on. It reports false for a bad body.
+// Restart gives the mass another shape now, even at its volume mean: it
+// was sheeted, divided, mixed or shaped and so turned over. The stage
+// goes on. It reports false for a bad body.
 func (w *Walk) Restart(b Body) bool {
 	dirs, n, nearest, ok := b.directions()
 	if !ok || w.n == 0 {
@@ -164,8 +170,8 @@ func (w *Walk) Restart(b Body) bool {
 	return true
 }
 
-// At is the state the given seconds from now, if the stage lasts so long. Times
-// below 0 count as 0. It allocates nothing and changes nothing.
+// At is the state the given seconds from now, if the stage lasts that
+// long. Times below 0 count as 0. It allocates and changes nothing.
 func (w *Walk) At(seconds float64) State {
 	if !(seconds > 0) {
 		seconds = 0
@@ -199,8 +205,8 @@ func (w *Walk) At(seconds float64) State {
 	return sum
 }
 
-// Advance moves now on by the given seconds and gives the state there. Times
-// below 0 and times that are not finite count as 0.
+// Advance moves now on by the given seconds and gives the state there.
+// Times that are negative or not finite count as 0.
 func (w *Walk) Advance(seconds float64) State {
 	if !positive(seconds) {
 		seconds = 0
@@ -241,8 +247,9 @@ func (w *Walk) Advance(seconds float64) State {
 	return state
 }
 
-// fold makes one term of the old ones of a body of one direction, where sums of
-// terms are terms. Fresh ones still have their cores to themselves.
+// fold merges the old terms of a one-direction body into one,
+// where sums of terms are terms. Fresh ones still have their cores
+// to themselves.
 func (w *Walk) fold() {
 	if w.n > 1 || w.dirs[0].count > 1 {
 		return
@@ -267,8 +274,9 @@ func (w *Walk) fold() {
 	w.terms = kept
 }
 
-// enter begins the stage from the moment before it: every vector goes over to
-// the modes of the new Biot number, and the step in the ambient is a new even term.
+// enter begins the stage from the moment before it: every vector moves
+// to the modes of the new Biot number, and the step in the ambient is a
+// new even term.
 func (w *Walk) enter() {
 	for i := range w.n {
 		w.bases[i] = w.basisFor(i, clampBiot(w.h*w.scale*w.dirs[i].half/w.k))
@@ -293,12 +301,14 @@ func (w *Walk) enter() {
 
 func (w *Walk) basis(i int) *basis { return &w.cache[w.bases[i]] }
 
-// basisFor finds the modes of direction i in the cache or solves them over the
-// oldest place that neither this moment nor the one before it stands on.
+// basisFor finds the modes of direction i in the cache, or solves
+// them into the oldest slot that neither this moment nor the one
+// before uses.
 func (w *Walk) basisFor(i int, bi float64) int {
 	d := w.dirs[i].d
 	if len(w.before) > 0 {
-		// Two Biot numbers closer than this are one; their re-basing would divide noise by noise.
+		// Closer Biot numbers count as one; re-basing would divide
+		// noise by noise.
 		at := w.beforeBases[i]
 		if b := &w.cache[at]; b.d == d && math.Abs(b.bi-bi) <= 1e-7*bi && finite(bi) {
 			return at

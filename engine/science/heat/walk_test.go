@@ -33,8 +33,8 @@ func TestBesselZeros(t *testing.T) {
 	}
 }
 
-// Every root solves its equation inside its bracket, and the closed
-// norm, constants and means are the integrals they stand for.
+// Every root solves its equation inside its bracket; the closed norm,
+// constants and means are their integrals.
 func TestRootsProperty(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		d := rapid.IntRange(1, 3).Draw(t, "d")
@@ -151,8 +151,8 @@ func TestSolversAgree(t *testing.T) {
 	t.Logf("furthest apart: %.4f K", worst)
 }
 
-// Carrying a field over to the modes of the same Biot number changes
-// nothing, and over to a neighbouring one next to nothing.
+// Moving a field to the modes of the same Biot number changes nothing,
+// to a neighbouring one next to nothing.
 func TestRebaseToItself(t *testing.T) {
 	for d := 1; d <= 3; d++ {
 		for _, bi := range []float64{1e-4, 0.3, 5, 200} {
@@ -319,8 +319,7 @@ func TestWalkProperty(t *testing.T) {
 }
 
 // A brick with one short edge is a slab, a long finite cylinder a
-// cylinder and a flat one a slab; a brick's core is the product of
-// its slabs.
+// cylinder, a flat one a slab; a brick's core is its slabs' product.
 func TestProducts(t *testing.T) {
 	core := func(b Body) float64 {
 		return mustWalk(t, b, doughK, doughAlpha, 1, 0, 8).At(9000).CoreC
@@ -626,7 +625,7 @@ func BenchmarkScaleFor(b *testing.B) {
 	}
 }
 
-// A square bar through three stages, against an explicit reckoning on a
+// A square bar through three stages, against an explicit scheme on a
 // plain grid of a quarter of it: the only check here of products across
 // a change of h.
 func TestSquareBarOnAGrid(t *testing.T) {

@@ -10,7 +10,7 @@ import (
 
 // limitHours is the time of the band at tC, h: +Inf outside the bands.
 // An edge belongs to the band that it tops, as printed: 41, 50 and 70 F
-// each end a band. 0 where nothing can be read.
+// each end a band. 0 for the unreadable.
 func limitHours(o Organism, tC float64) float64 {
 	if o >= organismCount || !readable(tC) {
 		return 0
@@ -86,8 +86,8 @@ func TestLimitHoursByTheTable(t *testing.T) {
 	}
 }
 
-// The limits of growth are the widest of every printed row; rows that
-// say where nothing grew, or that are for toxin alone, are narrower.
+// The growth limits are the widest of all printed rows; rows on where
+// nothing grew, or on toxin alone, are narrower.
 func TestGrowsByTheWidestRow(t *testing.T) {
 	type ends struct{ aw, low, high float64 }
 	widest := map[Organism]ends{}
@@ -140,9 +140,9 @@ func TestGrowsByTheWidestRow(t *testing.T) {
 }
 
 // A pot that just keeps the Food Code's two stages: 57 to 21 C in 2 h,
-// to 10 C in 2 h, to 5 C in 2 h, straight. Worked by hand from the
-// table's bands: B. cereus is 33.9/18/3 + 0.1/18/6 + 6/5.5/6 + 5/5.5/24
-// + 3.9/2.5/24 + 1.1/2.5/120 = 0.9171; the triangles below 21.1, 15 and
+// to 10 C in 2 h, to 5 C in 2 h, linearly. By hand from the table's
+// bands: B. cereus is 33.9/18/3 + 0.1/18/6 + 6/5.5/6 + 5/5.5/24 +
+// 3.9/2.5/24 + 1.1/2.5/120 = 0.9171; the triangles below 21.1, 15 and
 // 6.1 C and above 55 C add 0.0132, 0.0114, 0.0067 and 0.0093: 0.9576.
 func TestCoolingThatKeepsTheCode(t *testing.T) {
 	e := Exposure{}
@@ -238,7 +238,7 @@ func TestBudgetProperties(t *testing.T) {
 }
 
 // Up to its growth limit, hotter never allows more hours; above it the
-// table counts nothing, so there the rule must end.
+// table counts nothing, so the rule must end there.
 func TestHotterNeverAllowsMore(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		o := organismOf(t)
@@ -275,9 +275,8 @@ func BenchmarkExposureAdd(b *testing.B) {
 	}
 }
 
-// The pace has no jump, is the band's or more from RampC above the
-// coldest growth on, and climbs with the temperature up to the
-// growth limit.
+// The pace is continuous, at least the band's from RampC above the
+// coldest growth on, and rises with temperature up to the growth limit.
 func TestPaceFollowsTheBandsWithoutAJump(t *testing.T) {
 	for _, o := range Organisms() {
 		bands := o.Bands()

@@ -68,8 +68,8 @@ func holds(t testing.TB, x float64, op string, edge float64) bool {
 	return false
 }
 
-// Every cell just inside, on and just outside each of its edges: the
-// one printed row that holds the point gives answer and words.
+// Every cell just inside, on and just outside its edges: the one
+// printed row around the point gives answer and words.
 func TestEveryCellAtItsEdges(t *testing.T) {
 	rows := table(t, "tcs-tables")
 	answers := map[string]Answer{"non-TCS": NotNeeded, "PA": FurtherAssessment}

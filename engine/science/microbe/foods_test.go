@@ -6,9 +6,9 @@ import (
 	"testing"
 )
 
-// TestFoodsByTheTable holds table B against each measured food: one
-// that the row calls PA needs control, one that it calls non-TCS by a
-// water activity of 0.85 or less needs none.
+// TestFoodsByTheTable holds table B against each measured food: a PA
+// row needs control, a non-TCS row with a water activity of 0.85 or
+// less needs none.
 func TestFoodsByTheTable(t *testing.T) {
 	asked := 0
 	for _, r := range table(t, "water-activity-foods") {

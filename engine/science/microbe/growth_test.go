@@ -16,10 +16,10 @@ func (g *Growth) PerHour(tC float64) figure.Estimate {
 		High: g.rate(g.B.High, tC)}
 }
 
-// Log is the growth, log10, while the temperature runs straight from
+// Log is the growth, log10, while the temperature moves linearly from
 // t0C to t1C in the given hours: the exact integral. It is not cut at
-// MostLog, since the parts of a history add up. Anything that cannot be
-// read is infinite.
+// MostLog, since the parts of a history add up. Anything unreadable
+// is infinite.
 func (g *Growth) Log(t0C, t1C, hours float64) figure.Estimate {
 	return figure.Estimate{
 		Low:  g.LogAt(figure.Low, t0C, t1C, hours),

@@ -14,8 +14,8 @@ func plain(d, ref, z float64) Kill {
 }
 
 // Figures expected of 60 to 70 C at 2 C a minute (computed). The
-// trapezoid on the rate overstates a rising core; the integral is the
-// same in any number of steps.
+// trapezoid on the rate overstates a rising core; the integral is
+// independent of the steps.
 func TestLethalityWorked(t *testing.T) {
 	bun, batter := plain(3.14, 61, 6.58), plain(16.5, 61, 10.4)
 	for _, steps := range []int{1, 5, 20, 333} {
@@ -46,9 +46,9 @@ func TestLethalityWorked(t *testing.T) {
 	}
 }
 
-// No line is faster than a D that is printed for its food, and the
-// dough lines are within a third of it; water activity and tested ends
-// are the table's, z at least its printed figure.
+// No line is faster than a printed D of its food, and the dough lines
+// are within a third of it; water activity and tested ends are the
+// table's, z at least its printed figure.
 func TestLinesByTheTable(t *testing.T) {
 	for _, c := range []struct {
 		line     Line
@@ -107,8 +107,8 @@ func TestLinesByTheTable(t *testing.T) {
 	}
 }
 
-// Held for a printed time, no line gives more than the printed fall:
-// FSIS's table for lean meat and the heat-resistant strains in egg.
+// Held for a printed time, no line exceeds the printed fall: FSIS's
+// table for lean meat and the heat-resistant strains in egg.
 func TestHoldsByTheTable(t *testing.T) {
 	meat, egg := 0, 0
 	for _, r := range table(t, "lethality") {
@@ -196,9 +196,9 @@ func TestNothingBelowTheTestedAndLevelAbove(t *testing.T) {
 	}
 }
 
-// Where two lines cross, the faster takes over: the bun's line turns
-// level at 66.56 C and the muffin dough's rises on to 67.56 C; two
-// made-up lines cross while both rise.
+// Where two lines cross, the faster leads: the bun's line turns level
+// at 66.56 C and the muffin dough's rises on to 67.56 C; two invented
+// lines cross while both rise.
 func TestFasterLineTakesOverAtTheCrossing(t *testing.T) {
 	steep, gentle := Line{
 		DMin:  1,

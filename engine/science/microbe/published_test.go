@@ -13,10 +13,10 @@ type Budget struct {
 	Source, Basis    string
 }
 
-// The budgets that the rules' limits are held to: see live-dough-stop.
-// Published counts with toxin are 10^4 (BCCDC, read), 10^5 (FDA, EU;
-// quoted, memory) and 10^6; the starts are set so that three logs lead
-// from one to the other (judgement).
+// The budgets behind the rules' limits: see live-dough-stop. Published
+// counts with toxin are 10^4 (BCCDC, read), 10^5 (FDA, EU; quoted,
+// memory) and 10^6; the starts are set so that three logs lead from one
+// to the other (judgement).
 var (
 	StaphBudget = Budget{1, 2, 3,
 		"100/g to 100 000/g, or 10/g to 10 000/g; toxin at 10^4: BC Centre for Disease Control",

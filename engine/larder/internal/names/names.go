@@ -37,8 +37,8 @@ func Append(dst []byte, name string) []byte {
 	return dst
 }
 
-// appendRunes does the rest of Append from the first character
-// beyond ASCII on.
+// appendRunes does the rest of Append from the first character beyond
+// ASCII on.
 func appendRunes(dst []byte, start int, gap bool, rest string) []byte {
 	for _, r := range rest {
 		r = unicode.ToLower(r)

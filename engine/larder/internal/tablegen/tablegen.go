@@ -64,7 +64,8 @@ var controls = map[string]string{
 	"raw sprouts": "ControlSprouts",
 }
 
-// hazards maps the words of the hazard column to their constants; figured are those with a figure.
+// hazards maps the words of the hazard column to their constants;
+// figured are those with a figure.
 var hazards = map[string]struct {
 	constant string
 	figured  bool
@@ -184,8 +185,9 @@ type entry struct {
 	at  int
 }
 
-// words writes the ambiguous words. Each choice must be a name of the larder; a word that is taken
-// must be a name of the item that it says, and any other must be none.
+// words writes the ambiguous words. Each choice must be a name of the
+// larder; a word that is taken must be a name of the item that it says,
+// and any other must be none.
 func words(out *bytes.Buffer, ambiguous []row, owner map[string]string) error {
 	key := func(name string) string { return string(names.Append(nil, name)) }
 	slices.SortFunc(ambiguous, func(a, b row) int {
