@@ -22,3 +22,37 @@ type cell struct {
 	value      Value
 	spread     bool // readings of an open setting give it and do not
 }
+
+// column holds the cells of one fact, where the fact was asked of the
+// formula of that generation.
+type column struct {
+	generation uint32
+	cells      []cell
+}
+
+// arena hands out cells, and takes all back at once. Most sheets are
+// asked a few facts only: those of a reading, or of an amount that is
+// tried.
+type arena struct {
+	chunks      [][]cell
+	chunk, used int
+}
+
+// chunkCells is how many cells are made at once, some 24 KB.
+const chunkCells = 256
+
+func (a *arena) reset() { a.chunk, a.used = 0, 0 }
+
+// take gives n cells, older ones among them: they are of another
+// generation.
+func (a *arena) take(n int) []cell {
+	for ; a.chunk < len(a.chunks); a.chunk, a.used = a.chunk+1, 0 {
+		if c := a.chunks[a.chunk]; a.used+n <= len(c) {
+			a.used += n
+			return c[a.used-n : a.used : a.used]
+		}
+	}
+	a.chunks = append(a.chunks, make([]cell, max(chunkCells, n)))
+	a.used = n
+	return a.chunks[a.chunk][:n:n]
+}

@@ -15,8 +15,9 @@ import (
 type Sheet struct {
 	safety.Sheet
 
-	values     [5][]cell
-	arena      []cell
+	columns    [5][]column
+	counts     [5]int // subjects
+	cells      arena
 	declared   []declaredCells // of the figures that rule files declare, by index
 	generation uint32
 	trial      *Sheet // see retry
@@ -47,28 +48,15 @@ func (s *Sheet) beside() *Sheet {
 func (s *Sheet) Reset(f *formula.Formula, k *kitchen.Kitchen) {
 	s.Sheet.Reset(f, withTins(f, k))
 	s.isWeighed, s.isUsual, s.spanning.known = false, false, false
-	counts := [...]int{
+	s.counts = [...]int{
 		OnFormula:    1,
 		OnPart:       len(f.Parts),
 		OnStep:       f.Steps,
 		OnIngredient: f.Ingredients,
 		OnKitchen:    1,
 	}
-	need := 0
-	for on, n := range counts {
-		need += n * len(catalogue[on])
-	}
-	if cap(s.arena) < need {
-		s.arena = make([]cell, need)
-	}
-	s.arena = s.arena[:need]
 	s.generation++
-	at := 0
-	for on, n := range counts {
-		size := n * len(catalogue[on])
-		s.values[on] = s.arena[at : at+size]
-		at += size
-	}
+	s.cells.reset()
 }
 
 // withTins adds to the kitchen the tins that only the formula names.
@@ -104,8 +92,14 @@ func (s *Sheet) Value(f *Fact, x Subject) *Value {
 // cell finds a fact's cell on a subject. Those of one fact are
 // adjacent, since a rule asks the same of every subject.
 func (s *Sheet) cell(f *Fact, x Subject) *cell {
-	values := s.values[f.On]
-	return &values[f.index*(len(values)/len(catalogue[f.On]))+x.row(f.On)]
+	if s.columns[f.On] == nil {
+		s.columns[f.On] = make([]column, len(catalogue[f.On]))
+	}
+	c := &s.columns[f.On][f.index]
+	if c.generation != s.generation {
+		c.generation, c.cells = s.generation, s.cells.take(s.counts[f.On])
+	}
+	return &c.cells[x.row(f.On)]
 }
 
 func (s *Sheet) compute(f *Fact, x Subject) Value {

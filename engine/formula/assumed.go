@@ -2,8 +2,7 @@ package formula
 
 import "slices"
 
-// Assumption is an unwritten setting with what is assumed for it: a default, or
-// that it is as it should be. No rule asks further, so every report tells it.
+// Assumption is what is taken for a setting that is not written; every report tells it.
 type Assumption struct {
 	What string // "in the fridge", alike for all of one kind
 	Of   string // the ingredient, the verb of the step, or the setting
@@ -23,22 +22,20 @@ func (f *Formula) Assumed() []Assumption {
 		for _, in := range p.Ingredients {
 			for _, o := range IngredientOptions {
 				if in.Item == nil || o.text(in) != "" || slices.Contains(in.Open, o) {
-					continue
-				}
-				if what := o.assumes(in); what != "" {
+				} else if what := o.assumes(in); what != "" {
 					out = append(out, Assumption{what, in.Name, in.Place.Line()})
 				}
 			}
 		}
 		for _, s := range p.Steps {
-			if what := p.standsAs(s); what != "" {
-				out = append(out, Assumption{what, s.Verb.Name, s.Place.Line()})
-			}
+			whats := []string{p.standsAs(s)}
 			for _, o := range s.Verb.options {
-				if o.assumes == nil || o.text(s) != "" || slices.Contains(s.Open, o) {
-					continue
+				if o.assumes != nil && o.text(s) == "" && !slices.Contains(s.Open, o) {
+					whats = append(whats, o.assumes(s))
 				}
-				if what := o.assumes(s); what != "" {
+			}
+			for _, what := range whats {
+				if what != "" {
 					out = append(out, Assumption{what, s.Verb.Name, s.Place.Line()})
 				}
 			}
@@ -50,12 +47,9 @@ func (f *Formula) Assumed() []Assumption {
 // divides reports whether a part is divided before it is baked.
 func (f *Formula) divides() bool {
 	for _, p := range f.Parts {
-		divided := false
-		for _, s := range p.Steps {
-			if divided && s.Verb.Bakes() {
-				return true
-			}
-			divided = divided || s.Verb.Divides()
+		at := slices.IndexFunc(p.Steps, func(s *Step) bool { return s.Verb.Divides() })
+		if at >= 0 && slices.ContainsFunc(p.Steps[at:], func(s *Step) bool { return s.Verb.Bakes() }) {
+			return true
 		}
 	}
 	return false
@@ -95,7 +89,7 @@ func init() {
 	}
 }
 
-// isOpen reports whether a setting of the formula itself is "?".
+// isOpen reports whether a setting of the formula is "?".
 func (f *Formula) isOpen(key string) bool {
 	return slices.ContainsFunc(f.open, func(s Span) bool { return s.What == key })
 }

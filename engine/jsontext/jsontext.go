@@ -13,13 +13,14 @@ import (
 	"iter"
 	"runtime"
 	"strings"
+	"sync/atomic"
 	"unicode/utf16"
 
 	"forebake/engine/source"
 )
 
 // List is a list of a JSON object that is written item by item. The
-// writer takes every item.
+// writer takes every item, until the text is refused.
 type List struct {
 	Indent string // of its key
 	Key    string
@@ -84,6 +85,7 @@ func writeItems(out *bufio.Writer, l List) (some bool, err error) {
 			}
 		}()
 	}
+	var refused atomic.Bool
 	spare := make(chan *chunk, 4*crew) // written, and to be filled anew
 	fresh := func() *chunk {
 		select {
@@ -103,6 +105,9 @@ func writeItems(out *bufio.Writer, l List) (some bool, err error) {
 			next = fresh()
 		}
 		l.Items(func(item any) bool {
+			if refused.Load() {
+				return false
+			}
 			if next.items = append(next.items, item); len(next.items) == itemsAtOnce {
 				hand()
 			}
@@ -123,7 +128,10 @@ func writeItems(out *bufio.Writer, l List) (some bool, err error) {
 			out.WriteString(",")
 		}
 		some = true
-		out.Write(c.text.Bytes())
+		if _, full := out.Write(c.text.Bytes()); full != nil && err == nil {
+			err = full
+			refused.Store(true)
+		}
 		clear(c.items)
 		select {
 		case spare <- c:

@@ -2,6 +2,7 @@ package jsontext
 
 import (
 	"bytes"
+	"errors"
 	"net/url"
 	"path"
 	"reflect"
@@ -38,15 +39,21 @@ func fill(v reflect.Value) {
 }
 
 // Capped counts the bytes of a text, and keeps them while they are no
-// more than Most.
+// more than Most. With Stop it refuses what is beyond them.
 type Capped struct {
 	bytes.Buffer
 	Most, Size int
+	Stop       bool
 }
+
+// ErrFull is the error of a text that is longer than allowed.
+var ErrFull = errors.New("the text is longer than allowed")
 
 func (c *Capped) Write(p []byte) (int, error) {
 	if c.Size += len(p); c.Size <= c.Most {
 		c.Buffer.Write(p)
+	} else if c.Stop {
+		return 0, ErrFull
 	}
 	return len(p), nil
 }

@@ -39,13 +39,13 @@ var cues = []cue{
 		`(?:the )?(?:filling|glaze|dough) mixture|mixture|softened|room temperature|(?:before|after|until|while|when|once) (?:baking|serving|cooking|proving|rising)|`+
 		`lightly (?:floured|oiled|greased)[\w ]*|(?:the|with|a) (?:\w+ )?(?:glaze|fill|score|wash|mix)\b|`+
 		`bread rolls?|dough rolls?|rolled oats|pastry brush|whipped cream|egg wash|beaten eggs?|cut (?:it |them )?open|`+
-		`in (?:a|the) (?:\w+ )?oven|cut[- ]sides?|a cool rise|(?:to )?form (?:a|into a) (?:\w+ ){0,3}dough|`+
+		`in (?:a|the) (?:\w+ )?oven|cut[- ]sides?|a cool rise|(?:to )?form(?:s|ing)? (?:an? |into an? |the )?(?:\w+ ){0,3}(?:dough|paste|ball|batter)|leav\w+ (?:an? |some |plenty of |enough )?(?:\S+ ){0,2}(?:space|gap|border|margin)\b[^,.;]*|to allow for \w+|ready to bake|(?:a|each) portion|(?:the|an?) (?:\w+ )?shape|`+
 		`fold (?:\w+ ){0,2}in half|fold (?:in )?(?:the )?(?:corners|edges|sides|ends|points|flaps)[\w ]*|coat (?:a|the|your) [\w ]*?(?:bowl|pan|tin)\b[\w ]*|`+
 		`(?:over|on) (?:a )?(?:low|medium|high|gentle|moderate)[\w -]{0,15}?heat|(?:top and )?bottom heat|(?:from|off) the heat|oven heat`),
 	cueOf(doHandle, `(?:^butter|^flour|and (?:butter|flour)|grease|oil|line|dust)(?: and (?:flour|line|dust|grease))? (?:a|an|the|your|two|2|\d+)\b[^,;.]*?\b(?:tins?|pans?|trays?|mou?lds?|sheets?|dish|bowl|surface|bench|board|counter)|drain|unmou?ld`),
 	cueOf(preheat, `preheat|pre-heat|heat (?:the |your |an )?oven|turn (?:the |your )?oven|oven (?:to|on|at)|(?:reduce|lower|turn down|drop|increase|raise) (?:the )?(?:oven|heat|temperature)(?: temperature)?(?: down)?(?: to)?`),
 	cueOf(fatTo, `heat (?:[\w/½¼¾-]+ ){0,6}?(?:oil|fat|lard|shortening)|(?:oil|fat|lard) to`),
-	cueOf(doSoak, `until (?:foamy|frothy|bubbly)|bloom|activate|soak|proof the yeast|(?:dissolve|soften|sprinkle) (?:the )?(?:\w+ )?yeast`),
+	cueOf(doSoak, `until (?:foamy|frothy|bubbly)|bloom|activate|soak|proof the yeast|(?:dissolve|soften|sprinkle) (?:the )?(?:\w+ )?yeast|(?:mix|stir|whisk|combine) (?:the |in )?(?:\w+ )?yeast (?:in|into|with) (?:the )?(?:\w+ )?(?:water|milk|liquid)`),
 	cueOf(turns, `(?:(?:give|make|do|perform) )?(?:(?:it|the dough|a|one|two|three|four|first|second|third|another|\d) )*(?:letter|book|envelope|single|double|simple|wallet|three|four|half)[- ](?:fold|turn)s?|`+
 		`fold(?: \w+){0,5}? (?:in|into) (?:thirds|three|quarters|four)|fold (?:\w+ ){0,3}?like a (?:business )?(?:letter|book)|(?:one|two|three|four|first|second|third|another|\d) (?:more )?(?:folds?|turns?)`),
 	cueOf(repeat, `repeat (?:this |the (?:\w+ )?(?:fold|turn|process)(?:ing)? )?(?:and \w+ )?(?:once|twice|two|three)(?: more)?(?: times)?`),
@@ -60,14 +60,14 @@ var cues = []cue{
 	cueOf(doTemper, `come to room temperature|bring to room temperature|take (?:it |them )?out of the fridge`),
 	cueOf(spread, `(?:roll|toss|dredge|shake) (?:[\w ]{0,25}? )?in (?:the |some )?(?:[\w-]+ ){0,3}?(?:sugar|cinnamon|seeds|crumbs|coconut|nuts)`),
 	cueOf(doShape, `roll (?:it |them |each (?:\w+ ){0,2}?|the (?:\w+ ){1,2}?|pieces )?(?:\w+ )?in(?:to)? (?:a |an |\d+ )?(?:[\w"./-]+ ){0,4}?(?:ropes?|strands?|snakes?|sausages?|balls?|rounds?|buns|crescents?)`),
-	cueOf(doRoll, `roll (?:it |them |the \w+ |each (?:\w+ )?)?(?:tightly )?up|roll (?:it |the \w+ )?(?:tightly )?into (?:a |an )?(?:[\w-]+ ){0,2}?(?:log|coil|cylinder|spiral)|roll (?:it )?(?:tightly )?from (?:the|a) (?:long|short|wide)|jelly[- ]roll`),
+	cueOf(doRoll, `roll (?:it |them |the \w+ |each (?:\w+ )?)?(?:tightly )?up|roll (?:it |the \w+ )?(?:tightly )?into (?:a |an )?(?:[\w-]+ ){0,2}?(?:log|coil|cylinder|spiral)|roll (?:it |them |the \w+ )?(?:tightly|firmly|snugly)|roll (?:it )?(?:tightly )?from (?:the|a) (?:long|short|wide)|jelly[- ]roll`),
 	cueOf(doSheet, `roll(?: \w+){0,4} out|roll out|pat out|press out|flatten|roll(?: \w+){0,5}? \d[\d/ ]*" thick|`+
 		`(?:roll|pat|press|stretch|beat)(?: [\w/"½¼¾×.-]+){0,10}? (?:rectangle|square|oblong|circle|dis[ck])s?|`+
 		`roll(?: \w+){0,5}? (?:about )?`+length+`|roll (?:it |dough |the (?:dough|\w+ \w+) |each (?:piece|half) )?to`),
 	cueOf(doPan, `(?:place|put|arrange|transfer|set|tuck|lay|drop|move|nestle|fit|pipe|pour|scrape|stack)(?: [\w'"/½×.-]+){0,7}? (?:in|on|into|onto|to) `+
-		`(?:[\w'"/½×.-]+ ){0,8}?(?:tins?|pans?|trays?|sheets?|dish|mou?lds?|cases)`),
+		`(?:[\w'"/½×.()-]+ ){0,9}?(?:tins?|pans?|trays?|sheets?|dish|mou?lds?|cases)`),
 	cueOf(doFill, `(?:put|place|drop) (?:a |some |\d )?(?:spoonful|teaspoon\w*|tablespoon\w*|dollop|spoon)s?\b|spread|fill|stuff|pipe|inject|spoon`),
-	cueOf(doDivide, `divide|scale|portion|slice (?:[\w ]+? )?into|cut in(?:to)? (?:\d|strips|squares|rounds|triangles)|cut (?:out )?(?:\d[\w./½-]* ?-?(?:cm|mm|in|inch)? ?)?(?:circles|rounds|squares|triangles|rectangles|strips|discs|disks)|cut (?:out )?(?:with|using|out)|stamp out|cut (?:[\w ]{0,25}? )?into|weigh out`),
+	cueOf(doDivide, `divide|scale|portion (?:it|the|out|into)|slice (?:[\w ]+? )?into|cut in(?:to)? (?:\d|strips|squares|rounds|triangles)|cut (?:out )?(?:\d[\w./½-]* ?-?(?:cm|mm|in|inch)? ?)?(?:circles|rounds|squares|triangles|rectangles|strips|discs|disks)|cut (?:out )?(?:with|using|out)|stamp out|cut (?:[\w ]{0,25}? )?into|weigh out`),
 	cueOf(doShape, `shape|form|roll (?:it |them |each (?:piece )?|the pieces )?into|plait|braid|twist|mould|mold|round up|tie`),
 	cueOf(doBake, `bake|baked for`),
 	cueOf(doCook, `deep[- ]fry|fry|simmer|boil|bring to (?:a|the) (?:boil|simmer)|cook|scald|heat|toast`),
@@ -94,3 +94,77 @@ var kinds = []struct {
 	{"topping", spelling.Pattern(`(?i)\bcrumb\b`)},
 	{"dough", spelling.Pattern(`(?i)(\bdough|\bbuns?\b|\brolls?\b|\bbread\b|\bloaf\b|\bbrioche\b|\bdoughnuts?\b|d[ée]trempe|\bdegen?\b|\bteig\b|\bhefeteig\b|\bimpasto\b|\bpâte\b)`)},
 }
+
+var bulletAt = spelling.Pattern(`^(?:[-*•–·▢☐□‣+]|\[ ?\])\s*`)
+
+// ofTheDay are sentences that only say on what day the work goes on.
+var ofTheDay = spelling.Pattern(`(?i)^(?:(?:on )?(?:the )?(?:next |first |second )?(?:day|morning|evening)(?: \d| one| two)?|the night before|enjoy\b[^\d]*|serve\b[^\d]*|happy baking|bon app[eé]tit)[.!]*$`)
+
+var stepTitle = spelling.Pattern(`^[A-Z][\pL ,'-]{2,30}:\s+(.+)$`)
+
+// inFridge are the words for the cold place where something is left.
+var inFridge = spelling.Pattern(`(?i)^(?:in|to) the (?:fridge|refrigerator)$`)
+
+// partWord finds the name of a part as the thing that is made in a sentence.
+var partWord = spelling.Pattern(`(?i)\b(?:for|make|prepare|meanwhile|assemble|start|mix|combine|stir|cook|whisk|beat|melt|toss|rub)\b[^.]{0,25}\bthe ([\w ]*?(?:sponge|poolish|biga|starter|tangzhong|filling|custard|topping|streusel|crumb|glaze|icing|frosting|syrup|egg wash|wash))\b(?: ingredients)?( with| into| to| and the)?`)
+
+// leaves are words for a wait that may mean none: "set aside", "leave a space".
+var leaves = spelling.Pattern(`(?i)^(?:set aside|stand|leave)`)
+
+var warmsOnly = spelling.Pattern(`(?i)\b(?:melt|warm|scald|heat)\b`)
+
+// goesIn are the words of a mix for what goes into a dough that is mixed already.
+var goesIn = spelling.Pattern(`(?i)^(?:add|stir|work in|incorporate|beat|mix|knead|fold\b.*|drizzle\b.*|trickle\b.*|pour\b.*)$`)
+
+// everything are the words of a mix that takes in what it does not name.
+var everything = spelling.Pattern(`(?i)\b(?:(?:all|remaining|other|dry|wet)(?: of)?(?: the)?(?: \w+)? ingredients|everything|it all|all together|(?:combine|mix|add) all|the rest)\b`)
+
+// gathers are sentences that bring ingredients together, and mix nothing yet.
+var (
+	gathers = spelling.Pattern(`(?i)^(?:put|place|tip|sift|measure|crumble|make a well)\b.*\b(?:bowl|mixer|well|board|table|machine)\b`)
+	putWord = spelling.Pattern(`(?i)\b(?:put|place|tip|combine)\b`)
+)
+
+var (
+	coverWord   = spelling.Pattern(`(?i)\b(?:cover(?:ed)?|wrap(?:ped)?|under a (?:\w+ )?(?:towel|cloth))\b`)
+	uncoverWord = spelling.Pattern(`(?i)\buncover(?:ed)?\b`)
+	coverBake   = spelling.Pattern(`(?i)\bif\b|\bfoil\b|cover(?:ed)? (?:the \w+ )?with (?:the )?(?:jam|icing|glaze|filling|frosting|streusel|chocolate)`)
+)
+
+var (
+	turnCount   = spelling.Pattern(`(?i)\b(one|two|three|four|\d)(?: (?:more|letter|book|envelope|single|double|simple|wallet))*[ ](?:folds?|turns?)`)
+	betweenForm = spelling.Pattern(`(?i)\bbetween\b|\bafter each\b`)
+)
+
+// onto are the words for where a part goes that a sentence speaks of.
+var onto = spelling.Pattern(`(?i)\b(?:over|on|onto|on top of|into the (?:centre|center|middle|buns?|holes?|cold))\b`)
+
+var ontoDough = spelling.Pattern(`(?i)\b(?:buns?|rolls?|loaf|loaves|dough|cakes?|pieces)\b`)
+
+var commonOnes = spelling.Pattern(`(?i)\b(?:flour|sugar|butter|milk|eggs?|yolks?|water|salt|yeast|oil|cream|honey)$`)
+
+var purposeHead = spelling.Pattern(`(?i)^((?:for|to) [a-z -]{3,20}):\s+(.+)$`)
+
+var aboutWord = spelling.Pattern(`(?i)\b(?:about|around|approx\w*|some)\b`)
+
+var (
+	methodHead = spelling.Pattern(`(?i)^(?:the )?(method|directions?|instructions?|steps|preparation|procedure|to make|how to make (?:it|them))\b[^.]{0,20}$`)
+	listHead   = spelling.Pattern(`(?i)^(?:the )?(ingredients|you will need|what you need|shopping list)\b[^.]{0,20}$`)
+	makesLine  = spelling.Pattern(`(?i)^(?:makes|yields?|quantity|for)\b:?\s*(?:about|approximately|approx\.?|around|some)?\s*(\d+|one|two|three|four|six|a)(?:\s*(?:-|–|to)\s*(\d+))?\s*(dozen)?\s*(?:[\dx×./-]+[- ]?(?:inch|in\.?|cm|g|lb)\s+)?(?:(?:large|small|medium|soft|big|generous)\b)?\s*([\pL][\pL -]*)?\.?$`)
+	inTitle    = spelling.Pattern(`(?i)^(.*?)\s*(?:[(,–—-]\s*((?:makes|yields?|serves)\b[^()]*?)\)?)$`)
+	timesLine  = spelling.Pattern(`(?i)^(?:(?:prep(?:aration)?|cook(?:ing)?|total|baking|rising|proving|resting|active|hands-on)(?: time)?\s*:|serves \d|servings|difficulty|category|cuisine|equipment|tags\b)`)
+	numbered   = spelling.Pattern(`(?i)^(?:step\s*)?\d{1,2}\s*[.):]\s+`)
+	markup     = spelling.Pattern("^[#>*_=`\\s]+|[*_`=]+$")
+)
+
+// asideHead are headings of what is no recipe: what stands below them is not read.
+var asideHead = spelling.Pattern(`(?i)^(?:(?:cook'?s |baker'?s |chef'?s )?notes?|tips?|variations?|storage|to store|equipment|nutrition\w*|you will also need)\b[^.]{0,20}$`)
+
+// inline is a part whose ingredients stand behind its name: "Glaze: 100 g icing sugar, 2 tbsp milk".
+var inlineHead = spelling.Pattern(`^([\pL][\pL' -]{2,40}?)(?: \([^()]*\))?\s*(?::\s|[–—]\s|-{2,}|…|\.{3,})\s*(.+)$`)
+
+var (
+	partItself  = spelling.Pattern(`(?i)\b(?:dough|filling|topping|glaze|icing|frosting|syrup|streusel|sponge|poolish|biga|starter|levain|wash|tangzhong|custard|crumble)$`)
+	parenthesis = spelling.Pattern(`\([^()]*\)`)
+	forThe      = spelling.Pattern(`(?i)^(?:for the|for|to) [\pL -]+:?$`)
+)

@@ -10,31 +10,16 @@ import (
 	"forebake/engine/quantity"
 	"forebake/engine/recipe/list"
 	"forebake/engine/recipe/phrase"
-	"forebake/engine/spelling"
 )
 
 // sentences reads a line of the method.
 func (d *draft) sentences(text string) {
-	d.method.last, d.method.cover = nil, false
+	d.method.last = nil
 	text = numbered().ReplaceAllString(strings.TrimSpace(bulletAt().ReplaceAllString(text, "")), "")
 	for _, s := range phrase.Sentences(text) {
 		d.sentence(s)
 	}
-	if d.method.cover {
-		d.remark(d.dough(), "not read: cover, of no step that waits")
-	}
 }
-
-var bulletAt = spelling.Pattern(`^(?:[-*•–·▢☐□‣+]|\[ ?\])\s*`)
-
-// ofTheDay are sentences that only say on what day the work goes on.
-var ofTheDay = spelling.Pattern(`(?i)^(?:(?:on )?(?:the )?(?:next |first |second )?(?:day|morning|evening)(?: \d| one| two)?|the night before|enjoy\b[^\d]*|serve\b[^\d]*|happy baking|bon app[eé]tit)[.!]*$`)
-
-// gathers are sentences that bring ingredients together, and mix nothing yet.
-var (
-	gathers = spelling.Pattern(`(?i)^(?:put|place|tip|sift|measure|crumble|make a well)\b.*\b(?:bowl|mixer|well|board|table|machine)\b`)
-	putWord = spelling.Pattern(`(?i)\b(?:put|place|tip|combine)\b`)
-)
 
 // remark puts a comment among the steps of a part, at its place.
 func (d *draft) remark(p *part, text string) *step {
@@ -47,12 +32,18 @@ func (d *draft) remark(p *part, text string) *step {
 // stands as a comment above its steps, so that a reader sees what was made of it.
 func (d *draft) sentence(whole string) {
 	text, other := whole, ""
+	if m := stepTitle().FindStringSubmatch(text); m != nil && len(cuesOf(m[1])) > 0 {
+		text = m[1] // "Knead the dough: turn it out and ..."
+	}
 	if m := otherwise().FindStringIndex(text); m != nil {
 		if _, timed := phrase.TimeOf(text[:m[0]]); timed {
 			other, text = strings.Trim(text[m[0]:m[1]], " ,"), text[:m[0]]+text[m[1]:]
 		}
 	}
-	p := d.subject(text)
+	p := d.subject(whole)
+	if p != d.dough() && len(p.lines) == 0 && d.dough().mixes() > 0 {
+		d.move(p, text) // "for the filling, mix the sugar and cinnamon", in no list of its own
+	}
 	before := d.snapshot()
 	d.used = nil
 	head := d.remark(p, whole)
@@ -157,12 +148,6 @@ func (d *draft) amountsIn(text string) string {
 	return out
 }
 
-var (
-	coverWord   = spelling.Pattern(`(?i)\b(?:cover(?:ed)?|wrap(?:ped)?|under a (?:\w+ )?(?:towel|cloth))\b`)
-	uncoverWord = spelling.Pattern(`(?i)\buncover(?:ed)?\b`)
-	coverBake   = spelling.Pattern(`(?i)\bif\b|\bfoil\b|cover(?:ed)? (?:the \w+ )?with (?:the )?(?:jam|icing|glaze|filling|frosting|streusel|chocolate)`)
-)
-
 // covers says of the waits that a sentence made that they are covered, and keeps the word for the
 // next wait of the paragraph where it made none.
 func (d *draft) covers(text string, before map[any]string) bool {
@@ -230,9 +215,6 @@ func byTime(verb, text string) []string {
 	}
 	return append(out, text[start:])
 }
-
-// inFridge are the words for the cold place where something is left.
-var inFridge = spelling.Pattern(`(?i)^(?:in|to) the (?:fridge|refrigerator)$`)
 
 // merged joins cues that speak of one step: "let rise until doubled", "stand until foamy", "leave
 // overnight in the fridge". Two with a time each stay two.
@@ -331,9 +313,6 @@ func (d *draft) cooked(text string) *part {
 	return found
 }
 
-// partWord finds the name of a part as the thing that is made in a sentence.
-var partWord = spelling.Pattern(`(?i)\b(?:for|make|prepare|meanwhile|assemble|start|mix|combine|stir|cook|whisk|beat|melt|toss|rub)\b[^.]{0,25}\bthe ([\w ]*?(?:sponge|poolish|biga|starter|tangzhong|filling|custard|topping|streusel|crumb|glaze|icing|frosting|syrup|egg wash|wash))\b(?: ingredients)?( with| into| to| and the)?`)
-
 // partNamed is the part that a sentence names as the thing that is made in it; nil for none.
 func (d *draft) partNamed(text string) *part {
 	lower := strings.ToLower(text)
@@ -381,6 +360,9 @@ func (d *draft) stepOf(p *part, verb, word, text, sentence string) bool {
 			return d.warmed(p, verb, text)
 		}
 	case rise:
+		if leaves().MatchString(word) && !d.waits(text) {
+			return false
+		}
 		verb = doRest
 		if p.kind == "dough" && p.did(doShape, doPan, doRoll) && !p.did(doBake) {
 			verb = doProof
@@ -388,6 +370,9 @@ func (d *draft) stepOf(p *part, verb, word, text, sentence string) bool {
 		if d.doubled(p, word, text) {
 			return true
 		}
+	}
+	if verb == doSoak && d.soakNotMix(p) {
+		text += " yeast"
 	}
 	if d.goesOn(p, verb, text) {
 		return true
@@ -431,6 +416,40 @@ func (d *draft) stepOf(p *part, verb, word, text, sentence string) bool {
 	return true
 }
 
+// soakNotMix takes back a mix that only stirred the yeast in: "let sit until foamy" is a soak.
+func (d *draft) soakNotMix(p *part) bool {
+	s := p.last()
+	if s == nil || s.verb() != doMix || !s.open() || p.mixes() != 1 || !p.yeastOnly(d) {
+		return false
+	}
+	s.set, s.says, s.text = nil, nil, "the yeast is soaked:"
+	return true
+}
+
+// yeastOnly reports whether yeast was mixed and no flour.
+func (p *part) yeastOnly(d *draft) bool {
+	yeast := false
+	for _, l := range p.lines {
+		it, known := d.list.Item(l.Name)
+		if !l.mixed || !known {
+			continue
+		}
+		yeast = yeast || it.Yeast > 0
+		if it.Flour > 0 {
+			return false
+		}
+	}
+	return yeast
+}
+
+// waits reports whether a text says how long, where or until when something is left.
+func (d *draft) waits(text string) bool {
+	_, timed := phrase.TimeOf(text)
+	_, warm := d.list.Temperature(text)
+	return timed || warm || untilSign().MatchString(text) || warmPlace().MatchString(text) ||
+		strings.Contains(text, "cover")
+}
+
 // doubled puts "until doubled, about an hour" into the rise that it speaks of.
 func (d *draft) doubled(p *part, word, text string) bool {
 	s := p.last()
@@ -447,10 +466,11 @@ func (d *draft) doubled(p *part, word, text string) bool {
 // goesOn puts a second cue for the same wait of a line into its step: "cover, let rise until doubled".
 func (d *draft) goesOn(p *part, verb, text string) bool {
 	s := p.last()
-	if s != nil && s.verb() == doSoak && s.open() && verb == doRest && s.from == d.at {
+	soaks := s != nil && s.verb() == doSoak && s.open()
+	if soaks && verb == doRest {
 		verb = doSoak // "dissolve the yeast in the water; let stand 10 min"
 	}
-	if s == nil || s.verb() != verb || s.from != d.at || !s.open() ||
+	if s == nil || s.verb() != verb || s.from != d.at && !soaks || !s.open() ||
 		!slices.Contains([]string{doRest, doProof, doSoak, doChill, doCool}, verb) {
 		return false
 	}
@@ -505,8 +525,6 @@ func (d *draft) warming(p *part, marks []mark, text string) bool {
 	return d.warmed(p, doMelt, text)
 }
 
-var warmsOnly = spelling.Pattern(`(?i)\b(?:melt|warm|scald|heat)\b`)
-
 // warmed reads an ingredient that is melted, warmed or cooled before the mix: that is how it goes in,
 // and no step of the dough.
 func (d *draft) warmed(p *part, verb, text string) bool {
@@ -532,11 +550,12 @@ func (d *draft) warmed(p *part, verb, text string) bool {
 		strings.Contains(lower, "blood") || strings.Contains(lower, byHand)) {
 		t, ok = "35 to 40 C", true
 	}
-	if len(of) == 0 || len(of) == len(p.lines) ||
+	if len(of) == 0 || len(of) == len(p.lines) && !ok ||
 		slices.ContainsFunc(of, func(l *line) bool { return l.flour(d) || l.mixed && !slices.Contains(d.warm, l) }) {
 		return false
 	}
 	for _, l := range of {
+		l.mixed = true
 		it, known := d.list.Item(l.Name)
 		fat := known && it.Fat > fatFrom && strings.Contains(lower, doMelt)
 		if fat && !l.has("as") {
@@ -606,11 +625,6 @@ func (d *draft) turned(p *part, word, sentence string) bool {
 	return true
 }
 
-var (
-	turnCount   = spelling.Pattern(`(?i)\b(one|two|three|four|\d)(?: (?:more|letter|book|envelope|single|double|simple|wallet))*[ ](?:folds?|turns?)`)
-	betweenForm = spelling.Pattern(`(?i)\bbetween\b|\bafter each\b`)
-)
-
 // repeated does the last turns, and what stands behind them, again: "repeat twice".
 func (d *draft) repeated(p *part, word string) bool {
 	n := 1
@@ -649,6 +663,11 @@ func (d *draft) shaped(p *part, s *step, word, text string) {
 	s.put(doShape, quote(shape))
 	if phrase.HasFigures(text) {
 		s.put("note", quote(phrase.Short(text)))
+	}
+	if each := phrase.Grams(text); each != "" && !p.did(doDivide) {
+		cut := &step{from: d.at}
+		cut.put(doDivide, quote(each))
+		p.steps = append(p.steps, cut)
 	}
 	if n := phrase.Count(text); n != "" && !phrase.IsOne(n) {
 		s.put("pieces", d.eachOf(p, s, text, n))
@@ -728,6 +747,8 @@ func (d *draft) timed(s *step, text string) {
 	}
 	if until := untilSign().FindString(text); until != "" && !coreForm().MatchString(text) {
 		s.put("note", quote(phrase.Short(until)))
+	} else if s.verb() == doRest && phrase.HasWord(text, "double") {
+		s.put("note", quote("until doubled"))
 	}
 }
 
@@ -877,9 +898,6 @@ func (d *draft) cookedAt(p *part, s *step, text string) {
 // mostMixing is the longest mix that is believed, min.
 const mostMixing = 60
 
-// goesIn are the words of a mix for what goes into a dough that is mixed already.
-var goesIn = spelling.Pattern(`(?i)^(?:add|stir|work in|incorporate|beat|mix|knead|fold\b.*|drizzle\b.*|trickle\b.*|pour\b.*)$`)
-
 // mixes counts the mixes of a part.
 func (p *part) mixes() int {
 	n := 0
@@ -916,6 +934,9 @@ func (d *draft) mixed(p *part, word, text string) bool {
 	s := p.last()
 	if len(times) == 0 && p.kind != "dough" && p.kind != "preferment" {
 		return true // no time counts in it; the sentence stands as a comment
+	}
+	if len(times) == 0 && p.did(doSheet, doDivide, doShape, doFill) {
+		return false // no mix of the dough any more
 	}
 	if s == nil || s.verb() != doMix || !s.open() {
 		s = &step{from: d.at}
@@ -970,9 +991,6 @@ func (d *draft) kneadedIn(p *part, text string) {
 			Says: []string{"worked into the dough, by the method"}}))
 	}
 }
-
-// everything are the words of a mix that takes in what it does not name.
-var everything = spelling.Pattern(`(?i)\b(?:all|everything|remaining ingredients|other ingredients|ingredients|it all|the rest)\b`)
 
 // mention notes which ingredients went into a mix; of two of one kind the first.
 func (d *draft) mention(p *part, text string) {

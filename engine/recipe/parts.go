@@ -7,7 +7,6 @@ import (
 
 	"forebake/engine/recipe/list"
 	"forebake/engine/recipe/phrase"
-	"forebake/engine/spelling"
 )
 
 func kindOf(name string) string {
@@ -18,9 +17,6 @@ func kindOf(name string) string {
 	}
 	return ""
 }
-
-// asideHead are headings of what is no recipe: what stands below them is not read.
-var asideHead = spelling.Pattern(`(?i)^(?:(?:cook'?s |baker'?s |chef'?s )?notes?|tips?|variations?|storage|to store|equipment|nutrition\w*|you will also need)\b[^.]{0,20}$`)
 
 // heading reports whether a line names a part: "For the filling:", "Dough", "## Streusel topping".
 func (d *draft) heading(bare, line string) (kind, name string, ok bool) {
@@ -38,7 +34,7 @@ func (d *draft) heading(bare, line string) (kind, name string, ok bool) {
 		return "", "", false // "pearl sugar", "raspberry jam" are ingredients
 	}
 	kind = kindOf(name)
-	for _, lead := range []string{"for the ", "for ", "make the ", "to make the ", "the "} {
+	for _, lead := range []string{"for the ", "for ", "make the ", "to make the ", "prepare the ", "prepare ", "make ", "the "} {
 		name = strings.TrimPrefix(name, lead)
 	}
 	if kind == "" && (d.block || strings.HasSuffix(strings.TrimSpace(bare), ":")) && !d.method.on && len(cuesOf(bare)) == 0 {
@@ -51,17 +47,8 @@ func (d *draft) heading(bare, line string) (kind, name string, ok bool) {
 	return kind, name, kind != "" && name != ""
 }
 
-var (
-	partItself  = spelling.Pattern(`(?i)\b(?:dough|filling|topping|glaze|icing|frosting|syrup|streusel|sponge|poolish|biga|starter|levain|wash|tangzhong|custard|crumble)$`)
-	parenthesis = spelling.Pattern(`\([^()]*\)`)
-	forThe      = spelling.Pattern(`(?i)^(?:for the|for|to) [\pL -]+:?$`)
-)
-
 // upper reports whether a line is all in capitals, as headings are.
 func upper(text string) bool { return text == strings.ToUpper(text) && len(text) > 4 }
-
-// inline is a part whose ingredients stand behind its name: "Glaze: 100 g icing sugar, 2 tbsp milk".
-var inlineHead = spelling.Pattern(`^([\pL][\pL' -]{2,40}?)(?: \([^()]*\))?\s*(?::\s|[–—]\s|-{2,}|…|\.{3,})\s*(.+)$`)
 
 func (d *draft) inline(bare string) (p *part, rest string, ok bool) {
 	m := inlineHead().FindStringSubmatch(bare)
@@ -197,8 +184,8 @@ func (l *line) namedIn(text string) bool {
 	last := words[len(words)-1]
 	for _, w := range []string{last, strings.TrimSuffix(last, "s"), strings.TrimSuffix(last, "es")} {
 		for _, form := range []string{w, w + "s", w + "es"} {
-			for _, before := range phrase.Before(text, form) {
-				if len(w) > 2 && !l.other(before+" "+form) {
+			for _, a := range phrase.Around(text, form) {
+				if len(w) > 2 && !l.other(a[0], form) && !l.other(form, a[1]) {
 					return true
 				}
 			}
@@ -208,8 +195,11 @@ func (l *line) namedIn(text string) bool {
 }
 
 // other reports whether two words name a thing of the larder that is not this one.
-func (l *line) other(words string) bool {
-	it, known := l.larder.Find(words)
+func (l *line) other(first, second string) bool {
+	if first == "" || second == "" {
+		return false
+	}
+	it, known := l.larder.Find(first + " " + second)
 	own, _ := l.larder.Find(l.Name)
 	return known && own != nil && it != own
 }
@@ -252,14 +242,13 @@ func (p *part) spoken(text string) bool {
 // likeliest is the part of some kinds that a text names most of; else the only one, or the only one
 // that is not put on yet. nil where that does not tell.
 func (d *draft) likeliest(text string, kinds ...string) *part {
-	var all, free []*part
+	var free []*part
 	var best *part
 	most, twice := 0, false
 	for _, p := range d.parts {
 		if len(p.lines) == 0 || p.kind == "dough" || p.kind == "preferment" || !slices.Contains(kinds, p.kind) {
 			continue
 		}
-		all = append(all, p)
 		if !d.puts(p.name) {
 			free = append(free, p)
 		}
@@ -273,8 +262,6 @@ func (d *draft) likeliest(text string, kinds ...string) *part {
 	switch {
 	case most > 0 && !twice:
 		return best
-	case len(all) == 1 && most == 0 && len(phrase.Substances(text)) == 0:
-		return all[0]
 	case len(free) == 1 && (twice || len(phrase.Substances(text)) == 0):
 		return free[0]
 	}

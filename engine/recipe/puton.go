@@ -7,7 +7,6 @@ import (
 	"forebake/engine/quantity"
 	"forebake/engine/recipe/list"
 	"forebake/engine/recipe/phrase"
-	"forebake/engine/spelling"
 )
 
 // puton reads what is put on the outside of the dough: a wash before the bake, a topping after it.
@@ -27,6 +26,9 @@ func (d *draft) puton(subject *part, verb, word, text string) bool {
 			return true
 		}
 	}
+	if subject.kind != "dough" && len(subject.lines) > 0 && p.mixes() == 0 {
+		return true // said beforehand, at the head of the method
+	}
 	of := subject // "warm the jam and brush over the buns"
 	if of.kind == "dough" || len(of.lines) == 0 || !onto().MatchString(text) {
 		of = d.likeliest(text, kinds...)
@@ -40,6 +42,11 @@ func (d *draft) puton(subject *part, verb, word, text string) bool {
 			of = was
 		} else {
 			put = doFill
+		}
+	}
+	if of != nil && of.kind == "filling" && put == doWash {
+		if put = doFill; d.puts(of.name) {
+			return true // it is on already: its sugar after its butter
 		}
 	}
 	if verb == doDust && of != nil && of != subject && of.named(text) == 0 {
@@ -69,11 +76,6 @@ func (d *draft) puton(subject *part, verb, word, text string) bool {
 	return true
 }
 
-// onto are the words for where a part goes that a sentence speaks of.
-var onto = spelling.Pattern(`(?i)\b(?:over|on|onto|on top of|into the (?:centre|center|middle|buns?|holes?|cold))\b`)
-
-var ontoDough = spelling.Pattern(`(?i)\b(?:buns?|rolls?|loaf|loaves|dough|cakes?|pieces)\b`)
-
 // partOfStep is the part that a step puts on; nil for none.
 func (d *draft) partOfStep(s *step) *part {
 	if len(s.set) == 0 || s.off {
@@ -92,6 +94,9 @@ func (d *draft) partOfStep(s *step) *part {
 func (d *draft) filled(p *part, verb, word, text, sentence string) bool {
 	main := d.dough()
 	baked := main.did(doBake, doCook)
+	if p != main && len(p.lines) > 0 && p.kind != "preferment" && main.mixes() == 0 {
+		return true // said beforehand, at the head of the method
+	}
 	var of *part
 	switch {
 	case p != main && !baked && p.kind != "preferment" && len(p.lines) > 0 && onto().MatchString(text):
@@ -154,27 +159,13 @@ func (d *draft) claim(text, put, verb string) *part {
 	case doWash:
 		kind = doWash
 	}
-	var moved []*line
-	if main.mixes() > 0 {
-		for _, l := range main.lines {
-			if !l.mixed && !l.off && l.namedIn(text) && !l.flour(d) && !d.used2(l) && !(d.all && l.common()) {
-				moved = append(moved, l)
-			}
-		}
-	}
-	if len(moved) > 0 && len(moved) < len(main.lines) {
-		name := moved[0].Name
-		if len(moved) > 1 {
+	if of := (&part{kind: kind}); main.mixes() > 0 && d.move(of, text) {
+		name := of.lines[0].Name
+		if len(of.lines) > 1 {
 			name = kind
 		}
-		of := &part{kind: kind, name: d.freeName(name)}
+		of.name = d.freeName(name)
 		d.parts = append(d.parts, of)
-		for _, l := range moved {
-			l.Says = append(l.Says, "read as the "+kind+", by the method: not in the dough")
-			of.lines = append(of.lines, l)
-		}
-		main.lines = slices.DeleteFunc(main.lines, func(l *line) bool { return slices.Contains(moved, l) })
-		d.dropWith(moved)
 		return of
 	}
 	for _, words := range phrase.Substances(text) {
@@ -207,10 +198,30 @@ func (d *draft) claim(text, put, verb string) *part {
 	return nil
 }
 
+// move puts ingredients of the dough's list that a text names, and that went into no mix, into another
+// part. It reports whether there are any.
+func (d *draft) move(to *part, text string) bool {
+	main := d.dough()
+	var moved []*line
+	for _, l := range main.lines {
+		if !l.mixed && !l.off && l.namedIn(text) && !l.flour(d) && !d.used2(l) && !(d.all && l.common()) {
+			moved = append(moved, l)
+		}
+	}
+	if len(moved) == 0 || len(moved) == len(main.lines) {
+		return false
+	}
+	for _, l := range moved {
+		l.Says = append(l.Says, "read as the "+to.kind+", by the method: not in the dough")
+		to.lines = append(to.lines, l)
+	}
+	main.lines = slices.DeleteFunc(main.lines, func(l *line) bool { return slices.Contains(moved, l) })
+	d.dropWith(moved)
+	return true
+}
+
 // common reports whether every dough may hold the thing, so that a mix of all takes it in.
 func (l *line) common() bool { return commonOnes().MatchString(l.Name) }
-
-var commonOnes = spelling.Pattern(`(?i)\b(?:flour|sugar|butter|milk|eggs?|yolks?|water|salt|yeast|oil|cream|honey)$`)
 
 func lastWords(text string, n int) string {
 	words := strings.Fields(text)

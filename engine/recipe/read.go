@@ -7,17 +7,6 @@ import (
 	"forebake/engine/quantity"
 	"forebake/engine/recipe/list"
 	"forebake/engine/recipe/phrase"
-	"forebake/engine/spelling"
-)
-
-var (
-	methodHead = spelling.Pattern(`(?i)^(?:the )?(method|directions?|instructions?|steps|preparation|procedure|to make|how to make (?:it|them))\b[^.]{0,20}$`)
-	listHead   = spelling.Pattern(`(?i)^(?:the )?(ingredients|you will need|what you need|shopping list)\b[^.]{0,20}$`)
-	makesLine  = spelling.Pattern(`(?i)^(?:makes|yields?|quantity|for)\b:?\s*(?:about|approximately|approx\.?|around|some)?\s*(\d+|one|two|three|four|six|a)(?:\s*(?:-|–|to)\s*(\d+))?\s*(dozen)?\s*(?:[\dx×./-]+[- ]?(?:inch|in\.?|cm|g|lb)\s+)?(?:(?:large|small|medium|soft|big|generous)\b)?\s*([\pL][\pL -]*)?\.?$`)
-	inTitle    = spelling.Pattern(`(?i)^(.*?)\s*(?:[(,–—-]\s*((?:makes|yields?|serves)\b[^()]*?)\)?)$`)
-	timesLine  = spelling.Pattern(`(?i)^(?:(?:prep(?:aration)?|cook(?:ing)?|total|baking|rising|proving|resting|active|hands-on)(?: time)?\s*:|serves \d|servings|difficulty|category|cuisine|equipment|tags\b)`)
-	numbered   = spelling.Pattern(`(?i)^(?:step\s*)?\d{1,2}\s*[.):]\s+`)
-	markup     = spelling.Pattern("^[#>*_=`\\s]+|[*_`=]+$")
 )
 
 // methodState is how far the method was read.
@@ -83,6 +72,9 @@ func (d *draft) read(text string) {
 		}
 		d.lineOf(current, bare)
 	}
+	if d.method.cover {
+		d.say("not read: cover, of no step that waits")
+	}
 	if d.title == "" {
 		d.say("the text has no title: name the formula")
 	}
@@ -144,8 +136,6 @@ func (d *draft) lineOf(current *part, bare string) {
 	}
 	d.notRead(bare)
 }
-
-var purposeHead = spelling.Pattern(`(?i)^((?:for|to) [a-z -]{3,20}):\s+(.+)$`)
 
 // tooWordy reports whether a line that begins with an amount is a sentence all the same.
 func tooWordy(text string, lines []list.Line) bool {
@@ -234,8 +224,6 @@ func (d *draft) readMakes(text string) bool {
 	}
 	return true
 }
-
-var aboutWord = spelling.Pattern(`(?i)\b(?:about|around|approx\w*|some)\b`)
 
 func timesCount(n string, by float64) string {
 	q, fault := quantity.Read(n+" pieces", quantity.Of(quantity.Count))

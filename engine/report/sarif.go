@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"crypto/sha256"
 	"encoding/hex"
+	"errors"
 	"fmt"
 	"io"
 	"slices"
@@ -98,8 +99,9 @@ func (s *sarif) End() error {
 	s.merging = len(s.formulas) > maxCautionResults
 	s.most = max(0, maxResults-s.fixed())
 	for {
-		text := jsontext.Capped{Most: maxLog}
-		if err := s.write(&text); err != nil {
+		apart := !s.merging && len(s.formulas) > 1 // how far beyond does not matter
+		text := jsontext.Capped{Most: maxLog, Stop: apart}
+		if err := s.write(&text); err != nil && !errors.Is(err, jsontext.ErrFull) {
 			return err
 		}
 		found := min(s.most, len(s.found.All()))
@@ -107,7 +109,7 @@ func (s *sarif) End() error {
 		case text.Size <= maxLog:
 			_, err := s.out.Write(text.Bytes())
 			return err
-		case !s.merging && len(s.formulas) > 1:
+		case apart:
 			s.merging = true
 		case found > 0: // as many as fit if all were of one size, and a few less
 			s.most = min(found-1, int(float64(found)*0.97*maxLog/float64(text.Size)))
@@ -326,7 +328,9 @@ func (s *sarif) results(yield func(any) bool) {
 	}
 	kept, _ := finding.Fold(s.found.All(), s.most)
 	for _, f := range kept {
-		yield(s.result(f))
+		if !yield(s.result(f)) {
+			return
+		}
 	}
 }
 

@@ -433,5 +433,10 @@ func FromVolume(amount string) string {
 	if fault != nil {
 		return ""
 	}
-	return quantity.Plain(math.Round(q.Lo*0.5)) + " to " + quantity.Plain(math.Round(q.Hi*1.1)) + " g"
+	tenths := 10.0
+	if q.Lo > 20 {
+		tenths = 1
+	}
+	return quantity.Plain(math.Round(q.Lo*0.5*tenths)/tenths) + " to " +
+		quantity.Plain(math.Round(q.Hi*1.1*tenths)/tenths) + " g"
 }

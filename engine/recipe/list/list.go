@@ -255,13 +255,23 @@ func (r Reader) several(text string) ([]Line, bool) {
 			lines, from = append(lines, l), at[1]
 		}
 	}
-	if l, ok := r.one(text[from:]); ok {
+	l, ok := r.one(text[from:])
+	if ok && l.Unknown != "" { // "1 egg 50g butter"
+		for _, at := range unjoined().FindAllStringIndex(text[from:], -1) {
+			first, one := r.one(text[from : from+at[0]])
+			second, two := r.one(text[from+at[0]:])
+			if one && two && first.Unknown == "" && second.Unknown == "" {
+				return append(lines, first, second), true
+			}
+		}
+	}
+	if ok {
 		return append(lines, l), true
 	}
 	if from == 0 {
 		return nil, false
 	}
-	l, ok := r.one(text) // no end to what was cut: it is one after all
+	l, ok = r.one(text) // no end to what was cut: it is one after all
 	return []Line{l}, ok
 }
 
@@ -274,6 +284,8 @@ func (r Reader) startsOne(text string) bool {
 	l, ok := r.one(text[:end])
 	return ok && (l.Unknown == "" || l.Amount != "?")
 }
+
+var unjoined = spelling.Pattern(`(?i)\s\d+ ?(?:g|kg|ml|dl|oz)\b`)
 
 // outside is a text of the same length with blanks for what stands in brackets.
 func outside(text string) string {

@@ -13,7 +13,7 @@ import (
 )
 
 var (
-	degrees = spelling.Pattern(`(?i)(\d{1,3}(?:[.,]\d)?)(?:\s*(?:°|º|˚)?\s*(?:-|–|—|to)\s*(\d{1,3}))?` +
+	degrees = spelling.Pattern(`(?i)(?:^|[^\d/⁄.,½¼¾⅓⅔])(\d{2,3}(?:[.,]\d)?|\d(?:[.,]\d)?(?: ?[°º˚]))(?:\s*(?:°|º|˚)?\s*(?:-|–|—|to)\s*(\d{1,3}))?` +
 		`\s*(?:°|º|˚|deg(?:rees?)?\.?)?\s*(C|F|celsius|centigrade|fahrenheit)\b`)
 	letterless = spelling.Pattern(`(?i)(\d{2,3})(?:\s*(?:°|º|˚)?\s*(?:-|–|—|to)\s*(\d{2,3}))?` +
 		`\s*(?:(?:°|º|˚)(?:[^CFcf\d]|$)|deg(?:rees?)?\b)`)
@@ -156,8 +156,10 @@ func (r Reader) egg(l *Line, name string) string {
 // those words. A name that the larder is sure of goes before one that it asks about.
 func (r Reader) resolve(name string) (found string, prepared []string, ok bool) {
 	name = strings.ReplaceAll(name, "A.P.", "AP")
-	if first, rest, two := strings.Cut(name, " "); two && !r.sure(name) && r.sure(rest+" "+first) {
-		return rest + " " + first, nil, true // "flour T45"
+	if !r.sure(name) {
+		if turned := r.turnedRound(strings.Fields(name)); turned != "" {
+			return turned, nil, true
+		}
 	}
 	for _, known := range []func(string) bool{r.sure, r.knows} {
 		words, prepared := strings.Fields(name), []string(nil)
@@ -183,6 +185,29 @@ func (r Reader) resolve(name string) (found string, prepared []string, ok bool) 
 		}
 	}
 	return "", nil, false
+}
+
+// turnedRound is the name of the larder that holds the same words in another order, "flour T45",
+// "dry active yeast"; "" for none.
+func (r Reader) turnedRound(words []string) string {
+	orders := [][]int{{1, 0}}
+	switch len(words) {
+	case 3:
+		orders = [][]int{{1, 0, 2}, {1, 2, 0}, {2, 0, 1}, {0, 2, 1}, {2, 1, 0}}
+	case 2:
+	default:
+		return ""
+	}
+	for _, order := range orders {
+		var name []string
+		for _, i := range order {
+			name = append(name, words[i])
+		}
+		if r.sure(strings.Join(name, " ")) {
+			return strings.Join(name, " ")
+		}
+	}
+	return ""
 }
 
 func describes(words string) bool {
@@ -344,7 +369,7 @@ func (r Reader) Temperature(text string) (string, bool) {
 	if m == nil || letter == "" {
 		return "", false
 	}
-	number := m[1]
+	number := strings.TrimRight(m[1], " °º˚")
 	if m[2] != "" {
 		number += " to " + m[2]
 	}
@@ -363,8 +388,8 @@ func Letterless(text string) (string, bool) {
 }
 
 var (
-	inC    = spelling.Pattern(`(?i)\d\s*(?:°|º|˚|deg(?:rees?)?)?\s*(?:C|celsius|centigrade)\b`)
-	inF    = spelling.Pattern(`(?i)\d\s*(?:°|º|˚|deg(?:rees?)?)?\s*(?:F|fahrenheit)\b`)
+	inC    = spelling.Pattern(`(?i)(?:\d\d|\d ?[°º˚])\s*(?:°|º|˚|deg(?:rees?)?)?\s*(?:C|celsius|centigrade)\b`)
+	inF    = spelling.Pattern(`(?i)\d\d\s*(?:°|º|˚|deg(?:rees?)?)?\s*(?:F|fahrenheit)\b`)
 	metric = spelling.Pattern(`(?i)\d\s*(?:g|kg|ml|dl|cl|grams?)\b`)
 	cups   = spelling.Pattern(`(?i)\b(?:cups?|sticks?|all-purpose|ounces|pounds)\b`)
 )

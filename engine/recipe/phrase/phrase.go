@@ -26,7 +26,7 @@ func Sentences(text string) []string {
 	for _, at := range sentenceEnd().FindAllStringIndex(text, -1) {
 		before, after := text[start:at[0]], text[at[1]:]
 		small := after != "" && (after[0] >= 'a' && after[0] <= 'z' || after[0] == '(' || after[0] == '@')
-		if small && abbreviated().MatchString(before) || strings.Count(before, "(") > strings.Count(before, ")") {
+		if small && abbreviated().MatchString(before) || strings.HasSuffix(before, "approx") || strings.Count(before, "(") > strings.Count(before, ")") {
 			continue
 		}
 		if s := strings.TrimSpace(before); s != "" {
@@ -47,7 +47,7 @@ var (
 	thickForm = spelling.Pattern(`(?i)(` + list.Number + `)\s*-?\s*(mm|cm|in(?:ch(?:es)?)?|")\.?(?:\s*-?\s*|\s+(?:in\s+)?)(?:thick|thickness)`)
 	thinForm  = spelling.Pattern(`(?i)(?:to|to about|thickness of|about) (` + list.Number + `)\s*-?\s*(mm|cm|in(?:ch(?:es)?)?|")`)
 	areaForm  = spelling.Pattern(`(?i)(` + list.Number + `)\s*-?(mm|cm|in(?:ch(?:es)?)?|")?\s*-?(?:x|×|by)-?\s*(` + list.Number + `)\s*-?\s*(mm|cm|in(?:ch(?:es)?)?|")`)
-	timeForm  = spelling.Pattern(`(?i)(?:(at least|up to|another|about|around|approximately|every|after|after the first|the last|within|below|per) )?(` + list.Number + `|an?|half an|a further|a couple of|a few|three quarters of an|` + wordNumber + `)` +
+	timeForm  = spelling.Pattern(`(?i)(?:(at least|up to|another|about|around|approximately|every|after|after the first|the last|within|below|per) )?(` + list.Number + `|an?|half an|half|a further|a couple of|a few|three quarters of an|` + wordNumber + `)` +
 		`(?:\s*(?:minutes?|mins?|seconds?|secs?|hours?|hrs?|h))?(?:\s*(?:-|–|—|to|or)\s*(` + list.Number + `|` + wordNumber + `))?\s*-?\s*(?:more |further )?(seconds?|secs?|minutes?|mins?|hours?|hrs?|h|days?)\b(?: (?:and )?(` + list.Number + `|a half)\s*(minutes?|mins?)?)?`)
 	mixedForm = spelling.Pattern(`(?i)^(` + list.Number + `|an?|one|two)\s*(minutes?|mins?|hours?|hrs?|h)\b`)
 	overnight = spelling.Pattern(`(?i)\bover ?night\b|\bthe night before\b`)
@@ -56,7 +56,7 @@ var (
 
 var smallNumbers = map[string]string{"two": "2", "three": "3", "four": "4", "five": "5", "six": "6",
 	"fifteen": "15", "twenty": "20", "thirty": "30", "forty": "40", "seven": "7", "eight": "8", "nine": "9", "ten": "10", "twelve": "12", "sixteen": "16", "eighteen": "18",
-	"twenty-four": "24", "one": "1", "a": "1", "an": "1", "half a": "1/2", "half an": "1/2", "a further": "1", "a couple of": "2", "three quarters of an": "3/4"}
+	"twenty-four": "24", "one": "1", "a": "1", "an": "1", "half a": "1/2", "half an": "1/2", "half": "1/2", "a further": "1", "a couple of": "2", "three quarters of an": "3/4"}
 
 // Overnight is how long a night is read as. Trade usage, a judgement.
 const Overnight = "8 h to 14 h"
@@ -367,7 +367,7 @@ func HasWord(text, words string) bool {
 }
 
 // substance is what a text says is put on: "brush with melted butter", "fill with jam".
-var substance = spelling.Pattern(`(?i)\b(?:with|in|over|on) (?:the |a |an |some |plenty of |a little |more |remaining |rest of the |lightly )*((?:[\pL-]+ ){0,3}?[\pL-]+)(?: (?:using|and|before|while|then|over|to|until|from|on|when|mixture)\b|[,.;(]|$)`)
+var substance = spelling.Pattern(`(?i)\b(?:with|in) (?:the |a |an |some |plenty of |a little |more |remaining |rest of the |lightly )*((?:[\pL-]+ ){0,3}?[\pL-]+)(?: (?:using|and|before|while|then|over|to|until|from|on|when|mixture)\b|[,.;(]|$)`)
 
 // plainOnes are words for a part and for what is no ingredient.
 var plainOnes = spelling.Pattern(`(?i)^(?:it|them|top|tops|each|buns?|rolls?|dough|surface|half|filling|glaze|frosting|icing|mixture|syrup|brush|fork|spoon|towel|tea towel|cloth|film|plastic(?: wrap)?|foil|hands?|paper|all|knife|(?:hot|warm) (?:buns?|rolls?|loaf))$`)
@@ -391,26 +391,29 @@ var either = spelling.Pattern(`(?i)\bor\b|\bby hand\b|\bby machine\b`)
 // Either reports whether the words between two times make them one or the other.
 func Either(between string) bool { return either().MatchString(between) }
 
-// Before gives the word before each place where a text holds a word, "" where none is.
-func Before(text, word string) []string {
+// Around gives the word before and the word behind each place where a text holds a word; "" where
+// none is or a stop lies between.
+func Around(text, word string) [][2]string {
 	text, word = strings.ToLower(text), strings.ToLower(word)
-	var out []string
+	var out [][2]string
 	isWord := func(r rune) bool { return unicode.IsLetter(r) || unicode.IsDigit(r) }
 	for from := 0; word != ""; {
 		i := strings.Index(text[from:], word)
 		if i < 0 {
 			break
 		}
-		head := text[:from+i]
+		head, tail := text[:from+i], text[from+i+len(word):]
 		last, _ := utf8.DecodeLastRuneInString(head)
-		after, _ := utf8.DecodeRuneInString(text[from+i+len(word):])
-		if !isWord(last) && !isWord(after) {
-			words := strings.Fields(head)
-			before := ""
-			if len(words) > 0 && !strings.ContainsAny(words[len(words)-1], ",.;:(") {
-				before = words[len(words)-1]
+		next, _ := utf8.DecodeRuneInString(tail)
+		if !isWord(last) && !isWord(next) {
+			var around [2]string
+			if words := strings.Fields(head); len(words) > 0 && !strings.ContainsAny(words[len(words)-1], ",.;:(") {
+				around[0] = words[len(words)-1]
 			}
-			out = append(out, before)
+			if words := strings.Fields(tail); len(words) > 0 && strings.HasPrefix(tail, " ") {
+				around[1] = strings.TrimRight(words[0], ",.;:)")
+			}
+			out = append(out, around)
 		}
 		from += i + len(word)
 	}

@@ -1,4 +1,4 @@
-# From a plain text: 1 thing not read, 15 questions or guesses besides. Each stands in a comment at its place.
+# From a plain text: 1 thing not read, 16 questions or guesses besides. Each stands in a comment at its place.
 # makes 16: the text says about
 formula "Spandauer (Danish pastries)" {
   makes = "16 pieces"
@@ -14,8 +14,9 @@ formula "Spandauer (Danish pastries)" {
     }
     steps = [
       # Stir the yeast into the cold milk
-      { mix = "5 to 15 min", note = "stir, add, knead" },   # how long? 5 to 15 min: common practice
+      { soak = "5 to 15 min", with = ["fresh yeast", "cold milk"] },   # how long? 5 to 15 min: common practice
       # Add the egg, sugar, salt and flour and knead briefly
+      { mix = "5 to 15 min", note = "add, knead" },   # how long? 5 to 15 min: common practice
       # Wrap and chill for 30 minutes
       { chill = "30 min", at = "fridge", covered = true },
       # Roll out the dough to 35 x 35 cm

@@ -21,7 +21,7 @@ formula "Easter bread, from my grandmother's notebook" {
       { mix = "1 to 10 min", note = "add, mix" },   # how long? 1 to 10 min: common practice
       { rest = "1 h to 3 h", at = "25 C to 30 C", covered = true, note = "until doubled" },   # a warm place: read as 25 to 30 C; how long? 1 h to 3 h: common practice
       # When the sponge has doubled, add the salt, 5 egg yolks ground with the sugar and vanilla, and the butter, and mix all together
-      { mix = "2 to 10 min", note = "add, mix, beat, fold in", with = ["flour", "eggs", "butter", "sugar", "salt", "vanilla sugar"] },   # how long? 2 to 10 min: common practice
+      { mix = "2 to 10 min", note = "add, mix, beat, fold in", with = ["flour", "butter", "sugar", "salt", "vanilla sugar"] },   # how long? 2 to 10 min: common practice
       # not read in it: 5 egg
       # Beat the whites to a foam and fold in with the remaining flour
       # not read: The dough should not be too thick

@@ -19,7 +19,7 @@ formula "CINNAMON PULL-APART" {
       # Add everything else
       # Knead 5 min
       # Let rise till double (1 hr. or so)
-      { rest = "1 h", at = "room" },   # not said where: read as the room
+      { rest = "1 h", note = "until doubled", at = "room" },   # not said where: read as the room
       # Roll 1/4" thick
       { sheet = "1/4 in" },
       # Brush with melted butter
