@@ -75,21 +75,20 @@ type Filling struct {
 
 // Stage is what one step did.
 type Stage struct {
-	Step         *formula.Step
-	Known        bool          // the temperatures are known
-	Missing      string        // what would have to be written, when they are not
-	MissingAt    *formula.Step // and in which step; nil when it is not a step's
-	StartH, EndH Interval      // hours since the part's first step
-	Ambient      Interval      // C
-	HasAmbient   bool
-	StartCore    figure.Estimate // C, as the step begins
-	Core, Mean   figure.Estimate // C, as it ends
-	Surface      figure.Estimate
-	DoughCore    figure.Estimate // of a bake: the coldest dough, around a lump of filling too
-	CoreMax      figure.Estimate
-	Hours        figure.Estimate // equivalent hours at 26 C gained in it
-	// done to some ingredients in a bowl of their own, before the part is mixed
-	InOwnBowl      bool
+	Step           *formula.Step
+	Known          bool          // the temperatures are known
+	Missing        string        // what would have to be written, when they are not
+	MissingAt      *formula.Step // and in which step; nil when it is not a step's
+	StartH, EndH   Interval      // hours since the part's first step
+	Ambient        Interval      // C
+	HasAmbient     bool
+	StartCore      figure.Estimate // C, as the step begins
+	Core, Mean     figure.Estimate // C, as it ends
+	Surface        figure.Estimate
+	DoughCore      figure.Estimate // of a bake: the coldest dough, around a lump of filling too
+	CoreMax        figure.Estimate
+	Hours          figure.Estimate // equivalent hours at 26 C gained in it
+	InOwnBowl      bool            // done to some ingredients in a bowl of their own, before the part is mixed
 	Measured       bool            // a temperature reading was believed here
 	RiseMeasured   bool            // a measured rise was believed here
 	AssumedBowl    bool            // no geometry was given, and it matters
@@ -99,12 +98,11 @@ type Stage struct {
 	Bi             float64
 	Oven           bake.Baking // a bake as the coldest run goes through it, where HasOven
 	HasOven        bool
-	// bake: as the first in this oven begins, half way from core to mean, C
-	OvenStart   figure.Estimate
-	OvenMinutes Interval        // bake: in the oven since then
-	OvenC       figure.Estimate // bake: of the oven, its mean since then
-	ShapeOpen   bool            // bake: a large piece stands free, and nobody says how
-	OvenSilent  string          // why a bake's core, or the time to it, is not reckoned
+	OvenStart      figure.Estimate // bake: as the first in this oven begins, half way from core to mean, C
+	OvenMinutes    Interval        // bake: in the oven since then
+	OvenC          figure.Estimate // bake: of the oven, its mean since then
+	ShapeOpen      bool            // bake: a large piece stands free, and nobody says how
+	OvenSilent     string          // why a bake's core, or the time to it, is not reckoned
 	// Trace is the course of each run through a wait, the coldest first, by Hours of the step: at
 	// its start, its end and in between. It is drawn to the longest end of a ranged time in the
 	// warmest run, to the shortest in the coldest. nil where none was asked for.
@@ -155,12 +153,11 @@ type Simulator struct {
 
 // standing is how a part stands between two steps, its temperatures apart.
 type standing struct {
-	setup Setup
-	told  [airKinds]told
-	body  heat.Body
-	shape shape
-	// what would have to be written so that the steps from here on are known; "" while they are
-	missing string
+	setup   Setup
+	told    [airKinds]told
+	body    heat.Body
+	shape   shape
+	missing string        // what would have to be written so that the steps from here on are known; "" while they are
 	lostAt  *formula.Step // the step that misses it; nil when none does
 	mixed   bool
 	moved   bool    // a step has changed the temperature that the part began with
@@ -259,16 +256,8 @@ func (f *Simulator) believeRise(st *Stage, record *Record) {
 		st.Hours = sharpen(st.Hours)
 	} else { // known when it was read, and modelled from there on
 		m := st.Hours.Mid * st.read
-		rest := figure.Estimate{
-			Low:  max(0, st.Hours.Low-m),
-			Mid:  st.Hours.Mid - m,
-			High: max(0, st.Hours.High-m),
-		}.Times(scale)
-		st.Hours = figure.Estimate{
-			Low:  min(rest.Low, rest.Mid) + m*scale,
-			Mid:  rest.Mid + m*scale,
-			High: max(rest.High, rest.Mid) + m*scale,
-		}
+		rest := figure.Estimate{Low: max(0, st.Hours.Low-m), Mid: st.Hours.Mid - m, High: max(0, st.Hours.High-m)}.Times(scale)
+		st.Hours = figure.Estimate{Low: min(rest.Low, rest.Mid) + m*scale, Mid: rest.Mid + m*scale, High: max(rest.High, rest.Mid) + m*scale}
 	}
 	record.RiseScale *= scale
 	record.Rise, st.RiseMeasured = true, true

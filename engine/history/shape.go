@@ -74,8 +74,7 @@ func (f *Simulator) portion(step *formula.Step) bool {
 	if made := f.setup.Part.Formula.Makes.Pieces; made > 0 && step.Verb.Finishes() &&
 		step.Pieces == nil && f.shape.tins == 0 &&
 		(f.shape.pieces <= 1 || f.shape.pieces > made) {
-		// strands are plaited; a batch that no step divides is divided all the same
-		f.shape.pieces = made
+		f.shape.pieces = made // strands are plaited; a batch that no step divides is divided all the same
 	}
 	f.shape.pieceKg = kg / math.Max(1, f.shape.pieces)
 	return true

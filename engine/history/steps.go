@@ -216,8 +216,7 @@ func (f *Simulator) heated(step *formula.Step, st *Stage) {
 	st.Core, st.Mean, st.Surface = after, after, after
 	st.CoreMax = st.StartCore.Max(after)
 	if f.setup.Part.Kind == formula.Dough && f.mixed && after.Low >= crumbC && !mixesLater(step) {
-		// fried, steamed or boiled through: it has risen as in an oven
-		_, body, rho := f.inOven(step)
+		_, body, rho := f.inOven(step) // fried, steamed or boiled through: it has risen as in an oven
 		f.becomeCrumb(body, rho)
 	}
 }
@@ -255,13 +254,10 @@ func (f *Simulator) fill(step *formula.Step, st *Stage) bool {
 		l.even((a*f.now(l).MeanC + b*fill.Temp.At(l.which)) / (a + b))
 	}
 	f.moved = true
-	rho, ok := geometry.MeanDensity(own*1000, f.shape.mixedRho/1000, kg*1000,
-		fill.Material.Density/1000)
-	if ok {
+	if rho, ok := geometry.MeanDensity(own*1000, f.shape.mixedRho/1000, kg*1000, fill.Material.Density/1000); ok {
 		f.shape.mixedRho = rho * 1000
 	}
-	if rho, ok := geometry.MeanDensity(f.shape.filling*1000, f.shape.fillRho/1000, kg*1000,
-		fill.Material.Density/1000); ok &&
+	if rho, ok := geometry.MeanDensity(f.shape.filling*1000, f.shape.fillRho/1000, kg*1000, fill.Material.Density/1000); ok &&
 		f.shape.filling > 0 {
 		f.shape.fillRho = rho * 1000
 	} else {

@@ -18,9 +18,8 @@ import (
 type environment struct {
 	air     airKind
 	ambient Interval
-	h       float64 // W/(m2 K), as it is in the middle run
-	// the same under a lid with air below it; film on the dough takes nothing away
-	covered float64
+	h       float64         // W/(m2 K), as it is in the middle run
+	covered float64         // the same under a lid with air below it; film on the dough takes nothing away
 	error   float64         // relative error of h
 	above   figure.Estimate // C, of the air above an ice bath
 	minutes Interval
