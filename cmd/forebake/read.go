@@ -26,9 +26,11 @@ func readCommand() *cobra.Command {
   forebake read recipe.txt -o buns.hcl && forebake check buns.hcl`,
 		Short: "Makes a formula file of a plain-text recipe, with comments where it is not sure",
 		Long: `Reads a list of ingredients and a method in plain English, one a line, and
-prints a formula file. Where the text does not say, "?" stands in it, and a
-comment asks. A single - reads standard input. Read the comments before you
-check the formula.`,
+prints a formula file that a check accepts. Each sentence of the method stands
+above its steps. What was not read stands as a comment at its place, and the
+first line counts it. Where the text does not say, "?" or a usual value stands,
+and a comment asks. A single - reads standard input. Read the comments before
+you check the formula.`,
 		Args: func(_ *cobra.Command, args []string) error {
 			if len(args) != 1 {
 				return errors.New("read takes one plain-text file: forebake read recipe.txt; a " +

@@ -2,6 +2,7 @@ package formula
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"forebake/engine/said"
@@ -13,18 +14,31 @@ import (
 // that is near to a part's is left to be refused: it is likely misspelt.
 func (rd *reader) imply() {
 	f := rd.formula
+	defer func() {
+		rd.uses = slices.DeleteFunc(rd.uses, func(u use) bool { return u.name == "" && u.step.Verb == panVerb })
+	}()
 	for i := range rd.uses {
 		u := &rd.uses[i]
 		name := u.name
 		if cut, is := partName(name); is {
 			name = cut
 		}
-		if u.step.Verb.own.bare || name == "" || f.PartNamed(name) != nil {
+		bare := u.step.Verb.own.bare
+		if name == "" || f.PartNamed(name) != nil || bare && rd.opts.Larder.AllergenIn(name) == "" {
+			continue
+		}
+		if short := said.PartName(name); f.PartNamed(short) != nil { // "with syrup"
+			u.name = short
 			continue
 		}
 		if p := rd.partAmong(name); p != nil { // "egg wash, twice"
 			rd.assumed(u.place, fmt.Sprintf("%q is read as %s", name, p.Name))
 			u.name = p.Name
+			continue
+		}
+		if u.step.Verb.Fills() && said.Into(name) { // { pipe = "into 8 moulds" }
+			u.step.Verb, u.step.Words, u.name = panVerb, name, ""
+			rd.assumed(u.place, fmt.Sprintf("%q is read as its tins", name))
 			continue
 		}
 		things := said.Things(rd.opts.Larder, name, rd.opts.Units)
@@ -36,6 +50,8 @@ func (rd *reader) imply() {
 		switch {
 		case u.step.Verb.Washes():
 			p.Kind = Wash
+		case bare:
+			p.Kind = Topping
 		case u.step.Verb.Tops():
 			p.Kind = Topping
 		}
@@ -49,17 +65,8 @@ func (rd *reader) imply() {
 		f.Parts = append(f.Parts, p)
 		rd.assumed(u.place, fmt.Sprintf("no part is named %q: it is read as %s of an open amount; write "+
 			"%s %q { ingredients = { %s } } where more is in it", name, strings.Join(things, " and "),
-			p.Kind, name, strings.Join(openLines(things), ", ")))
+			p.Kind, name, strings.Join(said.OpenLines(things), ", ")))
 	}
-}
-
-// openLines are ingredients as they are written, with open amounts.
-func openLines(things []string) []string {
-	out := make([]string, len(things))
-	for i, thing := range things {
-		out[i] = fmt.Sprintf("%q = \"?\"", thing)
-	}
-	return out
 }
 
 // partAmong gives the part whose name words begin with, where only how it is put on follows; nil for

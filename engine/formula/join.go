@@ -6,7 +6,6 @@ import (
 	"strings"
 
 	"forebake/engine/figure"
-	"forebake/engine/larder"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/said"
@@ -141,18 +140,10 @@ func (rd *reader) joinWiths() {
 	}
 }
 
-// unknownUse reports a step that puts on what is no part; for what the larder knows
-// it gives the part to paste, its amount open.
+// unknownUse reports a step that puts on what is no part, and nothing that the larder knows.
 func (rd *reader) unknownUse(u use, name string) {
-	item, known := rd.opts.Larder.Find(name)
-	if !known || item.Class != larder.ClassFat {
-		rd.Fault(u.place, "%s: %s", u.step.Verb.Name,
-			reading.UnknownText("part", name, "this formula", rd.formula.partNames()))
-		return
-	}
-	rd.Fault(u.place, "%s: no part is named %q; write it as one, so that its allergens are told: "+
-		"topping %q { ingredients = { %q = { amount = \"?\", as = \"melted\" } } }",
-		u.step.Verb.Name, name, name, name)
+	rd.Fault(u.place, "%s: %s; write a block for it beside the dough: topping %q { ingredients = { ... } }",
+		u.step.Verb.Name, reading.UnknownText("part", name, "this formula", rd.formula.partNames()), name)
 }
 
 // noPart reports words that name an allergen and no part.

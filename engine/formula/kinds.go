@@ -92,3 +92,24 @@ func IsPart(word string) bool {
 	_, ok := kindNamed(word)
 	return ok
 }
+
+// only reports whether a formula's ingredients stand in it and in no dough.
+func (f *Formula) only(b *hclsyntax.Body) bool {
+	return b.Attributes["ingredients"] != nil && !slices.ContainsFunc(b.Blocks,
+		func(block *hclsyntax.Block) bool {
+			kind, ok := kindNamed(block.Type)
+			return ok && kind == Dough
+		})
+}
+
+// onlyPart is the dough that a formula's own ingredients and steps are.
+func onlyPart(b *hclsyntax.Block) *hclsyntax.Block {
+	body := &hclsyntax.Body{Attributes: hclsyntax.Attributes{}, SrcRange: b.Body.SrcRange}
+	for _, key := range []string{"ingredients", "steps"} {
+		if a := b.Body.Attributes[key]; a != nil {
+			body.Attributes[key] = a
+		}
+	}
+	return &hclsyntax.Block{Type: KindNames[Dough], Labels: []string{KindNames[Dough]}, Body: body,
+		TypeRange: b.TypeRange, LabelRanges: b.LabelRanges}
+}

@@ -1270,3 +1270,14 @@ func (rd *reader) readWhere(s *Step, pair reading.Pair, text string, at source.P
 	}
 	return true
 }
+
+// swapped reports an amount that stands before its ingredient, "300 g" = "milk", and whether it does.
+func (rd *reader) swapped(in *Ingredient, name string) bool {
+	_, fault := quantity.Read(in.Name, quantity.Amounts)
+	_, _, known := said.Ingredient(rd.opts.Larder, name, rd.opts.Units)
+	if fault == nil && known {
+		rd.Problems = append(rd.Problems, source.Problem{Place: in.Place,
+			Text: "the ingredient stands before its amount", Paste: fmt.Sprintf("%q = %q", name, in.Name)})
+	}
+	return fault == nil && known
+}

@@ -63,7 +63,11 @@ func Read(r *reading.Reader, b *hclsyntax.Block, opts Options) *Formula {
 	f := &Formula{tins: opts.Tins}
 	rd := &reader{Reader: r, opts: opts, formula: f}
 	f.Name, f.Place = r.Label(b)
-	r.Known(b.Body, "a formula", rd.keysOf(b.Body, FormulaKeys), blocksOf(b.Body))
+	keys := rd.keysOf(b.Body, FormulaKeys)
+	if f.only(b.Body) {
+		keys = append(keys[:len(keys):len(keys)], "ingredients", "steps")
+	}
+	r.Known(b.Body, "a formula", keys, blocksOf(b.Body))
 	unknownFamily := func() {}
 	if a := b.Body.Attributes["family"]; a != nil && !rd.isOpenKey(a) {
 		if name, at, ok := r.Text(a.Expr, "family"); ok {
@@ -104,6 +108,10 @@ func Read(r *reading.Reader, b *hclsyntax.Block, opts Options) *Formula {
 					fmt.Sprintf("%s inside %s is read as a part beside it", inner.Type, block.Type))
 			}
 		}
+	}
+	if f.only(b.Body) {
+		rd.readPart(Dough, onlyPart(b))
+		rd.assumed(f.Place, "ingredients and steps outside a part are read as those of its dough")
 	}
 	if len(f.Parts) == 0 {
 		r.Fault(f.Place,
@@ -182,11 +190,16 @@ func sameName(a, b string) bool {
 
 func (rd *reader) readPart(kind Kind, b *hclsyntax.Block) {
 	p := &Part{Formula: rd.formula, Kind: kind}
-	if len(b.Labels) == 0 { // its kind names it
-		p.Name, p.Place = b.Type, rd.Place(b.TypeRange)
-		rd.assumed(p.Place, fmt.Sprintf("%s without a name is read as %s %q", b.Type, b.Type, b.Type))
-	} else {
+	switch len(b.Labels) {
+	case 1:
 		p.Name, p.Place = rd.Label(b)
+	case 0: // its kind names it
+		p.Name, p.Place = b.Type, rd.Place(b.TypeRange)
+	default: // dough sweet dough {
+		p.Name, p.Place = strings.Join(b.Labels, " "), rd.Place(b.LabelRanges[0])
+	}
+	if len(b.Labels) != 1 {
+		rd.assumed(p.Place, fmt.Sprintf("%s is read as %s %q", b.Type, b.Type, p.Name))
 	}
 	if other := rd.formula.PartNamed(p.Name); other != nil && strings.TrimSpace(p.Name) != "" {
 		rd.Fault(p.Place,
@@ -274,17 +287,6 @@ func (rd *reader) readIngredients(p *Part, e hclsyntax.Expression) {
 		rd.described(in, append(words, in.aside))
 		rd.checkOptions(in)
 	}
-}
-
-// swapped reports an amount that stands before its ingredient, "300 g" = "milk", and whether it does.
-func (rd *reader) swapped(in *Ingredient, name string) bool {
-	_, fault := quantity.Read(in.Name, quantity.Amounts)
-	_, _, known := said.Ingredient(rd.opts.Larder, name, rd.opts.Units)
-	if fault == nil && known {
-		rd.Problems = append(rd.Problems, source.Problem{Place: in.Place,
-			Text: "the ingredient stands before its amount", Paste: fmt.Sprintf("%q = %q", name, in.Name)})
-	}
-	return fault == nil && known
 }
 
 // assume tells what a word with several meanings is read as.

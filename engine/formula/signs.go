@@ -175,14 +175,8 @@ func (rd *reader) saidTime(s *Step, e hclsyntax.Expression) bool {
 		}
 		text = clear
 	}
-	if time, t, rest, ok := said.TimeAt(text); ok && !s.At.Set && s.Verb.Takes(optAt) {
-		if _, fault := quantity.Read(said.Time(time), forTime); fault == nil {
-			s.Time, _ = rd.QuantityText(said.Time(time), at, forTime, s.Verb.Name)
-			s.At, _ = rd.QuantityText(t, at, forTemperature, s.Verb.Name)
-			s.Time.Text, s.At.Text, s.manner = time, t, rest
-			rd.assumed(at, fmt.Sprintf("%q is read as %s, at = %q", text, time, t))
-			return true
-		}
+	if rd.saidHeats(s, text, at) {
+		return true
 	}
 	if time, note, ok := said.TimeAside(text); ok {
 		s.Time, _ = rd.QuantityText(time, at, forTime, s.Verb.Name)
@@ -224,6 +218,38 @@ func (rd *reader) saidTime(s *Step, e hclsyntax.Expression) bool {
 	return true
 }
 
+// saidHeats reads a time that has a temperature beside it, and answers one value that holds several
+// steps with their lines. It reports whether it did.
+func (rd *reader) saidHeats(s *Step, text string, at source.Place) bool {
+	if n, wait, is := said.Every(text); is && s.Verb.Turns() {
+		rd.Problems = append(rd.Problems, source.Problem{Place: at,
+			Text: "the waits between the folds are steps of their own",
+			Paste: strings.TrimSpace(strings.Repeat(
+				fmt.Sprintf("{ %s = 1 },\n{ rest = %q },\n", s.word, wait), n))})
+		return true
+	}
+	if first, then, ok := said.TwoHeats(text); ok {
+		rd.Problems = append(rd.Problems, source.Problem{Place: at,
+			Text: s.Verb.Name + ": two heats are two steps, one after the other",
+			Paste: fmt.Sprintf("{ %s = %q, at = %q },\n{ %s = %q, at = %q },", s.word, first.Time,
+				first.Temp, s.word, then.Time, then.Temp)})
+		return true
+	}
+	if t, ok := said.TimeAt(text); ok && !s.At.Set && s.Verb.Takes(optAt) {
+		if _, fault := quantity.Read(said.Time(t.Time), forTime); fault == nil {
+			s.Time, _ = rd.QuantityText(said.Time(t.Time), at, forTime, s.Verb.Name)
+			s.At, _ = rd.QuantityText(t.Temp, at, forTemperature, s.Verb.Name)
+			s.Time.Text, s.At.Text, s.manner = t.Time, t.Temp, t.Rest
+			if t.Humidity != "" && s.Verb.Takes(optHumidity) {
+				s.Humidity, _ = rd.QuantityText(t.Humidity, at, forPercent, s.Verb.Name)
+			}
+			rd.assumed(at, fmt.Sprintf("%q is read as %s, at = %q", text, t.Time, t.Temp))
+			return true
+		}
+	}
+	return false
+}
+
 // namesOwn reads the ingredients that stand in the place of a time: { dissolve = "the yeast" }.
 func (rd *reader) namesOwn(s *Step, text string, at source.Place) bool {
 	if !s.Verb.Joins() && !s.Verb.Heats() || s.Verb.Bakes() {
@@ -233,6 +259,10 @@ func (rd *reader) namesOwn(s *Step, text string, at source.Place) bool {
 		return false
 	}
 	rd.withs = append(rd.withs, use{step: s, name: text, place: at})
+	if s.Verb.Mixes() || s.Verb.Melts() {
+		s.sign = &sign{text, at} // its time is the usual one
+		return true
+	}
 	s.OpenOwn = true
 	rd.assumed(at, fmt.Sprintf("%q says what goes in and no time: taken as \"?\"", text))
 	return true

@@ -447,7 +447,8 @@ func isKey(key string) func(reading.Pair) bool {
 func (rd *reader) isNumber(e hclsyntax.Expression) bool {
 	_, _, whole := rd.value().WholeNumber(e)
 	text, _, ok := rd.Literal(e)
-	return whole || ok && said.Whole(text)
+	_, times := said.Times(text)
+	return whole || ok && (said.Whole(text) || times)
 }
 
 // noVerb reports a step without a verb.
@@ -504,18 +505,6 @@ func (rd *reader) readOwn(s *Step, e hclsyntax.Expression) {
 		}
 	default:
 		rd.readOwnQuantity(s, e)
-	}
-}
-
-// readDone takes a step that says no more than that it is done: once, or of an open time.
-func (rd *reader) readDone(s *Step, at source.Place) {
-	switch {
-	case s.Verb.Turns():
-		s.Measure = values.BareCount(1, at)
-	case s.Verb.own.words:
-	default:
-		s.OpenOwn = true
-		rd.assumed(at, fmt.Sprintf("%s = true says no figure: taken as \"?\"", s.word))
 	}
 }
 

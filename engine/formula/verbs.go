@@ -5,9 +5,11 @@ import (
 	"slices"
 	"strings"
 
+	"forebake/engine/formula/values"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/said"
+	"forebake/engine/source"
 	"forebake/engine/spelling"
 
 	"github.com/hashicorp/hcl/v2"
@@ -224,7 +226,9 @@ var Verbs = []*Verb{
 		keepsForm, putsNothing, inMaking, rawOnly, "knead", "beat", "whisk", "stir", "combine", "blend",
 		"whip", "cream", "rub in", "first speed", "second speed", "frisage", "frasage", "incordare",
 		"pétrissage",
-		"mash", "grind", "puree", "fold in", "work in", "incorporate", "bassinage", "add", "rub"),
+		"mash", "grind", "puree", "fold in", "work in", "incorporate", "bassinage", "add", "rub",
+		"stir in", "mix in", "beat in", "whisk in", "knead in", "kneten", "pétrir", "petrir", "impastare",
+		"knåda"),
 	verb("fold", "stretch and fold the dough in its tub",
 		aTimeOrCount, takes{optAt, optTime, optCovered},
 		passing, noHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, touched, attended,
@@ -234,7 +238,8 @@ var Verbs = []*Verb{
 	verb("rest", "leave it to stand and rise",
 		aTime, takes{optAt, optTo, optAs, optCovered, optHumidity, optTin, optCount},
 		standing, noHeat, nowhere, inRoom, joinsNothing, goesOn, keepsGas, closed, unattended,
-		keepsForm, putsNothing, inMaking, anyTime, "bulk", "ferment", "rise", "stand",
+		keepsForm, putsNothing, inMaking, anyTime, "bulk", "ferment", "rise", "stand", "ruhen", "lievitare",
+		"jäsa",
 		"first rise", "bulk rise", "pointage", "bulk ferment", "bulk fermentation", "bench rest",
 		"relax"),
 	Chill,
@@ -287,7 +292,7 @@ var Verbs = []*Verb{
 		aPart, takes{optTime},
 		passing, noHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, touched, attended,
 		keepsForm, washes, inMaking, anyTime, "glaze", "egg wash", "dorure", "eggwash", "top", "dip",
-		"finish", "coat", "smear"),
+		"finish", "coat", "smear", "roll in", "toss in"),
 	verb("dust", "flour, sugar or seeds on the outside, too little to count",
 		harmlessWords, takes{optTime},
 		passing, noHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, touched, attended,
@@ -310,12 +315,13 @@ var Verbs = []*Verb{
 	verb("bake", "bake it",
 		aTime, takes{optAt, optCore, optBy, optSteam, optCovered, optTin, optCount},
 		passing, bakes, nowhere, anywhere, joinsNothing, endsBulk, keepsGas, touched, unattended,
-		keepsForm, putsNothing, inMaking, anyTime, "cuisson", "par-bake", "bake off"),
+		keepsForm, putsNothing, inMaking, anyTime, "cuisson", "par-bake", "bake off", "backen", "cuire",
+		"cuocere", "grädda"),
 	verb("brush", "put a syrup, glaze or topping on after the bake",
 		aPart, takes{optTime},
 		passing, noHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, closed, attended,
 		keepsForm, tops, inMaking, anyTime, "glaze", "frost", "drizzle", "top", "dip", "finish",
-		"decorate", "soak", "ice", "coat"),
+		"decorate", "soak", "ice", "coat", "roll in", "toss in"),
 	Cool,
 	verb("hold", "keep it hot or cold for service",
 		aTime, takes{optAt, optAs, optCovered},
@@ -640,7 +646,26 @@ func (rd *reader) stepWord(pair reading.Pair) stepWord {
 		rd.assumed(pair.Place, "laminate is read as the butter that is put in: the turns are the folds below")
 		return stepNamed("enclose")
 	}
+	text, at, _ := rd.Literal(pair.Value)
+	first, rest, more := strings.Cut(said.Key(pair.Key), " ")
+	switch {
+	case word != (stepWord{}):
+	case first == "wrap" && said.Things(rd.opts.Larder, text, rd.opts.Units) != nil:
+		return stepNamed("enclose")
+	case first == "serve" && said.NoFigure(text) && strings.Contains(text, " "):
+		rd.assumed(at, fmt.Sprintf("%q is kept as a note: what waits for service, warm or cold, is a hold", text))
+		return stepNamed("serve warm")
+	case more && stepNamed(first).verb == mixVerb && rd.mixes(rest): // { add_butter = "5 min" }
+		rd.assumed(pair.Place, fmt.Sprintf("%s is read as a mix of %s", pair.Key, rest))
+		return stepNamed(first)
+	}
 	return word
+}
+
+// mixes reports whether a word is an ingredient of the part that is read.
+func (rd *reader) mixes(word string) bool {
+	_, why := said.Which(word, rd.listed)
+	return why == ""
 }
 
 // tinAlone reads a step that names a tin and no verb: the dough goes into it.
@@ -744,4 +769,16 @@ func twoThings(item hclsyntax.Expression) (fill, other *Verb) {
 // wordOf is what the key of a pair in a step means.
 func wordOf(pair hclsyntax.ObjectConsItem) stepWord {
 	return stepNamed(hcl.ExprAsKeyword(pair.KeyExpr))
+}
+
+// readDone takes a step that says no more than that it is done: once, or of an open time.
+func (rd *reader) readDone(s *Step, at source.Place) {
+	switch {
+	case s.Verb.Turns():
+		s.Measure = values.BareCount(1, at)
+	case s.Verb.own.words:
+	default:
+		s.OpenOwn = true
+		rd.assumed(at, fmt.Sprintf("%s = true says no figure: taken as \"?\"", s.word))
+	}
 }

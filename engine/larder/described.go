@@ -28,7 +28,7 @@ var plainWords = sync.OnceValue(func() map[string]func(*Item) bool {
 			"organic range pure plump large small medium cut torn divided firm pliable " +
 			"waxed unwaxed slivered halve piece chunk cube half level scalded drained " +
 			"steeped bloomed dissolved warming crisp crispy thin thick strips rounds " +
-			"soaked plumped overnight aop aoc dop bio patted zested strained reserved heaped level spooned swept " +
+			"runny soaked plumped overnight aop aoc dop bio patted zested strained reserved heaped level spooned swept " +
 			foreignAlways, always},
 		{"soft whole " + foreignWhole, butFlour},
 		{"thawed defrosted frozen cored pitted stoned seedless mashed", ofFruit},

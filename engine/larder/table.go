@@ -673,7 +673,7 @@ var shipped = [...]Item{
 	},
 	{
 		Name: "active dry yeast", Class: ClassYeast, Water: 5.08, Protein: 40.44, Fat: 7.61, Carbohydrate: 41.22, Fibre: 26.9, Ash: 5.65, Density: 0.649, Piece: 7.2, SpoonSpread: 10, Yeast: 0.75,
-		Traits: Leavens | Solid, YeastKind: "active dry", Aliases: []string{"dry yeast", "dried yeast", "levure sèche active", "Trockenhefe (aktiv)", "traditional dried yeast", "dried active yeast", "levadura seca"},
+		Traits: Leavens | Solid, YeastKind: "active dry", Aliases: []string{"dry yeast", "dried yeast", "levure sèche active", "Trockenhefe (aktiv)", "traditional dried yeast", "dried active yeast", "levadura seca", "levure sèche"},
 		SplitBasis: "", Source: "USDA National Nutrient Database for Standard Reference, Release 28 (2015), public domain", SourceID: "NDB 18375", Basis: "read",
 		Notes: "1 packet = 7.2 g; density from that packet at 2 1/4 tsp; the source's own 1 tsp = 4 g (0.812) contradicts it; Baker's Dictionary: moisture 4 to 8 %; protein depends on the nitrogen factor (CoFID 17-379 35.6, Japanese tables 17083 37.1); sugars 0 although trehalose is present (memory); sodium 51 mg, none of it counted as salt",
 	},
@@ -5547,6 +5547,7 @@ var index = [...]indexEntry{
 	{"levure de boulanger fraiche", 109},
 	{"levure fraiche", 109},
 	{"levure instantanee", 108},
+	{"levure seche", 107},
 	{"levure seche active", 107},
 	{"licoli", 204},
 	{"licorice", 461},

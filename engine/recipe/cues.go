@@ -168,3 +168,8 @@ var (
 	parenthesis = spelling.Pattern(`\([^()]*\)`)
 	forThe      = spelling.Pattern(`(?i)^(?:for the|for|to) [\pL -]+:?$`)
 )
+
+var atLeast = spelling.Pattern(`(?i)\b(?:at least|or more|or longer|minimum)\b`)
+
+// spooned is an amount of something that a method says and no list may hold.
+var spooned = spelling.Pattern(`(?i)\b(?:\d[\d/ ]*|one|two|three|a|half a) ?(?:teaspoons?|tablespoons?|tsp|tbsp|pinch|ml|g) (?:of )?(?:fine |warm |cold |sea |the )*([a-z]+)`)

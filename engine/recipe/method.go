@@ -31,7 +31,7 @@ func (d *draft) remark(p *part, text string) *step {
 // sentence reads one sentence: each cue with the words up to the next one is a step. The sentence
 // stands as a comment above its steps, so that a reader sees what was made of it.
 func (d *draft) sentence(whole string) {
-	text, other := whole, ""
+	text, other := phrase.Figures(whole), ""
 	if m := stepTitle().FindStringSubmatch(text); m != nil && len(cuesOf(m[1])) > 0 {
 		text = m[1] // "Knead the dough: turn it out and ..."
 	}
@@ -81,6 +81,11 @@ func (d *draft) sentence(whole string) {
 		head.text = "not read: " + whole
 		return
 	}
+	for _, m := range spooned().FindAllStringSubmatch(text, -1) {
+		if _, known := d.list.Named(m[1]); known && !d.lists(m[1]) {
+			d.remark(p, "not read: "+m[0]+", in no list")
+		}
+	}
 	if other != "" {
 		d.remark(p, "not read: "+other+"; the first is taken")
 		d.used = append(d.used, other)
@@ -88,6 +93,16 @@ func (d *draft) sentence(whole string) {
 	if left := phrase.Unused(whole, d.madeSince(before)+d.amountsIn(whole)); len(left) > 0 && !ofTheDay().MatchString(whole) {
 		d.remark(p, "not read in it: "+strings.Join(left, ", "))
 	}
+}
+
+// lists reports whether an ingredient of any part is named by a word.
+func (d *draft) lists(word string) bool {
+	for _, p := range d.parts {
+		if p.holdsOf(word) > 0 {
+			return true
+		}
+	}
+	return false
 }
 
 // joinRepeats leaves one step of those that a sentence says twice: "drizzle with the glaze".
@@ -334,6 +349,9 @@ func (d *draft) partNamed(text string) *part {
 	return d.onlyPart(kindOf(m[1]))
 }
 
+// unbaked are verbs that mean the dough no more once it is baked: a glaze is melted then.
+var unbaked = []string{doDivide, doShape, doMelt, doCook}
+
 // stepOf reads one step, and reports whether anything was made of it.
 func (d *draft) stepOf(p *part, verb, word, text, sentence string) bool {
 	switch verb {
@@ -378,7 +396,7 @@ func (d *draft) stepOf(p *part, verb, word, text, sentence string) bool {
 		return true
 	}
 	if verb == doCool && p.kind != "dough" && len(p.lines) == 0 ||
-		verb == doDivide && p.did(doBake) || verb == doShape && p.did(doBake) {
+		p.did(doBake) && slices.Contains(unbaked, verb) && p.kind == "dough" {
 		return false
 	}
 	s := &step{from: d.at}
@@ -741,6 +759,9 @@ func (d *draft) timed(s *step, text string) {
 			t = orElse(phrase.Multiply(t, 2), t)
 		}
 		s.set[0].value = quote(t)
+		if m := atLeast().FindString(text); m != "" {
+			s.says = append(s.says, m+": how long at most?")
+		}
 		if t == phrase.Overnight && phrase.AtNight(text) {
 			s.says = append(s.says, "overnight: read as "+phrase.Overnight)
 		}

@@ -21,7 +21,7 @@ func (d *draft) puton(subject *part, verb, word, text string) bool {
 	}
 	if s := p.last(); s != nil && verb == doDust {
 		// "spread with the butter and sprinkle with the sugar": both are the filling
-		if of := d.partOfStep(s); of != nil && of.named(text) > 0 && s.from == d.at {
+		if of := d.partOfStep(s); of != nil && of.named(text) > 0 {
 			d.used = append(d.used, text)
 			return true
 		}

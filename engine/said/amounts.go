@@ -32,6 +32,11 @@ var measured = spelling.Pattern(`(?i)^((?:about |ca\.? )?[\d./⁄,¼½¾⅓⅔�
 // KindBeside reads an amount that says the kind of what is only named,
 // "50 g fresh" of yeast: the amount, and the name with its kind.
 func KindBeside(l *larder.Larder, name, text string) (amount, whole string, ok bool) {
+	if m := ofOne().FindStringSubmatch(strings.TrimSpace(text)); m != nil { // zest of 1/2, of lemon
+		if it, ok := l.Find(name + " " + m[1]); ok {
+			return m[2], it.Name, true
+		}
+	}
 	m := measured().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil || strings.TrimSpace(m[1]) == "" {
 		return "", "", false
@@ -56,8 +61,9 @@ var (
 	extra = spelling.Pattern(`(?i)\b(?:more|extra|dust|roll|knead|work|surface|bench|pan|tin)\b`)
 )
 
-// Second is an amount that names another ingredient with its own: "1,
-// beaten with 1 tbsp milk".
+var ofOne = spelling.Pattern(`(?i)^(?:(?:finely )?grated )?(zest|juice|rind|peel) (?:of|from) ([\d./½¼¾ ]+)$`)
+
+// Second is an amount that names another ingredient with its own: "1, beaten with 1 tbsp milk".
 type Second struct{ First, Name, Amount string }
 
 // SecondThing reads an amount that holds another ingredient's too.
@@ -97,9 +103,15 @@ var (
 	wholeEggs = spelling.Pattern(`(?i)^([\d./ ½]+?) (?:whole )?eggs?$`)
 	oneCup    = spelling.Pattern(`^([\d./⁄¼½¾⅓⅔⅛ -]+) ?c$`)
 	purpose   = spelling.Pattern(`(?i)^(.*?\d.*?)[,;]? \(?(?:for|to) ((?:\p{L}|[ -])+)\)?$`)
-	asNote    = spelling.Pattern(`(?i)^(.*?\d[^,(]*?)[,;] ?(?:cut|chopped|torn|broken|sliced|` +
-		`divided|rinsed|drained|patted|separated|stripped|taken|straight|out ` +
-		`of|from|if|about|approx|such as|in)\b([^\d]*)$`)
+	moreOf    = spelling.Pattern(`(?i)^(.*?\d.*?)[,;]? \(?(?:plus|and|\+) (?:(?:\d[\d./]* ?\pL*|some|a little|` +
+		`extra|more|another|a bit) )+(?:for|to|pour|für|per|till|til)\b[^\d]*$`)
+	warmed = spelling.Pattern(`(?i)^(.*?\d.*?)[,;]? \(?(?:@|at|(?:(?:scalded|warmed|heated|cooled|cool|melted|` +
+		`boiled|then|and|about) )*(?:to|about)?) ?(\d+(?: ?(?:-|–|to) ?\d+)? ?°? ?[CF])\)?$`)
+	inTwo     = spelling.Pattern(`(?i)^(\d[\d.]* ?(?:g|kg|ml|l)) ?/ ?\d[\d./ ]* ?(?:oz|lbs?|fl oz|cups?)\b`)
+	bracketed = spelling.Pattern(`^([^()]*\d[^()]*?) ?\(([^()]*\pL[^()]*)\)$`)
+	asNote    = spelling.Pattern(`(?i)^(.*?\d[^,(]*?)[,;] ?(?:cut|chopped|torn|broken|sliced|divided|` +
+		`rinsed|drained|patted|separated|stripped|taken|straight|out of|from|if|about|approx|such as|` +
+		`in)\b([^\d]*)$`)
 )
 
 // prepared takes words off an amount that say how it is prepared or
@@ -117,6 +129,19 @@ func prepared(it *larder.Item, text string) (out, says string) {
 	}
 	if m := oneCup().FindStringSubmatch(text); m != nil {
 		return strings.TrimSpace(m[1]) + " cup", ""
+	}
+	if m := moreOf().FindStringSubmatch(text); m != nil {
+		return strings.TrimSpace(m[1]), fmt.Sprintf("%q is read as %s: the rest is not counted here", text,
+			strings.TrimSpace(m[1]))
+	}
+	if m := inTwo().FindStringSubmatch(text); m != nil {
+		return m[1] + text[len(m[0]):], ""
+	}
+	if m := warmed().FindStringSubmatch(text); m != nil && !bound().MatchString(m[2]) {
+		return strings.TrimSpace(m[1]), ""
+	}
+	if m := bracketed().FindStringSubmatch(text); m != nil && !orElse().MatchString(m[2]) {
+		return strings.TrimSpace(m[1]), fmt.Sprintf("%q is read as %s", text, strings.TrimSpace(m[1]))
 	}
 	if m := purpose().FindStringSubmatch(text); m != nil && !orElse().MatchString(m[2]) {
 		if extra().MatchString(m[2]) {

@@ -178,7 +178,8 @@ func Sign(text string) bool {
 	return !strings.ContainsAny(text, "0123456789") && sign().MatchString(text)
 }
 
-const spell = `[\d¼½¾⅓⅔][^,;()]*?(?:hours?|hrs?|h|minutes?|mins?|min|days?)\b`
+const spell = `[\d¼½¾⅓⅔][^,;()]*?(?:hours?|hrs?|h|minutes?|mins?|min|days?|` +
+	`minuten|minutter|minuter|minuti|stunden?|ore|ora|heures?|timmar|timme|timer?)\b`
 
 var timeIn = spelling.Pattern(`(?i)^(.*?)(?:\b(?:about|around|roughly|approx\.?|another|for|` +
 	`circa) )*(` + spell + `(?: *(?:to|or|and|-|–)? *` + spell + `)*|over ?night\b)(.*)$`)
@@ -226,17 +227,36 @@ func Degrees(text string) (number string, ok bool) {
 var times = spelling.Pattern(`(?i)^(\d+) ?(?:times?|sets?|(?:(?:letter|book|single|double|` +
 	`simple) )?(?:turns?|folds?))$`)
 
+var every = spelling.Pattern(`(?i)^(\d{1,2}) ?(?:times?|x|folds?|sets?)?,? (?:(?:one|once) )?(?:every|at|each) ` +
+	`(\d[^,;]*?)(?: intervals?)?$`)
+
+// Every reads a number of times with the wait between them: "3 times, every 20 min".
+func Every(text string) (n int, wait string, ok bool) {
+	m := every().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return 0, "", false
+	}
+	n, _ = strconv.Atoi(m[1])
+	_, fault := quantity.Read(m[2], quantity.Of(quantity.Time))
+	return n, m[2], fault == nil && n > 0 && n <= 8
+}
+
 // Times reads a number of times: "4 times", "in half".
 func Times(text string) (number string, ok bool) {
 	text = strings.TrimSpace(text)
 	if word, known := shares[strings.ToLower(text)]; known {
 		return word, true
 	}
+	if m := halved().FindStringSubmatch(text); m != nil {
+		return shares[strings.ToLower(m[1])], true
+	}
 	if m := times().FindStringSubmatch(text); m != nil {
 		return m[1], true
 	}
 	return "", false
 }
+
+var halved = spelling.Pattern(`(?i)^(in half|in two|in three|in four) (?:\pL|[ -])+$`)
 
 var shares = map[string]string{"in half": "2", "in two": "2", "halves": "2", "in three": "3",
 	"thirds": "3", "in four": "4", "quarters": "4", "once": "1", "twice": "2"}

@@ -1,6 +1,7 @@
 package said
 
 import (
+	"strconv"
 	"strings"
 
 	"forebake/engine/larder"
@@ -120,7 +121,7 @@ func CutSize(text string) bool {
 
 var (
 	timeAt = spelling.Pattern(`(?i)^(.*?\d.*?),? ?(?:\b(?:at|in an?|in)\b|@) ?` +
-		`((?:about |oven at )?\d+(?: ?(?:-|–|to) ?\d+)? ?°? ?(?:degrees )?[CF])\b\.?([^\d]*)$`)
+		`((?:about |oven at )?\d+(?: ?(?:-|–|to) ?\d+)? ?°? ?(?:degrees )?[CF])\b\.?(?:,? (?:and )?(\d+ ?%)(?: (?:rh|humidity))?)?([^\d]*)$`)
 	aside   = spelling.Pattern(`^([^()]*\d[^()]*?) ?\(([^()]*)\)$`)
 	turning = spelling.Pattern(`(?i)^(.*?\d[^,;]*?)[,;] ?((?:turn|rotat|tent|flip|stir|shak|swap|` +
 		`cover|foil|loosely|rack|lower|upper|middle|bottom|top)[^\n]*)$`)
@@ -128,13 +129,35 @@ var (
 )
 
 // TimeAt reads a time with the temperature beside it: "12-16 h at 18 C".
-func TimeAt(text string) (time, temperature, rest string, ok bool) {
+func TimeAt(text string) (t Heated, ok bool) {
 	m := timeAt().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
-		return "", "", "", false
+		return t, false
 	}
-	return strings.TrimSpace(m[1]), strings.TrimSpace(m[2]), strings.Trim(m[3], " ,;"), true
+	return Heated{strings.TrimSpace(m[1]), strings.TrimSpace(m[2]), m[3], strings.Trim(m[4], " ,;")}, true
 }
+
+// Heated is a time with how warm it is meanwhile, and how humid; Rest are the words beside them.
+type Heated struct{ Time, Temp, Humidity, Rest string }
+
+var twoHeats = spelling.Pattern(`(?i)^(\d[^,;]*?) (?:at|@) ?(\d+ ?°? ?[CF])[,;]? ?(?:and )?then (\d[^,;]*?) (?:at|@) ?` +
+	`(\d+ ?°? ?[CF])$`)
+
+// TwoHeats reads a bake of two times with an oven of two heats.
+func TwoHeats(text string) (first, then Heated, ok bool) {
+	m := twoHeats().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return first, then, false
+	}
+	return Heated{Time: m[1], Temp: m[2]}, Heated{Time: m[3], Temp: m[4]}, true
+}
+
+// PartName is a name without the little words before it: "with syrup".
+func PartName(words string) string {
+	return strings.TrimSpace(withThe().ReplaceAllString(strings.TrimSpace(words), ""))
+}
+
+var withThe = spelling.Pattern(`(?i)^(?:(?:with|in|some|the|more|all of|half of|rest of) )+`)
 
 // TimeAside takes an aside off a time: "25 min (turn after 15)", "45 min, turning once"; a night that
 // has hours beside it is those hours: "overnight (12 hours)".
@@ -200,6 +223,20 @@ func Things(l *larder.Larder, words, units string) []string {
 			return nil
 		}
 		out = append(out, one)
+	}
+	return out
+}
+
+var intoTins = spelling.Pattern(`(?i)^(?:in|into) .*\b(?:moulds?|molds?|tins?|pans?|cases?|cups?|rings?)\b`)
+
+// Into reports whether words say what tins a thing goes into.
+func Into(words string) bool { return intoTins().MatchString(words) }
+
+// OpenLines are ingredients as they are written, with open amounts.
+func OpenLines(things []string) []string {
+	out := make([]string, len(things))
+	for i, thing := range things {
+		out[i] = strconv.Quote(thing) + ` = "?"`
 	}
 	return out
 }

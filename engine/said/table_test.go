@@ -98,11 +98,11 @@ func TestWordsOfBakers(t *testing.T) {
 		"length":      func(text, _ string) string { out, _ := LengthIn(text); return out },
 		"sized count": func(text, _ string) string { out, _ := SizedCount(text); return out },
 		"time at": func(text, _ string) string {
-			time, t, _, ok := TimeAt(text)
+			t, ok := TimeAt(text)
 			if !ok {
 				return ""
 			}
-			return time + " | " + t
+			return t.Time + " | " + t.Temp
 		},
 		"time aside": func(text, _ string) string { out, _, _ := TimeAside(text); return out },
 		"rolled out": func(text, _ string) string {

@@ -163,8 +163,8 @@ var (
 	fahrenheit = spelling.Pattern(`\d ?°? ?F"`)
 )
 
-var warmPlace = spelling.Pattern(`(?i)\b(?:in|at|near|by) (?:a|an|the|some|your)? ?(?:nice |` +
-	`very )?warm\b`)
+var warmPlace = spelling.Pattern(`(?i)\b(?:in|at|near|by|an|på|au|dans|al|et|in) (?:an?|the|some|your|` +
+	`einem|einer|ett|un|une|et|endroit)? ?(?:nice |very |endroit )?(?:warm|warmen|varmt|varm|chaud|tiède|caldo)(?:$|[ ,.])`)
 
 // WarmPlace is how warm it is where words say "in a warm place"; ok is
 // false for others.

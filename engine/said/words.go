@@ -59,7 +59,7 @@ var oneTime = spelling.Pattern(`(?i)\d+(?:\.\d+)? ?(?:s|secs?|seconds?|mins?|min
 func Sum(text string) (time string, ok bool) {
 	all := oneTime().FindAllString(text, -1)
 	rest := strings.ReplaceAll(strings.ToLower(oneTime().ReplaceAllString(text, "")), "then", "+")
-	if len(all) < 2 || strings.ContainsAny(rest, "0123456789") || !sums().MatchString(rest) ||
+	if len(all) < 2 || strings.ContainsAny(rest, "0123456789") || !sums().MatchString(rest) && !strings.Contains(rest, ",") ||
 		bound().MatchString(rest) {
 		return "", false
 	}
@@ -190,7 +190,7 @@ func takenAs(text, amount string) Said {
 // "1 level tsp", "1 medium, beaten". It removes only words that
 // change nothing.
 func Plainly(it *larder.Item, text, units string) Said {
-	text = small().ReplaceAllString(strings.TrimSpace(text), "")
+	text = strings.ReplaceAll(small().ReplaceAllString(strings.TrimSpace(text), ""), " & ", " and ")
 	if m := ounces().FindStringSubmatch(text); m != nil {
 		return Said{Amount: strings.TrimSpace(m[1]) + " oz"}
 	}

@@ -22,7 +22,6 @@ var fixes = []fix{
 	{inBlock, replaced(`^(\s*\w+)\s*:\s*`, "$1 = ")},
 	{inBlock, replaced(`^(\s*\w+)\s*=\s*("[^"]*"\s*\{)`, "$1 $2")},
 	{inBlock, replaced(`^(\s*\w+\s+"[^"]*")\s*=\s*\{`, "$1 {")},
-	{inBlock, replaced(`^(\s*)(\w+) ((?:\pL|-)+(?: (?:\pL|-)+)*)\s*\{\s*$`, `${1}$2 "$3" {`)},
 	{inBlock, replaced(`^(\s*)(\w+) (\w+) ("[^"]*")\s*\{`, "$1${2}_$3 $4 {")},
 	{inBlock, replaced(`^(\s*)("egg ?wash"|"wash"|"glaze eggs?")\s*\{`, "${1}wash $2 {")},
 	{inBlock, replaced(`^(\s*)("[^"]*(?:syrup)[^"]*")\s*\{`, "${1}syrup $2 {")},

@@ -419,3 +419,17 @@ func Around(text, word string) [][2]string {
 	}
 	return out
 }
+
+var andHalf = spelling.Pattern(`(?i)\b(an?|one|two|three|four|five) (?:(hours?) )?and a half( hours?)?`)
+
+// Figures writes "one and a half hours" in figures.
+func Figures(text string) string {
+	return andHalf().ReplaceAllStringFunc(text, func(s string) string {
+		m := andHalf().FindStringSubmatch(s)
+		unit := ""
+		if m[2] != "" || m[3] != "" {
+			unit = " hours"
+		}
+		return Number(m[1]) + " 1/2" + unit
+	})
+}

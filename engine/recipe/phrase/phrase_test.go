@@ -33,6 +33,19 @@ func TestTimes(t *testing.T) {
 	}
 }
 
+func TestFigures(t *testing.T) {
+	for text, want := range map[string]string{
+		"about one to one and a half hours": "1 to 1 1/2 h",
+		"an hour and a half":                "1 1/2 h",
+		"two and a half hours":              "2 1/2 h",
+		"half an hour":                      "1/2 h",
+	} {
+		if got, _ := TimeOf(Figures(text)); got != want {
+			t.Errorf("%s: %q, want %q", text, got, want)
+		}
+	}
+}
+
 func TestSentences(t *testing.T) {
 	for text, want := range map[string][]string{
 		"Turn out; roll 1/2 in. thick. Cut.":     {"Turn out", "roll 1/2 in. thick", "Cut"},

@@ -1,4 +1,4 @@
-# From a plain text: 2 things not read, 8 questions or guesses besides. Each stands in a comment at its place.
+# From a plain text: 2 things not read, 9 questions or guesses besides. Each stands in a comment at its place.
 formula "Salt Wharf chocolate babka" {
   makes = "2 loaves"
 
@@ -22,7 +22,7 @@ formula "Salt Wharf chocolate babka" {
       { mix = "10 min", by = "mixer", note = "add, mix", with = ["fine salt", "unsalted butter"] },
       # Mix on medium speed for 10 minutes
       # Coat a large bowl with oil, place dough inside, cover with plastic and refrigerate at least half a day, preferably overnight
-      { chill = "1/2 day", at = "fridge", covered = true },
+      { chill = "1/2 day", at = "fridge", covered = true },   # at least: how long at most?
       # Assemble: Roll out half of the dough to a 10-by-12-inch rectangle
       { sheet = "3 mm to 12 mm", wide = "12 in" },   # 10-by-12-inch: the longer side is read as the one rolled up; how thick? 3 mm to 12 mm: common practice
       # Spread half of the filling over it, leaving a 1/2-inch border
