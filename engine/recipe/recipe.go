@@ -191,9 +191,7 @@ func (p *part) last() *step {
 
 // did reports whether a part has a step of one of the verbs.
 func (p *part) did(verbs ...string) bool {
-	return slices.ContainsFunc(p.steps, func(s *step) bool {
-		return !s.off && slices.Contains(verbs, s.verb())
-	})
+	return slices.ContainsFunc(p.steps, func(s *step) bool { return !s.off && slices.Contains(verbs, s.verb()) })
 }
 
 // join puts preferments into the dough, drops parts that hold nothing, and joins lines that name
@@ -210,8 +208,7 @@ func (d *draft) join() {
 				}
 			}
 			if len(p.steps) == 0 && len(p.remarks) == 0 {
-				d.remarks = append(d.remarks,
-					remark{0, "not read: " + p.name + ", a heading without ingredients"})
+				d.remarks = append(d.remarks, remark{0, "not read: " + p.name + ", a heading without ingredients"})
 			}
 			d.remarks = append(d.remarks, p.remarks...)
 			continue
@@ -222,8 +219,7 @@ func (d *draft) join() {
 	for _, p := range d.parts {
 		if p.kind == "preferment" && !main.holds("the "+p.name) {
 			main.lines = append([]*line{d.newLine(list.Line{Name: "the " + p.name, Amount: "all",
-				Says: []string{"not said where the " + p.name +
-					" goes: read as all of it, into the " +
+				Says: []string{"not said where the " + p.name + " goes: read as all of it, into the " +
 					main.name}})}, main.lines...)
 		}
 	}
@@ -233,8 +229,7 @@ func (d *draft) join() {
 		for _, s := range p.steps {
 			d.settle(p, s)
 		}
-		if p.kind != "dough" && p.kind != "preferment" && !d.puts(p.name) &&
-			!main.holds("the "+p.name) {
+		if p.kind != "dough" && p.kind != "preferment" && !d.puts(p.name) && !main.holds("the "+p.name) {
 			p.remarks = append(p.remarks, remark{0, "not said where the " + p.name +
 				" goes: put it on with a fill, wash or brush step of the dough"})
 		}
@@ -297,8 +292,7 @@ func (p *part) mergeTwice() {
 			kept = append(kept, l)
 			continue
 		}
-		first.Says = append(append(first.Says,
-			fmt.Sprintf("stands twice, %s and %s", first.Amount, l.Amount)),
+		first.Says = append(append(first.Says, fmt.Sprintf("stands twice, %s and %s", first.Amount, l.Amount)),
 			l.Says...)
 		first.Amount = list.Added(first.Amount, l.Amount)
 		first.off = first.off && l.off
@@ -323,8 +317,7 @@ func (d *draft) repair(text string) bool {
 		case at.line != nil && !at.line.off:
 			l := at.line
 			if grams := list.FromVolume(l.Amount); grams != "" {
-				l.Says = append(l.Says, l.Amount+" is no weight: read as "+grams+
-					", as most foods of a "+
+				l.Says = append(l.Says, l.Amount+" is no weight: read as "+grams+", as most foods of a "+
 					"cup, common practice")
 				l.Amount = grams
 			} else if l.Amount != "?" || len(l.Options) > 0 {

@@ -31,8 +31,7 @@ func mixTime(words string) string {
 	switch lower := strings.ToLower(words); {
 	case strings.Contains(lower, "knead"):
 		return "5 to 15 min"
-	case strings.Contains(lower, "beat"), strings.Contains(lower, "work"),
-		strings.Contains(lower, "whip"), strings.Contains(lower, "cream"):
+	case strings.Contains(lower, "beat"), strings.Contains(lower, "work"), strings.Contains(lower, "whip"), strings.Contains(lower, "cream"):
 		return "2 to 10 min"
 	}
 	return "1 to 10 min"
@@ -46,10 +45,8 @@ const usualFat = "170 C to 190 C"
 
 var mixWays = []struct{ words, way string }{
 	{byDoughHook, byDoughHook}, {byPaddle, byPaddle}, {byStandMixer, byStandMixer},
-	{bySpiral, bySpiral}, {byPlanetary, byPlanetary}, {"electric mixer", byMixer},
-	{byFoodProcessor, byFoodProcessor}, {"by hand", byHand},
-	{"wooden spoon", byHand}, {"floured surface", byHand}, {"floured board", byHand},
-	{"work surface", byHand},
+	{bySpiral, bySpiral}, {byPlanetary, byPlanetary}, {"electric mixer", byMixer}, {byFoodProcessor, byFoodProcessor}, {"by hand", byHand},
+	{"wooden spoon", byHand}, {"floured surface", byHand}, {"floured board", byHand}, {"work surface", byHand},
 	{byMixer, byMixer},
 }
 
@@ -60,8 +57,7 @@ const usualOnLo, usualOnHi = 1.0, 3.0
 // ovenWords are words for an oven, the particular before the general. Common practice, no source.
 var ovenWords = []struct{ words, t string }{
 	{"very hot oven", "220 C to 240 C"}, {"hot oven", "200 C to 220 C"},
-	{"moderate oven", "170 C to 190 C"}, {"medium oven", "170 C to 190 C"},
-	{"slow oven", "140 C to 160 C"},
+	{"moderate oven", "170 C to 190 C"}, {"medium oven", "170 C to 190 C"}, {"slow oven", "140 C to 160 C"},
 }
 
 // gasMarks are the oven marks of the UK, C. 4, 6 and 7 were read in pages that pair them; the

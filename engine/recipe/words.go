@@ -49,9 +49,6 @@ const (
 )
 
 var (
-	stepWords = []string{doSoak, doMix, doFold, doRest, doChill, doTemper, doFreeze, doThaw, doCook,
-		doMelt, doSheet, doFill, doRoll, doDivide, doShape, doPan, doWash, doDust, doScore,
-		doHandle, doProof, doBake, doBrush, doCool, doStore}
-	wayWords = []string{byHand, byMixer, bySpiral, byPlanetary, byDoughHook, byPaddle, byStandMixer,
-		byFoodProcessor, byFrying, byBoiling, bySimmering, byFanOven}
+	stepWords = []string{doSoak, doMix, doFold, doRest, doChill, doTemper, doFreeze, doThaw, doCook, doMelt, doSheet, doFill, doRoll, doDivide, doShape, doPan, doWash, doDust, doScore, doHandle, doProof, doBake, doBrush, doCool, doStore}
+	wayWords  = []string{byHand, byMixer, bySpiral, byPlanetary, byDoughHook, byPaddle, byStandMixer, byFoodProcessor, byFrying, byBoiling, bySimmering, byFanOven}
 )

@@ -30,9 +30,8 @@ func (d *draft) write() string {
 			d.notReads++
 		}
 	}
-	return fmt.Sprintf("# From a plain text: %s not read, %s besides. Each stands in a comment "+
-		"at its place.\n", count(d.notReads, "thing"),
-		count(len(d.told)-d.notReads, "question or guess")) + w.out.String()
+	return fmt.Sprintf("# From a plain text: %s not read, %s besides. Each stands in a comment at its "+
+		"place.\n", count(d.notReads, "thing"), count(len(d.told)-d.notReads, "question or guess")) + w.out.String()
 }
 
 func count(n int, what string) string {
@@ -68,9 +67,7 @@ func (w *writer) part(p *part) {
 	if !p.off {
 		w.print("    }")
 	}
-	steps := !p.off && slices.ContainsFunc(p.steps, func(s *step) bool {
-		return len(s.set) > 0 && !s.off
-	})
+	steps := !p.off && slices.ContainsFunc(p.steps, func(s *step) bool { return len(s.set) > 0 && !s.off })
 	if steps {
 		w.print("    steps = [")
 	}
