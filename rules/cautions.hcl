@@ -214,6 +214,21 @@ trial "fried dough" {
   }
 }
 
+trial "flour and milk cooked to a paste" {
+  caution = "hot-fat"
+  expect  = "absent"
+  formula "t" {
+    preferment "scald" {
+      ingredients = { "bread flour" = "50 g", "whole milk" = "250 g" }
+      steps       = [{ cook = "3 min", to = "65 C" }]
+    }
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "the scald" = "all" }
+      steps       = [{ bake = "20 min", at = "200 C" }]
+    }
+  }
+}
+
 trial "baked dough" {
   caution = "hot-fat"
   expect  = "absent"

@@ -188,13 +188,18 @@ func (p *Part) Fried() bool {
 	return false
 }
 
-// IsFried is open for a dough whose cook does not say how (by = ...): it may be in hot fat.
+// steamC is the warmest that steam and water are in a kitchen, C: what cooks in it is in no hot fat.
+const steamC = 120
+
+// IsFried is open for a dough whose cook does not say how (by = ...): it may
+// be in hot fat. A paste of flour and milk is not.
 func (p *Part) IsFried() Value {
 	if p.Fried() {
 		return figure.YesNo(true)
 	}
 	for _, s := range p.Steps {
-		if p.IsDough() && s.Verb.Cooks() && s.HeatsAll() && s.Way == nil {
+		cool := s.At.Set && s.At.Hi <= steamC
+		if p.Kind == formula.Dough && s.Verb.Cooks() && s.HeatsAll() && s.Way == nil && !cool {
 			return figure.Maybe("by = \"...\" in this "+s.Verb.Name, s.Place)
 		}
 	}
