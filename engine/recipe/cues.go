@@ -34,6 +34,7 @@ const length = list.Number + `\s*-?\s*(?:mm|cm|in\b|inch(?:es)?|")`
 
 // cues are the words of plain English for the steps. More than one word goes before one.
 var cues = []cue{
+	cueOf(doTemper, `(?:come|bring|return|get|warm|take)(?: \w+){0,4}? (?:back )?(?:up )?to room temp(?:erature)?|(?:take|remove|lift|bring)(?: \w+){0,4}? (?:out of|from) the (?:fridge|refrigerator|cold)(?: and)?(?: (?:let|leave|allow) [\w ]{0,25}?to (?:warm|come) up)?`),
 	cueOf(aside, `mixing bowl|baking (?:parchment|powder|soda)|stand mixer|the rest\b|`+
 		`rolling pin|cooling rack|cool place|cool (?:water|milk)|resting place|the rest of|chilled butter|melted butter|`+
 		`(?:the )?(?:filling|glaze|dough) mixture|mixture|softened|room temperature|(?:before|after|until|while|when|once) (?:baking|serving|cooking|proving|rising)|`+
@@ -48,7 +49,7 @@ var cues = []cue{
 	cueOf(doSoak, `until (?:foamy|frothy|bubbly)|bloom|activate|soak|proof the yeast|(?:dissolve|soften|sprinkle) (?:the )?(?:\w+ )?yeast|(?:mix|stir|whisk|combine) (?:the |in )?(?:\w+ )?yeast (?:in|into|with) (?:the )?(?:\w+ )?(?:water|milk|liquid)`),
 	cueOf(turns, `(?:(?:give|make|do|perform) )?(?:(?:it|the dough|a|one|two|three|four|first|second|third|another|\d) )*(?:letter|book|envelope|single|double|simple|wallet|three|four|half)[- ](?:fold|turn)s?|`+
 		`fold(?: \w+){0,5}? (?:in|into) (?:thirds|three|quarters|four)|fold (?:\w+ ){0,3}?like a (?:business )?(?:letter|book)|(?:one|two|three|four|first|second|third|another|\d) (?:more )?(?:folds?|turns?)`),
-	cueOf(repeat, `repeat (?:this |the (?:\w+ )?(?:fold|turn|process)(?:ing)? )?(?:and \w+ )?(?:once|twice|two|three)(?: more)?(?: times)?`),
+	cueOf(repeat, `repeat (?:this |the (?:\w+ )?(?:fold|turn|process)(?:ing)? )?(?:and \w+ )?(?:once|twice|two|three|four|five|\d)(?: more)?(?: times)?`),
 	cueOf(lockIn, `enclose|lock in|encase|lock (?:\w+ ){1,3}in|fold the dough over the (?:butter|block)|wrap the dough (?:around|over)`),
 	cueOf(doFold, `punch(?: it| the dough| dough)? down|knock(?: it| the dough| dough)? (?:back|down)|deflate|degas|`+
 		`stretch(?:es)? and folds?|fold the dough`),
@@ -57,17 +58,16 @@ var cues = []cue{
 	cueOf(doChill, `refrigerat\w*|chill|in the fridge|to the fridge|retard|cold[- ]proof|in the refrigerator`),
 	cueOf(doFreeze, doFreeze),
 	cueOf(doThaw, `thaw|defrost`),
-	cueOf(doTemper, `come to room temperature|bring to room temperature|take (?:it |them )?out of the fridge`),
 	cueOf(spread, `(?:roll|toss|dredge|shake) (?:[\w ]{0,25}? )?in (?:the |some )?(?:[\w-]+ ){0,3}?(?:sugar|cinnamon|seeds|crumbs|coconut|nuts)`),
 	cueOf(doShape, `roll (?:it |them |each (?:\w+ ){0,2}?|the (?:\w+ ){1,2}?|pieces )?(?:\w+ )?in(?:to)? (?:a |an |\d+ )?(?:[\w"./-]+ ){0,4}?(?:ropes?|strands?|snakes?|sausages?|balls?|rounds?|buns|crescents?)`),
 	cueOf(doRoll, `roll (?:it |them |the \w+ |each (?:\w+ )?)?(?:tightly )?up|roll (?:it |the \w+ )?(?:tightly )?into (?:a |an )?(?:[\w-]+ ){0,2}?(?:log|coil|cylinder|spiral)|roll (?:it |them |the \w+ )?(?:tightly|firmly|snugly)|roll (?:it )?(?:tightly )?from (?:the|a) (?:long|short|wide)|jelly[- ]roll`),
 	cueOf(doSheet, `roll(?: \w+){0,4} out|roll out|pat out|press out|flatten|roll(?: \w+){0,5}? \d[\d/ ]*" thick|`+
 		`(?:roll|pat|press|stretch|beat)(?: [\w/"½¼¾×.-]+){0,10}? (?:rectangle|square|oblong|circle|dis[ck])s?|`+
 		`roll(?: \w+){0,5}? (?:about )?`+length+`|roll (?:it |dough |the (?:dough|\w+ \w+) |each (?:piece|half) )?to`),
-	cueOf(doPan, `(?:place|put|arrange|transfer|set|tuck|lay|drop|move|nestle|fit|pipe|pour|scrape|stack)(?: [\w'"/½×.-]+){0,7}? (?:in|on|into|onto|to) `+
+	cueOf(doPan, `(?:place|put|arrange|transfer|set|tuck|lay|layer|tip|pack|pile|press|ease|settle|sit|turn|drop|move|nestle|fit|pipe|pour|scrape|stack)(?: [\w'"/½×.-]+){0,7}? (?:in|on|into|onto|to) `+
 		`(?:[\w'"/½×.()-]+ ){0,9}?(?:tins?|pans?|trays?|sheets?|dish|mou?lds?|cases)`),
 	cueOf(doFill, `(?:put|place|drop) (?:a |some |\d )?(?:spoonful|teaspoon\w*|tablespoon\w*|dollop|spoon)s?\b|spread|fill|stuff|pipe|inject|spoon`),
-	cueOf(doDivide, `divide|scale|portion (?:it|the|out|into)|slice (?:[\w ]+? )?into|cut in(?:to)? (?:\d|strips|squares|rounds|triangles)|cut (?:out )?(?:\d[\w./½-]* ?-?(?:cm|mm|in|inch)? ?)?(?:circles|rounds|squares|triangles|rectangles|strips|discs|disks)|cut (?:out )?(?:with|using|out)|stamp out|cut (?:[\w ]{0,25}? )?into|weigh out`),
+	cueOf(doDivide, `(?:pull|pinch|tear|break|cut|snip) off(?: [\w-]+){0,3}? (?:pieces|bits|lumps|knobs|chunks|balls)|divide|scale|portion (?:it|the|out|into)|slice (?:[\w ]+? )?into|cut in(?:to)? (?:\d|strips|squares|rounds|triangles)|cut (?:out )?(?:\d[\w./½-]* ?-?(?:cm|mm|in|inch)? ?)?(?:circles|rounds|squares|triangles|rectangles|strips|discs|disks)|cut (?:out )?(?:with|using|out)|stamp out|cut (?:[\w ]{0,25}? )?into|weigh out`),
 	cueOf(doShape, `shape|form|roll (?:it |them |each (?:piece )?|the pieces )?into|plait|braid|twist|mould|mold|round up|tie`),
 	cueOf(doBake, `bake|baked for`),
 	cueOf(doCook, `deep[- ]fry|fry|simmer|boil|bring to (?:a|the) (?:boil|simmer)|cook|scald|heat|toast`),
@@ -110,6 +110,12 @@ var partWord = spelling.Pattern(`(?i)\b(?:for|make|prepare|meanwhile|assemble|st
 
 // leaves are words for a wait that may mean none: "set aside", "leave a space".
 var leaves = spelling.Pattern(`(?i)^(?:set aside|stand|leave)`)
+
+// risesWord are the words for a wait in which a dough rises, and nothing else does.
+var risesWord = spelling.Pattern(`(?i)\b(?:rise|prove|proof|double\w*|puff\w*)\b`)
+
+// waitWord are the words for a wait of something that is put together already.
+var waitWord = spelling.Pattern(`(?i)\b(?:leave|let|rest|stand|rise|set aside|prove|proof|ferment)\b`)
 
 var warmsOnly = spelling.Pattern(`(?i)\b(?:melt|warm|scald|heat)\b`)
 
@@ -173,3 +179,17 @@ var atLeast = spelling.Pattern(`(?i)\b(?:at least|or more|or longer|minimum)\b`)
 
 // spooned is an amount of something that a method says and no list may hold.
 var spooned = spelling.Pattern(`(?i)\b(?:\d[\d/ ]*|one|two|three|a|half a) ?(?:teaspoons?|tablespoons?|tsp|tbsp|pinch|ml|g) (?:of )?(?:fine |warm |cold |sea |the )*([a-z]+)`)
+
+var (
+	untilSign = spelling.Pattern(`(?i)\buntil [^,.;(]+`)
+	coreForm  = spelling.Pattern(`(?i)(?:internal|core|cent(?:re|er)s?|middle|inside|thermometer|registers?|reads?|reach(?:es)?)[^.]{0,40}?(\d{2,3} ?(?:°|º|˚|deg(?:rees)?)? ?[CF])\b`)
+	gasMark   = spelling.Pattern(`(?i)\bgas(?: mark)? ?(\d)\b`)
+	fanForm   = spelling.Pattern(`(?i)(\d{2,3}) ?[°º˚]? ?([CF])? ?(?:\(?fan\)?|\(?convection\)?)`)
+	toForm    = spelling.Pattern(`(?i)\b(?:to|reaches|until it is)(?: about)? (\d{2,3} ?(?:°|º|˚|deg(?:rees)?)? ?[CF])\b`)
+	eachSide  = spelling.Pattern(`(?i)\b(?:(?:on )?each|per|a|on both|both) sides?\b`)
+	warmPlace = spelling.Pattern(`(?i)\bwarm,? (?:[\w-]+ ){0,2}?(?:place|spot|room|kitchen|oven|corner|cupboard|nook)|\bin the warm(?:th)?(?: |[,.;)]|$)|\bsomewhere (?:\w+ ){0,3}?(?:warm|cosy)|\bairing cupboard|\b(?:near|by|beside) (?:the|a) (?:\w+ )?(?:stove|fire|radiator|oven|heater|range)\b`)
+	coolPlace = spelling.Pattern(`(?i)\bcool,? (?:[\w-]+ ){0,2}?(?:place|spot|room|larder|pantry|cellar|corner)|\bsomewhere (?:\w+ ){0,3}?cool|\bin the (?:larder|cellar|pantry)\b`)
+	otherwise = spelling.Pattern(`(?i),? or (?:(?:leave|chill|refrigerate|rest|let|prove|proof|up to|for|else|in the fridge)\b[\w ]*? ?)?(?:overnight|over night|` + list.Number + `(?: to ` + list.Number + `)? (?:hours?|hrs?|h|days?|minutes?|mins?))\b[^,.;]*`)
+)
+
+var bareOven = spelling.Pattern(`(?i)(?:\bat|@|\bbake|\bto|\boven) (\d{3})\b`)

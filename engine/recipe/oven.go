@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"forebake/engine/recipe/list"
-	"forebake/engine/spelling"
 )
 
 // mark is a cue at its place in a sentence.
@@ -32,19 +31,6 @@ func cuesOf(text string) []mark {
 	slices.SortFunc(out, func(a, b mark) int { return a.start - b.start })
 	return slices.DeleteFunc(out, func(m mark) bool { return m.verb == aside })
 }
-
-var (
-	untilSign = spelling.Pattern(`(?i)\buntil [^,.;(]+`)
-	coreForm  = spelling.Pattern(`(?i)(?:internal|core|cent(?:re|er)s?|middle|inside|thermometer|registers?|reads?|reach(?:es)?)[^.]{0,40}?(\d{2,3} ?(?:°|º|˚|deg(?:rees)?)? ?[CF])\b`)
-	gasMark   = spelling.Pattern(`(?i)\bgas(?: mark)? ?(\d)\b`)
-	fanForm   = spelling.Pattern(`(?i)(\d{2,3}) ?[°º˚]? ?([CF])? ?(?:\(?fan\)?|\(?convection\)?)`)
-	toForm    = spelling.Pattern(`(?i)\b(?:to|reaches|until it is)(?: about)? (\d{2,3} ?(?:°|º|˚|deg(?:rees)?)? ?[CF])\b`)
-	eachSide  = spelling.Pattern(`(?i)\b(?:(?:on )?each|per|a|on both|both) sides?\b`)
-	warmPlace = spelling.Pattern(`(?i)\bwarm (?:\w+ )?(?:place|spot|room|kitchen|oven)|\bin the warm(?:[,.;]|$)`)
-	otherwise = spelling.Pattern(`(?i),? or (?:(?:leave|chill|refrigerate|rest|let|prove|proof|up to|for|else|in the fridge)\b[\w ]*? ?)?(?:overnight|over night|` + list.Number + `(?: to ` + list.Number + `)? (?:hours?|hrs?|h|days?|minutes?|mins?))\b[^,.;]*`)
-)
-
-var bareOven = spelling.Pattern(`(?i)(?:\bat|@|\bbake|\bto|\boven) (\d{3})\b`)
 
 // ovenOf reads the oven's temperature: the one without a fan where both stand there. fan says that it
 // is of a fan oven.

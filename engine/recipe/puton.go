@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"forebake/engine/larder"
 	"forebake/engine/quantity"
 	"forebake/engine/recipe/list"
 	"forebake/engine/recipe/phrase"
@@ -23,7 +24,12 @@ func (d *draft) puton(subject *part, verb, word, text string) bool {
 		// "spread with the butter and sprinkle with the sugar": both are the filling
 		if of := d.partOfStep(s); of != nil && of.named(text) > 0 {
 			d.used = append(d.used, text)
+			d.splitOff(of, s, text)
 			return true
+		}
+	} else if s != nil && s.from == d.at && s.verb() == doWash {
+		if of := d.partOfStep(s); of != nil && d.splitOff(of, s, text) {
+			return true // "dip in the butter and roll in the sugar"
 		}
 	}
 	if subject.kind != "dough" && len(subject.lines) > 0 && p.mixes() == 0 {
@@ -64,6 +70,9 @@ func (d *draft) puton(subject *part, verb, word, text string) bool {
 	s := &step{from: d.at}
 	switch {
 	case of != nil:
+		if of.kind == "topping" && p.mixes() > 0 && !slices.ContainsFunc(p.lines, func(l *line) bool { return l.common() && l.namedIn(text) }) {
+			d.move(of, text) // what the dough's list holds for the top
+		}
 		s.put(put, quote(of.name))
 	case verb == doDust:
 		s.put(doDust, quote(strings.TrimSuffix(phrase.Short(text), " and")))
@@ -75,6 +84,55 @@ func (d *draft) puton(subject *part, verb, word, text string) bool {
 	p.steps = append(p.steps, s)
 	return true
 }
+
+// splitOff makes a part of its own of what is scattered over a wash that one heading lists with it:
+// "brush with egg and scatter with pearl sugar".
+func (d *draft) splitOff(of *part, s *step, text string) bool {
+	wet := func(l *line) bool {
+		it, known := d.list.Item(l.Name)
+		return known && (it.Water >= wetFrom || it.Class == larder.ClassFat)
+	}
+	var dry, left []*line
+	for _, l := range of.lines {
+		if l.namedIn(text) && !wet(l) {
+			dry = append(dry, l)
+		} else {
+			left = append(left, l)
+		}
+	}
+	if of.kind == "filling" || s.verb() == doFill || len(dry) == 0 || !slices.ContainsFunc(left, wet) || of.spoken(text) {
+		return false
+	}
+	name := dry[0].Name
+	if words := phrase.Substances(text); len(words) > 0 {
+		name = words[0]
+	}
+	top := &part{kind: "topping", name: d.freeName(strings.ToLower(name)), lines: dry}
+	of.lines = left
+	d.parts = append(d.parts, top)
+	on := &step{from: d.at}
+	on.put(s.verb(), quote(top.name))
+	d.dough().steps = append(d.dough().steps, on)
+	return true
+}
+
+// washes makes a wash of a heading with nothing below it but what is brushed on with egg.
+func (d *draft) washes(p *part) {
+	egg := false
+	for _, l := range p.lines {
+		it, known := d.list.Item(l.Name)
+		if !known || !slices.Contains([]larder.Class{larder.ClassEgg, larder.ClassDairy, larder.ClassLiquid}, it.Class) {
+			return
+		}
+		egg = egg || it.Class == larder.ClassEgg
+	}
+	if egg && p.kind == "topping" {
+		p.kind = doWash
+	}
+}
+
+// wetFrom is the least water of what is brushed on, %.
+const wetFrom = 40
 
 // partOfStep is the part that a step puts on; nil for none.
 func (d *draft) partOfStep(s *step) *part {

@@ -332,7 +332,7 @@ func (r Reader) plain(text string) (Line, bool) {
 	case r.citrus(&l, text):
 	case r.measured(&l, text, inside):
 	case noAmount().MatchString(text) && len(strings.Fields(text)) <= 7 && !strings.Contains(text, ". "):
-		r.unmeasured(&l, text)
+		r.unmeasured(&l, text, inside)
 	default:
 		return l, false
 	}
