@@ -32,7 +32,8 @@ func (d *draft) remark(p *part, text string) *step {
 // stands as a comment above its steps, so that a reader sees what was made of it.
 func (d *draft) sentence(whole string) {
 	text, other := phrase.Figures(whole), ""
-	if m := stepTitle().FindStringSubmatch(text); m != nil && len(cuesOf(m[1])) > 0 {
+	if m := stepTitle().FindStringSubmatch(text); m != nil && len(cuesOf(m[1])) > 0 &&
+		d.dough().holdsOf(strings.TrimSuffix(text, m[1])) == 0 {
 		text = m[1] // "Knead the dough: turn it out and ..."
 	}
 	if m := otherwise().FindStringIndex(text); m != nil {
@@ -80,6 +81,12 @@ func (d *draft) sentence(whole string) {
 		}
 	}
 	covered := d.covers(text, before)
+	if m := partOf().FindString(text); m != "" && p.kind == "dough" && !p.did(doShape, doBake) && p.mixes() > 0 {
+		d.remark(p, "not read in it: "+m+" alone; say what goes in later, with reserve")
+	}
+	if d.makes == "" && d.readMakes(whole) {
+		read = true
+	}
 	if !read && !covered && !ofTheDay().MatchString(strings.Trim(text, " .")) {
 		head.text = "not read: " + whole
 		return
@@ -200,7 +207,9 @@ func (d *draft) loose(p *part, text string) bool {
 // late puts a time that stands in a sentence of its own into the step before it, where that has
 // none.
 func (d *draft) late(p *part, t string) bool {
-	if s := p.last(); s != nil && s.open() {
+	s := p.last()
+	q, fault := quantity.Read(t, quantity.Of(quantity.Time))
+	if s != nil && s.open() && (s.verb() != doMix || fault == nil && q.Hi <= mostMixing) {
 		s.set[0].value = quote(t)
 		return true
 	}
@@ -219,19 +228,10 @@ func (d *draft) cameTo(p *part, t string) bool {
 // byTime cuts what a cue speaks of where it says two times of one kind of step: "bake 10 minutes at
 // 220 C, then 20 at 180 C". Times of a mix are added up instead.
 func byTime(verb, text string) []string {
-	times := phrase.Times(text)
-	if len(times) < 2 || !slices.Contains([]string{rise, doBake, doChill, doCook, doFreeze}, verb) {
+	if !slices.Contains([]string{rise, doBake, doChill, doCook, doFreeze}, verb) {
 		return []string{text}
 	}
-	var out []string
-	start := 0
-	for i := 1; i < len(times); i++ {
-		if at := phrase.CutAt(text, times[i-1].End, times[i].Start); at > start {
-			out = append(out, text[start:at])
-			start = at
-		}
-	}
-	return append(out, text[start:])
+	return phrase.ByTime(text)
 }
 
 // merged joins cues that speak of one step: "let rise until doubled", "stand until foamy", "leave
@@ -412,6 +412,7 @@ func (d *draft) stepOf(p *part, verb, word, text, sentence string) bool {
 		return true
 	}
 	if verb == doCool && p.kind != "dough" && len(p.lines) == 0 ||
+		verb == doStore && p.kind == "dough" && !p.did(doBake, doCook) || // how long the dough may wait
 		p.did(doBake) && slices.Contains(unbaked, verb) && p.kind == "dough" {
 		return false
 	}
@@ -543,7 +544,8 @@ func (d *draft) goesOn(p *part, verb, text string) bool {
 
 // heated reads an oven that is heated, or that is turned down in the middle of a bake.
 func (d *draft) heated(p *part, text string) bool {
-	t, says, fan := d.ovenOf(text)
+	t, says, fan := phrase.Oven(d.list, text)
+	d.used = append(d.used, phrase.OvenWords(text)...)
 	if t == "" {
 		return strings.Contains(strings.ToLower(text), "oven")
 	}
@@ -773,7 +775,7 @@ func (d *draft) divided(p *part, s *step, text string) string {
 		return quote(n)
 	}
 	if n == "" {
-		if d.count != "" && quoteFree(d.count) {
+		if d.count != "" && phrase.IsNumber(d.count) {
 			s.says = append(s.says, "into how many? as many as it makes: "+phrase.Short(text))
 			return d.count
 		}
@@ -820,11 +822,6 @@ func (d *draft) eachOf(p *part, s *step, text, n string) string {
 	return n
 }
 
-func quoteFree(count string) bool {
-	_, err := strconv.Atoi(count)
-	return err == nil
-}
-
 // some says which ingredients are soaked, cooked or melted. In a dough it is never all of it, unless
 // the dough is fried; where the text does not say, the step is left to the baker.
 func (p *part) some(s *step, text string) {
@@ -858,7 +855,7 @@ func (d *draft) timed(s *step, text string) {
 			s.says = append(s.says, "overnight: read as "+phrase.Overnight)
 		}
 	}
-	if until := untilSign().FindString(text); until != "" && !coreForm().MatchString(text) {
+	if until := untilSign().FindString(text); until != "" && phrase.Core(text) == "" {
 		s.put("note", quote(phrase.Short(until)))
 	} else if s.verb() == doRest && phrase.HasWord(text, "double") {
 		s.put("note", quote("until doubled"))
@@ -946,8 +943,8 @@ func (d *draft) around(p *part, s *step, verb, text string) {
 			s.put("to", quote(t))
 		}
 	}
-	if m := coreForm().FindStringSubmatch(text); m != nil && (verb == doBake || verb == doCook || verb == doCool) {
-		if t, ok := d.list.Temperature(m[1]); ok {
+	if core := phrase.Core(text); core != "" && (verb == doBake || verb == doCook || verb == doCool) {
+		if t, ok := d.list.Temperature(core); ok {
 			s.put("core", quote(t))
 		}
 	}
@@ -960,7 +957,8 @@ func (d *draft) around(p *part, s *step, verb, text string) {
 const howLong = "how long?"
 
 func (d *draft) baked(s *step, text string) {
-	t, says, fan := d.ovenOf(text)
+	t, says, fan := phrase.Oven(d.list, text)
+	d.used = append(d.used, phrase.OvenWords(text)...)
 	switch {
 	case t != "":
 		s.put("at", quote(t))
@@ -1029,10 +1027,14 @@ func (p *part) mixes() int {
 func (p *part) into(s *step, text string) {
 	var names []*line
 	for _, l := range p.lines {
-		if !l.off && (l.namedIn(text) || slices.Contains(s.with, l)) {
+		if !l.off && (l.namedIn(text) || phrase.NamesClass(l.larder, l.Name, text) || slices.Contains(s.with, l)) {
 			names = append(names, l)
 		}
 	}
+	all := slices.Clone(names)
+	names = slices.DeleteFunc(names, func(l *line) bool { // "warm water" is not the cold water too
+		return !slices.Contains(s.with, l) && slices.ContainsFunc(all, func(o *line) bool { return phrase.NotThis(l.Name, o.Name, text) })
+	})
 	if len(names) > 0 && len(names) < len(p.lines) {
 		s.with = names
 	}

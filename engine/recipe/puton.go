@@ -67,6 +67,12 @@ func (d *draft) puton(subject *part, verb, word, text string) bool {
 	if of == nil {
 		of = d.claim(text, put, verb)
 	}
+	if of != nil && put == doBrush && d.puts(of.name) && !of.spoken(text) {
+		// "pour the cream over the hot cake": the rest went on before the bake
+		if late := d.takeOut(of, "", func(l *line) bool { return l.namedIn(text) }); late != nil {
+			of = late
+		}
+	}
 	s := &step{from: d.at}
 	switch {
 	case of != nil:
@@ -92,28 +98,38 @@ func (d *draft) splitOff(of *part, s *step, text string) bool {
 		it, known := d.list.Item(l.Name)
 		return known && (it.Water >= wetFrom || it.Class == larder.ClassFat)
 	}
-	var dry, left []*line
-	for _, l := range of.lines {
-		if l.namedIn(text) && !wet(l) {
-			dry = append(dry, l)
-		} else {
-			left = append(left, l)
-		}
-	}
-	if of.kind == "filling" || s.verb() == doFill || len(dry) == 0 || !slices.ContainsFunc(left, wet) || of.spoken(text) {
+	dry := func(l *line) bool { return l.namedIn(text) && !wet(l) }
+	if of.kind == "filling" || s.verb() == doFill || !slices.ContainsFunc(of.lines, wet) {
 		return false
 	}
-	name := dry[0].Name
+	name := ""
 	if words := phrase.Substances(text); len(words) > 0 {
 		name = words[0]
 	}
-	top := &part{kind: "topping", name: d.freeName(strings.ToLower(name)), lines: dry}
-	of.lines = left
+	top := d.takeOut(of, name, dry)
+	if top != nil {
+		on := &step{from: d.at}
+		on.put(s.verb(), quote(top.name))
+		d.dough().steps = append(d.dough().steps, on)
+	}
+	return top != nil
+}
+
+// takeOut makes a part of its own of some lines of another; nil where it would take none or all.
+func (d *draft) takeOut(of *part, name string, out func(*line) bool) *part {
+	top := &part{kind: of.kind}
+	for _, l := range of.lines {
+		if out(l) {
+			top.lines = append(top.lines, l)
+		}
+	}
+	if len(top.lines) == 0 || len(top.lines) == len(of.lines) {
+		return nil
+	}
+	top.name = d.freeName(strings.ToLower(orElse(name, top.lines[0].Name)))
+	of.lines = slices.DeleteFunc(of.lines, out)
 	d.parts = append(d.parts, top)
-	on := &step{from: d.at}
-	on.put(s.verb(), quote(top.name))
-	d.dough().steps = append(d.dough().steps, on)
-	return true
+	return top
 }
 
 // washes makes a wash of a heading with nothing below it but what is brushed on with egg.
@@ -195,7 +211,11 @@ func (d *draft) filled(p *part, verb, word, text, sentence string) bool {
 		of = d.claim(text, doFill, verb)
 	}
 	s := &step{from: d.at}
-	s.put(doFill, quote("?"))
+	if of != nil && of.kind == "topping" {
+		s.put(doWash, quote(of.name))
+	} else {
+		s.put(doFill, quote("?"))
+	}
 	if of != nil && of != main {
 		s.set[0].value = quote(of.name)
 	} else {
@@ -229,7 +249,7 @@ func (d *draft) claim(text, put, verb string) *part {
 	for _, words := range phrase.Substances(text) {
 		l, ok := d.list.Named(words)
 		if !ok || len(strings.Fields(words)) > 4 {
-			l, ok = d.list.Named(lastWords(words, 2))
+			l, ok = d.list.Named(phrase.LastWords(words, 2))
 		}
 		if strings.Contains(strings.ToLower(words), doWash) {
 			l, ok = list.Line{Name: "egg", Amount: "?"}, true
@@ -280,11 +300,6 @@ func (d *draft) move(to *part, text string) bool {
 
 // common reports whether every dough may hold the thing, so that a mix of all takes it in.
 func (l *line) common() bool { return commonOnes().MatchString(l.Name) }
-
-func lastWords(text string, n int) string {
-	words := strings.Fields(text)
-	return strings.Join(words[max(0, len(words)-n):], " ")
-}
 
 // used2 reports whether a step names the line as what goes in.
 func (d *draft) used2(l *line) bool {

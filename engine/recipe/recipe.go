@@ -257,7 +257,7 @@ func (p *part) lastRise() {
 	cut, last := false, -1
 	for i, s := range p.steps {
 		switch s.verb() {
-		case doDivide, doShape, doRoll, doPan:
+		case doDivide, doShape, doRoll, doPan, doSheet:
 			cut, last = true, -1
 		case doRest:
 			if cut {

@@ -67,8 +67,13 @@ var bounded = map[string]struct{ lo, hi, unit string }{
 var looseAt = spelling.Pattern(`(?i)^((?:few|couple of) )?((?:(?:good|large|small|generous|big|tiny|little|fat|heaped) )+)?` +
 	`(pinch|dash|glass|handful|knob|splash|glug|drop|sprig|dollop|squeeze|grating)(?:e?s)?\b`)
 
+var littleAt = spelling.Pattern(`(?i)^a (?:little|few) `)
+
 // measured reads a line that begins with an amount.
 func (r Reader) measured(l *Line, text string, inside []string) bool {
+	if littleAt().MatchString(text) && !looseAt().MatchString(text[2:]) {
+		return false // "a little milk" is no figure
+	}
 	text = numbered(text)
 	if m := looseAt().FindStringSubmatch(strings.TrimPrefix(text, "1 ")); m != nil { // "a good pinch", "few drops"
 		number := "1 "

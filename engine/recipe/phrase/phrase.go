@@ -16,7 +16,7 @@ import (
 )
 
 // abbreviated are words whose full stop ends no sentence where a small letter follows.
-var abbreviated = spelling.Pattern(`(?i)\b(?:in|ins|min|mins|hr|hrs|sec|secs|approx|tbsp|tbs|tsp|oz|lb|lbs|qt|pt|no|ca|temp|deg|pkg|diam)$`)
+var abbreviated = spelling.Pattern(`(?i)\b(?:in|ins|min|mins|hr|hrs|sec|secs|approx|tbsp|tbs|tsp|oz|lb|lbs|qt|pt|no|ca|temp|deg|pkg|diam|refrig|tog|abt|doz|med|lg|sm|ht)$`)
 
 var sentenceEnd = spelling.Pattern(`[.!?;](?:\s+|$)`)
 
@@ -27,7 +27,7 @@ func Sentences(text string) []string {
 	for _, at := range sentenceEnd().FindAllStringIndex(text, -1) {
 		before, after := text[start:at[0]], text[at[1]:]
 		small := after != "" && (after[0] >= 'a' && after[0] <= 'z' || after[0] == '(' || after[0] == '@')
-		if small && abbreviated().MatchString(before) || strings.HasSuffix(before, "approx") || strings.Count(before, "(") > strings.Count(before, ")") {
+		if small && abbreviated().MatchString(before) || strings.HasSuffix(before, "approx") || strings.HasSuffix(before, "abt") || strings.Count(before, "(") > strings.Count(before, ")") {
 			continue
 		}
 		if s := strings.TrimSpace(before); s != "" {
@@ -204,6 +204,19 @@ func CutAt(text string, from, to int) int {
 	return from + all[len(all)-1][0]
 }
 
+// ByTime cuts a text before each of its times but the first.
+func ByTime(text string) []string {
+	var out []string
+	times, start := Times(text), 0
+	for i := 1; i < len(times); i++ {
+		if at := CutAt(text, times[i-1].End, times[i].Start); at > start {
+			out = append(out, text[start:at])
+			start = at
+		}
+	}
+	return append(out, text[start:])
+}
+
 // Grams is the weight of a piece that a text says, as written; "" for none.
 func Grams(text string) string { return eachGram().FindString(text) }
 
@@ -300,6 +313,12 @@ func Unused(text, made string) []string {
 		}
 	}
 	return out
+}
+
+// IsNumber reports whether a count is one whole number.
+func IsNumber(count string) bool {
+	_, err := strconv.Atoi(count)
+	return err == nil
 }
 
 // IsOne reports whether a count is 1 or no count at all.
