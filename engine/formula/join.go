@@ -342,6 +342,10 @@ func share(part, whole Interval) Interval {
 // grams turns an amount into a mass by the larder's density or weight of one piece.
 func (rd *reader) grams(in *Ingredient, a Amount) Mass {
 	switch {
+	case in.Apart:
+		return Mass{}
+	case a.Open && in.Usual != (Interval{}):
+		return Mass{FixedG: in.Usual}
 	case a.Open:
 		return Mass{FixedG: figure.Positive()}
 	case a.All && in.Of != nil:
