@@ -101,7 +101,9 @@ func (rd *reader) isIdle(p, in *Part) bool {
 func (rd *reader) names(s *Step) []string {
 	var out []string
 	for _, in := range s.Part.Ingredients {
-		out = append(out, in.Name)
+		if !in.Apart {
+			out = append(out, in.Name)
+		}
 	}
 	return out
 }

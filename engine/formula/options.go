@@ -10,6 +10,7 @@ import (
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
 	"forebake/engine/figure"
+	"forebake/engine/formula/values"
 	"forebake/engine/larder"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
@@ -594,6 +595,15 @@ func (in *Ingredient) IsOpen() bool {
 	return in.Amount.Open && !in.Apart && !in.loose && in.Usual == (Interval{})
 }
 
+// Mixed are the ingredients of the part but for those that stand apart.
+func (p *Part) Mixed() []*Ingredient {
+	apart := func(in *Ingredient) bool { return in.Apart }
+	if !slices.ContainsFunc(p.Ingredients, apart) {
+		return p.Ingredients
+	}
+	return slices.DeleteFunc(slices.Clone(p.Ingredients), apart)
+}
+
 // called is the name that the larder is asked for.
 func (in *Ingredient) called() string {
 	if in.sized != "" {
@@ -889,6 +899,25 @@ func (rd *reader) readTin(s *Step, e hclsyntax.Expression, what string) {
 	if text, at, ok := rd.Text(e, what); ok && rd.checkTin(text, at) {
 		s.Tin = text
 	}
+}
+
+// tinInWords takes a tin, and how many, from the words of a step that puts a dough in one: "2 x 2lb
+// loaf tins". Words that name no tin of the house and no size leave it open.
+func (rd *reader) tinInWords(s *Step, text string, at source.Place) {
+	if !s.Verb.Takes(optTin) || s.Tin != "" {
+		return
+	}
+	n, name := said.Tins(text)
+	own := slices.ContainsFunc(rd.opts.Tins, func(t string) bool { return sameName(t, name) })
+	if _, sized := said.TinSize(name); !own && (!sized || rd.opts.OwnTins) || !rd.checkTin(name, at) {
+		return
+	}
+	s.Tin = name
+	if n > 0 && s.Count == nil {
+		g := values.BareCount(n, at)
+		s.Count = &g
+	}
+	rd.assumed(at, fmt.Sprintf("%s = %q is read as tin = %q", s.word, text, name))
 }
 
 // readWith reads the ingredients of the part that a step takes: a name or a list of names.
