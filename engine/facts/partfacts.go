@@ -1143,6 +1143,8 @@ var partFacts = []Fact{
 		Source: srcGiven + ", else " + srcHeat,
 		Settle: settleCore,
 		part:   (*part).EggHeatedTo,
+
+		EndsAtHeat: true,
 	},
 	{
 		Name:   "heated_to_c",

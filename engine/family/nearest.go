@@ -103,3 +103,40 @@ func ByMakeUp(m MakeUp) (*Family, bool) {
 	}
 	return best, best != nil
 }
+
+// Holding returns another family whose usual ranges hold a make-up, the
+// one with the nearest typical values, and false where none does.
+// Families of layers are left out, and those of which a figure has no
+// range, as is a make-up of which a figure is not known.
+func Holding(m MakeUp, other *Family) (*Family, bool) {
+	var best *Family
+	least := math.Inf(1)
+	for _, list := range [...][]Family{families[:], counted} {
+		for i := range list {
+			f := list[i].Usual()
+			if list[i].Name == other.Name || f.RollIn.Known || f.EggIsYolk {
+				continue
+			}
+			if d := m.within(f); d < least {
+				best, least = &list[i], d
+			}
+		}
+	}
+	return best, best != nil
+}
+
+// within is the distance of a make-up from a family's typical values, in
+// half widths of its ranges, and infinite outside any of them.
+func (m MakeUp) within(f *Family) float64 {
+	sum := 0.0
+	for _, q := range [...]struct {
+		x float64
+		r Range
+	}{{m.Hydration, f.Hydration}, {m.Sugar, f.Sugar}, {m.Fat, f.Fat}, {m.Egg, f.Egg}} {
+		if !q.r.Known || !(q.x >= q.r.Lo && q.x <= q.r.Hi) {
+			return math.Inf(1)
+		}
+		sum += math.Abs(q.x-q.r.Typical) / ((q.r.Hi - q.r.Lo) / 2)
+	}
+	return sum
+}
