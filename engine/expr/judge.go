@@ -94,21 +94,10 @@ func (j *Judge) Likely(x *Expr, subject facts.Subject, limits []Limit) figure.Tr
 	return t
 }
 
-// Lacks reports whether a number of the expression at hand lacks an input.
-func (j *Judge) Lacks() bool {
-	for i, r := range j.expr.reads {
-		if r.Fact != nil && r.Fact.Type == facts.Number && j.Value(i).Need != nil {
-			return true
-		}
-	}
-	return false
-}
-
-// EndsAtHeat reports whether nothing after the last heat moves a number
-// that the expression reads.
-func (x *Expr) EndsAtHeat() bool {
-	for _, r := range x.reads {
-		if r.Fact != nil && r.Fact.Type == facts.Number && !r.Fact.EndsAtHeat {
+// Numbers reports whether each number that the expression reads passes.
+func (x *Expr) Numbers(passes func(read int, f *facts.Fact) bool) bool {
+	for i, r := range x.reads {
+		if r.Fact != nil && r.Fact.Type == facts.Number && !passes(i, r.Fact) {
 			return false
 		}
 	}

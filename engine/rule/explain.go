@@ -60,10 +60,12 @@ func (j *Judge) Level(rule *Rule, x facts.Subject) finding.Level {
 func (j *Judge) atCarefulEnd(rule *Rule, x facts.Subject) bool {
 	written := j.judge.Sheet()
 	defer j.judge.Open(written)
+	untilHeat := rule.When.Numbers(func(_ int, f *facts.Fact) bool { return f.EndsAtHeat })
 	return j.holds(rule.When, x, rule.Limits) == figure.Open &&
-		written.AtEachEnd(x, rule.When.EndsAtHeat(), func(end *facts.Sheet, x facts.Subject) bool {
+		written.AtEachEnd(x, untilHeat, func(end *facts.Sheet, x facts.Subject) bool {
 			j.judge.Open(end)
-			return j.judge.Likely(rule.When, x, rule.Limits) == figure.No && !j.judge.Lacks()
+			return j.judge.Likely(rule.When, x, rule.Limits) == figure.No &&
+				rule.When.Numbers(func(i int, _ *facts.Fact) bool { return j.judge.Value(i).Need == nil })
 		})
 }
 
