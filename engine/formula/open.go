@@ -37,6 +37,14 @@ var (
 // longestMixing bounds an open mix, by hand or machine, min (common practice, no source).
 const longestMixing = 45
 
+// anyTimes are the minutes that may stand for an open time of the verb.
+func (v *Verb) anyTimes() []float64 {
+	if v.Mixes() {
+		return anyMixing
+	}
+	return anyMinutes
+}
+
 // init gives the options what may stand for "?". An option without an entry changes no figure.
 func init() {
 	optAt.spans = func(s *Step) []func(*Step) {
