@@ -19,7 +19,7 @@ var (
 		`(?:loaf |baking |cake )?(?:tins?|pans?|moulds?|molds?|trays?|bowl|bench|counter|board|` +
 		`(?:work ?|work )?surface|worktop|top|hands))\b(.*)$`)
 	// forDough are the words that give the line, or a share of it, to the dough after all.
-	forDough = spelling.Pattern(`(?i)\b(?:plus|and|roll(?:ing|ed)?[- ]in|dough|top up)\b`)
+	forDough = spelling.Pattern(`(?i)\+|&|.[ ,;(](?:extra|some|more|a little|a bit|additional)\b|\b(?:plus|and|roll(?:ing|ed)?[- ]in|dough|top up)\b`)
 )
 
 // Apart reads a name or an amount that says what it is for and that this is not the dough, "egg,
