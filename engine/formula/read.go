@@ -404,6 +404,9 @@ func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what strin
 	if !ok {
 		return Amount{}
 	}
+	if q, plain := quantity.ReadPlain(text, plainAmounts); plain {
+		return Amount{Given: Given{Quantity: q, Place: at, Set: true}}
+	}
 	switch word := strings.ToLower(strings.TrimSpace(text)); {
 	case word == "all", word == "all of it":
 		return Amount{All: true, Given: Given{Place: at}}
@@ -428,6 +431,9 @@ func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what strin
 	}
 	return Amount{Given: g}
 }
+
+// plainAmounts are read without a look at the kitchen or the ingredient: a spoon of some is a range.
+const plainAmounts = quantity.Amounts &^ (1 << quantity.Volume)
 
 // countedFromG is the mass of a piece from which fruit and spice are counted, g: of less, a bare
 // number may be grams.

@@ -17,9 +17,19 @@ func (d *draft) sentences(text string) {
 	d.method.last = nil
 	text = numbered().ReplaceAllString(strings.TrimSpace(bulletAt().ReplaceAllString(text, "")), "")
 	for _, s := range phrase.Sentences(text) {
-		d.sentence(s)
+		switch {
+		case d.tooLong():
+			return
+		case len(s) > longestSentence:
+			d.notRead(s)
+		default:
+			d.sentence(s)
+		}
 	}
 }
+
+// longestSentence bounds the work on a text without full stops, bytes. Cook books keep below 700.
+const longestSentence = 2000
 
 // remark puts a comment among the steps of a part, at its place.
 func (d *draft) remark(p *part, text string) *step {
@@ -116,11 +126,15 @@ func (d *draft) joinRepeats(p *part, head *step) {
 	}
 }
 
-// snapshot holds the text of every step and line, to tell what a sentence made.
+// snapshot holds the text of every step and line, to tell what a sentence made. Comments are made
+// by none.
 func (d *draft) snapshot() map[any]string {
 	out := map[any]string{}
 	for _, p := range d.parts {
 		for _, s := range p.steps {
+			if len(s.set) == 0 {
+				continue
+			}
 			out[s] = stepText(s) + strings.Join(s.says, " ")
 		}
 		for _, l := range p.lines {
@@ -130,14 +144,27 @@ func (d *draft) snapshot() map[any]string {
 	return out
 }
 
-func lineText(l *line) string { return fmt.Sprint(l.Amount, l.Options, l.Says) }
+func lineText(l *line) string {
+	var b strings.Builder
+	b.WriteString(l.Amount)
+	for _, o := range l.Options {
+		b.WriteString(" " + o.Key + " " + o.Value)
+	}
+	for _, s := range l.Says {
+		b.WriteString(" " + s)
+	}
+	return b.String()
+}
 
 // madeSince is the text of what was made or changed since a snapshot, and of what was taken in.
 func (d *draft) madeSince(before map[any]string) string {
 	var b strings.Builder
 	for _, p := range d.parts {
 		for _, s := range p.steps {
-			if now := stepText(s) + strings.Join(s.says, " "); before[s] != now && s.text == "" {
+			if s.text != "" {
+				continue
+			}
+			if now := stepText(s) + strings.Join(s.says, " "); before[s] != now {
 				b.WriteString(now + " ")
 			}
 		}
@@ -173,7 +200,7 @@ func (d *draft) covers(text string, before map[any]string) bool {
 	done := false
 	for _, p := range d.parts {
 		for _, s := range p.steps {
-			if before[s] != stepText(s)+strings.Join(s.says, " ") && slices.Contains(waiting, s.verb()) {
+			if slices.Contains(waiting, s.verb()) && before[s] != stepText(s)+strings.Join(s.says, " ") {
 				s.put("covered", strconv.FormatBool(!open))
 				done = true
 			}

@@ -275,8 +275,13 @@ func (r Reader) several(text string) ([]Line, bool) {
 	return []Line{l}, ok
 }
 
+// longestOne bounds what is read as one ingredient, bytes: a name may have half of it, and cook books
+// keep a line below 200.
+const longestOne = 500
+
 // startsOne reports whether a text begins with an ingredient: "1 tbsp" alone is more of the one before.
 func (r Reader) startsOne(text string) bool {
+	text = text[:min(len(text), longestOne+1)]
 	end := len(text)
 	if at := joiners().FindStringIndex(outside(text)); at != nil && at[0] > 0 {
 		end = at[0]
@@ -298,6 +303,9 @@ var turned = spelling.Pattern(`^(\pL[^\d½¼¾⅓⅔⅛:]*?)(?:\s*[:=…]+|\s+[-
 
 // one reads a single ingredient.
 func (r Reader) one(text string) (Line, bool) {
+	if len(text) > longestOne {
+		return Line{}, false
+	}
 	l, ok := r.plain(text)
 	if ok {
 		return l, true
