@@ -125,7 +125,8 @@ func (after answers) toldWith(f outside.Finding) bool {
 			continue
 		}
 		for _, g := range list {
-			if strings.Contains(g.Text, "The same of ") && strings.Contains(g.Text, f.Subject+" (line ") {
+			if strings.Contains(g.Text, "The same of ") &&
+				strings.Contains(g.Text, f.Subject+" (line ") {
 				return true
 			}
 		}

@@ -352,7 +352,8 @@ func save(dir string, i int, m mutation) {
 
 // load reads the demo formulas with their houses, and the published formulas.
 func load(project string) (formulas, houses []*base, err error) {
-	for _, glob := range []string{"formulas/*.hcl", "formulas/school/*.hcl", "testdata/published/*.hcl", "testdata/published/formulas/*.hcl",
+	for _, glob := range []string{"formulas/*.hcl", "formulas/school/*.hcl",
+		"testdata/published/*.hcl", "testdata/published/formulas/*.hcl",
 		"testdata/scenarios/*.hcl", "testdata/scenarios/*/*.hcl"} {
 		paths, err := filepath.Glob(filepath.Join(project, glob))
 		if err != nil {
@@ -644,7 +645,8 @@ func (bn *bench) judge(bases []*base) error {
 			}
 			j := job{dir: dir, bases: chunk, count: map[string]int{}}
 			for _, b := range chunk {
-				if err := os.WriteFile(filepath.Join(dir, b.name), []byte(b.text), 0o666); err != nil {
+				err := os.WriteFile(filepath.Join(dir, b.name), []byte(b.text), 0o666)
+				if err != nil {
 					return err
 				}
 				j.files = append(j.files, b.name)

@@ -23,7 +23,8 @@ type site struct {
 
 // verbs are the steps of README's formula section.
 var verbs = strings.Fields(
-	"soak mix fold rest chill temper freeze thaw cook melt sheet fill roll divide shape pan wash proof bake brush cool hold store",
+	"soak mix fold rest chill temper freeze thaw cook melt sheet fill roll divide shape pan wash " +
+		"proof bake brush cool hold store",
 )
 
 func isVerb(key string) bool {

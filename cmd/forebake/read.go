@@ -68,8 +68,9 @@ you check the formula.`,
 				return page.ReadJSON(out, draft.Text, doubts)
 			}
 			if n := len(draft.Doubts); n > 0 {
-				fmt.Fprintf(cmd.ErrOrStderr(), "forebake: %s in the comments of the formula, %d of "+
-					"what was not read: read them, and mend the lines\n", report.Count(n, "remark"),
+				fmt.Fprintf(cmd.ErrOrStderr(), "forebake: %s in the comments of the formula, %d "+
+					"of what was not read: read them, and mend the lines\n",
+					report.Count(n, "remark"),
 					draft.NotRead)
 			}
 			return nil

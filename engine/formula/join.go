@@ -18,7 +18,8 @@ func (rd *reader) joinParts() {
 	for _, p := range f.Parts {
 		for _, in := range p.Ingredients {
 			name, isPart := partName(in.Name)
-			if !isPart && in.Item != nil && !rd.isIdle(f.PartNamed(in.Name), p) {
+			spooned := in.Amount.Set && in.Amount.Kind != quantity.Mass // of the larder's: no part is spooned
+			if !isPart && in.Item != nil && (spooned || !rd.isIdle(f.PartNamed(in.Name), p)) {
 				continue
 			}
 			if !isPart && in.Item != nil {

@@ -170,3 +170,12 @@ func TestTinByItsName(t *testing.T) {
 		t.Error(text)
 	}
 }
+
+// A spoon of what a part and the larder both name is the larder's: a part is weighed.
+func TestSpoonOfAName(t *testing.T) {
+	f, problems := readText(t, "formula \"f\" {\n dough \"d\" {\n  ingredients = { \"bread flour\" = \"1 kg\", "+
+		"\"sugar\" = \"3 tbsp\" }\n }\n topping \"sugar\" { ingredients = { \"sugar\" = \"for rolling\" } }\n}\n")
+	if len(problems) > 0 || f.Parts[0].Ingredients[1].Item == nil {
+		t.Error(problems)
+	}
+}

@@ -45,7 +45,8 @@ func TestReadingsFollowOn(t *testing.T) {
 					if a.Step != b.Step || a.Known != b.Known || a.Missing != b.Missing ||
 						a.MissingAt != b.MissingAt || a.StartH != b.StartH || a.EndH != b.EndH ||
 						apart(a.Core, b.Core) || apart(a.Mean, b.Mean) ||
-						apart(a.CoreMax, b.CoreMax) || apart(a.Hours, b.Hours) || apart(a.MinutesToCore, b.MinutesToCore) ||
+						apart(a.CoreMax, b.CoreMax) || apart(a.Hours, b.Hours) ||
+						apart(a.MinutesToCore, b.MinutesToCore) ||
 						len(a.Trace[0]) != len(b.Trace[0]) || again.Rise != want.Rise {
 						t.Fatalf("%s, stage %d: %+v, then %+v", k.text(), i, *b, *a)
 					}

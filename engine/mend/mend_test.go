@@ -531,7 +531,8 @@ func formulaText(t *testing.T, trial *trial.Trial) []byte {
 	}
 	for _, b := range body.Blocks {
 		for _, inner := range append(b.Body.Blocks, b) {
-			if from, to := inner.Range().Start.Byte, inner.CloseBraceRange.End.Byte; inner.Type == "formula" &&
+			from, to := inner.Range().Start.Byte, inner.CloseBraceRange.End.Byte
+			if inner.Type == "formula" &&
 				from <= at.Start &&
 				at.End <= to {
 				return at.File.Text[from:to]

@@ -202,7 +202,8 @@ func inMixer(by bakersmath.Mixer, minutes, kg, roomC float64) bakersmath.Mixing 
 func (p *Part) heatOf(in *formula.Ingredient, run figure.Run) (bakersmath.Ingredient, bool) {
 	g := p.sheet.Amount(in)
 	if !p.IsSettled(g) {
-		return bakersmath.Ingredient{}, false // a range of weights would need every mix of their ends
+		// a range of weights would need every mix of their ends
+		return bakersmath.Ingredient{}, false
 	}
 	return p.heatOfGrams(in, g.Mid(), run)
 }
@@ -345,7 +346,8 @@ func (p *Part) water(s *formula.Step) (plan bakersmath.Plan, open, missing *Valu
 	mix, why := p.mixings(s)
 	aims := [figure.Runs]float64{s.To.Lo, s.To.Mid(), s.To.Hi}
 	var bowls [figure.Runs]bakersmath.Bowl
-	for run := range figure.Runs { // much friction, warm goods and a cool aim want the coldest liquid
+	// much friction, warm goods and a cool aim want the coldest liquid
+	for run := range figure.Runs {
 		most := figure.High - run
 		b, ok := p.bowl(s, aims[run], mix[most], most)
 		if !ok {
@@ -423,16 +425,21 @@ func (sh *Sheet) LiquidByFactor(s *formula.Step) Value {
 	others := []Value{
 		p.meanTemp(
 			room,
-			func(in *formula.Ingredient) bool { return in.Item != nil && in.Item.Class == larder.ClassFlour },
+			func(in *formula.Ingredient) bool {
+				return in.Item != nil && in.Item.Class == larder.ClassFlour
+			},
 		),
 		room,
 	}
-	preferment := func(in *formula.Ingredient) bool { return in.Of != nil && in.Of.Kind == formula.Preferment }
+	preferment := func(in *formula.Ingredient) bool {
+		return in.Of != nil && in.Of.Kind == formula.Preferment
+	}
 	if slices.ContainsFunc(s.Part.Ingredients, preferment) {
 		others = append(others, p.meanTemp(room, preferment))
 	}
 	for _, v := range others {
-		if reason := figure.FirstReason(factorRange.Refuses(v.Lo), factorRange.Refuses(v.Hi)); reason != "" {
+		reason := figure.FirstReason(factorRange.Refuses(v.Lo), factorRange.Refuses(v.Hi))
+		if reason != "" {
 			return figure.Absent("flour and room nearer to the dough: "+reason, s.Place)
 		}
 	}

@@ -54,7 +54,8 @@ func (c *Changer) without(object *hclsyntax.ObjectConsExpr, i int) (source.Edit,
 		return len(bytes.Trim(c.file.Text[s.Start:s.End], " \t\r\n,")) == 0
 	}
 	if i > 0 {
-		if gap := (source.Span{Start: span(object.Items[i-1].ValueExpr).End, End: from}); plain(gap) {
+		gap := (source.Span{Start: span(object.Items[i-1].ValueExpr).End, End: from})
+		if plain(gap) {
 			return c.file.Replace(source.Span{Start: gap.Start, End: to}, ""), nil
 		}
 	}

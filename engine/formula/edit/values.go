@@ -61,7 +61,8 @@ func (v values) putPart(p *formula.Part) {
 		v.put(name, s.Verb.Name)
 		v.put(name+" measure", formula.Proven(s.Measure))
 		v.put(name+" words", s.Words)
-		for _, o := range formula.StepOptions { // the time stands among them, whichever way it is written
+		// the time stands among them, whichever way it is written
+		for _, o := range formula.StepOptions {
 			v.put(name+" "+o.Name, o.Value(s))
 		}
 	}

@@ -446,7 +446,8 @@ func (b *Baking) MinutesToDough(doughC float64) (e figure.Estimate, why string) 
 	}
 	at := func(run figure.Run, core float64) float64 {
 		short := func(minutes float64) float64 { return b.Dough(run, minutes) - doughC }
-		first, last := min(shellLearns/60*b.slow, core), core // the dough is no colder than the core
+		// the dough is no colder than the core
+		first, last := min(shellLearns/60*b.slow, core), core
 		if short(first) >= 0 || !(short(last) > 0) {
 			return last
 		}

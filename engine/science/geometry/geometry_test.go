@@ -485,3 +485,20 @@ func TestRoundTin(t *testing.T) {
 		}
 	}
 }
+
+// A ring holds the dough that it is made of, and is thinner than a loaf of it.
+func TestRing(t *testing.T) {
+	h, ok := RingHalfMM(1000, 0.33, 6, 0.6)
+	volume := math.Pi / 4 * 2 * h.LengthMM * 2 * h.WidthMM * 2 * h.HeightMM
+	if want := 1000 * 1000 / 0.33; !ok || math.Abs(volume-want) > 1e-6*want {
+		t.Errorf("%g mm3, of a dough of %g", volume, want)
+	}
+	if loaf, _ := LoafHalfMM(1000, 0.33, LoafLength, LoafHeight); h.HeightMM >= 0.8*loaf.HeightMM {
+		t.Errorf("half a ring is %g mm high, half a loaf %g", h.HeightMM, loaf.HeightMM)
+	}
+	for _, bad := range [][4]float64{{0, 0.33, 6, 0.6}, {1000, 0.33, 0.5, 0.6}, {1000, 0.33, 6, 2}} {
+		if got, ok := RingHalfMM(bad[0], bad[1], bad[2], bad[3]); ok || got != (HalfSize{}) {
+			t.Errorf("%v answered", bad)
+		}
+	}
+}
