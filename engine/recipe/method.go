@@ -29,7 +29,7 @@ func (d *draft) sentences(text string) {
 }
 
 // longestSentence bounds the work on a text without full stops, bytes. Cook books keep below 700.
-const longestSentence = 2000
+const longestSentence = 4000
 
 // remark puts a comment among the steps of a part, at its place.
 func (d *draft) remark(p *part, text string) *step {
