@@ -113,6 +113,7 @@ var mayKnow = map[string][]string{
 		"engine/spelling",
 	}, // one line of a list of ingredients; it knows no formula
 	"engine/recipe/phrase": {
+		"engine/larder",
 		"engine/quantity",
 		"engine/recipe/list",
 		"engine/spelling",

@@ -32,6 +32,7 @@ var tables = map[string]string{
 	"engine/formula/signs.go":    "one row a sign, and what else stands for a time",
 	"engine/recipe/cues.go":      "one row a kind of step or part: the words for it",
 	"engine/recipe/usual.go":     "one row a usual time, way or amount",
+	"engine/recipe/words.go":     "one row a step or way that a draft is written in",
 	"engine/facts/partfacts.go":  "one entry a figure of a part",
 	"engine/facts/stepfacts.go":  "one entry a figure of a step",
 	"engine/facts/hazards.go":    "one entry a figure of a hazard",

@@ -17,19 +17,13 @@ func (d *draft) sentences(text string) {
 	d.method.last = nil
 	text = numbered().ReplaceAllString(strings.TrimSpace(bulletAt().ReplaceAllString(text, "")), "")
 	for _, s := range phrase.Sentences(text) {
-		switch {
-		case d.tooLong():
-			return
-		case len(s) > longestSentence:
+		if len(s) > phrase.Longest {
 			d.notRead(s)
-		default:
+		} else if !d.tooLong() {
 			d.sentence(s)
 		}
 	}
 }
-
-// longestSentence bounds the work on a text without full stops, bytes. Cook books keep below 700.
-const longestSentence = 4000
 
 // remark puts a comment among the steps of a part, at its place.
 func (d *draft) remark(p *part, text string) *step {
@@ -42,7 +36,8 @@ func (d *draft) remark(p *part, text string) *step {
 // stands as a comment above its steps, so that a reader sees what was made of it.
 func (d *draft) sentence(whole string) {
 	text, other := phrase.Figures(whole), ""
-	if m := stepTitle().FindStringSubmatch(text); m != nil && len(cuesOf(m[1])) > 0 {
+	if m := stepTitle().FindStringSubmatch(text); m != nil && len(cuesOf(m[1])) > 0 &&
+		d.dough().holdsOf(strings.TrimSuffix(text, m[1])) == 0 {
 		text = m[1] // "Knead the dough: turn it out and ..."
 	}
 	if m := otherwise().FindStringIndex(text); m != nil {
@@ -56,6 +51,9 @@ func (d *draft) sentence(whole string) {
 	}
 	before := d.snapshot()
 	d.used = nil
+	if tin, n := list.Tin(text); tin != "" {
+		d.tin, d.tins = tin, n
+	}
 	head := d.remark(p, whole)
 	marks := merged(text, cuesOf(text))
 	read := len(marks) == 0 && d.loose(p, text)
@@ -87,6 +85,12 @@ func (d *draft) sentence(whole string) {
 		}
 	}
 	covered := d.covers(text, before)
+	if m := partOf().FindString(text); m != "" && p.kind == "dough" && !p.did(doShape, doBake) && p.mixes() > 0 {
+		d.remark(p, "not read in it: "+m+" alone; say what goes in later, with reserve")
+	}
+	if d.makes == "" && d.readMakes(whole) {
+		read = true
+	}
 	if !read && !covered && !ofTheDay().MatchString(strings.Trim(text, " .")) {
 		head.text = "not read: " + whole
 		return
@@ -132,28 +136,15 @@ func (d *draft) snapshot() map[any]string {
 	out := map[any]string{}
 	for _, p := range d.parts {
 		for _, s := range p.steps {
-			if len(s.set) == 0 {
-				continue
+			if len(s.set) > 0 {
+				out[s] = stepText(s) + strings.Join(s.says, " ")
 			}
-			out[s] = stepText(s) + strings.Join(s.says, " ")
 		}
 		for _, l := range p.lines {
-			out[l] = lineText(l)
+			out[l] = l.Text()
 		}
 	}
 	return out
-}
-
-func lineText(l *line) string {
-	var b strings.Builder
-	b.WriteString(l.Amount)
-	for _, o := range l.Options {
-		b.WriteString(" " + o.Key + " " + o.Value)
-	}
-	for _, s := range l.Says {
-		b.WriteString(" " + s)
-	}
-	return b.String()
 }
 
 // madeSince is the text of what was made or changed since a snapshot, and of what was taken in.
@@ -169,7 +160,7 @@ func (d *draft) madeSince(before map[any]string) string {
 			}
 		}
 		for _, l := range p.lines {
-			if now := lineText(l); before[l] != now {
+			if now := l.Text(); before[l] != now {
 				b.WriteString(now + " ")
 			}
 		}
@@ -224,7 +215,9 @@ func (d *draft) loose(p *part, text string) bool {
 // late puts a time that stands in a sentence of its own into the step before it, where that has
 // none.
 func (d *draft) late(p *part, t string) bool {
-	if s := p.last(); s != nil && s.open() {
+	s := p.last()
+	q, fault := quantity.Read(t, quantity.Of(quantity.Time))
+	if s != nil && s.open() && (s.verb() != doMix || fault == nil && q.Hi <= mostMixing) {
 		s.set[0].value = quote(t)
 		return true
 	}
@@ -243,19 +236,10 @@ func (d *draft) cameTo(p *part, t string) bool {
 // byTime cuts what a cue speaks of where it says two times of one kind of step: "bake 10 minutes at
 // 220 C, then 20 at 180 C". Times of a mix are added up instead.
 func byTime(verb, text string) []string {
-	times := phrase.Times(text)
-	if len(times) < 2 || !slices.Contains([]string{rise, doBake, doChill, doCook, doFreeze}, verb) {
+	if !slices.Contains([]string{rise, doBake, doChill, doCook, doFreeze}, verb) {
 		return []string{text}
 	}
-	var out []string
-	start := 0
-	for i := 1; i < len(times); i++ {
-		if at := phrase.CutAt(text, times[i-1].End, times[i].Start); at > start {
-			out = append(out, text[start:at])
-			start = at
-		}
-	}
-	return append(out, text[start:])
+	return phrase.ByTime(text)
 }
 
 // merged joins cues that speak of one step: "let rise until doubled", "stand until foamy", "leave
@@ -293,16 +277,31 @@ func merged(text string, marks []mark) []mark {
 }
 
 // handling are the verbs that the dough alone goes through.
-var handling = []string{doDivide, doShape, doSheet, doRoll, doPan, doBake, doFill, rise, lockIn, turns}
+var handling = []string{doDivide, doShape, doSheet, doRoll, doPan, doBake, doFill, doFold, rise, lockIn, turns}
+
+// handled reports whether a sentence works on the dough, whatever heading or sentence stands above
+// it: a step of the dough alone, and no ingredient of the part beside its verb.
+func (d *draft) handled(p *part, marks []mark, text string) bool {
+	if p.kind == "dough" || p.kind == "preferment" || d.dough().mixes() == 0 && !phrase.HasWord(text, "dough") {
+		return false
+	}
+	return slices.ContainsFunc(marks, func(m mark) bool {
+		return slices.Contains(handling, m.verb) && (m.verb != rise || risesWord().MatchString(text[m.start:m.end])) &&
+			p.holdsOf(phrase.Clause(text[m.start:])) == 0 && !p.spoken(phrase.Clause(text[m.start:]))
+	})
+}
 
 // subject is the part that a sentence speaks of: the one of the heading above it, one that it
 // names, or the dough.
 func (d *draft) subject(text string) *part {
 	main := d.dough()
-	if d.method.part != nil && d.method.part != main {
-		return d.method.part
-	}
 	marks := merged(text, cuesOf(text))
+	if of := d.method.part; of != nil && of != main {
+		if !d.handled(of, marks, text) {
+			return of
+		}
+		d.method.part = nil // the heading's part is done
+	}
 	last := d.method.last
 	p := d.partNamed(text)
 	switch {
@@ -315,7 +314,7 @@ func (d *draft) subject(text string) *part {
 	case p == nil:
 		p = main
 		if len(marks) > 0 && marks[0].verb == doSheet && !strings.Contains(strings.ToLower(text), "dough") {
-			if of := d.onlyPart("filling"); of != nil && of.named(text) > 0 {
+			if of := d.onlyPart("filling"); of != nil && of.holdsOf(phrase.Clause(text[marks[0].start:])) > 0 {
 				return of // "beat the butter into a square"
 			}
 		}
@@ -391,7 +390,7 @@ func (d *draft) stepOf(p *part, verb, word, text, sentence string) bool {
 	case doFill, lockIn:
 		return d.filled(p, verb, word, text, sentence)
 	case repeat:
-		return d.repeated(p, word)
+		return d.repeated(p, text)
 	case doMix:
 		return d.mixed(p, word, text)
 	case turns:
@@ -404,16 +403,14 @@ func (d *draft) stepOf(p *part, verb, word, text, sentence string) bool {
 		if p.kind == "dough" && !p.did(doRest, doShape, doDivide, doBake, doCook) {
 			return d.warmed(p, verb, text)
 		}
-	case rise:
-		if leaves().MatchString(word) && !d.waits(text) {
-			return false
+	case doTemper:
+		if !p.did(doMix, doChill) && p.kind == "dough" {
+			return d.warmed(p, verb, text) // "bring the butter to room temperature"
 		}
-		verb = doRest
-		if p.kind == "dough" && p.did(doShape, doPan, doRoll) && !p.did(doBake) {
-			verb = doProof
-		}
-		if d.doubled(p, word, text) {
-			return true
+	case rise, doSoak:
+		var read bool
+		if verb, read = d.waitOf(p, verb, word, text); read || verb == "" {
+			return read
 		}
 	}
 	if verb == doSoak && d.soakNotMix(p) {
@@ -423,6 +420,7 @@ func (d *draft) stepOf(p *part, verb, word, text, sentence string) bool {
 		return true
 	}
 	if verb == doCool && p.kind != "dough" && len(p.lines) == 0 ||
+		verb == doStore && p.kind == "dough" && !p.did(doBake, doCook) || // how long the dough may wait
 		p.did(doBake) && slices.Contains(unbaked, verb) && p.kind == "dough" {
 		return false
 	}
@@ -443,10 +441,10 @@ func (d *draft) stepOf(p *part, verb, word, text, sentence string) bool {
 	case doRoll:
 		s.put(verb, quote("coil"))
 	case doPan:
-		s.put(verb, quote(strings.Trim(strings.ToLower(word), " .")))
+		d.panned(s, word, text)
 	case doFold:
-		s.put(verb, "1")
-		s.put("note", quote(word))
+		d.folded(p, word, text)
+		return true
 	case doScore, doHandle:
 		s.put(verb, quote(strings.TrimSuffix(phrase.Short(text), " and")))
 	default:
@@ -459,6 +457,34 @@ func (d *draft) stepOf(p *part, verb, word, text, sentence string) bool {
 	}
 	p.steps = append(p.steps, s)
 	return true
+}
+
+// waitOf is the verb of a wait: a soak of yeast before the flour, a rest of what holds flour, a proof
+// of pieces, the cooling of what is baked. read is true where the step before it takes the words in.
+func (d *draft) waitOf(p *part, verb, word, text string) (of string, read bool) {
+	if verb == doSoak {
+		if !d.floured(p) || !waitWord().MatchString(text) {
+			return doSoak, false
+		}
+	} else if leaves().MatchString(word) && !d.waits(text) {
+		return "", false
+	}
+	if d.doubled(p, word, text) {
+		return doRest, true
+	}
+	switch {
+	case p.kind == "dough" && p.did(doBake):
+		return doCool, false
+	case p.kind == "dough" && p.did(doShape, doPan, doRoll):
+		return doProof, false
+	}
+	return doRest, false
+}
+
+// floured reports whether flour was mixed into a part: what waits then is no yeast in its water.
+func (d *draft) floured(p *part) bool {
+	return p.mixes() > 0 && (d.all || slices.ContainsFunc(p.lines, func(l *line) bool { return l.mixed && l.flour(d) })) ||
+		p.did(doShape, doPan, doDivide, doChill)
 }
 
 // soakNotMix takes back a mix that only stirred the yeast in: "let sit until foamy" is a soak.
@@ -526,7 +552,8 @@ func (d *draft) goesOn(p *part, verb, text string) bool {
 
 // heated reads an oven that is heated, or that is turned down in the middle of a bake.
 func (d *draft) heated(p *part, text string) bool {
-	t, says, fan := d.ovenOf(text)
+	t, says, fan := phrase.Oven(d.list, text)
+	d.used = append(d.used, phrase.OvenWords(text)...)
 	if t == "" {
 		return strings.Contains(strings.ToLower(text), "oven")
 	}
@@ -670,14 +697,36 @@ func (d *draft) turned(p *part, word, sentence string) bool {
 	return true
 }
 
-// repeated does the last turns, and what stands behind them, again: "repeat twice".
-func (d *draft) repeated(p *part, word string) bool {
-	n := 1
-	for w, times := range map[string]int{"twice": 2, "two": 2, "three": 3} {
-		if strings.Contains(word, w) {
-			n = times
-		}
+// folded reads folds of a dough in the bowl, and the rests that lie between them.
+func (d *draft) folded(p *part, word, text string) {
+	n, between := phrase.Repeats(text), phrase.Interval(text)
+	if all, ok := phrase.TimeOf(text); ok && between != "" && n == 0 {
+		n = phrase.Within(all, between) // "every 30 minutes for 2 hours"
 	}
+	for i := range max(1, n) {
+		if i > 0 && between != "" {
+			p.steps = append(p.steps, d.restBetween(between))
+		}
+		s := &step{from: d.at}
+		s.put(doFold, "1")
+		s.put("note", quote(word))
+		p.steps = append(p.steps, s)
+	}
+}
+
+func (d *draft) restBetween(time string) *step {
+	s := &step{from: d.at}
+	s.put(doRest, quote(time))
+	s.put("at", quote("room"))
+	s.says = []string{"between the folds; not said where: read as the room"}
+	return s
+}
+
+// repeated does the last turns, and what stands behind them, again: "repeat twice". Where nothing
+// stands behind, the wait before them is done again, or that which the text gives.
+func (d *draft) repeated(p *part, text string) bool {
+	n := max(1, phrase.Repeats(text))
+	between := phrase.Interval(text)
 	from := -1
 	for i, s := range p.steps {
 		if s.verb() == doFold && !s.off {
@@ -688,10 +737,18 @@ func (d *draft) repeated(p *part, word string) bool {
 		return false
 	}
 	again := slices.Clone(p.steps[from:])
+	if p.steps[from] == p.last() {
+		before := (&part{steps: p.steps[:from]}).last()
+		if between != "" {
+			again = slices.Insert(again, 0, d.restBetween(between))
+		} else if before != nil && slices.Contains([]string{doRest, doChill}, before.verb()) {
+			again = slices.Insert(again, 0, before)
+		}
+	}
 	for range n {
 		for _, s := range again {
 			if len(s.set) > 0 && !s.off {
-				p.steps = append(p.steps, &step{from: d.at, set: slices.Clone(s.set), says: []string{"again"}})
+				p.steps = append(p.steps, &step{from: d.at, set: slices.Clone(s.set), says: append([]string{"again"}, s.says...)})
 			}
 		}
 	}
@@ -726,14 +783,32 @@ func (d *draft) divided(p *part, s *step, text string) string {
 		return quote(n)
 	}
 	if n == "" {
-		if d.count != "" && quoteFree(d.count) {
+		if d.count != "" && phrase.IsNumber(d.count) {
 			s.says = append(s.says, "into how many? as many as it makes: "+phrase.Short(text))
 			return d.count
 		}
 		s.says = append(s.says, "into how many? "+phrase.Short(text))
 		return quote("?")
 	}
+	if phrase.About(text, n) {
+		s.says = append(s.says, "about "+n)
+	}
 	return d.eachOf(p, s, text, n)
+}
+
+// panned reads what a dough is put into, with the tin where a text gives its size.
+func (d *draft) panned(s *step, word, text string) {
+	s.put(doPan, quote(strings.Trim(strings.ToLower(word), " .")))
+	tin, count := list.Tin(text)
+	if tin == "" {
+		tin, count = d.tin, d.tins
+	}
+	if tin != "" {
+		s.put("tin", quote(tin))
+	}
+	if count != "" {
+		s.put("count", count)
+	}
 }
 
 // eachOf is a number of pieces of each of those there are: "cut each roll into 20 slices".
@@ -753,11 +828,6 @@ func (d *draft) eachOf(p *part, s *step, text, n string) string {
 		}
 	}
 	return n
-}
-
-func quoteFree(count string) bool {
-	_, err := strconv.Atoi(count)
-	return err == nil
 }
 
 // some says which ingredients are soaked, cooked or melted. In a dough it is never all of it, unless
@@ -793,7 +863,7 @@ func (d *draft) timed(s *step, text string) {
 			s.says = append(s.says, "overnight: read as "+phrase.Overnight)
 		}
 	}
-	if until := untilSign().FindString(text); until != "" && !coreForm().MatchString(text) {
+	if until := untilSign().FindString(text); until != "" && phrase.Core(text) == "" {
 		s.put("note", quote(phrase.Short(until)))
 	} else if s.verb() == doRest && phrase.HasWord(text, "double") {
 		s.put("note", quote("until doubled"))
@@ -849,6 +919,9 @@ func (d *draft) around(p *part, s *step, verb, text string) {
 			s.put("at", quote(t))
 		case strings.Contains(lower, "fridge") || strings.Contains(lower, "refrigerator"):
 			s.put("at", quote("fridge"))
+		case coolPlace().MatchString(text):
+			s.put("at", quote("10 C to 20 C"))
+			s.says = append(s.says, "a cool place: read as 10 to 20 C")
 		case warmPlace().MatchString(text):
 			if !s.has("at") {
 				s.says = append(s.says, "a warm place: read as 25 to 30 C")
@@ -871,15 +944,15 @@ func (d *draft) around(p *part, s *step, verb, text string) {
 		} else if strings.Contains(lower, "room") {
 			s.put("at", quote("room"))
 		}
-	case doCool:
+	case doCool, doTemper:
 		s.put("at", quote("room"))
 	case doMelt:
 		if t, ok := d.list.Temperature(text); ok {
 			s.put("to", quote(t))
 		}
 	}
-	if m := coreForm().FindStringSubmatch(text); m != nil && (verb == doBake || verb == doCook || verb == doCool) {
-		if t, ok := d.list.Temperature(m[1]); ok {
+	if core := phrase.Core(text); core != "" && (verb == doBake || verb == doCook || verb == doCool) {
+		if t, ok := d.list.Temperature(core); ok {
 			s.put("core", quote(t))
 		}
 	}
@@ -892,7 +965,8 @@ func (d *draft) around(p *part, s *step, verb, text string) {
 const howLong = "how long?"
 
 func (d *draft) baked(s *step, text string) {
-	t, says, fan := d.ovenOf(text)
+	t, says, fan := phrase.Oven(d.list, text)
+	d.used = append(d.used, phrase.OvenWords(text)...)
 	switch {
 	case t != "":
 		s.put("at", quote(t))
@@ -961,10 +1035,14 @@ func (p *part) mixes() int {
 func (p *part) into(s *step, text string) {
 	var names []*line
 	for _, l := range p.lines {
-		if !l.off && (l.namedIn(text) || slices.Contains(s.with, l)) {
+		if !l.off && (l.namedIn(text) || phrase.NamesClass(l.larder, l.Name, text) || slices.Contains(s.with, l)) {
 			names = append(names, l)
 		}
 	}
+	all := slices.Clone(names)
+	names = slices.DeleteFunc(names, func(l *line) bool { // "warm water" is not the cold water too
+		return !slices.Contains(s.with, l) && slices.ContainsFunc(all, func(o *line) bool { return phrase.NotThis(l.Name, o.Name, text) })
+	})
 	if len(names) > 0 && len(names) < len(p.lines) {
 		s.with = names
 	}

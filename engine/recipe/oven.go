@@ -2,10 +2,6 @@ package recipe
 
 import (
 	"slices"
-	"strings"
-
-	"forebake/engine/recipe/list"
-	"forebake/engine/spelling"
 )
 
 // mark is a cue at its place in a sentence.
@@ -31,54 +27,4 @@ func cuesOf(text string) []mark {
 	}
 	slices.SortFunc(out, func(a, b mark) int { return a.start - b.start })
 	return slices.DeleteFunc(out, func(m mark) bool { return m.verb == aside })
-}
-
-var (
-	untilSign = spelling.Pattern(`(?i)\buntil [^,.;(]+`)
-	coreForm  = spelling.Pattern(`(?i)(?:internal|core|cent(?:re|er)s?|middle|inside|thermometer|registers?|reads?|reach(?:es)?)[^.]{0,40}?(\d{2,3} ?(?:°|º|˚|deg(?:rees)?)? ?[CF])\b`)
-	gasMark   = spelling.Pattern(`(?i)\bgas(?: mark)? ?(\d)\b`)
-	fanForm   = spelling.Pattern(`(?i)(\d{2,3}) ?[°º˚]? ?([CF])? ?(?:\(?fan\)?|\(?convection\)?)`)
-	toForm    = spelling.Pattern(`(?i)\b(?:to|reaches|until it is)(?: about)? (\d{2,3} ?(?:°|º|˚|deg(?:rees)?)? ?[CF])\b`)
-	eachSide  = spelling.Pattern(`(?i)\b(?:(?:on )?each|per|a|on both|both) sides?\b`)
-	warmPlace = spelling.Pattern(`(?i)\bwarm (?:\w+ )?(?:place|spot|room|kitchen|oven)|\bin the warm(?:[,.;]|$)`)
-	otherwise = spelling.Pattern(`(?i),? or (?:(?:leave|chill|refrigerate|rest|let|prove|proof|up to|for|else|in the fridge)\b[\w ]*? ?)?(?:overnight|over night|` + list.Number + `(?: to ` + list.Number + `)? (?:hours?|hrs?|h|days?|minutes?|mins?))\b[^,.;]*`)
-)
-
-var bareOven = spelling.Pattern(`(?i)(?:\bat|@|\bbake|\bto|\boven) (\d{3})\b`)
-
-// ovenOf reads the oven's temperature: the one without a fan where both stand there. fan says that it
-// is of a fan oven.
-func (d *draft) ovenOf(text string) (t, says string, fan bool) {
-	rest := fanForm().ReplaceAllString(text, "")
-	if coreAt := coreForm().FindStringIndex(rest); coreAt != nil {
-		rest = rest[:coreAt[0]] + rest[coreAt[1]:]
-	}
-	d.used = append(d.used, fanForm().FindString(text), gasMark().FindString(text))
-	if t, ok := d.list.Temperature(rest); ok {
-		if l, is := list.Letterless(rest); is {
-			says = l + " has no letter: read as " + t
-		}
-		return t, says, false
-	}
-	if l, is := list.Letterless(rest); is {
-		return "?", l + ": C or F?", false
-	}
-	if m := bareOven().FindStringSubmatch(rest); m != nil { // "bake 350 for 30 min"
-		if t, ok := d.list.Temperature(m[1] + "°"); ok {
-			return t, m[1] + ": read as " + t, false
-		}
-		return "?", m[1] + ": C or F?", false
-	}
-	for _, w := range ovenWords {
-		if strings.Contains(strings.ToLower(rest), w.words) {
-			return w.t, w.words + ": read as " + w.t + ", common practice", false
-		}
-	}
-	if m := gasMark().FindStringSubmatch(rest); m != nil && gasMarks[m[1]] != "" {
-		return gasMarks[m[1]], "gas mark " + m[1] + ": read as " + gasMarks[m[1]], false
-	}
-	if m := fanForm().FindStringSubmatch(text); m != nil {
-		return m[1] + " " + strings.ToUpper(orElse(m[2], orElse(d.list.Scale, "C"))), "", true
-	}
-	return "", "", false
 }

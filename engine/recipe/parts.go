@@ -174,35 +174,7 @@ func (d *draft) newLine(l list.Line) *line {
 	return &line{from: d.at, Line: l, off: l.Unknown != "", larder: d.opts.Larder}
 }
 
-// namedIn reports whether a text names an ingredient, by the last word of its name.
-// A text that names another thing with that word, "icing sugar", does not name it.
-func (l *line) namedIn(text string) bool {
-	words := strings.Fields(l.Name)
-	if len(words) == 0 {
-		return false
-	}
-	last := words[len(words)-1]
-	for _, w := range []string{last, strings.TrimSuffix(last, "s"), strings.TrimSuffix(last, "es")} {
-		for _, form := range []string{w, w + "s", w + "es"} {
-			for _, a := range phrase.Around(text, form) {
-				if len(w) > 2 && !l.other(a[0], form) && !l.other(form, a[1]) {
-					return true
-				}
-			}
-		}
-	}
-	return phrase.HasWord(text, l.Name)
-}
-
-// other reports whether two words name a thing of the larder that is not this one.
-func (l *line) other(first, second string) bool {
-	if first == "" || second == "" {
-		return false
-	}
-	it, known := l.larder.Find(first + " " + second)
-	own, _ := l.larder.Find(l.Name)
-	return known && own != nil && it != own
-}
+func (l *line) namedIn(text string) bool { return phrase.Names(l.larder, l.Name, text) }
 
 // holdsOf counts the ingredients of a part that a text names.
 func (p *part) holdsOf(text string) int {
@@ -224,20 +196,7 @@ func (p *part) named(text string) int {
 	return n
 }
 
-// spoken reports whether a text names the part itself: "the filling", "egg wash".
-func (p *part) spoken(text string) bool {
-	words := strings.Fields(p.name)
-	names := []string{p.name, words[len(words)-1]}
-	if kind := words[len(words)-1]; len(words) > 1 && (kind == "filling" || kind == "topping") {
-		names = append(names, strings.TrimSuffix(p.name, " "+kind))
-	}
-	for _, name := range names {
-		if phrase.HasWord(text, name) {
-			return true
-		}
-	}
-	return false
-}
+func (p *part) spoken(text string) bool { return phrase.Speaks(p.name, text) }
 
 // likeliest is the part of some kinds that a text names most of; else the only one, or the only one
 // that is not put on yet. nil where that does not tell.

@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"forebake/engine/larder"
 	"forebake/engine/quantity"
 	"forebake/engine/recipe/list"
 	"forebake/engine/recipe/phrase"
@@ -23,7 +24,12 @@ func (d *draft) puton(subject *part, verb, word, text string) bool {
 		// "spread with the butter and sprinkle with the sugar": both are the filling
 		if of := d.partOfStep(s); of != nil && of.named(text) > 0 {
 			d.used = append(d.used, text)
+			d.splitOff(of, s, text)
 			return true
+		}
+	} else if s != nil && s.from == d.at && s.verb() == doWash {
+		if of := d.partOfStep(s); of != nil && d.splitOff(of, s, text) {
+			return true // "dip in the butter and roll in the sugar"
 		}
 	}
 	if subject.kind != "dough" && len(subject.lines) > 0 && p.mixes() == 0 {
@@ -61,9 +67,18 @@ func (d *draft) puton(subject *part, verb, word, text string) bool {
 	if of == nil {
 		of = d.claim(text, put, verb)
 	}
+	if of != nil && put == doBrush && d.puts(of.name) && !of.spoken(text) {
+		// "pour the cream over the hot cake": the rest went on before the bake
+		if late := d.takeOut(of, "", func(l *line) bool { return l.namedIn(text) }); late != nil {
+			of = late
+		}
+	}
 	s := &step{from: d.at}
 	switch {
 	case of != nil:
+		if of.kind == "topping" && p.mixes() > 0 && !slices.ContainsFunc(p.lines, func(l *line) bool { return l.common() && l.namedIn(text) }) {
+			d.move(of, text) // what the dough's list holds for the top
+		}
 		s.put(put, quote(of.name))
 	case verb == doDust:
 		s.put(doDust, quote(strings.TrimSuffix(phrase.Short(text), " and")))
@@ -75,6 +90,65 @@ func (d *draft) puton(subject *part, verb, word, text string) bool {
 	p.steps = append(p.steps, s)
 	return true
 }
+
+// splitOff makes a part of its own of what is scattered over a wash that one heading lists with it:
+// "brush with egg and scatter with pearl sugar".
+func (d *draft) splitOff(of *part, s *step, text string) bool {
+	wet := func(l *line) bool {
+		it, known := d.list.Item(l.Name)
+		return known && (it.Water >= wetFrom || it.Class == larder.ClassFat)
+	}
+	dry := func(l *line) bool { return l.namedIn(text) && !wet(l) }
+	if of.kind == "filling" || s.verb() == doFill || !slices.ContainsFunc(of.lines, wet) {
+		return false
+	}
+	name := ""
+	if words := phrase.Substances(text); len(words) > 0 {
+		name = words[0]
+	}
+	top := d.takeOut(of, name, dry)
+	if top != nil {
+		on := &step{from: d.at}
+		on.put(s.verb(), quote(top.name))
+		d.dough().steps = append(d.dough().steps, on)
+	}
+	return top != nil
+}
+
+// takeOut makes a part of its own of some lines of another; nil where it would take none or all.
+func (d *draft) takeOut(of *part, name string, out func(*line) bool) *part {
+	top := &part{kind: of.kind}
+	for _, l := range of.lines {
+		if out(l) {
+			top.lines = append(top.lines, l)
+		}
+	}
+	if len(top.lines) == 0 || len(top.lines) == len(of.lines) {
+		return nil
+	}
+	top.name = d.freeName(strings.ToLower(orElse(name, top.lines[0].Name)))
+	of.lines = slices.DeleteFunc(of.lines, out)
+	d.parts = append(d.parts, top)
+	return top
+}
+
+// washes makes a wash of a heading with nothing below it but what is brushed on with egg.
+func (d *draft) washes(p *part) {
+	egg := false
+	for _, l := range p.lines {
+		it, known := d.list.Item(l.Name)
+		if !known || !slices.Contains([]larder.Class{larder.ClassEgg, larder.ClassDairy, larder.ClassLiquid}, it.Class) {
+			return
+		}
+		egg = egg || it.Class == larder.ClassEgg
+	}
+	if egg && p.kind == "topping" {
+		p.kind = doWash
+	}
+}
+
+// wetFrom is the least water of what is brushed on, %.
+const wetFrom = 40
 
 // partOfStep is the part that a step puts on; nil for none.
 func (d *draft) partOfStep(s *step) *part {
@@ -137,7 +211,11 @@ func (d *draft) filled(p *part, verb, word, text, sentence string) bool {
 		of = d.claim(text, doFill, verb)
 	}
 	s := &step{from: d.at}
-	s.put(doFill, quote("?"))
+	if of != nil && of.kind == "topping" {
+		s.put(doWash, quote(of.name))
+	} else {
+		s.put(doFill, quote("?"))
+	}
 	if of != nil && of != main {
 		s.set[0].value = quote(of.name)
 	} else {
@@ -171,7 +249,7 @@ func (d *draft) claim(text, put, verb string) *part {
 	for _, words := range phrase.Substances(text) {
 		l, ok := d.list.Named(words)
 		if !ok || len(strings.Fields(words)) > 4 {
-			l, ok = d.list.Named(lastWords(words, 2))
+			l, ok = d.list.Named(phrase.LastWords(words, 2))
 		}
 		if strings.Contains(strings.ToLower(words), doWash) {
 			l, ok = list.Line{Name: "egg", Amount: "?"}, true
@@ -222,11 +300,6 @@ func (d *draft) move(to *part, text string) bool {
 
 // common reports whether every dough may hold the thing, so that a mix of all takes it in.
 func (l *line) common() bool { return commonOnes().MatchString(l.Name) }
-
-func lastWords(text string, n int) string {
-	words := strings.Fields(text)
-	return strings.Join(words[max(0, len(words)-n):], " ")
-}
 
 // used2 reports whether a step names the line as what goes in.
 func (d *draft) used2(l *line) bool {

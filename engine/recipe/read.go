@@ -4,7 +4,6 @@ import (
 	"strings"
 
 	"forebake/engine/formula"
-	"forebake/engine/quantity"
 	"forebake/engine/recipe/list"
 	"forebake/engine/recipe/phrase"
 )
@@ -130,7 +129,11 @@ func (d *draft) lineOf(current *part, bare string) {
 			return
 		}
 	}
-	if inMethod || len(cuesOf(bare)) > 0 && (len(strings.Fields(bare)) > 3 || strings.HasSuffix(bare, ".")) {
+	if m := doughTemp().FindStringSubmatch(bare); m != nil && d.loose(d.dough(), m[1]) {
+		d.remark(d.dough(), bare)
+		return
+	}
+	if inMethod || cardLine().MatchString(bare) || len(cuesOf(bare)) > 0 && (len(strings.Fields(bare)) > 3 || strings.HasSuffix(bare, ".")) {
 		d.sentences(bare)
 		return
 	}
@@ -165,6 +168,13 @@ func (d *draft) readTitle(bare string) bool {
 
 // notRead says of a line that nothing was made of it.
 func (d *draft) notRead(text string) {
+	if m := madeAside().FindStringSubmatch(text); m != nil && d.makes == "" {
+		if said := m[1]; d.readMakes(said) || d.readMakes("makes "+said) {
+			if text = strings.TrimSpace(strings.Replace(text, m[0], "", 1)); strings.Trim(text, " .") == "" {
+				return
+			}
+		}
+	}
 	d.remarks = append(d.remarks, remark{d.at, "not read: " + text})
 }
 
@@ -189,46 +199,21 @@ func (d *draft) tooLong() bool {
 
 // readMakes reads "Makes 12 rolls", "Makes 2 dozen". A number of servings says no number of pieces.
 func (d *draft) readMakes(text string) bool {
-	m := makesLine().FindStringSubmatch(strings.Trim(text, "() "))
-	if m == nil {
+	m, ok := phrase.Makes(text)
+	if !ok {
 		return false
 	}
-	n := phrase.Number(strings.ToLower(m[1]))
-	if m[3] != "" {
-		n = timesCount(n, 12)
-		if m[2] != "" {
-			n += " to " + timesCount(m[2], 12)
-		}
-	} else if m[2] != "" {
-		n += " to " + m[2]
-	}
-	unit := orElse(strings.TrimSpace(m[4]), "pieces")
-	lower := strings.ToLower(unit)
-	if strings.HasPrefix(lower, "serving") || strings.HasPrefix(lower, "people") ||
-		strings.HasPrefix(lower, "person") {
+	if m.Servings {
 		d.notRead(text)
 		return true
 	}
-	if _, isUnit := quantity.Read("1 "+unit, quantity.Of(quantity.Time, quantity.Volume)); isUnit == nil {
-		return false
-	}
-	if n == "1" && unit == "pieces" {
-		unit = "piece"
-	}
-	d.makes, d.count = n+" "+unit, n
-	if left := phrase.Unused(text, d.makes+" "+m[1]+" "+m[2]); len(left) > 0 {
+	d.makes, d.count = m.Text, m.Count
+	d.used = append(d.used, text)
+	if left := phrase.Unused(text, m.Text+" "+m.Read); len(left) > 0 {
 		d.say("not read: " + strings.Join(left, ", ") + " of " + text)
 	}
-	if strings.Contains(lower, "about") || aboutWord().MatchString(text) {
-		d.say("makes " + n + ": the text says about")
+	if m.About {
+		d.say("makes " + m.Count + ": the text says about")
 	}
 	return true
-}
-
-func timesCount(n string, by float64) string {
-	q, fault := quantity.Read(n+" pieces", quantity.Of(quantity.Count))
-	if fault != nil {
-		return n
-	}
-	return quantity.Plain(q.Hi * by)
 }

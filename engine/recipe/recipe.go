@@ -87,6 +87,8 @@ type draft struct {
 	warm   []*line  // ingredients warmed before the mix
 	block  bool     // the line read stands above ingredients, and below a blank line
 	all    bool     // a sentence mixed all ingredients, none by name
+	tin    string   // the last tin of a size that the text names
+	tins   string   // how many of them; "" for not said
 
 	rows     map[int]row // by line of the written file
 	told     []Doubt
@@ -226,6 +228,7 @@ func (d *draft) join() {
 	main.lastRise()
 	for _, p := range d.parts {
 		p.mergeTwice()
+		d.washes(p)
 		for _, s := range p.steps {
 			d.settle(p, s)
 		}
@@ -254,7 +257,7 @@ func (p *part) lastRise() {
 	cut, last := false, -1
 	for i, s := range p.steps {
 		switch s.verb() {
-		case doDivide, doShape, doRoll, doPan:
+		case doDivide, doShape, doRoll, doPan, doSheet:
 			cut, last = true, -1
 		case doRest:
 			if cut {
@@ -321,7 +324,7 @@ func (d *draft) repair(text string) bool {
 					"cup, common practice")
 				l.Amount = grams
 			} else if l.Amount != "?" || len(l.Options) > 0 {
-				l.Says = append(l.Says, "not read: "+l.Amount+optionsText(l)+": "+says)
+				l.Says = append(l.Says, "not read: "+l.Amount+l.OptionsText()+": "+says)
 				l.Amount, l.Options = "?", nil
 			} else {
 				l.Says, l.off = append(l.Says, "not read: "+says), true
@@ -340,12 +343,4 @@ func (d *draft) repair(text string) bool {
 		}
 	}
 	return len(problems) > 0
-}
-
-func optionsText(l *line) string {
-	out := ""
-	for _, o := range l.Options {
-		out += ", " + o.Key + " " + o.Value
-	}
-	return out
 }

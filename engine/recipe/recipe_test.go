@@ -58,7 +58,7 @@ func TestNothingIsLost(t *testing.T) {
 	// became others: dozens, fractions of a pound.
 	idle := strings.Fields(`for the and ingredients method instructions directions you need will makes
 		make yield about around dozen one two three four half from with plus all taste step
-		large approx warmed preparation tbs`)
+		large approx warmed preparation tbs very batch pcs`)
 	paths, _ := filepath.Glob("testdata/*.txt")
 	for _, path := range paths {
 		text, err := os.ReadFile(path)
@@ -140,6 +140,11 @@ func TestIngredientLines(t *testing.T) {
 		"1 sachet instant yeast":             `"instant yeast" = "7 g"`,
 		"2 x 7g sachets instant yeast":       `"instant yeast" = "14 g"`,
 		"a pinch of salt":                    `"salt" = "0.1 to 1 g"`,
+		"pinch of salt (about 5g)":           `"salt" = "5g"`,
+		"a good pinch of salt":               `"salt" = "0.1 to 1 g"`,
+		"a handful of pecans, chopped":       `"pecans" = { amount = "20 to 60 g", as = "chopped" }`,
+		"handful of pecans (about 50 g)":     `"pecans" = "50 g"`,
+		"a few drops of vanilla extract":     `"vanilla extract" = "0.06 to 0.5 ml"`,
 		"salt, to taste":                     `"salt" = "?"`,
 		"2 egg yolks":                        `"egg yolks" = "2 pieces"`,
 		"3 eggs":                             `"eggs" = "3 pieces"`,

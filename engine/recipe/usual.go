@@ -53,14 +53,3 @@ var mixWays = []struct{ words, way string }{
 // usualOn is what goes on a piece where a list does not say how much, g; eggs are counted. Common
 // practice, no source.
 const usualOnLo, usualOnHi = 1.0, 3.0
-
-// ovenWords are words for an oven, the particular before the general. Common practice, no source.
-var ovenWords = []struct{ words, t string }{
-	{"very hot oven", "220 C to 240 C"}, {"hot oven", "200 C to 220 C"},
-	{"moderate oven", "170 C to 190 C"}, {"medium oven", "170 C to 190 C"}, {"slow oven", "140 C to 160 C"},
-}
-
-// gasMarks are the oven marks of the UK, C. 4, 6 and 7 were read in pages that pair them; the
-// others are common practice.
-var gasMarks = map[string]string{"1": "140 C", "2": "150 C", "3": "170 C", "4": "180 C",
-	"5": "190 C", "6": "200 C", "7": "220 C", "8": "230 C", "9": "240 C"}

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"forebake/engine/recipe/phrase"
 	"forebake/engine/source"
 )
 
@@ -31,17 +32,7 @@ func (d *draft) write() string {
 		}
 	}
 	return fmt.Sprintf("# From a plain text: %s not read, %s besides. Each stands in a comment at its "+
-		"place.\n", count(d.notReads, "thing"), count(len(d.told)-d.notReads, "question or guess")) + w.out.String()
-}
-
-func count(n int, what string) string {
-	if n == 1 {
-		return "1 " + what
-	}
-	if what == "question or guess" {
-		return fmt.Sprintf("%d questions or guesses", n)
-	}
-	return fmt.Sprintf("%d %ss", n, what)
+		"place.\n", phrase.Counted(d.notReads, "thing"), phrase.Counted(len(d.told)-d.notReads, "question or guess")) + w.out.String()
 }
 
 func (w *writer) part(p *part) {

@@ -8,6 +8,7 @@ import (
 
 	"forebake/engine/larder"
 	"forebake/engine/quantity"
+	"forebake/engine/said"
 	"forebake/engine/spelling"
 )
 
@@ -56,12 +57,34 @@ const dryYeast = 0.5
 // bounded are measures without a size: what one may weigh.
 var bounded = map[string]struct{ lo, hi, unit string }{
 	"pinch": {"0.1", "1", "g"}, "dash": {"0.3", "1.5", "ml"}, "glass": {"200", "250", "ml"},
-	"cube": {"25", "50", "g"}, // of fresh yeast, by country
+	"cube":    {"25", "50", "g"}, // of fresh yeast, by country
+	"handful": {"20", "60", "g"}, "knob": {"10", "30", "g"}, "splash": {"5", "20", "ml"},
+	"glug": {"10", "30", "ml"}, "drop": {"0.03", "0.1", "ml"}, "sprig": {"0.5", "3", "g"},
+	"dollop": {"15", "45", "g"}, "squeeze": {"3", "15", "ml"}, "grating": {"0.1", "0.5", "g"},
 }
+
+// looseAt finds such a measure at the start of a text, with the words for its size.
+var looseAt = spelling.Pattern(`(?i)^((?:few|couple of) )?((?:(?:good|large|small|generous|big|tiny|little|fat|heaped) )+)?` +
+	`(pinch|dash|glass|handful|knob|splash|glug|drop|sprig|dollop|squeeze|grating)(?:e?s)?\b`)
+
+var littleAt = spelling.Pattern(`(?i)^a (?:little|few) `)
 
 // measured reads a line that begins with an amount.
 func (r Reader) measured(l *Line, text string, inside []string) bool {
+	if littleAt().MatchString(text) && !looseAt().MatchString(text[2:]) {
+		return false // "a little milk" is no figure
+	}
 	text = numbered(text)
+	if m := looseAt().FindStringSubmatch(strings.TrimPrefix(text, "1 ")); m != nil { // "a good pinch", "few drops"
+		number := "1 "
+		if m[1] != "" {
+			number = "2 to 5 "
+		}
+		text = number + m[3] + strings.TrimPrefix(text, "1 ")[len(m[0]):]
+		if m[2] != "" {
+			l.says(strings.TrimSpace(m[1]+m[2]) + " " + m[3])
+		}
+	}
 	each := 1.0
 	if m := timesForm().FindStringSubmatch(text); m != nil {
 		each, _ = strconv.ParseFloat(m[1], 64)
@@ -153,11 +176,16 @@ func (r Reader) loose(l *Line, number, rest string, inside []string) bool {
 			if q, fault := quantity.Read(number+" pieces", quantity.Of(quantity.Count)); fault == nil {
 				lo, _ := strconv.ParseFloat(b.lo, 64)
 				hi, _ := strconv.ParseFloat(b.hi, 64)
-				l.Amount = r.better(l, quantity.Plain(q.Lo*lo)+" to "+quantity.Plain(q.Hi*hi)+" "+b.unit, inside)
+				l.Amount = quantity.Plain(q.Lo*lo) + " to " + quantity.Plain(q.Hi*hi) + " " + b.unit
 			} else {
 				l.Amount = "?"
 			}
-			l.says("a " + w + " is no fixed measure: weigh it")
+			if written, ok := weightIn(inside); ok {
+				l.Amount = written
+				l.says("written " + number + " " + w + " too")
+			} else {
+				l.says("a " + w + " is no fixed measure: weigh it")
+			}
 			r.named(l, after)
 			return true
 		}
@@ -320,19 +348,27 @@ func (r Reader) better(l *Line, amount string, others []string) string {
 	if fault != nil && amount != "?" || q.Kind == quantity.Mass && q.IsPoint() && amount != "?" {
 		return amount
 	}
-	for _, o := range others {
+	if w, ok := weightIn(others); ok {
+		l.says("written " + amount + " too")
+		return w
+	}
+	return amount
+}
+
+// weightIn is the first weight among texts, such as those in the brackets of a line.
+func weightIn(texts []string) (string, bool) {
+	for _, o := range texts {
 		for _, one := range strings.FieldsFunc(o, func(r rune) bool { return r == '/' || r == ';' || r == ',' }) {
 			one = strings.TrimSpace(one)
 			for _, w := range []string{"about ", "approx. ", "approx ", "approximately ", "ca. ", "around "} {
 				one = strings.TrimPrefix(one, w)
 			}
 			if w, fault := quantity.Read(one, quantity.Of(quantity.Mass)); fault == nil {
-				l.says("written " + amount + " too")
-				return w.Text
+				return w.Text, true
 			}
 		}
 	}
-	return amount
+	return "", false
 }
 
 // counted reads an amount without a unit: eggs, and what has a known weight a piece.
@@ -367,7 +403,7 @@ func (r Reader) counted(l *Line, number string, each float64, rest string, insid
 }
 
 // unmeasured reads a line without a figure: a pinch, to taste.
-func (r Reader) unmeasured(l *Line, text string) {
+func (r Reader) unmeasured(l *Line, text string, inside []string) {
 	m := noAmount().FindString(text)
 	lower := strings.ToLower(m)
 	rest := strings.TrimSpace(strings.Replace(text, m, "", 1))
@@ -382,6 +418,9 @@ func (r Reader) unmeasured(l *Line, text string) {
 		l.says(m + " is no fixed measure: weigh it")
 	default:
 		l.says(m + ": weigh it")
+	}
+	if written, ok := weightIn(inside); ok {
+		l.Amount, l.Says = written, []string{"written " + m + " too"}
 	}
 	r.named(l, strings.TrimPrefix(rest, "of "))
 }
@@ -439,4 +478,23 @@ func FromVolume(amount string) string {
 	}
 	return quantity.Plain(math.Round(q.Lo*0.5*tenths)/tenths) + " to " +
 		quantity.Plain(math.Round(q.Hi*1.1*tenths)/tenths) + " g"
+}
+
+var tinForm = spelling.Pattern(`(?i)(?:\b(two|three|four|six|2|3|4|6) (?:[a-z]+[ ,]+){0,3}?)?(` + numberForm +
+	`[ -]?(?:(?:mm|cm|in(?:ch(?:es)?)?|"|″)[ -]?)?(?:\s?(?:x|×|by)[ -]?` + numberForm + `[ -]?(?:(?:mm|cm|in(?:ch(?:es)?)?|"|″)[ -]?)?){0,2}\.?\s?` +
+	`(?:\([^()]*\) ?)?(?:[a-z-]+ ){0,3}?(?:tin|pan|dish|mou?ld|bundt(?: tin| pan)?))(?:e?s)?\b`)
+
+// Tin is the tin of a known size that a text names, "23 cm round tin", and how many there are; each
+// "" where the text does not say.
+func Tin(text string) (tin, count string) {
+	for _, m := range tinForm().FindAllStringSubmatch(text, -1) {
+		if _, sized := said.TinSize(m[2]); !sized {
+			continue
+		}
+		if n := numberWords[strings.ToLower(m[1])]; n != "" {
+			return m[2], n
+		}
+		return m[2], m[1]
+	}
+	return "", ""
 }

@@ -23,6 +23,20 @@ type Line struct {
 // Option is a setting of an ingredient with its value as plain text.
 type Option struct{ Key, Value string }
 
+// Text is all of a line but its name.
+func (l *Line) Text() string {
+	return l.Amount + l.OptionsText() + " " + strings.Join(l.Says, " ")
+}
+
+// OptionsText is the options of a line, each behind a comma.
+func (l *Line) OptionsText() string {
+	var b strings.Builder
+	for _, o := range l.Options {
+		b.WriteString(", " + o.Key + " " + o.Value)
+	}
+	return b.String()
+}
+
 func (l *Line) says(text string) { l.Says = append(l.Says, text) }
 
 func (l *Line) has(key string) bool {
@@ -65,7 +79,7 @@ var (
 	usWords = spelling.Pattern(`(?i)\b(all-purpose|sticks?|cups?|confectioners'? sugar|` +
 		`powdered sugar|heavy cream|kosher|packets?|envelopes?|\d{3} ?°? ?F)\b`)
 	ukWords = spelling.Pattern(`(?i)\b(gas mark|gas \d|caster|strong (white |plain )?flour|` +
-		`plain flour|self-raising|icing sugar|double cream|sachets?|cling ?film|knock back)\b`)
+		`plain flour|self-raising|icing sugar|castor|sultanas|treacle|(?:tea|table|dessert)spoonfuls?|double cream|sachets?|cling ?film|knock back)\b`)
 )
 
 // KitchenOf tells whose words a text uses.
@@ -298,7 +312,7 @@ func outside(text string) string {
 }
 
 // turned is a line that has its amount behind the name: "Bread flour: 500 g", "Eggs 2".
-var turned = spelling.Pattern(`^(\pL[^\d½¼¾⅓⅔⅛:]*?)(?:\s*[:=…]+|\s+[-–—.]+|\.{2,})?\s+(` + numberForm + `(?:\s*(?:-|–|to)\s*` +
+var turned = spelling.Pattern(`^(\pL[^\d½¼¾⅓⅔⅛:]*?(?:\b(?:T ?|[Tt]ype |[Tt]ipo )\d{2,4})?)(?:\s*[:=…]+|\s+[-–—.]+|\.{2,})?\s+(` + numberForm + `(?:\s*(?:-|–|to)\s*` +
 	numberForm + `)?\s*[\pL.]{0,12}(?: \pL{2,6}\.?)?)\s*((?:\([^()]*\))?)(?:,\s*(.*))?$`)
 
 // one reads a single ingredient.
@@ -326,6 +340,9 @@ func (r Reader) one(text string) (Line, bool) {
 	return l, ok && l.Unknown == "" && l.Amount != "?"
 }
 
+// spoonful is a measure as old books write it: "teaspoonful".
+var spoonful = spelling.Pattern(`(?i)\b((?:tea|table)spoon|cup)fuls?\b`)
+
 func (r Reader) plain(text string) (Line, bool) {
 	var l Line
 	inside := []string{}
@@ -334,13 +351,14 @@ func (r Reader) plain(text string) (Line, bool) {
 		return " "
 	})
 	text = strings.Trim(strings.Join(strings.Fields(text), " "), " ,.;")
+	text = spoonful().ReplaceAllString(text, "$1")
 	switch {
 	case text == "":
 		return l, false
 	case r.citrus(&l, text):
 	case r.measured(&l, text, inside):
 	case noAmount().MatchString(text) && len(strings.Fields(text)) <= 7 && !strings.Contains(text, ". "):
-		r.unmeasured(&l, text)
+		r.unmeasured(&l, text, inside)
 	default:
 		return l, false
 	}

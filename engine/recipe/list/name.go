@@ -17,7 +17,8 @@ var (
 		`\s*(?:°|º|˚|deg(?:rees?)?\.?)?\s*(C|F|celsius|centigrade|fahrenheit)\b`)
 	letterless = spelling.Pattern(`(?i)(\d{2,3})(?:\s*(?:°|º|˚)?\s*(?:-|–|—|to)\s*(\d{2,3}))?` +
 		`\s*(?:(?:°|º|˚)(?:[^CFcf\d]|$)|deg(?:rees?)?\b)`)
-	citrusOf = spelling.Pattern(`(?i)^(?:the )?(?:finely |freshly )?(?:grated |squeezed )?` +
+	coldDegrees = spelling.Pattern(`(?:@|\b[Aa]t) ?(\d)(?:\s*(?:-|–|to)\s*(\d{1,2}))? ?C\b`) // of a fridge
+	citrusOf    = spelling.Pattern(`(?i)^(?:the )?(?:finely |freshly )?(?:grated |squeezed )?` +
 		`(zest|rind|peel|juice)(?: and (juice|zest))? (?:of|from) (?:the )?(.+?) ` +
 		`(?:(?:small|medium|large|un-?waxed|organic|untreated|unsprayed) )*` +
 		`(lemon|orange|lime|grapefruit|clementine|mandarin)s?\b`)
@@ -42,7 +43,7 @@ var stateWords = strings.Fields("lukewarm tepid warm hot boiling melted softened
 var descriptions = []string{"warm", "lukewarm", "tepid", "hot", "cold", "ice-cold", "iced", "cooled",
 	"chilled", "softened", "soft", "melted", "sifted", "packed", "firmly packed", "lightly packed",
 	"finely", "freshly", "roughly", "coarsely", "grated", "chopped", "sliced", "diced", "crushed",
-	"beaten", "lightly beaten", "lightly", "toasted", "good-quality", "good", "ripe", "unsifted",
+	"beaten", "lightly beaten", "new", "lightly", "toasted", "good-quality", "good", "ripe", "unsifted",
 	"organic", "free-range", "room-temperature", "room temperature", "cubed", "fresh", "fine",
 	"very", "well", "level", "of", "the", "whole", "granulated", "drained", "unwaxed"}
 
@@ -364,6 +365,11 @@ func (r Reader) Temperature(text string) (string, bool) {
 			letter = "F"
 		} else if hot && m[1] >= "150" && m[1] <= "260" {
 			letter = "C" // 260 F is 127 C, and bakes no bread
+		}
+	}
+	if m == nil {
+		if s := coldDegrees().FindStringSubmatch(text); s != nil {
+			m, letter = s, "C"
 		}
 	}
 	if m == nil || letter == "" {

@@ -4,6 +4,7 @@
 package phrase
 
 import (
+	"regexp"
 	"strconv"
 	"strings"
 	"unicode"
@@ -15,12 +16,16 @@ import (
 )
 
 // abbreviated are words whose full stop ends no sentence where a small letter follows.
-var abbreviated = spelling.Pattern(`(?i)\b(?:in|ins|min|mins|hr|hrs|sec|secs|approx|tbsp|tbs|tsp|oz|lb|lbs|qt|pt|no|ca|temp|deg|pkg|diam)$`)
+var abbreviated = spelling.Pattern(`(?i)\b(?:in|ins|min|mins|hr|hrs|sec|secs|approx|tbsp|tbs|tsp|oz|lb|lbs|qt|pt|no|ca|temp|deg|pkg|diam|refrig|tog|abt|doz|med|lg|sm|ht)$`)
 
 // lastWord holds the longest abbreviation and what stands before it, bytes.
 const lastWord = 12
 
 var sentenceEnd = spelling.Pattern(`[.!?;](?:\s+|$)`)
+
+// Longest is the length of the longest sentence that is tried, bytes: it bounds the work on a text
+// without full stops. Cook books keep below 700.
+const Longest = 4000
 
 // Sentences cuts a line at its full stops; that of "1/2 in. thick" is none.
 func Sentences(text string) []string {
@@ -32,7 +37,7 @@ func Sentences(text string) []string {
 		counted = at[0]
 		small := after != "" && (after[0] >= 'a' && after[0] <= 'z' || after[0] == '(' || after[0] == '@')
 		last := before[max(0, len(before)-lastWord):]
-		if small && abbreviated().MatchString(last) || strings.HasSuffix(before, "approx") || open > 0 {
+		if small && abbreviated().MatchString(last) || strings.HasSuffix(before, "approx") || strings.HasSuffix(before, "abt") || open > 0 {
 			continue
 		}
 		if s := strings.TrimSpace(before); s != "" {
@@ -209,6 +214,19 @@ func CutAt(text string, from, to int) int {
 	return from + all[len(all)-1][0]
 }
 
+// ByTime cuts a text before each of its times but the first.
+func ByTime(text string) []string {
+	var out []string
+	times, start := Times(text), 0
+	for i := 1; i < len(times); i++ {
+		if at := CutAt(text, times[i-1].End, times[i].Start); at > start {
+			out = append(out, text[start:at])
+			start = at
+		}
+	}
+	return append(out, text[start:])
+}
+
 // Grams is the weight of a piece that a text says, as written; "" for none.
 func Grams(text string) string { return eachGram().FindString(text) }
 
@@ -220,8 +238,15 @@ func Count(text string) string {
 	if m := pieceForm().FindStringSubmatch(text); m != nil {
 		return Number(strings.ToLower(m[1]))
 	}
+	if m := piecesBehind().FindStringSubmatch(text); m != nil {
+		return m[1] + m[2]
+	}
 	return ""
 }
+
+// piecesBehind is a number behind what it counts: "small pieces (about 40)", "to make 12".
+var piecesBehind = spelling.Pattern(`(?i)\b(?:pieces?|balls?|rolls?|buns?|slices?|strips|squares|rounds?|knots|portions?)\s*\((?:you\S* \w+ (?:get|have|need) |makes? )?(?:about |around |approx\.? |some |roughly )?(\d{1,3})(?: (?:in all|in total|of them|pieces))?\)` +
+	`|\b(?:you\S* (?:should|will|ought to)? ?(?:get|have|end up with)|to (?:make|give|yield|get)|makes) (?:about |around |some )?(\d{1,3})\b`)
 
 // Pieces reads into how many a dough is cut, or what each weighs; "" where the text does not say.
 func Pieces(text string) string {
@@ -298,6 +323,12 @@ func Unused(text, made string) []string {
 		}
 	}
 	return out
+}
+
+// IsNumber reports whether a count is one whole number.
+func IsNumber(count string) bool {
+	_, err := strconv.Atoi(count)
+	return err == nil
 }
 
 // IsOne reports whether a count is 1 or no count at all.
@@ -438,4 +469,71 @@ func Figures(text string) string {
 		}
 		return Number(m[1]) + " 1/2" + unit
 	})
+}
+
+var clauseEnd = spelling.Pattern(`[,;.(]| (?:and|with|then|over|using|from) `)
+
+// Clause is a text up to where its first thing done ends: a comma, "and", "with".
+func Clause(text string) string {
+	if at := clauseEnd().FindStringIndex(text); at != nil {
+		return text[:at[0]]
+	}
+	return text
+}
+
+const anyNumber = `half an|half|` + list.Number + `|` + wordNumber
+
+var (
+	every = spelling.Pattern(`(?i)\b(?:every|each|intervals of)(?: other)? (` + anyNumber + `)?[ -]?(hour|hr|h|minute|min)s?\b`)
+	apart = spelling.Pattern(`(?i)\b(` + anyNumber + `)[ -]?(hour|hr|h|minute|min)(?:s|ly)?[ -]?(?:rests? |in )?(?:intervals?|apart|between)\b`)
+	again = spelling.Pattern(`(?i)\b(once|twice|thrice|(?:(two|three|four|five|six|\d)(?: more)? (?:times|sets|rounds|lots))|repeat (?:[\w ]{0,20}?)?(two|three|four|five|\d))\b`)
+)
+
+// Interval is the time between steps that are done again: "every half hour", "30 minutes apart"; ""
+// for none.
+func Interval(text string) string {
+	for _, form := range []*regexp.Regexp{every(), apart()} {
+		if m := form.FindStringSubmatch(text); m != nil {
+			n := m[1]
+			if n == "" {
+				n = "1"
+			}
+			out := Number(n) + " " + timeUnit(m[2])
+			if _, fault := quantity.Read(out, quantity.Of(quantity.Time)); fault == nil {
+				return out
+			}
+		}
+	}
+	return ""
+}
+
+// Repeats is how often a text says that something is done: "twice", "3 times"; 0 for not said.
+func Repeats(text string) int {
+	m := again().FindStringSubmatch(text)
+	if m == nil {
+		return 0
+	}
+	n := map[string]int{"once": 1, "twice": 2, "thrice": 3}[strings.ToLower(m[1])]
+	if n == 0 {
+		n, _ = strconv.Atoi(Number(m[2] + m[3]))
+	}
+	return min(n, mostRepeats)
+}
+
+// mostRepeats bounds how often a step is written again.
+const mostRepeats = 8
+
+// Within is how many steps with a time between lie in a time: 4 of 30 minutes in 2 hours.
+func Within(all, between string) int {
+	a, fault1 := quantity.Read(all, quantity.Of(quantity.Time))
+	b, fault2 := quantity.Read(between, quantity.Of(quantity.Time))
+	if fault1 != nil || fault2 != nil || b.Lo <= 0 || a.Lo < b.Hi {
+		return 0
+	}
+	return min(int(a.Lo/b.Lo), mostRepeats)
+}
+
+// About reports whether a text says "about" of a number.
+func About(text, n string) bool {
+	return regexp.MustCompile(`(?i)\b(?:about|around|approx\w*\.?|some|roughly) ` + regexp.QuoteMeta(n) + `\b *[^ g\d.]`).MatchString(text + ";")
 }

@@ -64,15 +64,17 @@ func TestSentences(t *testing.T) {
 
 func TestPieces(t *testing.T) {
 	for text, want := range map[string]string{
-		"Divide into 12 equal pieces":      "12",
-		"cut each roll into 20 slices":     "20",
-		"Cut in 2\" squares":               "",
-		"cut into triangles 9 x 28 cm":     "",
-		"Cut with a 2 1/2-inch cutter":     "",
-		"divide in half":                   "2",
-		"Divide into pieces of 1 kg":       "1 kg",
-		"scale at 95 g each":               "95 g",
-		"cut out rounds with a 7 cm glass": "",
+		"Divide into 12 equal pieces":       "12",
+		"cut each roll into 20 slices":      "20",
+		"Cut in 2\" squares":                "",
+		"cut into triangles 9 x 28 cm":      "",
+		"Cut with a 2 1/2-inch cutter":      "",
+		"divide in half":                    "2",
+		"Divide into pieces of 1 kg":        "1 kg",
+		"scale at 95 g each":                "95 g",
+		"cut out rounds with a 7 cm glass":  "",
+		"pull off small pieces (about 40)":  "40",
+		"roll into balls (you will get 24)": "24",
 	} {
 		if got := Pieces(text); got != want {
 			t.Errorf("%s: %q, want %q", text, got, want)
@@ -93,5 +95,29 @@ func TestSheet(t *testing.T) {
 		if thick, wide, _ := Sheet(text); thick != want[0] || wide != want[1] {
 			t.Errorf("%s: %q, %q, want %q", text, thick, wide, want)
 		}
+	}
+}
+
+func TestRepeats(t *testing.T) {
+	for text, want := range map[string]struct {
+		times   int
+		between string
+	}{
+		"repeat twice more at half-hour intervals":   {2, "1/2 h"},
+		"stretch and fold 3 times, 20 minutes apart": {3, "20 min"},
+		"fold every 30 minutes for 2 hours":          {0, "30 min"},
+		"three sets of folds with 40 min between":    {3, "40 min"},
+		"fold once":                       {1, ""},
+		"repeat with the remaining dough": {0, ""},
+		"fold every half hour":            {0, "1/2 h"},
+		"rest for 30 minutes":             {0, ""},
+		"cut each into 3":                 {0, ""},
+	} {
+		if n, between := Repeats(text), Interval(text); n != want.times || between != want.between {
+			t.Errorf("%s: %d, %q", text, n, between)
+		}
+	}
+	if n := Within("2 h", "30 min"); n != 4 {
+		t.Errorf("%d folds in 2 h", n)
 	}
 }

@@ -29,7 +29,7 @@ formula "Harbour Street cinnamon rolls" {
       { roll = "coil" },
       { divide = 12 },
       # Place in a greased 9 x 13 inch pan
-      { pan = "place in a greased 9 x 13 inch pan" },
+      { pan = "place in a greased 9 x 13 inch pan", tin = "9 x 13 inch pan" },
       # Cover and refrigerate overnight
       { chill = "8 h to 14 h", at = "fridge", covered = true },   # overnight: read as 8 h to 14 h
       # Let rise in a warm place for 45 minutes

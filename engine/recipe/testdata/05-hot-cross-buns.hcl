@@ -31,7 +31,7 @@ formula "Quayside hot cross buns" {
       # Arrange on a baking tray, cover, and prove for 1 hour
       { pan = "arrange on a baking tray" },
       { proof = "1 h", at = "room", covered = true },   # not said where: read as the room
-      { fill = "crosses" },
+      { wash = "crosses" },
       # Bake at 200C/180C fan/gas 6 for 20 minutes
       { bake = "20 min", at = "200 C" },
       { brush = "glaze" },

@@ -25,7 +25,7 @@ formula "Mill Pond stollen" {
       "unsalted butter"   = "200 g"
       "marzipan"          = "100 g"
       "lemon zest"        = "3 g to 6 g"   # Zest of 1 lemon: weigh it
-      "nutmeg"            = "0.1 to 1 g"   # Pinch is no fixed measure: weigh it
+      "nutmeg"            = "0.1 to 1 g"   # a pinch is no fixed measure: weigh it
       "the fruit filling" = "all"   # worked into the dough, by the method
     }
     steps = [
@@ -48,6 +48,7 @@ formula "Mill Pond stollen" {
       { bake = "50 min", at = "170 C" },
       # Brush with the melted butter and dust with sugar
       { brush = "to finish" },
+      { brush = "sugar" },
       # Store for 14 days
       { store = "14 day" },
     ]
@@ -64,7 +65,12 @@ formula "Mill Pond stollen" {
 
   topping "to finish" {
     ingredients = {
-      "butter"         = { amount = "100 g", as = "melted" }   # read as unsalted butter; it may be salted butter, European-style butter
+      "butter" = { amount = "100 g", as = "melted" }   # read as unsalted butter; it may be salted butter, European-style butter
+    }
+  }
+
+  topping "sugar" {
+    ingredients = {
       "powdered sugar" = "150 g"
     }
   }

@@ -18,9 +18,13 @@ formula "Sluice Gate cardamom buns" {
       { mix = "10 min", note = "knead" },
       # Let rise 40 minutes, covered
       { rest = "40 min", at = "room", covered = true },   # not said where: read as the room
+      # Roll out to 3 mm thick, spread the filling, roll up and cut into 40 pieces
+      { sheet = "3 mm" },
       { fill = "filling" },
+      { roll = "coil" },
+      { divide = 40 },
       # Prove 30 minutes
-      { rest = "30 min", at = "room" },   # not said where: read as the room
+      { proof = "30 min", at = "room" },   # not said where: read as the room
       # Bake at 225 C for 8 minutes
       { bake = "8 min", at = "225 C" },
     ]
@@ -32,11 +36,5 @@ formula "Sluice Gate cardamom buns" {
       "sugar"    = "1 dl"
       "cinnamon" = "2 tbsp"
     }
-    steps = [
-      # Roll out to 3 mm thick, spread the filling, roll up and cut into 40 pieces
-      { sheet = "3 mm" },
-      { roll = "coil" },
-      { divide = 40 },
-    ]
   }
 }

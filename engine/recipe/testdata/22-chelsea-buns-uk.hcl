@@ -18,7 +18,7 @@ formula "Ropemakers' Chelsea buns" {
       { mix = "8 to 10 min", note = "add, knead", by = "hand" },
       # Knead for 8-10 mins, by hand or in a mixer
       # Cover with cling film and leave somewhere warm for 1 hr 15 mins
-      { rest = "1 h 15 min", at = "room", covered = true },   # not said where: read as the room
+      { rest = "1 h 15 min", at = "25 C to 30 C", covered = true },   # a warm place: read as 25 to 30 C
       # Knock back the dough and roll out to a rectangle about 40 x 30cm
       { fold = 1, note = "knock back" },
       { sheet = "3 mm to 12 mm", wide = "40 cm" },   # 40 x 30cm: the longer side is read as the one rolled up; how thick? 3 mm to 12 mm: common practice

@@ -1,4 +1,4 @@
-# From a plain text: 0 things not read, 17 questions or guesses besides. Each stands in a comment at its place.
+# From a plain text: 0 things not read, 15 questions or guesses besides. Each stands in a comment at its place.
 # makes 20: the text says about
 formula "Berliner Pfannkuchen" {
   makes = "20 pieces"
@@ -6,7 +6,7 @@ formula "Berliner Pfannkuchen" {
   preferment "pre-dough" {
     ingredients = {
       "lukewarm milk"  = { amount = "100 ml", temp = "35 to 40 C" }   # lukewarm: read as 35 to 40 C
-      "fresh yeast"    = "42 g"   # written 25 to 50 g too; a cube is no fixed measure: weigh it; written: 1 cube fresh yeast (42 g)
+      "fresh yeast"    = "42 g"   # written 1 cube too
       "sugar"          = "1 tsp"
       "Type 550 flour" = "100 g"
     }

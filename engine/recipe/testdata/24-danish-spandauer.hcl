@@ -44,6 +44,7 @@ formula "Spandauer (Danish pastries)" {
       { proof = "30 min", at = "room" },   # not said where: read as the room
       # Brush with the egg, scatter with the almonds and bake at 220°C for 12-15 minutes
       { wash = "to finish" },
+      { wash = "almonds" },
       { bake = "12 to 15 min", at = "220 C" },
     ]
   }
@@ -72,9 +73,14 @@ formula "Spandauer (Danish pastries)" {
     ]
   }
 
-  topping "to finish" {
+  wash "to finish" {
     ingredients = {
-      "egg"            = { amount = "1 piece", as = "beaten" }
+      "egg" = { amount = "1 piece", as = "beaten" }
+    }
+  }
+
+  topping "almonds" {
+    ingredients = {
       "flaked almonds" = "50 g"
     }
   }

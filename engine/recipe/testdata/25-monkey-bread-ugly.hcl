@@ -19,6 +19,7 @@ formula "monkey bread!!" {
       { shape = "balls" },
       # dip in butter, roll in sugar & cinnamon
       { wash = "coating" },
+      { wash = "brown sugar" },
       # put in greased bundt pan
       { pan = "put in greased bundt pan" },
       # rise 1 hr. bake 350 for 30-35 min. turn out after 5 min
@@ -30,9 +31,14 @@ formula "monkey bread!!" {
 
   topping "coating" {
     ingredients = {
+      "butter" = { amount = "4 oz", as = "melted" }   # read as unsalted butter; it may be salted butter, European-style butter; a US stick of butter is 4 oz; written: 1 stick butter, melted
+    }
+  }
+
+  topping "brown sugar" {
+    ingredients = {
       "brown sugar" = "1 cup"
       "cinnamon"    = "2 tsp"
-      "butter"      = { amount = "4 oz", as = "melted" }   # read as unsalted butter; it may be salted butter, European-style butter; a US stick of butter is 4 oz; written: 1 stick butter, melted
     }
   }
 }

@@ -38,7 +38,7 @@ formula "Panettone of the Old Mill" {
       { mix = "10 min", note = "mix" },
       { mix = "20 min", note = "add, mix" },
       # Fold in the fruit
-      { mix = "1 to 10 min", note = "fold in" },   # how long? 1 to 10 min: common practice
+      { mix = "1 to 10 min", note = "fold in", with = ["sultanas", "candied orange"] },   # how long? 1 to 10 min: common practice
       # Rest for 1 hour at 30 °C
       { rest = "1 h", at = "30 C" },
       # Divide into pieces of 1 kg, shape into balls and place in paper moulds

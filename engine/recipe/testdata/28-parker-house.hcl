@@ -34,7 +34,7 @@ formula "SHAKER HOUSE ROLLS" {
       # Brush with melted butter, fold in half
       { wash = "butter" },
       # Place in two 9-in. round cake pans
-      { pan = "place in two 9-in. round cake pans" },
+      { pan = "place in two 9-in. round cake pans", tin = "9-in. round cake pan", count = 2 },
       # Let rise until almost double, 30 to 40 minutes
       { proof = "30 to 40 min", note = "until almost double", at = "room" },   # not said where: read as the room
       # Bake in a preheated 375 degree oven 15 to 18 minutes

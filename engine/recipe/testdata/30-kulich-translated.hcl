@@ -1,4 +1,4 @@
-# From a plain text: 3 things not read, 17 questions or guesses besides. Each stands in a comment at its place.
+# From a plain text: 4 things not read, 18 questions or guesses besides. Each stands in a comment at its place.
 formula "Easter bread, from my grandmother's notebook" {
 
   dough "dough" {
@@ -17,9 +17,10 @@ formula "Easter bread, from my grandmother's notebook" {
     }
     steps = [
       # Dissolve the yeast in the warm milk, add half of the flour, mix, cover and put in a warm place
-      { soak = "5 to 15 min", with = ["milk", "fresh yeast"] },   # how long? 5 to 15 min: common practice
+      { soak = "5 to 15 min", at = "25 C to 30 C", with = ["milk", "fresh yeast"] },   # a warm place: read as 25 to 30 C; how long? 5 to 15 min: common practice
       { mix = "1 to 10 min", note = "add, mix" },   # how long? 1 to 10 min: common practice
       { rest = "1 h to 3 h", at = "25 C to 30 C", covered = true, note = "until doubled" },   # a warm place: read as 25 to 30 C; how long? 1 h to 3 h: common practice
+      # not read in it: half of the flour alone; say what goes in later, with reserve
       # When the sponge has doubled, add the salt, 5 egg yolks ground with the sugar and vanilla, and the butter, and mix all together
       { mix = "2 to 10 min", note = "add, mix, beat, fold in", with = ["flour", "butter", "sugar", "salt", "vanilla sugar"] },   # how long? 2 to 10 min: common practice
       # not read in it: 5 egg

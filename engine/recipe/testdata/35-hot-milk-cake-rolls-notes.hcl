@@ -27,7 +27,7 @@ formula "Quayside Orange Rolls" {
       { roll = "coil" },
       { divide = "?" },   # into how many? cut into 8 with floss
       # Put in a greased 9" round pan
-      { pan = "put in a greased 9\" round pan" },
+      { pan = "put in a greased 9\" round pan", tin = "9\" round pan" },
       # Proof 45 minutes
       { proof = "45 min", at = "room" },   # not said where: read as the room
       # Bake at 350F for 22-25 min, covering with foil after 15

@@ -24,7 +24,7 @@ formula "Apricot streusel slices" {
       { fill = "apricots" },
       { wash = "streusel" },
       # Rise for a further 15 minutes
-      { rest = "15 min", at = "room" },   # not said where: read as the room
+      { proof = "15 min", at = "room" },   # not said where: read as the room
       # Bake at 200 °C top and bottom heat (fan: 180 °C) for about 35 minutes
       { bake = "35 min", at = "200 C" },
       # not read in it: 180 °C

@@ -1,0 +1,84 @@
+package phrase
+
+import (
+	"strings"
+
+	"forebake/engine/recipe/list"
+	"forebake/engine/spelling"
+)
+
+var (
+	coreForm = spelling.Pattern(`(?i)(?:internal|core|cent(?:re|er)s?|middle|inside|thermometer|registers?|reads?|reach(?:es)?)[^.]{0,40}?(\d{2,3} ?(?:°|º|˚|deg(?:rees)?)? ?[CF])\b`)
+	gasMark  = spelling.Pattern(`(?i)\bgas(?: mark)? ?(\d)\b`)
+	fanForm  = spelling.Pattern(`(?i)(\d{2,3}) ?[°º˚]? ?([CF])? ?(?:\(?fan\)?|\(?convection\)?)`)
+	bareOven = spelling.Pattern(`(?i)(?:\bat|@|\bbake|\bto|\boven) (\d{3})\b`)
+)
+
+// ovenWords are words for an oven, the particular before the general. Common practice, no source.
+var ovenWords = []struct{ words, t string }{
+	{"very hot oven", "220 C to 240 C"}, {"hot oven", "200 C to 220 C"},
+	{"moderate oven", "170 C to 190 C"}, {"medium oven", "170 C to 190 C"}, {"slow oven", "140 C to 160 C"},
+}
+
+// gasMarks are the oven marks of the UK, C. 4, 6 and 7 were read in pages that pair them; the
+// others are common practice.
+var gasMarks = map[string]string{"1": "140 C", "2": "150 C", "3": "170 C", "4": "180 C",
+	"5": "190 C", "6": "200 C", "7": "220 C", "8": "230 C", "9": "240 C"}
+
+// Oven reads the oven's temperature: the one without a fan where both stand there. fan says that it
+// is of a fan oven.
+func Oven(r list.Reader, text string) (t, says string, fan bool) {
+	rest := fanForm().ReplaceAllString(text, "")
+	if coreAt := coreForm().FindStringIndex(rest); coreAt != nil {
+		rest = rest[:coreAt[0]] + rest[coreAt[1]:]
+	}
+	if t, ok := r.Temperature(rest); ok {
+		if l, is := list.Letterless(rest); is {
+			says = l + " has no letter: read as " + t
+		}
+		return t, says, false
+	}
+	if l, is := list.Letterless(rest); is {
+		return "?", l + ": C or F?", false
+	}
+	if m := bareOven().FindStringSubmatch(rest); m != nil { // "bake 350 for 30 min"
+		if t, ok := r.Temperature(m[1] + "°"); ok {
+			return t, m[1] + ": read as " + t, false
+		}
+		return "?", m[1] + ": C or F?", false
+	}
+	for _, w := range ovenWords {
+		if strings.Contains(strings.ToLower(rest), w.words) {
+			return w.t, w.words + ": read as " + w.t + ", common practice", false
+		}
+	}
+	if m := gasMark().FindStringSubmatch(rest); m != nil && gasMarks[m[1]] != "" {
+		return gasMarks[m[1]], "gas mark " + m[1] + ": read as " + gasMarks[m[1]], false
+	}
+	if m := fanForm().FindStringSubmatch(text); m != nil {
+		return m[1] + " " + strings.ToUpper(firstOf(m[2], r.Scale, "C")), "", true
+	}
+	return "", "", false
+}
+
+// OvenWords are the words of an oven's other scales that a text holds: of a fan oven, of a gas mark.
+func OvenWords(text string) []string {
+	return []string{fanForm().FindString(text), gasMark().FindString(text)}
+}
+
+// Core is the temperature of the middle that a text asks for, in its words; "" for none.
+func Core(text string) string {
+	if m := coreForm().FindStringSubmatch(text); m != nil {
+		return m[1]
+	}
+	return ""
+}
+
+func firstOf(texts ...string) string {
+	for _, t := range texts {
+		if t != "" {
+			return t
+		}
+	}
+	return ""
+}
