@@ -73,12 +73,12 @@ trial "all the flour in the sponge" {
 rule "salt-missing" {
   on     = "dough"
   level  = "risk"
-  limits = { sweet_pct = 30 }
-  note   = "dough.sugar_pct >= limit.sweet_pct"
+  limits = { sweet_pct = 30, feast_pct = 15 }
+  note   = "dough.sugar_pct >= (dough.family in ['tsoureki', 'pandoro', 'colomba', 'panettone', 'stollen'] ? limit.feast_pct : limit.sweet_pct)"
   when   = "!dough.has_salt && (dough.has_process || dough.has_leaven)"
   say    = "This dough holds no salt, not even from butter or cheese. Weigh in 1.6 to 2 % of the flour[, about {round(0.018 * dough.flour_g)} g]."
   why    = "Salt tightens the gluten, steadies the yeast and gives the crumb its taste. It is also the easiest line to leave out."
-  source = "family ranges of published formulas, typical 1.4 to 2 % outside panettone (derived); that a dough wants salt is common practice; tsoureki and pandoro of 34 and 40 % sugar are published without (read)"
+  source = "family ranges of published formulas, typical 1.4 to 2 % outside panettone (derived); that a dough wants salt is common practice; tsoureki and pandoro of 25 to 34 % sugar are published without (baketheclick.gr, solofornelli.it, greekreporter.com, read); so for other Easter and Christmas doughs (judgement)"
 
   adjust "salt" {
     to     = "1.8"
@@ -90,6 +90,24 @@ trial "no salt in a sweet dough" {
   rule  = "salt-missing"
   cases = { "295 g" = "risk", "305 g" = "note" }
   formula "t" {
+    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "500 g", "sugar" = "$case", "instant yeast" = "15 g" } }
+  }
+}
+
+trial "no salt in an Easter or Christmas dough" {
+  rule  = "salt-missing"
+  cases = { "tsoureki" = "note", "pandoro" = "note", "stollen" = "note", "sweet dough" = "risk" }
+  formula "t" {
+    family = "$case"
+    dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "500 g", "sugar" = "200 g", "instant yeast" = "15 g" } }
+  }
+}
+
+trial "no salt in a stollen, its sugar" {
+  rule  = "salt-missing"
+  cases = { "145 g" = "risk", "155 g" = "note" }
+  formula "t" {
+    family = "stollen"
     dough "d" { ingredients = { "bread flour" = "1000 g", "water" = "500 g", "sugar" = "$case", "instant yeast" = "15 g" } }
   }
 }
@@ -116,8 +134,9 @@ trial "neither salt nor yeast nor steps: see weights-only" {
 trial "salt in the dough" {
   rule  = "salt-missing"
   cases = {
-    "18 g" = "clear"  # weighed in
-    "?"    = "unsure" # its amount is open, and nothing else
+    "18 g"    = "clear" # weighed in
+    "?"       = "clear" # it is there, whatever its amount
+    "a pinch" = "clear"
   }
   formula "t" {
     dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "$case", "instant yeast" = "12 g" } }
@@ -609,17 +628,17 @@ rule "process-missing" {
   on     = "dough"
   level  = "note"
   once   = true
-  when   = "!dough.has_process"
+  when   = "!dough.has_process && (dough.has_leaven || dough.has_salt)" # else see weights-only
   say    = "No step of this dough is written, so only its weights are judged. Write its steps to have the process judged."
   why    = "Rise, warmth, bake and food safety follow from the steps. A list of weights says nothing of them."
   source = "common practice, no source"
 }
 
 trial "a list of weights" {
-  rule   = "process-missing"
-  expect = "flagged"
+  rule  = "process-missing"
+  cases = { "instant yeast" = "flagged", "salt" = "flagged", "sugar" = "clear" } # a few weights: see weights-only
   formula "t" {
-    dough "d" { ingredients = { "bread flour" = "500 g", "water" = "280 g" } }
+    dough "d" { ingredients = { "bread flour" = "500 g", "water" = "280 g", "$case" = "8 g" } }
   }
 }
 

@@ -746,7 +746,7 @@ rule "live-dough-risk" {
   doubt  = "flag"
   limits = { rise_log = 2, raw_milk_log = 1, stop_log = 3, raw_milk_stop_log = 2 } # from the stops on live-dough-stop speaks
   when   = "part.staph_log_most >= (part.has_raw_milk ? limit.raw_milk_log : limit.rise_log) && part.staph_log_most < (part.has_raw_milk ? limit.raw_milk_stop_log : limit.stop_log)"
-  say    = "S. aureus can grow[ up to {part.staph_log_most}] here, within ten times of the count that makes toxin. Chill the dough, or rest it less."
+  say    = "S. aureus can grow[ up to {part.staph_log_most}] here, {part.has_culture ? 'near what makes toxin' : 'within ten times of the count that makes toxin'}. {part.has_culture ? 'Chill it, or measure its pH: ph = 4.3 settles it, in a sweet dough 4.6.' : 'Chill the dough, or rest it less.'}"
   why    = "The test was a lean dough; we doubled it for egg and milk, which nobody has measured. A culture without milk is not doubled, and ends it with a measured pH of 4.6."
   source = "growth: J. Food Prot. 74(2):285-288 (2011), abstract (read), its curve computed; the doubling and the two logs: judgement; culture: Korean J. Food Preserv. 32(2):232 (2025), rye (read); pH: J. Food Sci. 48 (1983), abstract (read)"
 

@@ -76,7 +76,7 @@ var ingredientFacts = []Fact{
 		Means:  "its amount is still \"?\"",
 		Source: srcGiven,
 		ingredient: func(_ *parts, in *formula.Ingredient) Value {
-			return figure.YesNo(in.Amount.Open)
+			return figure.YesNo(in.IsOpen())
 		},
 	},
 	{
@@ -95,11 +95,11 @@ var ingredientFacts = []Fact{
 		Means:  "its amount is a weight or a percentage, so it goes on the scale",
 		Source: srcGiven,
 		ingredient: func(s *parts, in *formula.Ingredient) Value {
-			if in.Amount.Open && !s.TakenAsUsual(in) {
+			if in.IsOpen() && !s.TakenAsUsual(in) {
 				return figure.Maybe("the amount of \""+in.Name+"\"", in.Place)
 			}
 			return figure.YesNo(
-				in.Amount.Set &&
+				in.Amount.Set && !in.Apart &&
 					(in.Amount.Kind == quantity.Mass || in.Amount.Kind == quantity.Percent),
 			)
 		},
@@ -119,10 +119,10 @@ var ingredientFacts = []Fact{
 		Means:  "given by spoon, cup or jug",
 		Source: srcGiven,
 		ingredient: func(s *parts, in *formula.Ingredient) Value {
-			if in.Amount.Open && !s.TakenAsUsual(in) {
+			if in.IsOpen() && !s.TakenAsUsual(in) {
 				return figure.Maybe("the amount of \""+in.Name+"\"", in.Place)
 			}
-			return figure.YesNo(in.Amount.ByVolume())
+			return figure.YesNo(in.Amount.ByVolume() && !in.Apart)
 		},
 	},
 	{

@@ -263,7 +263,7 @@ const ingredientsPerStep = 200
 // sharp reports whether an ingredient's amount is one figure, or all of
 // a part.
 func sharp(in *formula.Ingredient) bool {
-	return in.Amount.All || !in.Amount.Open && in.Amount.IsPoint()
+	return in.Amount.All || in.Apart || !in.Amount.Open && in.Amount.IsPoint()
 }
 
 // pin is a possible weight of an open amount, or the middle of a range.
@@ -330,7 +330,7 @@ func (s *Sheet) OpenAmounts(n *figure.Need) []*formula.Ingredient {
 		}
 		for _, q := range s.Part(p).Contents() {
 			for _, in := range q.Ingredients {
-				if in.Amount.Open {
+				if in.IsOpen() {
 					out = append(out, in)
 				}
 			}

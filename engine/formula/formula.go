@@ -116,6 +116,10 @@ type Ingredient struct {
 	Held  Mass // the reserve in grams
 
 	heldAll bool // the reserve is all of it
+
+	Apart bool     // it is not of the dough whose list it stands in: "egg, to glaze"; 0 g in it
+	Usual Interval // g, what is usual of an amount that is not written; of none nothing
+	loose bool     // of no weight that matters: icing sugar "for dusting"
 }
 
 // Amount is how much of an ingredient the baker wrote.

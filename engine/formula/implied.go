@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"forebake/engine/quantity"
 	"forebake/engine/said"
 	"forebake/engine/spelling"
 )
@@ -42,8 +43,11 @@ func (rd *reader) imply() {
 			continue
 		}
 		things := said.Things(rd.opts.Larder, name, rd.opts.Units)
-		if len(things) == 0 || len(f.Parts) >= MaxParts ||
-			len(spelling.Nearest(name, f.partNames(), 1)) > 0 && f.partNames()[0] != "" {
+		thing, weighed, measured := said.Measured(rd.opts.Larder, name, rd.opts.Units)
+		if measured {
+			things = []string{thing}
+		}
+		if len(things) == 0 || len(f.Parts) >= MaxParts || rd.nearPart(name) {
 			continue
 		}
 		p := &Part{Formula: f, Name: name, Place: u.place, Implied: true, Kind: Filling}
@@ -55,18 +59,39 @@ func (rd *reader) imply() {
 		case u.step.Verb.Tops():
 			p.Kind = Topping
 		}
+		share := ""
 		for _, thing := range things {
 			in := &Ingredient{Part: p, Name: thing, Place: u.place, Amount: Amount{Open: true}}
 			in.Amount.Place = u.place
 			in.Item, _, _ = rd.find(in)
-			rd.described(in, nil)
+			if own := rd.takeApart(u.step, in.Item); own != nil {
+				in, own.Part = own, p
+			} else {
+				rd.described(in, nil)
+			}
+			if in.Usual = weighed.Interval; measured {
+				share = ", " + quantity.FormatInterval(in.Usual, "g")
+			} else if took := rd.usual(in, u.step); took != "" {
+				share = took
+			}
 			p.Ingredients = append(p.Ingredients, in)
 		}
 		f.Parts = append(f.Parts, p)
-		rd.assumed(u.place, fmt.Sprintf("no part is named %q: it is read as %s of an open amount; write "+
-			"%s %q { ingredients = { %s } } where more is in it", name, strings.Join(things, " and "),
+		rd.assumed(u.place, fmt.Sprintf("no part is named %q: it is read as %s%s; write "+
+			"%s %q { ingredients = { %s } } where more is in it", name, strings.Join(things, " and "), share,
 			p.Kind, name, strings.Join(said.OpenLines(things), ", ")))
 	}
+}
+
+// nearPart reports whether a name is near to that of a part that a step may put on: likely misspelt.
+func (rd *reader) nearPart(name string) bool {
+	var names []string
+	for _, p := range rd.formula.Parts {
+		if !p.Kind.isDough() && p.Name != "" {
+			names = append(names, p.Name)
+		}
+	}
+	return len(spelling.Nearest(name, names, 1)) > 0
 }
 
 // partAmong gives the part whose name words begin with, where only how it is put on follows; nil for

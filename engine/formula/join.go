@@ -101,7 +101,9 @@ func (rd *reader) isIdle(p, in *Part) bool {
 func (rd *reader) names(s *Step) []string {
 	var out []string
 	for _, in := range s.Part.Ingredients {
-		out = append(out, in.Name)
+		if !in.Apart {
+			out = append(out, in.Name)
+		}
 	}
 	return out
 }
@@ -342,6 +344,10 @@ func share(part, whole Interval) Interval {
 // grams turns an amount into a mass by the larder's density or weight of one piece.
 func (rd *reader) grams(in *Ingredient, a Amount) Mass {
 	switch {
+	case in.Apart:
+		return Mass{}
+	case a.Open && in.Usual != (Interval{}):
+		return Mass{FixedG: in.Usual}
 	case a.Open:
 		return Mass{FixedG: figure.Positive()}
 	case a.All && in.Of != nil:

@@ -47,6 +47,9 @@ var blockWords = slices.Concat(KindNames, slices.Sorted(maps.Keys(kindWords)))
 
 func (k Kind) String() string { return KindNames[k] }
 
+// isDough reports whether a part of the kind is mixed as a dough.
+func (k Kind) isDough() bool { return k == Dough || k == Preferment }
+
 func kindNamed(word string) (Kind, bool) {
 	for k, name := range KindNames {
 		if name == word {

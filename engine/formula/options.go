@@ -10,6 +10,7 @@ import (
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
 	"forebake/engine/figure"
+	"forebake/engine/formula/values"
 	"forebake/engine/larder"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
@@ -595,6 +596,92 @@ func (o *IngredientOption) Setting(in *Ingredient) string {
 	return o.text(in)
 }
 
+// IsOpen reports whether the amount is to be decided, and nothing usual is taken for it.
+func (in *Ingredient) IsOpen() bool {
+	return in.Amount.Open && !in.Apart && !in.loose && in.Usual == (Interval{})
+}
+
+// Mixed are the ingredients of the part but for those that stand apart.
+func (p *Part) Mixed() []*Ingredient {
+	apart := func(in *Ingredient) bool { return in.Apart }
+	if !slices.ContainsFunc(p.Ingredients, apart) {
+		return p.Ingredients
+	}
+	return slices.DeleteFunc(slices.Clone(p.Ingredients), apart)
+}
+
+// called is the name that the larder is asked for.
+func (in *Ingredient) called() string {
+	if in.sized != "" {
+		return in.sized
+	}
+	return in.Name
+}
+
+// unitsOf is whose measures a name counts in: the kitchen's, else of an egg's size the file's.
+func (rd *reader) unitsOf(name string) string {
+	if rd.opts.Units == "" && said.IsSizedEgg(name) {
+		return said.EggCountry(name, rd.File.Text)
+	}
+	return rd.opts.Units
+}
+
+// standApart takes an ingredient of a dough for what its words say that it is for, where that is not
+// the dough. What holds a poison is left in: its dose is reckoned on the dough's weight.
+func (rd *reader) standApart(in *Ingredient, words string) (head string, ok bool) {
+	head, ok = said.Apart(words)
+	if !ok || in.Apart || !in.Part.Kind.isDough() {
+		return words, false
+	}
+	name := in.called()
+	if words == in.Name {
+		name = head
+	}
+	it, _, known := said.Ingredient(rd.opts.Larder, name, rd.unitsOf(name))
+	if !known || it.Hazard != "" {
+		return words, false
+	}
+	in.Apart = true
+	if words == in.Name {
+		in.sized = head
+	}
+	rd.assumed(in.Place, fmt.Sprintf("%q is not of the %s: it is left out of its weights, and its "+
+		"allergens and cautions are told", in.Name, in.Part.Kind))
+	return head, true
+}
+
+// usual takes for what is put on in a thin coat, and of which no amount is written, the usual share
+// of what it is put on, as far as that is in grams. It gives the words that tell so.
+func (rd *reader) usual(in *Ingredient, s *Step) string {
+	grams := Interval{}
+	for _, other := range s.Part.Ingredients {
+		if other.Amount.Set && other.Amount.Kind == quantity.Mass && !other.Apart {
+			grams = grams.Add(other.Amount.Interval)
+		}
+	}
+	if in.Item == nil || !in.Amount.Open || s.Verb.Fills() || !said.Thin(in.Item) || grams.Hi == 0 ||
+		!grams.IsFinite() {
+		return ""
+	}
+	in.Usual = Interval{Lo: said.WashLeastPct * grams.Lo / 100, Hi: said.WashMostPct * grams.Hi / 100}
+	return fmt.Sprintf(", %s of it, %d to %d %% of what it is put on (common practice)",
+		quantity.FormatInterval(in.Usual, "g"), said.WashLeastPct, said.WashMostPct)
+}
+
+// takeApart gives what stands apart in the list of the part that a step puts something on, of the
+// same kind as a thing, and takes it out of there; nil for none.
+func (rd *reader) takeApart(s *Step, it *larder.Item) *Ingredient {
+	for i, in := range s.Part.Ingredients {
+		if in.Apart && in.Item != nil && (in.Item == it || in.Item.Class == it.Class && said.Thin(it) &&
+			it.Class != larder.ClassFat && said.Thin(in.Item)) {
+			s.Part.Ingredients = slices.Delete(s.Part.Ingredients, i, i+1)
+			in.Apart = false
+			return in
+		}
+	}
+	return nil
+}
+
 func amountText(in *Ingredient) string {
 	switch {
 	case in.Amount.Open:
@@ -818,6 +905,25 @@ func (rd *reader) readTin(s *Step, e hclsyntax.Expression, what string) {
 	if text, at, ok := rd.Text(e, what); ok && rd.checkTin(text, at) {
 		s.Tin = text
 	}
+}
+
+// tinInWords takes a tin, and how many, from the words of a step that puts a dough in one: "2 x 2lb
+// loaf tins". Words that name no tin of the house and no size leave it open.
+func (rd *reader) tinInWords(s *Step, text string, at source.Place) {
+	if !s.Verb.Takes(optTin) || s.Tin != "" {
+		return
+	}
+	n, name := said.Tins(text)
+	own := slices.ContainsFunc(rd.opts.Tins, func(t string) bool { return sameName(t, name) })
+	if _, sized := said.TinSize(name); !own && (!sized || rd.opts.OwnTins) || !rd.checkTin(name, at) {
+		return
+	}
+	s.Tin = name
+	if n > 0 && s.Count == nil {
+		g := values.BareCount(n, at)
+		s.Count = &g
+	}
+	rd.assumed(at, fmt.Sprintf("%s = %q is read as tin = %q", s.word, text, name))
 }
 
 // readWith reads the ingredients of the part that a step takes: a name or a list of names.
@@ -1078,6 +1184,72 @@ func (p *Part) piecesAt(s *Step) Interval {
 	return n
 }
 
+// readHowMuch reads an amount, or "all" of another part.
+func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what string) Amount {
+	t, isText := e.(*hclsyntax.TemplateExpr)
+	if !isText {
+		if g, ok := rd.bareAmount(in, e); ok {
+			return Amount{Given: g}
+		}
+		g, _ := rd.Quantity(e, quantity.Amounts, what)
+		return Amount{Given: g}
+	}
+	text, at, ok := rd.Text(t, what)
+	if !ok {
+		return Amount{}
+	}
+	if q, plain := quantity.ReadPlain(text, plainAmounts); plain {
+		return Amount{Given: Given{Quantity: q, Place: at, Set: true}}
+	}
+	switch word := strings.ToLower(strings.TrimSpace(text)); {
+	case word == "all", word == "all of it":
+		return Amount{All: true, Given: Given{Place: at}}
+	case said.NoAmount(word):
+		_, in.loose = said.Apart(word)
+		if rd.standApart(in, word); in.Apart || in.loose {
+			return Amount{Open: true, Given: Given{Place: at}}
+		}
+		rd.assumed(at, fmt.Sprintf("%s: %q is no weight: taken as \"?\"; weigh it", what, text))
+		return Amount{Open: true, Given: Given{Place: at}}
+	}
+	written := text
+	if !quantity.IsPlain(text) {
+		if text, ok = rd.plainAmount(in, text, at, what); !ok {
+			return Amount{}
+		}
+	}
+	if rd.counted(in.called()) {
+		if _, fault := quantity.Read(text+" pieces", forCount); fault == nil {
+			text += " pieces" // eggs are counted: "2" can mean nothing else
+		}
+	}
+	g, _ := rd.QuantityText(rd.saidAmount(in, text, at), at, quantity.Amounts, what)
+	if g.Set {
+		g.Text = written // as it was written
+	}
+	return Amount{Given: g}
+}
+
+// plainAmounts are read without a look at the kitchen or the ingredient: a spoon of some is a range.
+const plainAmounts = quantity.Amounts &^ (1 << quantity.Volume)
+
+// countedFromG is the mass of a piece from which fruit and spice are counted, g: of less, a bare
+// number may be grams.
+const countedFromG = 2.5
+
+// counted reports whether an ingredient is counted where no unit is written: an egg, a fruit, a pod
+// of known mass.
+func (rd *reader) counted(name string) bool {
+	it, _, ok := rd.opts.Larder.Described(name)
+	switch {
+	case !ok:
+		return false
+	case it.Class == larder.ClassFruit || it.Class == larder.ClassSpice:
+		return it.Piece >= countedFromG
+	}
+	return it.Class == larder.ClassEgg && it.Piece > 0
+}
+
 // saidAmount gives the amount of an ingredient as a text that the quantity reader reads, and tells
 // what a word in it was taken for.
 func (rd *reader) saidAmount(in *Ingredient, text string, at source.Place) string {
@@ -1085,10 +1257,9 @@ func (rd *reader) saidAmount(in *Ingredient, text string, at source.Place) strin
 	if quantity.IsPlain(text) && !(known && spooned(it, text)) {
 		return text
 	}
-	if sameName(in.Name, "egg") || sameName(in.Name, "eggs") {
-		if count, name, says, ok := said.SizedEggs(text, rd.opts.Units); ok {
+	if sameName(in.called(), "egg") || sameName(in.called(), "eggs") {
+		if count, name, ok := said.SizedEggs(text); ok {
 			in.sized = name
-			rd.assumed(at, says)
 			return count
 		}
 	}
@@ -1154,7 +1325,7 @@ func (rd *reader) plainAmount(in *Ingredient, text string, at source.Place, what
 	if amount, ok := said.Soaked(text); ok {
 		text, in.aside = amount, "soaked"
 	}
-	if amount, name, ok := said.KindBeside(rd.opts.Larder, in.Name, text); ok {
+	if amount, name, ok := said.KindBeside(rd.opts.Larder, in.called(), text); ok {
 		rd.assumed(at, fmt.Sprintf("%q of %q is read as %s of %s", text, in.Name, amount, name))
 		text, in.sized = amount, name
 	}
@@ -1171,6 +1342,7 @@ func (rd *reader) plainAmount(in *Ingredient, text string, at source.Place, what
 			return "", false
 		}
 	}
+	text, _ = rd.standApart(in, text)
 	if more, ok := said.AndMore(text); ok {
 		rd.assumed(at, fmt.Sprintf("%q is read as %s: what is dusted is not counted", text, more))
 		text = more

@@ -269,7 +269,9 @@ func (rd *reader) readIngredients(p *Part, e hclsyntax.Expression) {
 		if name, _, ok := rd.Literal(pair.Value); ok && rd.swapped(in, name) {
 			continue
 		}
+		rd.standApart(in, in.Name)
 		rd.readAmount(in, pair.Value)
+		rd.standApart(in, in.Note)
 		if first := ingredientNamed(p, in.Name); first != nil {
 			rd.Fault(in.Place, "%s", twiceText(first, in))
 			continue
@@ -284,6 +286,9 @@ func (rd *reader) readIngredients(p *Part, e hclsyntax.Expression) {
 		}
 		in.Item = item
 		rd.assume(in)
+		if name := in.called(); rd.opts.Units == "" && said.IsSizedEgg(name) {
+			rd.assumed(in.Place, said.EggSays(name, rd.unitsOf(name)))
+		}
 		rd.described(in, append(words, in.aside))
 		rd.checkOptions(in)
 	}
@@ -388,68 +393,6 @@ func (rd *reader) readAmount(in *Ingredient, e hclsyntax.Expression) {
 		rd.Fault(in.Place,
 			"%s has no amount: add amount = \"100 g\", or amount = \"?\" while drafting", quoted)
 	}
-}
-
-// readHowMuch reads an amount, or "all" of another part.
-func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what string) Amount {
-	t, isText := e.(*hclsyntax.TemplateExpr)
-	if !isText {
-		if g, ok := rd.bareAmount(in, e); ok {
-			return Amount{Given: g}
-		}
-		g, _ := rd.Quantity(e, quantity.Amounts, what)
-		return Amount{Given: g}
-	}
-	text, at, ok := rd.Text(t, what)
-	if !ok {
-		return Amount{}
-	}
-	if q, plain := quantity.ReadPlain(text, plainAmounts); plain {
-		return Amount{Given: Given{Quantity: q, Place: at, Set: true}}
-	}
-	switch word := strings.ToLower(strings.TrimSpace(text)); {
-	case word == "all", word == "all of it":
-		return Amount{All: true, Given: Given{Place: at}}
-	case said.NoAmount(word):
-		rd.assumed(at, fmt.Sprintf("%s: %q is no weight: taken as \"?\"; weigh it", what, text))
-		return Amount{Open: true, Given: Given{Place: at}}
-	}
-	written := text
-	if !quantity.IsPlain(text) {
-		if text, ok = rd.plainAmount(in, text, at, what); !ok {
-			return Amount{}
-		}
-	}
-	if rd.counted(in.Name) {
-		if _, fault := quantity.Read(text+" pieces", forCount); fault == nil {
-			text += " pieces" // eggs are counted: "2" can mean nothing else
-		}
-	}
-	g, _ := rd.QuantityText(rd.saidAmount(in, text, at), at, quantity.Amounts, what)
-	if g.Set {
-		g.Text = written // as it was written
-	}
-	return Amount{Given: g}
-}
-
-// plainAmounts are read without a look at the kitchen or the ingredient: a spoon of some is a range.
-const plainAmounts = quantity.Amounts &^ (1 << quantity.Volume)
-
-// countedFromG is the mass of a piece from which fruit and spice are counted, g: of less, a bare
-// number may be grams.
-const countedFromG = 2.5
-
-// counted reports whether an ingredient is counted where no unit is written: an egg, a fruit, a pod
-// of known mass.
-func (rd *reader) counted(name string) bool {
-	it, _, ok := rd.opts.Larder.Described(name)
-	switch {
-	case !ok:
-		return false
-	case it.Class == larder.ClassFruit || it.Class == larder.ClassSpice:
-		return it.Piece >= countedFromG
-	}
-	return it.Class == larder.ClassEgg && it.Piece > 0
 }
 
 // within checks that a quantity lies in a sane range, in its base unit.

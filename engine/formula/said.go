@@ -23,11 +23,8 @@ func (rd *reader) value() values.Reader { return values.Reader{Reader: rd.Reader
 
 // find looks up an ingredient's name, with its words of preparation.
 func (rd *reader) find(in *Ingredient) (*larder.Item, []string, bool) {
-	name := in.Name
-	if in.sized != "" {
-		name = in.sized
-	}
-	return said.Ingredient(rd.opts.Larder, name, rd.opts.Units)
+	name := in.called()
+	return said.Ingredient(rd.opts.Larder, name, rd.unitsOf(name))
 }
 
 // isOpen reports whether an option of the ingredient is "?".
@@ -38,7 +35,7 @@ func (in *Ingredient) isOpen(option string) bool {
 // bareAmount reads an unquoted number that can only be a count: "egg" = 2.
 func (rd *reader) bareAmount(in *Ingredient, e hclsyntax.Expression) (Given, bool) {
 	n, at, ok := rd.value().WholeNumber(e)
-	if !ok || !rd.counted(in.Name) {
+	if !ok || !rd.counted(in.called()) {
 		return Given{}, false
 	}
 	return values.BareCount(n, at), true

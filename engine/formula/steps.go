@@ -496,6 +496,7 @@ func (rd *reader) readOwn(s *Step, e hclsyntax.Expression) {
 	case own.words:
 		if text, at, ok := rd.Text(e, what); ok {
 			s.Words = text
+			rd.tinInWords(s, text, at)
 			if said.Waits(text) {
 				rd.Fault(at, "%s: the wait in %q is a step of its own: write { rest = \"?\" } or { chill = "+
 					"\"?\" } with its time, after this one", what, text)

@@ -392,7 +392,7 @@ func (s *Sheet) Unspread() Value {
 		}
 		open := true
 		for _, in := range p.Ingredients {
-			open = open && in.Amount.Open
+			open = open && in.IsOpen()
 		}
 		if open {
 			names = append(names, p.Name)

@@ -39,12 +39,12 @@ func (p *Part) Seasons(in *formula.Ingredient) bool {
 // weight is unknown.
 func (p *Part) MostUsual(in *formula.Ingredient) (grams float64, ok bool) {
 	mine, ok := p.bound(in)
-	if !ok || !in.Amount.Open {
+	if !ok || !in.Amount.Open || in.Grams.FixedG.IsFinite() {
 		return 0, false
 	}
 	known, share := 0.0, 0.0
 	for _, other := range p.Ingredients {
-		if !other.Amount.Open {
+		if !other.Amount.Open || other.Grams.FixedG.IsFinite() {
 			known += p.sheet.Amount(other).Hi
 			continue
 		}

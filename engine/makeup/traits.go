@@ -132,12 +132,18 @@ func (p *Part) WholeNuts() Value {
 	}))
 }
 
-// HasSalt is open when the only salt has an open amount, since "?" may
-// become nothing.
+// isOpenSalt reports whether an ingredient is salt of an open amount:
+// whoever writes a line of salt puts some in.
+func isOpenSalt(in *formula.Ingredient) bool {
+	return in.Item != nil && in.Item.Class == larder.ClassSalt && in.Amount.Open
+}
+
+// HasSalt is open when what may bring the only salt, such as a cheese,
+// has an open amount, since "?" may become nothing.
 func (p *Part) HasSalt() Value {
 	g := p.Grams(Salt)
 	switch {
-	case g.Lo > 0:
+	case g.Lo > 0, p.Holds(isOpenSalt):
 		return figure.YesNo(true)
 	case g.Hi == 0:
 		return figure.YesNo(false)

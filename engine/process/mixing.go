@@ -265,7 +265,7 @@ func (p *Part) goesIn(s *formula.Step) []*formula.Ingredient {
 	if s != nil {
 		return GoesIn(s)
 	}
-	return p.Ingredients
+	return p.Mixed()
 }
 
 // balance mixes what goes in, with the friction of a mix or none.

@@ -293,7 +293,7 @@ func (s *Sheet) unbounded(step *formula.Step) *formula.Ingredient {
 	}
 	for _, p := range parts {
 		for _, in := range p.Ingredients {
-			if _, ok := p.MostUsual(in); in.Amount.Open && !ok {
+			if _, ok := p.MostUsual(in); in.IsOpen() && !ok {
 				return in
 			}
 		}

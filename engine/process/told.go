@@ -38,5 +38,5 @@ func GoesIn(s *formula.Step) []*formula.Ingredient {
 	if len(s.With) > 0 {
 		return s.With
 	}
-	return s.Part.Ingredients
+	return s.Part.Mixed()
 }

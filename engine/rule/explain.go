@@ -230,7 +230,7 @@ func (j *Judge) settle(f *facts.Fact, x facts.Subject) (open, ranged []*formula.
 		return nil, nil
 	}
 	for _, in := range j.judge.Sheet().Settles(f, x) {
-		if in.Amount.Open {
+		if in.IsOpen() {
 			open = append(open, in)
 		} else {
 			ranged = append(ranged, in)

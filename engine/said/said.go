@@ -479,17 +479,12 @@ var sizedEggs = spelling.Pattern(`(?i)^([\d\s./⁄½¼¾]+) (large|medium|small|
 
 // SizedEggs reads "2 large" of eggs: the count, and that size's
 // egg name.
-func SizedEggs(text, units string) (count, name string, says string, ok bool) {
+func SizedEggs(text string) (count, name string, ok bool) {
 	m := sizedEggs().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
-		return "", "", "", false
+		return "", "", false
 	}
-	size := strings.ReplaceAll(strings.ToLower(m[2]), "-", " ")
-	if size == "large" && units == "" {
-		says = "a large egg is taken as the US one of 50 g; one of the EU or the UK is " +
-			"\"size L egg\", 60 g"
-	}
-	return m[1] + " pieces", size + " egg", says, true
+	return m[1] + " pieces", strings.ReplaceAll(strings.ToLower(m[2]), "-", " ") + " egg", true
 }
 
 // EggName is the larder's name of an egg whose size the country
@@ -515,7 +510,8 @@ func EggName(name, units string) string {
 var (
 	usSigns = spelling.Pattern(`(?i)\d ?°?F"|\bcups?"|\bsticks?"|all-purpose`)
 	ukSigns = spelling.Pattern(
-		`(?i)gas mark|caster sugar|icing sugar|strong (?:white )?flour|plain flour`)
+		`(?i)gas mark|"gas \d|caster sugar|icing sugar|strong (?:white )?(?:bread )?flour|plain flour|` +
+			`self[- ]raising|treacle|golden syrup|muscovado|fast-action|mixed spice`)
 )
 
 // Country gives a measure that the US and the UK share a name for the

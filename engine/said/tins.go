@@ -33,6 +33,15 @@ var (
 		`(?i)([\d./½¼¾]+)[ -]?(mm|cm|in\b|inch(?:es)?|"|″) (?:deep|high|tall)`)
 )
 
+var pounds = spelling.Pattern(`(?i)\b([12])[ -]?(?:lb|pound)s?\b.*\bloaf\b`)
+
+// loafTins are the insides of tins that are called by the pounds of bread in them, mm: what shops
+// sell as such. Common practice, no source.
+var loafTins = map[string][3]figure.Interval{
+	"1": {{Lo: 145, Hi: 185}, {Lo: 75, Hi: 105}, {Lo: 50, Hi: 75}},
+	"2": {{Lo: 200, Hi: 245}, {Lo: 100, Hi: 135}, {Lo: 60, Hi: 85}},
+}
+
 // TinSize reads the size in a tin's name: "9x5 inch loaf tin", "23 cm
 // square tin", "9-inch round". Two sides without a unit are inches
 // where they can be nothing else.
@@ -77,6 +86,10 @@ func TinSize(name string) (t Tin, ok bool) {
 			t.Sides[0], t.Sides[1] = t.Sides[1], t.Sides[0]
 		}
 		return t, t.fits()
+	}
+	if m := pounds().FindStringSubmatch(name); m != nil {
+		t.Sides = loafTins[m[1]]
+		return t, true
 	}
 	one, isOne := LengthIn("a " + rest)
 	if !isOne || !tinWord().MatchString(rest) && !roundTin().MatchString(rest) {
@@ -144,4 +157,24 @@ func (t Tin) Text() string {
 		return side(t.Sides[0]) + " x " + side(t.Sides[2]) + " mm round"
 	}
 	return side(t.Sides[0]) + " x " + side(t.Sides[1]) + " x " + side(t.Sides[2]) + " mm"
+}
+
+var severalTins = spelling.Pattern(`(?i)^(?:into |in )?(?:(\d+|two|three|four|six)(?: ?(?:x|×) ?| ))` +
+	`((?:\d[\d./½]* ?-?(?:lb|g|kg)\b.*|\d[\d./½]*[ -]?(?:cm|in|inch) (?:round|square|spring|cake|deep).*|\d[\d.]* ?(?:x|×|by) ?\d.*|[a-z][a-z -]*)` +
+	`\b(?:tin|pan|mould|mold|dish|tray|case)(?:e?s)?)$`)
+
+// Tins reads how many tins words name, and the name of one: "2 x 2lb loaf tins". The count is 0 where
+// none is said.
+func Tins(text string) (n float64, name string) {
+	text = strings.TrimSpace(text)
+	m := severalTins().FindStringSubmatch(text)
+	if m == nil {
+		return 0, strings.TrimPrefix(strings.TrimPrefix(text, "into "), "in ")
+	}
+	count := m[1]
+	if digit := numbers[strings.ToLower(count)]; digit != "" {
+		count = digit
+	}
+	n, _ = Count(count)
+	return n, strings.TrimSuffix(m[2], "s")
 }

@@ -276,7 +276,7 @@ func reads(it *larder.Item, text, units string) bool {
 	if _, ok := Amount(it, text, units); ok {
 		return true
 	}
-	if _, _, _, ok := SizedEggs(text, units); ok && it.Class == larder.ClassEgg {
+	if _, _, ok := SizedEggs(text); ok && it.Class == larder.ClassEgg {
 		return true
 	}
 	out, why := Packed(text)

@@ -239,8 +239,11 @@ func ingredient(in *formula.Ingredient, of string) Ingredient {
 		whole = p.FlourG
 	}
 	switch {
-	case in.Amount.Open:
+	case in.IsOpen():
 		out.Written = "to be decided"
+	case in.Amount.Open:
+		out.Written = "as usual"
+	case in.Apart:
 	case of == "flour" && in.Amount.Set && in.Amount.Kind == quantity.Percent:
 		out.Percent = quantity.FormatInterval(in.Amount.Interval, "%")
 	case whole.IsFinite() && whole.Hi > 0 && g.IsFinite():

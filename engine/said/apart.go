@@ -1,0 +1,101 @@
+package said
+
+import (
+	"fmt"
+	"strings"
+
+	"forebake/engine/larder"
+	"forebake/engine/quantity"
+	"forebake/engine/spelling"
+)
+
+var (
+	// purposes are what a line of a dough's list can be for that is not the dough.
+	purposes = spelling.Pattern(`(?i)^(.*?)[ ,;(]*\b(?:to|for)(?: the| your| a)?(?: final| egg| light)? ` +
+		`(?:glaz(?:e|ing)|wash(?:ing)?|brush(?:ing)?|dust(?:ing)?|flour(?:ing)? the (?:bench|surface)|` +
+		`roll(?:ing)?|serv(?:e|ing)|decorat(?:e|ing|ion)|sprinkl(?:e|ing)|finish(?:ing)?|` +
+		`greas(?:e|ing)|oil(?:ing)? the (?:tin|pan|bowl)|lin(?:e|ing)|coat(?:ing)?|toss(?:ing)?|` +
+		`topping|garnish(?:ing)?|drizzl(?:e|ing)|frying|deep[- ]?frying|` +
+		`(?:loaf |baking |cake )?(?:tins?|pans?|moulds?|molds?|trays?|bowl|bench|counter|board|` +
+		`(?:work ?|work )?surface|worktop|top|hands))\b(.*)$`)
+	// forDough are the words that give the line, or a share of it, to the dough after all.
+	forDough = spelling.Pattern(`(?i)\b(?:plus|and|roll(?:ing|ed)?[- ]in|dough|top up)\b`)
+)
+
+// Apart reads a name or an amount that says what it is for and that this is not the dough, "egg,
+// to glaze": what stands before. A line that is for the dough too is none.
+func Apart(text string) (head string, ok bool) {
+	m := purposes().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil || forDough().MatchString(text) {
+		return "", false
+	}
+	return strings.TrimRight(strings.TrimSpace(m[1]), " ,;("), true
+}
+
+var measuredThing = spelling.Pattern(`(?i)^([\d./⁄¼½¾⅓⅔⅛]+(?: [\d/⁄¼½¾]+)? ?(?:` + unitWords +
+	`)) (?:of )?(\D+)$`)
+
+// Measured reads an amount before one thing, "25 g melted butter", and what it weighs, g.
+func Measured(l *larder.Larder, text, units string) (thing string, q quantity.Quantity, ok bool) {
+	m := measuredThing().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return "", q, false
+	}
+	it, _, known := Ingredient(l, m[2], units)
+	q, fault := quantity.Read(m[1], quantity.Of(quantity.Mass, quantity.Volume))
+	if !known || fault != nil || q.Kind == quantity.Volume && it.Density == 0 {
+		return "", q, false
+	}
+	if q.Kind == quantity.Volume {
+		q.Interval = q.Interval.Scale(it.Density)
+	}
+	return m[2], q, true
+}
+
+// Common practice, no source: what a wash or a coat of fat on the outside weighs, % of what it is
+// put on.
+const WashLeastPct, WashMostPct = 1, 6
+
+// Thin reports whether an item is put on in a thin coat where no amount is written: egg, milk, cream,
+// melted fat.
+func Thin(it *larder.Item) bool {
+	return it.Class == larder.ClassEgg && it.Water > 40 || it.Class == larder.ClassFat ||
+		it.Class == larder.ClassDairy && flows(it)
+}
+
+var metric = spelling.Pattern(`\d ?(?:g|ml)\b`)
+
+// IsSizedEgg reports whether words name an egg's size.
+func IsSizedEgg(name string) bool {
+	return sizes().MatchString(strings.ToLower(name)) && strings.Contains(strings.ToLower(name), "egg")
+}
+
+// EggSays tells which country's egg a size was taken for, where the kitchen does not say; "" for a
+// size that they do not share.
+func EggSays(name, units string) string {
+	size := sizes().FindString(strings.ToLower(name))
+	us, eu := map[string]string{"large": "50 g", "medium": "44 g"}[size],
+		map[string]string{"large": "60 g", "medium": "51 g"}[size]
+	letter := strings.ToUpper(size[:1])
+	switch {
+	case us == "" || ownCountry().MatchString(name):
+		return ""
+	case units == "uk":
+		return fmt.Sprintf("a %s egg is taken as one of the UK and the EU, size %s, %s, by the other words "+
+			"here; units = \"us\" in the kitchen block makes it the US one of %s", size, letter, eu, us)
+	}
+	return fmt.Sprintf("a %s egg is taken as the US one of %s; one of the EU or the UK is "+
+		"\"size %s egg\", %s", size, us, letter, eu)
+}
+
+var ownCountry = spelling.Pattern(`(?i)\b(?:us|uk|eu)\b`)
+
+// EggCountry is whose egg sizes a formula counts in, by the words of its file: "uk", or "" where
+// they do not tell. A medium one is the US one only in a text of US measures.
+func EggCountry(name string, file []byte) string {
+	us, uk := usSigns().Match(file), ukSigns().Match(file)
+	if !us && (uk || strings.Contains(strings.ToLower(name), "medium") && metric().Match(file)) {
+		return "uk"
+	}
+	return ""
+}
