@@ -196,7 +196,7 @@ func (rd *reader) readPart(kind Kind, b *hclsyntax.Block) {
 	case 0: // its kind names it
 		p.Name, p.Place = b.Type, rd.Place(b.TypeRange)
 	default: // dough sweet dough {
-		p.Name, p.Place = strings.Join(b.Labels, " "), rd.Place(b.LabelRanges[0])
+		p.Name, p.Place = strings.Join(b.Labels, " "), rd.LabelPlace(b)
 	}
 	if len(b.Labels) != 1 {
 		rd.assumed(p.Place, fmt.Sprintf("%s is read as %s %q", b.Type, b.Type, p.Name))

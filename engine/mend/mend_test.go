@@ -438,10 +438,10 @@ func flaggedOf(t testing.TB, text []byte) map[string]finding.Level {
 
 // TestMendAddsNothing holds that a mend adds no finding of the level of
 // a cleared one, or of a higher level. A finding that it says it
-// cleared is gone. Mending the result changes nothing.
+// cleared is gone. Mending the result again and again comes to an end.
 func TestMendAddsNothing(t *testing.T) {
 	m := shipped(t)
-	checked := 0
+	checked, settled := 0, 0
 	// A mend takes up to half a second, so a dozen are tried. With
 	// -rapid.checks it tries more.
 	for name, few := range map[string]string{"rapid.checks": "12", "rapid.shrinktime": "10s"} {
@@ -484,16 +484,26 @@ func TestMendAddsNothing(t *testing.T) {
 				rt.Fatalf("%s (%s) was added\n%s\nbecame\n%s", name, level, text, o.Text)
 			}
 		}
-		again, err := m.Mend("t.hcl", o.Text, 0)
-		if err != nil {
-			rt.Fatal(err)
+		// What a run could not clear in one step with the others, a further one may; it comes to an end.
+		text = o.Text
+		for range 4 {
+			again, err := m.Mend("t.hcl", text, 0)
+			if err != nil {
+				rt.Fatal(err)
+			}
+			if again.Mending.Spent {
+				return // it says itself that a further run may find more
+			}
+			if bytes.Equal(again.Text, text) {
+				settled++
+				return
+			}
+			text = again.Text
 		}
-		if !bytes.Equal(again.Text, o.Text) {
-			rt.Fatalf("mending again changes %+v\n%s", source.Compare(o.Text, again.Text), text)
-		}
+		rt.Fatalf("mending again goes on changing\n%s\nbecame\n%s", original, text)
 	})
-	if checked == 0 {
-		t.Error("nothing was ever cleared")
+	if checked == 0 || settled == 0 {
+		t.Errorf("%d findings were cleared, %d searches came to their end", checked, settled)
 	}
 }
 

@@ -305,6 +305,15 @@ func (r *Reader) Pairs(e hclsyntax.Expression, what string, buf []Pair) ([]Pair,
 // tin. Every finding prints some names.
 const MaxNameBytes = 256
 
+// LabelPlace is where the label of a block stands, or its type where the
+// syntax is broken: the parser then keeps labels without their places.
+func (r *Reader) LabelPlace(b *hclsyntax.Block) source.Place {
+	if len(b.LabelRanges) == 0 {
+		return r.Place(b.TypeRange)
+	}
+	return r.Place(b.LabelRanges[0])
+}
+
 // Label returns the single label of a block, or records a problem.
 func (r *Reader) Label(b *hclsyntax.Block) (string, source.Place) {
 	if len(b.Labels) != 1 {
@@ -312,7 +321,7 @@ func (r *Reader) Label(b *hclsyntax.Block) (string, source.Place) {
 			b.Type, b.Type)
 		return "", r.Place(b.TypeRange)
 	}
-	at := r.Place(b.LabelRanges[0])
+	at := r.LabelPlace(b)
 	if strings.TrimSpace(b.Labels[0]) == "" {
 		r.Fault(at, "%s needs a name: the quotes are empty", b.Type)
 	}
@@ -326,7 +335,7 @@ func (r *Reader) Label(b *hclsyntax.Block) (string, source.Place) {
 // NoLabel records a problem if a block has a label.
 func (r *Reader) NoLabel(b *hclsyntax.Block) {
 	if len(b.Labels) > 0 {
-		r.Fault(r.Place(b.LabelRanges[0]), "%s takes no name: write %s {", b.Type, b.Type)
+		r.Fault(r.LabelPlace(b), "%s takes no name: write %s {", b.Type, b.Type)
 	}
 }
 

@@ -306,7 +306,7 @@ func (d *draft) subject(text string) *part {
 	p := d.partNamed(text)
 	switch {
 	case p == nil && last != nil && !strings.Contains(strings.ToLower(text), "dough") &&
-		main.named(text) <= last.named(text) && !joinsTo(text, last.name) &&
+		main.named(text) <= last.named(text) && !phrase.JoinsTo(text, last.name) &&
 		!slices.ContainsFunc(marks, func(m mark) bool {
 			return slices.Contains(handling, m.verb) && !(m.verb == rise && last.kind == "preferment")
 		}):
@@ -329,11 +329,6 @@ func (d *draft) subject(text string) *part {
 		d.method.last = p
 	}
 	return p
-}
-
-// joinsTo reports whether a text puts a part into something: "combine the starter with the flour".
-func joinsTo(text, name string) bool {
-	return regexp.MustCompile(`(?i)\b` + regexp.QuoteMeta(name) + `\b[^,.]{0,20}? (?:with|and|to|into|in)\b`).MatchString(text)
 }
 
 // cooked is the part that holds all of what a sentence cooks, where the dough does not: a syrup.
@@ -678,8 +673,8 @@ func (d *draft) turned(p *part, word, sentence string) bool {
 			n = x
 		}
 	}
-	between := ""
-	if betweenForm().MatchString(sentence) {
+	between := phrase.Interval(sentence)
+	if between == "" && betweenForm().MatchString(sentence) {
 		between, _ = phrase.TimeOf(sentence)
 	}
 	for i := range n {
@@ -687,7 +682,9 @@ func (d *draft) turned(p *part, word, sentence string) bool {
 		s.put(doFold, "1")
 		s.put("note", quote(word))
 		p.steps = append(p.steps, s)
-		if between != "" && i+1 < n {
+		if between != "" && i+1 < n && !p.did(doSheet, doFill) {
+			p.steps = append(p.steps, d.restBetween(between)) // of a dough in the bowl
+		} else if between != "" && i+1 < n {
 			c := &step{from: d.at}
 			c.put(doChill, quote(between))
 			c.put("at", quote("fridge"))
@@ -798,6 +795,9 @@ func (d *draft) divided(p *part, s *step, text string) string {
 
 // panned reads what a dough is put into, with the tin where a text gives its size.
 func (d *draft) panned(s *step, word, text string) {
+	if strings.Contains(word, ":") {
+		word = phrase.Short(text)
+	}
 	s.put(doPan, quote(strings.Trim(strings.ToLower(word), " .")))
 	tin, count := list.Tin(text)
 	if tin == "" {
@@ -913,6 +913,9 @@ func (d *draft) around(p *part, s *step, verb, text string) {
 	case doCook:
 		d.cookedAt(p, s, text)
 	case doRest, doProof, doSoak:
+		if air := phrase.Humidity(text); air != "" && verb != doSoak {
+			s.put("humidity", quote(air))
+		}
 		t, ok := d.list.Temperature(text)
 		switch {
 		case ok:
@@ -1120,6 +1123,7 @@ func (d *draft) kneadedIn(p *part, text string) {
 
 // mention notes which ingredients went into a mix; of two of one kind the first.
 func (d *draft) mention(p *part, text string) {
+	text = phrase.Except(text)
 	seen := map[string]bool{}
 	for _, l := range p.lines {
 		words := strings.Fields(l.Name)

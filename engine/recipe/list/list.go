@@ -56,6 +56,15 @@ func (l *Line) put(key, value string) {
 	l.Options = append(l.Options, Option{key, value})
 }
 
+// OptionsText are the options in words, each behind a comma.
+func (l *Line) OptionsText() string {
+	out := ""
+	for _, o := range l.Options {
+		out += ", " + o.Key + " " + o.Value
+	}
+	return out
+}
+
 // Reader reads lines. Scale is the letter that degrees without one mean, "" where that is unknown.
 type Reader struct {
 	Larder  *larder.Larder

@@ -263,7 +263,7 @@ func Pieces(text string) string {
 	if m := eachGram().FindStringSubmatch(text); m != nil {
 		return m[1]
 	}
-	if m := bareCount().FindStringSubmatch(text); m != nil && !strings.ContainsAny(text, "x×") {
+	if m := bareCount().FindStringSubmatch(text); m != nil && !areaForm().MatchString(text) {
 		return Number(strings.ToLower(m[1]))
 	}
 	return ""
@@ -536,4 +536,19 @@ func Within(all, between string) int {
 // About reports whether a text says "about" of a number.
 func About(text, n string) bool {
 	return regexp.MustCompile(`(?i)\b(?:about|around|approx\w*\.?|some|roughly) ` + regexp.QuoteMeta(n) + `\b *[^ g\d.]`).MatchString(text + ";")
+}
+
+var except = spelling.Pattern(`(?i)\b(?:except|apart from|other than|all but|everything but|without|reserving|keeping back)(?: for)? (?:the )?[^,.;]*?( for \d| until | and knead| together|[,.;]|$)`)
+
+// Except is a text without the things that it leaves out: "mix everything except the jam".
+func Except(text string) string { return except().ReplaceAllString(text, "$1") }
+
+var humid = spelling.Pattern(`(?i)(\d{2}) ?% ?(?:RH\b|(?:rel\S* )?humid)`)
+
+// Humidity is how humid a text says that the air is, "80 %"; "" for not said.
+func Humidity(text string) string {
+	if m := humid().FindStringSubmatch(text); m != nil {
+		return m[1] + " %"
+	}
+	return ""
 }
