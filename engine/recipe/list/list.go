@@ -28,15 +28,6 @@ func (l *Line) Text() string {
 	return l.Amount + l.OptionsText() + " " + strings.Join(l.Says, " ")
 }
 
-// OptionsText is the options of a line, each behind a comma.
-func (l *Line) OptionsText() string {
-	var b strings.Builder
-	for _, o := range l.Options {
-		b.WriteString(", " + o.Key + " " + o.Value)
-	}
-	return b.String()
-}
-
 func (l *Line) says(text string) { l.Says = append(l.Says, text) }
 
 func (l *Line) has(key string) bool {
