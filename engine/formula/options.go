@@ -397,6 +397,8 @@ var IngredientOptions = []*IngredientOption{
 			if !rd.saidTemp(in, e) {
 				in.Temp, _ = rd.Quantity(e, forTemperature, what)
 			}
+			rd.within(in.Temp, coldestFood, hottestFood,
+				"food goes in at -60 to 250 C; write what a probe reads: temp = \"22 C\"")
 		}, nil,
 		func(in *Ingredient) string { return writtenText(in.Temp) },
 		func(in *Ingredient) string { return Proven(in.Temp) },
@@ -858,6 +860,9 @@ func (rd *reader) saidTemp(in *Ingredient, e hclsyntax.Expression) bool {
 	rd.assumed(at, fmt.Sprintf("%q of %q is taken as %s: measure it", text, in.Name, write))
 	return true
 }
+
+// An ingredient's temp lies between these, C: dry cold and hot fat (judgement).
+const coldestFood, hottestFood = -60, 250
 
 // readBy reads one of the ways that suit the verb.
 func (rd *reader) readBy(s *Step, e hclsyntax.Expression, what string) {
