@@ -152,10 +152,7 @@ func (d *draft) madeSince(before map[any]string) string {
 	var b strings.Builder
 	for _, p := range d.parts {
 		for _, s := range p.steps {
-			if s.text != "" {
-				continue
-			}
-			if now := stepText(s) + strings.Join(s.says, " "); before[s] != now {
+			if now := stepText(s) + strings.Join(s.says, " "); s.text == "" && before[s] != now {
 				b.WriteString(now + " ")
 			}
 		}
