@@ -53,6 +53,13 @@ func option(name, means string, read func(*reader, *Step, hclsyntax.Expression, 
 func quantityOption(name, means string, kinds quantity.Kinds, field func(*Step) *Given) *Option {
 	return option(name, means,
 		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
+			text, at, _ := rd.Literal(e)
+			if way := wayIn(text); way != nil && name == "to" && s.Verb.Cooks() && s.Way == nil &&
+				said.NoFigure(text) { // to = "boiling"
+				s.Way = way
+				rd.assumed(at, fmt.Sprintf("%s = %q is read as by = %q", name, text, way.Name))
+				return
+			}
 			if kinds == forTemperature && rd.saidHeat(s, e, field(s), what) {
 				return
 			}
@@ -912,6 +919,36 @@ func (rd *reader) readTin(s *Step, e hclsyntax.Expression, what string) {
 	}
 }
 
+// namesClass reads a class of a part's ingredients in the place of a mix's time, fold_in = "fruit",
+// and reports whether the part holds such.
+func (rd *reader) namesClass(s *Step, text string, at source.Place) bool {
+	class, ok := said.ClassOf(text)
+	if !ok || !s.Verb.Mixes() {
+		return false
+	}
+	var found []string
+	for _, in := range s.Part.Ingredients {
+		if in.Item != nil && in.Item.Class == class && !in.Apart {
+			rd.withs = append(rd.withs, use{step: s, name: in.Name, place: at})
+			found = append(found, in.Name)
+		}
+	}
+	if len(found) > 0 {
+		s.sign = &sign{text, at}
+		rd.assumed(at, fmt.Sprintf("%q is read as %s", text, strings.Join(found, ", ")))
+	}
+	return len(found) > 0
+}
+
+// tellSized tells that of pieces with a number and a weight the number counts.
+func (rd *reader) tellSized(s *Step, e hclsyntax.Expression) {
+	text, at, ok := rd.Literal(e)
+	if m, why := said.Makes(text); ok && s.Verb.Divides() && why == "" && m.Each != "" {
+		rd.assumed(at, fmt.Sprintf("%q is read as its number: each piece is the dough divided by it; "+
+			"makes = %q compares them with the %s", text, text, m.Each))
+	}
+}
+
 // tinInWords takes a tin, and how many, from the words of a step that puts a dough in one: "2 x 2lb
 // loaf tins". Words that name no tin of the house and no size leave it open.
 func (rd *reader) tinInWords(s *Step, text string, at source.Place) {
@@ -1419,6 +1456,10 @@ func (rd *reader) unknownOption(s *Step, pair reading.Pair) {
 	o := optionNamed(name)
 	switch {
 	case quoted && name == optNote.Name: // nothing is reckoned from it: nothing is lost
+		if word == "until" && s.Verb.Waits() && s.Time.Set && said.Sign(word+" "+text) {
+			rd.assumed(at, fmt.Sprintf("until = %q is kept as a note: the time is what is reckoned; "+
+				"write measured = \"2 x\" with the rise that you see", text))
+		}
 		s.Note = strings.TrimSpace(s.Note + " " + pair.Key + " " + text)
 	case quoted && name == optAt.Name && rd.readWhere(s, pair, text, at):
 	case quoted && name == optAt.Name && said.NoFigure(text): // in = "an oiled bowl"

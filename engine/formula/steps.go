@@ -529,6 +529,7 @@ func (rd *reader) readOwnQuantity(s *Step, e hclsyntax.Expression) {
 			return
 		}
 	}
+	rd.tellSized(s, e)
 	var g Given
 	var ok bool
 	if own.kinds.Has(quantity.Time) && rd.saidTime(s, e) ||

@@ -99,3 +99,14 @@ func EggCountry(name string, file []byte) string {
 	}
 	return ""
 }
+
+// classes are words for several ingredients of a part.
+var classes = map[string]larder.Class{"fruit": larder.ClassFruit, "fruits": larder.ClassFruit,
+	"dried fruit": larder.ClassFruit, "nuts": larder.ClassNut}
+
+// ClassOf finds the class that words mean: "the dried fruit".
+func ClassOf(text string) (larder.Class, bool) {
+	text = strings.ToLower(strings.TrimSpace(text))
+	c, ok := classes[strings.TrimSpace(strings.TrimPrefix(text, "the "))]
+	return c, ok
+}
