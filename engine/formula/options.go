@@ -141,9 +141,15 @@ var (
 		forTime, func(s *Step) *Given { return &s.Time })
 	optCovered = option("covered", "whether it is covered: true or false",
 		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
-			if yes, ok := said.Covered(strings.Trim(placedText(rd.Place(e.Range())), `"`)); ok {
-				s.Covered = &yes
-			} else if yes, ok := rd.Bool(e, what); ok {
+			_, bare := e.(*hclsyntax.LiteralValueExpr)
+			yes, ok := false, false
+			if !bare {
+				yes, ok = said.Covered(strings.Trim(placedText(rd.Place(e.Range())), `"`))
+			}
+			if !ok {
+				yes, ok = rd.Bool(e, what)
+			}
+			if ok {
 				s.Covered = &yes
 			}
 		}, func(s *Step) string { return yesText(s.Covered) },
@@ -1234,6 +1240,9 @@ func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what strin
 	if !ok {
 		return Amount{}
 	}
+	if q, plain := quantity.ReadPlain(text, plainAmounts); plain {
+		return Amount{Given: Given{Quantity: q, Place: at, Set: true}}
+	}
 	switch word := strings.ToLower(strings.TrimSpace(text)); {
 	case word == "all", word == "all of it":
 		return Amount{All: true, Given: Given{Place: at}}
@@ -1262,6 +1271,9 @@ func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what strin
 	}
 	return Amount{Given: g}
 }
+
+// plainAmounts are read without a look at the kitchen or the ingredient: a spoon of some is a range.
+const plainAmounts = quantity.Amounts &^ (1 << quantity.Volume)
 
 // countedFromG is the mass of a piece from which fruit and spice are counted, g: of less, a bare
 // number may be grams.
@@ -1321,6 +1333,9 @@ func spooned(it *larder.Item, text string) bool {
 // its form, where no option says them.
 func (rd *reader) described(in *Ingredient, words []string) {
 	all := strings.TrimSpace(strings.Join(words, " "))
+	if all == "" && said.NoWarmth(in.Name) {
+		return
+	}
 	if in.Form == "" && !in.isOpen("as") {
 		in.Form = said.Form(all)
 	}
@@ -1485,11 +1500,16 @@ func (rd *reader) readWhere(s *Step, pair reading.Pair, text string, at source.P
 
 // swapped reports an amount that stands before its ingredient, "300 g" = "milk", and whether it does.
 func (rd *reader) swapped(in *Ingredient, name string) bool {
-	_, fault := quantity.Read(in.Name, quantity.Amounts)
+	if quantity.IsPlain(name) {
+		return false
+	}
+	if _, fault := quantity.Read(in.Name, quantity.Amounts); fault != nil {
+		return false
+	}
 	_, _, known := said.Ingredient(rd.opts.Larder, name, rd.opts.Units)
-	if fault == nil && known {
+	if known {
 		rd.Problems = append(rd.Problems, source.Problem{Place: in.Place,
 			Text: "the ingredient stands before its amount", Paste: fmt.Sprintf("%q = %q", name, in.Name)})
 	}
-	return fault == nil && known
+	return known
 }

@@ -130,8 +130,10 @@ func Ingredient(l *larder.Larder, name, units string) (*larder.Item, []string, b
 		return it, nil, ok
 	}
 	it, words, ok := l.Described(name)
-	if t := warmth().FindString(name); !ok && t != "" && !bound().MatchString(name) {
-		it, words, ok = l.Described(strings.Replace(name, t, "", 1)) // "warm milk (110F)"
+	if !ok {
+		if t := warmth().FindString(name); t != "" && !bound().MatchString(name) {
+			it, words, ok = l.Described(strings.Replace(name, t, "", 1)) // "warm milk (110F)"
+		}
 	}
 	if len(words) == 0 {
 		return it, nil, ok
