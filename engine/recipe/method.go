@@ -17,7 +17,11 @@ func (d *draft) sentences(text string) {
 	d.method.last = nil
 	text = numbered().ReplaceAllString(strings.TrimSpace(bulletAt().ReplaceAllString(text, "")), "")
 	for _, s := range phrase.Sentences(text) {
-		d.sentence(s)
+		if len(s) > phrase.Longest {
+			d.notRead(s)
+		} else if !d.tooLong() {
+			d.sentence(s)
+		}
 	}
 }
 
@@ -126,33 +130,34 @@ func (d *draft) joinRepeats(p *part, head *step) {
 	}
 }
 
-// snapshot holds the text of every step and line, to tell what a sentence made.
+// snapshot holds the text of every step and line, to tell what a sentence made. Comments are made
+// by none.
 func (d *draft) snapshot() map[any]string {
 	out := map[any]string{}
 	for _, p := range d.parts {
 		for _, s := range p.steps {
-			out[s] = stepText(s) + strings.Join(s.says, " ")
+			if len(s.set) > 0 {
+				out[s] = stepText(s) + strings.Join(s.says, " ")
+			}
 		}
 		for _, l := range p.lines {
-			out[l] = lineText(l)
+			out[l] = l.Text()
 		}
 	}
 	return out
 }
-
-func lineText(l *line) string { return fmt.Sprint(l.Amount, l.Options, l.Says) }
 
 // madeSince is the text of what was made or changed since a snapshot, and of what was taken in.
 func (d *draft) madeSince(before map[any]string) string {
 	var b strings.Builder
 	for _, p := range d.parts {
 		for _, s := range p.steps {
-			if now := stepText(s) + strings.Join(s.says, " "); before[s] != now && s.text == "" {
+			if now := stepText(s) + strings.Join(s.says, " "); s.text == "" && before[s] != now {
 				b.WriteString(now + " ")
 			}
 		}
 		for _, l := range p.lines {
-			if now := lineText(l); before[l] != now {
+			if now := l.Text(); before[l] != now {
 				b.WriteString(now + " ")
 			}
 		}
@@ -183,7 +188,7 @@ func (d *draft) covers(text string, before map[any]string) bool {
 	done := false
 	for _, p := range d.parts {
 		for _, s := range p.steps {
-			if before[s] != stepText(s)+strings.Join(s.says, " ") && slices.Contains(waiting, s.verb()) {
+			if slices.Contains(waiting, s.verb()) && before[s] != stepText(s)+strings.Join(s.says, " ") {
 				s.put("covered", strconv.FormatBool(!open))
 				done = true
 			}

@@ -18,22 +18,32 @@ import (
 // abbreviated are words whose full stop ends no sentence where a small letter follows.
 var abbreviated = spelling.Pattern(`(?i)\b(?:in|ins|min|mins|hr|hrs|sec|secs|approx|tbsp|tbs|tsp|oz|lb|lbs|qt|pt|no|ca|temp|deg|pkg|diam|refrig|tog|abt|doz|med|lg|sm|ht)$`)
 
+// lastWord holds the longest abbreviation and what stands before it, bytes.
+const lastWord = 12
+
 var sentenceEnd = spelling.Pattern(`[.!?;](?:\s+|$)`)
+
+// Longest is the length of the longest sentence that is tried, bytes: it bounds the work on a text
+// without full stops. Cook books keep below 700.
+const Longest = 4000
 
 // Sentences cuts a line at its full stops; that of "1/2 in. thick" is none.
 func Sentences(text string) []string {
 	var out []string
-	start := 0
+	start, counted, open := 0, 0, 0 // brackets are counted as far as a stop was come to
 	for _, at := range sentenceEnd().FindAllStringIndex(text, -1) {
 		before, after := text[start:at[0]], text[at[1]:]
+		open += strings.Count(text[counted:at[0]], "(") - strings.Count(text[counted:at[0]], ")")
+		counted = at[0]
 		small := after != "" && (after[0] >= 'a' && after[0] <= 'z' || after[0] == '(' || after[0] == '@')
-		if small && abbreviated().MatchString(before) || strings.HasSuffix(before, "approx") || strings.HasSuffix(before, "abt") || strings.Count(before, "(") > strings.Count(before, ")") {
+		last := before[max(0, len(before)-lastWord):]
+		if small && abbreviated().MatchString(last) || strings.HasSuffix(before, "approx") || strings.HasSuffix(before, "abt") || open > 0 {
 			continue
 		}
 		if s := strings.TrimSpace(before); s != "" {
 			out = append(out, s)
 		}
-		start = at[1]
+		start, counted, open = at[1], at[1], 0
 	}
 	if s := strings.TrimSpace(text[start:]); s != "" {
 		out = append(out, s)
