@@ -141,6 +141,15 @@ func file(name, text string) row {
 	return row{name, func() error { return write("t.hcl", text) }, []string{"check", "t.hcl"}, 0}
 }
 
+// recipe is a row of a recipe whose method is one line, a text so
+// many times.
+func recipe(name string, n int, text string) row {
+	return row{name, func() error {
+		return write("r.txt", "Buns\n\n500 g flour\n300 g milk\n10 g yeast\n\nMethod\n"+
+			strings.Repeat(text, n))
+	}, []string{"read", "r.txt"}, 0}
+}
+
 // house is a row of a house file, beside a small formula and a pack.
 func house(name, text, pack string) row {
 	return row{name, func() error {
@@ -368,6 +377,14 @@ func rows() []row {
 	list = append(list,
 		row{"a recipe of 32 KB on one line", put("r.txt", strings.Repeat("1 cup flour and ", 2000)),
 			[]string{"read", "r.txt"}, 0},
+		recipe("a recipe: itself over and over, on one line", 350,
+			"Buns: 500 g flour, 300 g milk. Mix 10 min. Let rise 1 h. Bake 20 min at 200 C. "),
+		recipe("a recipe: one amount plus the next", 1400, "1 cup plus 1 tbsp plus "),
+		recipe("a recipe: brackets that stay open", 1800, "rest (1 hr. or so "),
+		recipe("a recipe: stops that end nothing", 1800, "rest 1 min. then "),
+		recipe("a recipe: 4,500 short sentences", 4500, "Knead. "),
+		recipe("a recipe: 5,000 sentences not read", 5000, "Stir! "),
+		recipe("a recipe: one sentence", 150, "bake 10 min at 200 C and "),
 		row{"a recipe of 1,500 ingredients",
 			put("r.txt", "Buns\n\n"+strings.Repeat("2 cups flour x\n", 1500)),
 			[]string{"read", "r.txt"}, 0},

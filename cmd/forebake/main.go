@@ -42,6 +42,10 @@ func main() {
 // collections, %.
 const firstCollection, laterOnes, leastGrowth = 208 << 20, 128 << 20, 40
 
+// whileSmall is the most memory of the program while less than laterOnes
+// is live, bytes.
+const whileSmall = 240 << 20
+
 // tuneMemory delays garbage collection: a run is short, and most of
 // its memory is syntax trees that are dropped at once (measured: half
 // the time of the default). A large heap grows by a share of what is
@@ -66,7 +70,13 @@ func afterCollection() {
 		room := laterOnes - float64(live[0].Value.Uint64())
 		growth := 100 * room / max(1, float64(live[0].Value.Uint64()))
 		debug.SetGCPercent(int(max(leastGrowth, min(growth, 1000))))
-		debug.SetMemoryLimit(math.MaxInt64)
+		// A growth that was set for a smaller heap holds until this runs,
+		// which a busy machine puts off: a limit bounds it meanwhile.
+		limit := int64(math.MaxInt64)
+		if room > 0 {
+			limit = whileSmall
+		}
+		debug.SetMemoryLimit(limit)
 		afterCollection()
 	}, struct{}{})
 }

@@ -94,6 +94,16 @@ func (j *Judge) Likely(x *Expr, subject facts.Subject, limits []Limit) figure.Tr
 	return t
 }
 
+// Numbers reports whether each number that the expression reads passes.
+func (x *Expr) Numbers(passes func(read int, f *facts.Fact) bool) bool {
+	for i, r := range x.reads {
+		if r.Fact != nil && r.Fact.Type == facts.Number && !passes(i, r.Fact) {
+			return false
+		}
+	}
+	return true
+}
+
 // Result judges an expression of any type on a subject.
 func (j *Judge) Result(x *Expr, subject facts.Subject, limits []Limit) Result {
 	j.Set(x, subject, limits)

@@ -114,6 +114,8 @@ type Fact struct {
 	// figure that takes the careful end of the unknown: an open or
 	// ranged setting gives its harshest value. Else nil.
 	harsher func(a, b *Value) bool
+	// EndsAtHeat: no step after the last one that heats moves it.
+	EndsAtHeat bool
 	// ofRanges limits harsher to ranges: an open setting leaves the
 	// figure open.
 	ofRanges bool

@@ -1011,6 +1011,19 @@ var partFacts = []Fact{
 		harsher: func(a, b *Value) bool { return a.Absent && !b.Absent || a.Hi > b.Hi },
 	},
 	{
+		Name:   "staph_log_open",
+		Label:  "rise as written, and with what is open",
+		Unit:   "log",
+		Means:  "staph_log_most, from what is written alone to what open settings may add: one that spans a limit is not ruled out",
+		Source: srcLive,
+		Error:  errLive,
+		Settle: settleStep,
+		part:   (*part).LiveStaphOpen,
+
+		harsher:  func(a, b *Value) bool { return a.Absent && !b.Absent || a.Hi > b.Hi },
+		ofRanges: true,
+	},
+	{
 		Name:   "b_cereus_log",
 		Label:  "rise of B. cereus",
 		Unit:   "log",
@@ -1143,6 +1156,8 @@ var partFacts = []Fact{
 		Source: srcGiven + ", else " + srcHeat,
 		Settle: settleCore,
 		part:   (*part).EggHeatedTo,
+
+		EndsAtHeat: true,
 	},
 	{
 		Name:   "heated_to_c",

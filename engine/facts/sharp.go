@@ -47,13 +47,81 @@ func (s *Sheet) isSharp(x Subject) bool {
 	return false
 }
 
-// IsWritten reports whether the steps that a subject's part goes
+// mostEnds is how many ranges AtEachEnd takes apart: of more, a subject
+// does not pass.
+const mostEnds = 3
+
+// AtEachEnd reports whether a subject passes where the steps that its
+// part goes through each give one setting, else at every end of their
+// ranges together. Open settings do not pass. See isWritten.
+func (s *Sheet) AtEachEnd(x Subject, untilHeat bool, passes func(*Sheet, Subject) bool) bool {
+	if s.isWritten(x, untilHeat) {
+		return passes(s, x)
+	}
+	spans := s.Formula.Spans()
+	spans = slices.DeleteFunc(spans, func(span formula.Span) bool {
+		return !s.goesThrough(x.Part, span, untilHeat)
+	})
+	if s.Pinned != nil || len(spans) == 0 || len(spans) > mostEnds ||
+		slices.ContainsFunc(spans, func(span formula.Span) bool { return span.Open }) {
+		return false
+	}
+	total := 1
+	for _, span := range spans {
+		total *= len(span.Readings)
+	}
+	for n := range total {
+		r := version{sheet: s.beside(), formula: s.Formula.Copy()}
+		for _, span := range spans {
+			size := len(span.Readings)
+			span.Readings[n%size](r.formula)
+			n /= size
+		}
+		r.sheet.Reset(r.formula, s.Kitchen)
+		if y := r.in(x); !r.sheet.isWritten(y, untilHeat) || !passes(r.sheet, y) {
+			return false
+		}
+	}
+	return true
+}
+
+// goesThrough reports whether a span is that of a step which a part
+// goes through in others, as isWritten asks of them.
+func (s *Sheet) goesThrough(p *formula.Part, span formula.Span, untilHeat bool) bool {
+	for _, q := range s.Formula.Parts {
+		for i, step := range q.Steps {
+			if step.Uses != p {
+				continue
+			}
+			for _, later := range q.Steps[i+1 : max(i+1, lastStep(q, untilHeat))] {
+				if later.Place == span.Place {
+					return true
+				}
+			}
+			if s.goesThrough(q, span, untilHeat) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// lastStep is the number of a part's steps, or of those up to its last heat.
+func lastStep(p *formula.Part, untilHeat bool) int {
+	end := len(p.Steps)
+	for untilHeat && end > 0 && !p.Steps[end-1].Verb.HeatsThrough() {
+		end--
+	}
+	return end
+}
+
+// isWritten reports whether the steps that a subject's part goes
 // through in other parts each give one time and one place, and none
 // of its own is an ice bath: no trial of these is published, so their
-// careful end counts for what grows in a part. Other subjects need
-// nothing: the hours of a cooling in ice have a middle as those of
-// any cooling.
-func (s *Sheet) IsWritten(x Subject) bool {
+// careful end counts for what grows in a part. untilHeat leaves out
+// what follows the last heat. Other subjects need nothing: the hours
+// of a cooling in ice have a middle as those of any cooling.
+func (s *Sheet) isWritten(x Subject, untilHeat bool) bool {
 	if x.On != OnPart {
 		return true
 	}
@@ -64,8 +132,8 @@ func (s *Sheet) IsWritten(x Subject) bool {
 	}
 	for _, q := range s.Formula.Parts {
 		for i, step := range q.Steps {
-			if step.Uses == x.Part && !(s.areStepsWritten(q, i+1) &&
-				s.IsWritten(Subject{On: OnPart, Part: q})) {
+			if step.Uses == x.Part && !(s.areStepsWritten(q, i+1, untilHeat) &&
+				s.isWritten(Subject{On: OnPart, Part: q}, untilHeat)) {
 				return false
 			}
 		}
@@ -102,14 +170,14 @@ func (s *Sheet) areStepsSharp(p *formula.Part) bool {
 			return false
 		}
 	}
-	return s.areStepsWritten(p, 0)
+	return s.areStepsWritten(p, 0, false)
 }
 
 // areStepsWritten is areStepsSharp of the steps from one on, whatever
-// the end temperature of a mix.
-func (s *Sheet) areStepsWritten(p *formula.Part, from int) bool {
+// the end temperature of a mix, to the last heat where that is asked.
+func (s *Sheet) areStepsWritten(p *formula.Part, from int, untilHeat bool) bool {
 	record := s.Part(p).Record()
-	for i := from; i < len(p.Steps); i++ {
+	for i := from; i < lastStep(p, untilHeat); i++ {
 		step := p.Steps[i]
 		if !step.IsSettled() {
 			return false

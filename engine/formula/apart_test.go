@@ -20,6 +20,10 @@ func TestStandsApart(t *testing.T) {
 		`"icing sugar, to serve" = "20 g"`:                    "apart",
 		`"pearl sugar, for decoration" = "20 g"`:              "apart",
 		`"icing sugar" = "for dusting"`:                       "apart",
+		`"olive oil" = "2 tbsp + extra for brushing"`:         "in",
+		`"sugar" = "50 g + some for rolling"`:                 "in",
+		`"wheat flour" = "500 g, extra for dusting"`:          "in",
+		`"extra flour, for dusting" = "20 g"`:                 "apart",
 		`"eggs" = "2"`:                                        "in",
 		`"butter" = "50 g, plus extra for the tin"`:           "in",
 		`"rye flour, plus extra for dusting" = "500 g"`:       "in",
@@ -113,5 +117,30 @@ func TestTinInWords(t *testing.T) {
 		if got := fmt.Sprintf("%s %g", s.Tin, n); got != want {
 			t.Errorf("%s: %s, wanted %s", words, got, want)
 		}
+	}
+}
+
+// British words of steps are read as what they mean, and told.
+func TestBritishSteps(t *testing.T) {
+	for line, want := range map[string]string{
+		`{ fold_in = "fruit" }`:                                "mix fruit, with currants and mixed peel",
+		`{ rest = "1 h", at = "airing cupboard" }`:             "rest 1 h, at airing cupboard",
+		`{ rest = "1 h", at = "room", until = "doubled" }`:     "rest 1 h, at room",
+		`{ divide = "12 pieces of 70 g" }`:                     "divide 12 pieces of 70 g",
+		`{ bake = "9 min", at = "200 C" }, { roll = "sugar" }`: "brush sugar",
+		`{ fry = "4 min" }, { roll = "sugar, for tossing" }`:   "brush sugar, for tossing",
+	} {
+		f, problems := readText(t, "formula \"f\" {\n dough \"d\" {\n  ingredients = {\n \"flour\" = \"1000 g\"\n"+
+			"\"currants\" = \"100 g\"\n\"mixed peel\" = \"50 g\"\n}\n steps = [ "+line+" ]\n }\n}\n")
+		steps := f.Parts[0].Steps
+		got, _, _ := strings.Cut(steps[len(steps)-1].Line(), ", note ")
+		if len(problems) > 0 || got != want || len(f.Said) < 2 {
+			t.Errorf("%s: %s, wanted %s; %v %v", line, got, want, problems, f.Said)
+		}
+	}
+	f, problems := readText(t, "formula \"f\" {\n filling \"c\" {\n  ingredients = { \"milk\" = \"1 kg\" }\n"+
+		"  steps = [ { cook = \"5 min\", to = \"boiling\" }, { cook = \"5 min\", by = \"boiling\" } ]\n }\n}\n")
+	if s := f.Parts[0].Steps; len(problems) > 0 || s[0].Way == nil || s[0].Way != s[1].Way || s[0].To.Lo != s[1].To.Lo {
+		t.Errorf("%v", problems)
 	}
 }

@@ -1,6 +1,9 @@
 package formula
 
-import "slices"
+import (
+	"fmt"
+	"slices"
+)
 
 // Assumption is what is taken for a setting that is not written; every report tells it.
 type Assumption struct {
@@ -29,6 +32,12 @@ func (f *Formula) Assumed() []Assumption {
 		}
 		for _, s := range p.Steps {
 			whats := []string{p.standsAs(s)}
+			switch {
+			case s.isShapeOpen():
+				whats = append(whats, "a round, the thickest")
+			case s.OpenOwn && s.Verb.Mixes():
+				whats = append(whats, fmt.Sprintf("%d min at most (common practice, no source)", longestMixing))
+			}
 			for _, o := range s.Verb.options {
 				if o.assumes != nil && o.text(s) == "" && !slices.Contains(s.Open, o) {
 					whats = append(whats, o.assumes(s))

@@ -43,6 +43,9 @@ func (rd *reader) imply() {
 			continue
 		}
 		things := said.Things(rd.opts.Larder, name, rd.opts.Units)
+		if head := rd.tossedIn(name); len(things) == 0 && head != "" {
+			things = said.Things(rd.opts.Larder, head, rd.opts.Units)
+		}
 		thing, weighed, measured := said.Measured(rd.opts.Larder, name, rd.opts.Units)
 		if measured {
 			things = []string{thing}
@@ -63,6 +66,7 @@ func (rd *reader) imply() {
 		for _, thing := range things {
 			in := &Ingredient{Part: p, Name: thing, Place: u.place, Amount: Amount{Open: true}}
 			in.Amount.Place = u.place
+			_, in.loose = said.Apart(name) // "caster sugar, for tossing"
 			in.Item, _, _ = rd.find(in)
 			if own := rd.takeApart(u.step, in.Item); own != nil {
 				in, own.Part = own, p

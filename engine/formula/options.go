@@ -53,6 +53,13 @@ func option(name, means string, read func(*reader, *Step, hclsyntax.Expression, 
 func quantityOption(name, means string, kinds quantity.Kinds, field func(*Step) *Given) *Option {
 	return option(name, means,
 		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
+			text, at, _ := rd.Literal(e)
+			if way := wayIn(text); way != nil && name == "to" && s.Verb.Cooks() && s.Way == nil &&
+				said.NoFigure(text) { // to = "boiling"
+				s.Way = way
+				rd.assumed(at, fmt.Sprintf("%s = %q is read as by = %q", name, text, way.Name))
+				return
+			}
 			if kinds == forTemperature && rd.saidHeat(s, e, field(s), what) {
 				return
 			}
@@ -134,9 +141,15 @@ var (
 		forTime, func(s *Step) *Given { return &s.Time })
 	optCovered = option("covered", "whether it is covered: true or false",
 		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
-			if yes, ok := said.Covered(strings.Trim(placedText(rd.Place(e.Range())), `"`)); ok {
-				s.Covered = &yes
-			} else if yes, ok := rd.Bool(e, what); ok {
+			_, bare := e.(*hclsyntax.LiteralValueExpr)
+			yes, ok := false, false
+			if !bare {
+				yes, ok = said.Covered(strings.Trim(placedText(rd.Place(e.Range())), `"`))
+			}
+			if !ok {
+				yes, ok = rd.Bool(e, what)
+			}
+			if ok {
 				s.Covered = &yes
 			}
 		}, func(s *Step) string { return yesText(s.Covered) },
@@ -391,6 +404,8 @@ var IngredientOptions = []*IngredientOption{
 			if !rd.saidTemp(in, e) {
 				in.Temp, _ = rd.Quantity(e, forTemperature, what)
 			}
+			rd.within(in.Temp, coldestFood, hottestFood,
+				"food goes in at -60 to 250 C; write what a probe reads: temp = \"22 C\"")
 		}, nil,
 		func(in *Ingredient) string { return writtenText(in.Temp) },
 		func(in *Ingredient) string { return Proven(in.Temp) },
@@ -853,6 +868,9 @@ func (rd *reader) saidTemp(in *Ingredient, e hclsyntax.Expression) bool {
 	return true
 }
 
+// An ingredient's temp lies between these, C: dry cold and hot fat (judgement).
+const coldestFood, hottestFood = -60, 250
+
 // readBy reads one of the ways that suit the verb.
 func (rd *reader) readBy(s *Step, e hclsyntax.Expression, what string) {
 	text, at, ok := rd.Text(e, what)
@@ -898,6 +916,36 @@ func (rd *reader) keepAside(s *Step, key, text string, at source.Place) {
 func (rd *reader) readTin(s *Step, e hclsyntax.Expression, what string) {
 	if text, at, ok := rd.Text(e, what); ok && rd.checkTin(text, at) {
 		s.Tin = text
+	}
+}
+
+// namesClass reads a class of a part's ingredients in the place of a mix's time, fold_in = "fruit",
+// and reports whether the part holds such.
+func (rd *reader) namesClass(s *Step, text string, at source.Place) bool {
+	class, ok := said.ClassOf(text)
+	if !ok || !s.Verb.Mixes() {
+		return false
+	}
+	var found []string
+	for _, in := range s.Part.Ingredients {
+		if in.Item != nil && in.Item.Class == class && !in.Apart {
+			rd.withs = append(rd.withs, use{step: s, name: in.Name, place: at})
+			found = append(found, in.Name)
+		}
+	}
+	if len(found) > 0 {
+		s.sign = &sign{text, at}
+		rd.assumed(at, fmt.Sprintf("%q is read as %s", text, strings.Join(found, ", ")))
+	}
+	return len(found) > 0
+}
+
+// tellSized tells that of pieces with a number and a weight the number counts.
+func (rd *reader) tellSized(s *Step, e hclsyntax.Expression) {
+	text, at, ok := rd.Literal(e)
+	if m, why := said.Makes(text); ok && s.Verb.Divides() && why == "" && m.Each != "" {
+		rd.assumed(at, fmt.Sprintf("%q is read as its number: each piece is the dough divided by it; "+
+			"makes = %q compares them with the %s", text, text, m.Each))
 	}
 }
 
@@ -1192,6 +1240,9 @@ func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what strin
 	if !ok {
 		return Amount{}
 	}
+	if q, plain := quantity.ReadPlain(text, plainAmounts); plain {
+		return Amount{Given: Given{Quantity: q, Place: at, Set: true}}
+	}
 	switch word := strings.ToLower(strings.TrimSpace(text)); {
 	case word == "all", word == "all of it":
 		return Amount{All: true, Given: Given{Place: at}}
@@ -1220,6 +1271,9 @@ func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what strin
 	}
 	return Amount{Given: g}
 }
+
+// plainAmounts are read without a look at the kitchen or the ingredient: a spoon of some is a range.
+const plainAmounts = quantity.Amounts &^ (1 << quantity.Volume)
 
 // countedFromG is the mass of a piece from which fruit and spice are counted, g: of less, a bare
 // number may be grams.
@@ -1279,6 +1333,9 @@ func spooned(it *larder.Item, text string) bool {
 // its form, where no option says them.
 func (rd *reader) described(in *Ingredient, words []string) {
 	all := strings.TrimSpace(strings.Join(words, " "))
+	if all == "" && said.NoWarmth(in.Name) {
+		return
+	}
 	if in.Form == "" && !in.isOpen("as") {
 		in.Form = said.Form(all)
 	}
@@ -1399,6 +1456,10 @@ func (rd *reader) unknownOption(s *Step, pair reading.Pair) {
 	o := optionNamed(name)
 	switch {
 	case quoted && name == optNote.Name: // nothing is reckoned from it: nothing is lost
+		if word == "until" && s.Verb.Waits() && s.Time.Set && said.Sign(word+" "+text) {
+			rd.assumed(at, fmt.Sprintf("until = %q is kept as a note: the time is what is reckoned; "+
+				"write measured = \"2 x\" with the rise that you see", text))
+		}
 		s.Note = strings.TrimSpace(s.Note + " " + pair.Key + " " + text)
 	case quoted && name == optAt.Name && rd.readWhere(s, pair, text, at):
 	case quoted && name == optAt.Name && said.NoFigure(text): // in = "an oiled bowl"
@@ -1439,11 +1500,16 @@ func (rd *reader) readWhere(s *Step, pair reading.Pair, text string, at source.P
 
 // swapped reports an amount that stands before its ingredient, "300 g" = "milk", and whether it does.
 func (rd *reader) swapped(in *Ingredient, name string) bool {
-	_, fault := quantity.Read(in.Name, quantity.Amounts)
+	if quantity.IsPlain(name) {
+		return false
+	}
+	if _, fault := quantity.Read(in.Name, quantity.Amounts); fault != nil {
+		return false
+	}
 	_, _, known := said.Ingredient(rd.opts.Larder, name, rd.opts.Units)
-	if fault == nil && known {
+	if known {
 		rd.Problems = append(rd.Problems, source.Problem{Place: in.Place,
 			Text: "the ingredient stands before its amount", Paste: fmt.Sprintf("%q = %q", name, in.Name)})
 	}
-	return fault == nil && known
+	return known
 }

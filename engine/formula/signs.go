@@ -188,7 +188,7 @@ func (rd *reader) saidTime(s *Step, e hclsyntax.Expression) bool {
 	time, rest, ok := said.TimeIn(text)
 	if !ok {
 		before := s.sign
-		if rd.namesOwn(s, text, at) {
+		if rd.namesOwn(s, text, at) || rd.namesClass(s, text, at) {
 			return true
 		}
 		if t, ok := said.TempIn(text); ok && s.Verb.Takes(optTo) { // "until thick, 65 C"

@@ -105,6 +105,11 @@ func (f *Formula) Spans() []Span {
 						true, at(s, list)})
 				}
 			}
+			if s.isShapeOpen() { // a range, whose other end is the thickest
+				out = append(out, Span{s.Verb.Name, s.Place, false, at(s, []func(*Step){
+					func(s *Step) { s.Words, s.OpenOwn = Thinnest.Name, false },
+				})})
+			}
 			out = append(out, s.ranges()...)
 		}
 	}
@@ -327,7 +332,7 @@ func (s *Step) ownReadings() []func(*Step) {
 		}
 	}
 	measure := func(s *Step, g Given) { s.Measure = g }
-	add(anyMinutes, quantity.Time, func(s *Step, g Given) { s.Time = g })
+	add(s.Verb.anyTimes(), quantity.Time, func(s *Step, g Given) { s.Time = g })
 	add(anyLength, quantity.Length, measure)
 	add(anyMass, quantity.Mass, measure)
 	if s.Verb.own.count {

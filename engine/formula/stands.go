@@ -47,6 +47,9 @@ func (p *Part) StandAt(index int) *Stand {
 	coiled := false
 	for i := index - 1; i >= 0; i-- {
 		s := p.Steps[i]
+		if s.isShapeOpen() {
+			return Thickest
+		}
 		if s.Verb.Finishes() {
 			if found := standIn(s.Words + " " + s.word); found != nil {
 				return found
@@ -63,6 +66,10 @@ func (p *Part) StandAt(index int) *Stand {
 	}
 	return nil
 }
+
+// isShapeOpen reports whether "?" stands for a step's shape: of all, the thickest is
+// the worst, in the oven and in the cold.
+func (s *Step) isShapeOpen() bool { return s.OpenOwn && s.Verb.Finishes() && s.Verb.own.words }
 
 // standIn finds the first stand that a text names.
 func standIn(text string) *Stand {

@@ -248,10 +248,14 @@ func (rd *reader) readSteps(p *Part, e hclsyntax.Expression) {
 	items = rd.apart(items)
 	p.Steps = make([]*Step, 0, len(items))
 	block := make([]Step, len(items)) // one allocation for all of them
+	lastTurn := len(items) - 1
+	for lastTurn >= 0 && !turns(items[lastTurn]) {
+		lastTurn--
+	}
 	for i, item := range items {
 		s := &block[i]
 		s.Part, s.Index = p, len(p.Steps) // a step that does not read leaves no gap
-		rd.turnsLater = slices.ContainsFunc(items[i+1:], turns)
+		rd.turnsLater = i < lastTurn
 		if rd.readStep(s, item) {
 			p.Steps = append(p.Steps, s)
 		}
@@ -525,6 +529,7 @@ func (rd *reader) readOwnQuantity(s *Step, e hclsyntax.Expression) {
 			return
 		}
 	}
+	rd.tellSized(s, e)
 	var g Given
 	var ok bool
 	if own.kinds.Has(quantity.Time) && rd.saidTime(s, e) ||

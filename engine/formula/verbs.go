@@ -688,6 +688,8 @@ func (rd *reader) settleVerb(s *Step, own hclsyntax.Expression) {
 		return
 	case s.Verb.Coils() && said.RolledOut(text):
 		s.Verb = sheetVerb
+	case s.Verb.Coils() && s.IsAfterHeat() && rd.tossedIn(text) != "":
+		s.Verb = stepNamed("brush").verb // baked or fried, it is tossed in sugar
 	case s.Verb.Turns() && said.NoFigure(text):
 		if _, why := said.Which(text, rd.names(s)); why != "" {
 			return
@@ -697,6 +699,18 @@ func (rd *reader) settleVerb(s *Step, own hclsyntax.Expression) {
 		return
 	}
 	rd.assumed(at, fmt.Sprintf("%s = %q is read as %s", s.word, text, s.Verb.Name))
+}
+
+// tossedIn is what the larder knows of what a piece is rolled in, "caster sugar, for tossing"; "" for
+// none.
+func (rd *reader) tossedIn(text string) string {
+	if head, ok := said.Apart(text); ok {
+		text = head
+	}
+	if said.Things(rd.opts.Larder, text, rd.opts.Units) == nil {
+		return ""
+	}
+	return text
 }
 
 // asStep is a step that is written as one text, "mix 10 min", as the file holds it; "" where its first

@@ -505,13 +505,15 @@ func TestReadingsLookForwardOnly(t *testing.T) {
 			}
 		}
 		// A point that is read at the end is the end, whatever the
-		// model says.
+		// model says; near cold surroundings the warmest run may be a
+		// probe's error above them.
 		if st := with.Stages[len(k.steps)-1]; st.Known {
 			read := st.Step.Reading.Temp.Mid()
-			for _, x := range []float64{st.Core.Low, st.Core.Mid, st.Core.High} {
-				if math.Abs(x-read) > 0.01 {
-					t.Fatalf("read %v, core %v in %s", read, st.Core, k.text())
-				}
+			const probe, slack = 1, 0.01 // K
+			c, warmest := st.Core, max(read, min(st.StartCore.High, st.Ambient.Hi+probe))
+			if math.Abs(c.Low-read) > slack || math.Abs(c.Mid-read) > slack ||
+				c.High < read-slack || c.High > warmest+slack {
+				t.Fatalf("read %v, core %v in %s", read, st.Core, k.text())
 			}
 		}
 	})

@@ -126,8 +126,15 @@ func readPlain(text string, allowed Kinds) (Quantity, bool) {
 // name, with no word whose meaning depends on a kitchen or a country:
 // "200 g", "90 min".
 func IsPlain(text string) bool {
-	q, ok := readPlain(text, ^Kinds(0))
-	return ok && q.Unit != "floz"
+	_, ok := ReadPlain(text, ^Kinds(0))
+	return ok
+}
+
+// ReadPlain reads a plain text of an allowed kind (IsPlain); ok is false
+// for every other.
+func ReadPlain(text string, allowed Kinds) (q Quantity, ok bool) {
+	q, ok = readPlain(text, allowed)
+	return q, ok && q.Unit != "floz"
 }
 
 type reader struct {

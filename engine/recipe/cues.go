@@ -160,7 +160,6 @@ var (
 	// Cards of a bakery: "Batch: 6 pcs x 450 g", "Scale: 75 g".
 	cardLine  = spelling.Pattern(`(?i)^(?:mix\w*|bulk[\w ]*|folds?|retard|scal\w+|divide|shap\w+|tins?|pans?|mould|proof|prove|wash|snip|score|bake|depan|cool\w*|rest|bench(?: rest)?|chill|freeze|thaw|knead)\s*:\s*\S`)
 	doughTemp = spelling.Pattern(`(?i)^(?:DDT|FDT|(?:final |desired )?dough temp\w*\.?)\s*:?\s*(.+)$`)
-	madeAside = spelling.Pattern(`(?i)\(((?:makes |yields )?(?:about |approx\.? |ca\.? )?\d+(?:-\d+)? (?:pieces|buns|rolls|slices|balls|servings)|(?:makes|yields) (?:about |approx\.? )?\d+(?:-\d+)?)\)`)
 	inTitle   = spelling.Pattern(`(?i)^(.*?)\s*(?:[(,–—-]\s*((?:makes|yields?|serves)\b[^()]*?)\)?)$`)
 	timesLine = spelling.Pattern(`(?i)^(?:(?:prep(?:aration)?|cook(?:ing)?|total|baking|rising|proving|resting|active|hands-on)(?: time)?\s*:|serves \d|servings|difficulty|category|cuisine|equipment|tags\b)`)
 	numbered  = spelling.Pattern(`(?i)^(?:step\s*)?\d{1,2}\s*[.):]\s+`)

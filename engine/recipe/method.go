@@ -17,7 +17,11 @@ func (d *draft) sentences(text string) {
 	d.method.last = nil
 	text = numbered().ReplaceAllString(strings.TrimSpace(bulletAt().ReplaceAllString(text, "")), "")
 	for _, s := range phrase.Sentences(text) {
-		d.sentence(s)
+		if len(s) > phrase.Longest {
+			d.notRead(s)
+		} else if !d.tooLong() {
+			d.sentence(s)
+		}
 	}
 }
 
@@ -126,33 +130,34 @@ func (d *draft) joinRepeats(p *part, head *step) {
 	}
 }
 
-// snapshot holds the text of every step and line, to tell what a sentence made.
+// snapshot holds the text of every step and line, to tell what a sentence made. Comments are made
+// by none.
 func (d *draft) snapshot() map[any]string {
 	out := map[any]string{}
 	for _, p := range d.parts {
 		for _, s := range p.steps {
-			out[s] = stepText(s) + strings.Join(s.says, " ")
+			if len(s.set) > 0 {
+				out[s] = stepText(s) + strings.Join(s.says, " ")
+			}
 		}
 		for _, l := range p.lines {
-			out[l] = lineText(l)
+			out[l] = l.Text()
 		}
 	}
 	return out
 }
-
-func lineText(l *line) string { return fmt.Sprint(l.Amount, l.Options, l.Says) }
 
 // madeSince is the text of what was made or changed since a snapshot, and of what was taken in.
 func (d *draft) madeSince(before map[any]string) string {
 	var b strings.Builder
 	for _, p := range d.parts {
 		for _, s := range p.steps {
-			if now := stepText(s) + strings.Join(s.says, " "); before[s] != now && s.text == "" {
+			if now := stepText(s) + strings.Join(s.says, " "); s.text == "" && before[s] != now {
 				b.WriteString(now + " ")
 			}
 		}
 		for _, l := range p.lines {
-			if now := lineText(l); before[l] != now {
+			if now := l.Text(); before[l] != now {
 				b.WriteString(now + " ")
 			}
 		}
@@ -183,7 +188,7 @@ func (d *draft) covers(text string, before map[any]string) bool {
 	done := false
 	for _, p := range d.parts {
 		for _, s := range p.steps {
-			if before[s] != stepText(s)+strings.Join(s.says, " ") && slices.Contains(waiting, s.verb()) {
+			if slices.Contains(waiting, s.verb()) && before[s] != stepText(s)+strings.Join(s.says, " ") {
 				s.put("covered", strconv.FormatBool(!open))
 				done = true
 			}
@@ -298,7 +303,7 @@ func (d *draft) subject(text string) *part {
 	p := d.partNamed(text)
 	switch {
 	case p == nil && last != nil && !strings.Contains(strings.ToLower(text), "dough") &&
-		main.named(text) <= last.named(text) && !joinsTo(text, last.name) &&
+		main.named(text) <= last.named(text) && !phrase.JoinsTo(text, last.name) &&
 		!slices.ContainsFunc(marks, func(m mark) bool {
 			return slices.Contains(handling, m.verb) && !(m.verb == rise && last.kind == "preferment")
 		}):
@@ -321,11 +326,6 @@ func (d *draft) subject(text string) *part {
 		d.method.last = p
 	}
 	return p
-}
-
-// joinsTo reports whether a text puts a part into something: "combine the starter with the flour".
-func joinsTo(text, name string) bool {
-	return regexp.MustCompile(`(?i)\b` + regexp.QuoteMeta(name) + `\b[^,.]{0,20}? (?:with|and|to|into|in)\b`).MatchString(text)
 }
 
 // cooked is the part that holds all of what a sentence cooks, where the dough does not: a syrup.
@@ -670,8 +670,8 @@ func (d *draft) turned(p *part, word, sentence string) bool {
 			n = x
 		}
 	}
-	between := ""
-	if betweenForm().MatchString(sentence) {
+	between := phrase.Interval(sentence)
+	if between == "" && betweenForm().MatchString(sentence) {
 		between, _ = phrase.TimeOf(sentence)
 	}
 	for i := range n {
@@ -679,7 +679,9 @@ func (d *draft) turned(p *part, word, sentence string) bool {
 		s.put(doFold, "1")
 		s.put("note", quote(word))
 		p.steps = append(p.steps, s)
-		if between != "" && i+1 < n {
+		if between != "" && i+1 < n && !p.did(doSheet, doFill) {
+			p.steps = append(p.steps, d.restBetween(between)) // of a dough in the bowl
+		} else if between != "" && i+1 < n {
 			c := &step{from: d.at}
 			c.put(doChill, quote(between))
 			c.put("at", quote("fridge"))
@@ -790,6 +792,9 @@ func (d *draft) divided(p *part, s *step, text string) string {
 
 // panned reads what a dough is put into, with the tin where a text gives its size.
 func (d *draft) panned(s *step, word, text string) {
+	if strings.Contains(word, ":") {
+		word = phrase.Short(text)
+	}
 	s.put(doPan, quote(strings.Trim(strings.ToLower(word), " .")))
 	tin, count := list.Tin(text)
 	if tin == "" {
@@ -905,6 +910,9 @@ func (d *draft) around(p *part, s *step, verb, text string) {
 	case doCook:
 		d.cookedAt(p, s, text)
 	case doRest, doProof, doSoak:
+		if air := phrase.Humidity(text); air != "" && verb != doSoak {
+			s.put("humidity", quote(air))
+		}
 		t, ok := d.list.Temperature(text)
 		switch {
 		case ok:
@@ -1112,6 +1120,7 @@ func (d *draft) kneadedIn(p *part, text string) {
 
 // mention notes which ingredients went into a mix; of two of one kind the first.
 func (d *draft) mention(p *part, text string) {
+	text = phrase.Except(text)
 	seen := map[string]bool{}
 	for _, l := range p.lines {
 		words := strings.Fields(l.Name)

@@ -100,7 +100,7 @@ func (d *draft) aboveBlock(lines []string, i int) bool {
 // lineOf reads a line that is no heading: an ingredient, a block, or a line of the method.
 func (d *draft) lineOf(current *part, bare string) {
 	inMethod := d.method.on || numbered().MatchString(bare) && len(strings.Fields(bare)) > 3
-	if p, rest, ok := d.inline(bare); ok {
+	if p, rest, ok := d.inline(numbered().ReplaceAllString(bare, "")); ok {
 		if d.method.on {
 			was := d.method.part
 			d.method.part = p
@@ -168,11 +168,9 @@ func (d *draft) readTitle(bare string) bool {
 
 // notRead says of a line that nothing was made of it.
 func (d *draft) notRead(text string) {
-	if m := madeAside().FindStringSubmatch(text); m != nil && d.makes == "" {
-		if said := m[1]; d.readMakes(said) || d.readMakes("makes "+said) {
-			if text = strings.TrimSpace(strings.Replace(text, m[0], "", 1)); strings.Trim(text, " .") == "" {
-				return
-			}
+	if made, rest := phrase.MadeAside(text); made != "" && d.makes == "" && d.readMakes(made) {
+		if text = rest; text == "" {
+			return
 		}
 	}
 	d.remarks = append(d.remarks, remark{d.at, "not read: " + text})

@@ -324,7 +324,7 @@ func (d *draft) repair(text string) bool {
 					"cup, common practice")
 				l.Amount = grams
 			} else if l.Amount != "?" || len(l.Options) > 0 {
-				l.Says = append(l.Says, "not read: "+l.Amount+optionsText(l)+": "+says)
+				l.Says = append(l.Says, "not read: "+l.Amount+l.OptionsText()+": "+says)
 				l.Amount, l.Options = "?", nil
 			} else {
 				l.Says, l.off = append(l.Says, "not read: "+says), true
@@ -343,12 +343,4 @@ func (d *draft) repair(text string) bool {
 		}
 	}
 	return len(problems) > 0
-}
-
-func optionsText(l *line) string {
-	out := ""
-	for _, o := range l.Options {
-		out += ", " + o.Key + " " + o.Value
-	}
-	return out
 }

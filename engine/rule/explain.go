@@ -55,18 +55,18 @@ func (j *Judge) Level(rule *Rule, x facts.Subject) finding.Level {
 
 // atCarefulEnd reports whether only a model's careful end flags a rule:
 // without the model's error it is clear, no figure lacks an input, and
-// the parts that the subject goes into are written out too.
+// the parts that the subject goes into are written out too. Where a
+// setting is a range, that holds at each of its ends.
 func (j *Judge) atCarefulEnd(rule *Rule, x facts.Subject) bool {
-	if j.holds(rule.When, x, rule.Limits) != figure.Open ||
-		j.judge.Likely(rule.When, x, rule.Limits) != figure.No || !j.judge.Sheet().IsWritten(x) {
-		return false
-	}
-	for i, r := range rule.When.Reads() {
-		if r.Fact != nil && r.Fact.Type == facts.Number && j.judge.Value(i).Need != nil {
-			return false
-		}
-	}
-	return true
+	written := j.judge.Sheet()
+	defer j.judge.Open(written)
+	untilHeat := rule.When.Numbers(func(_ int, f *facts.Fact) bool { return f.EndsAtHeat })
+	return j.holds(rule.When, x, rule.Limits) == figure.Open &&
+		written.AtEachEnd(x, untilHeat, func(end *facts.Sheet, x facts.Subject) bool {
+			j.judge.Open(end)
+			return j.judge.Likely(rule.When, x, rule.Limits) == figure.No &&
+				rule.When.Numbers(func(i int, _ *facts.Fact) bool { return j.judge.Value(i).Need == nil })
+		})
 }
 
 func (j *Judge) place(x facts.Subject) source.Place {

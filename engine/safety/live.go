@@ -35,10 +35,9 @@ func (p *Part) liveFactor() figure.Estimate {
 		microbe.AcidStops(aw, microbe.Interval{Lo: p.PH.Lo, Hi: p.PH.Hi}) {
 		return figure.Estimate{}
 	}
-	f := microbe.AwCredit(aw)
+	f, more := microbe.AwCredit(aw), microbe.Enriched
 	if p.isEnriched() {
-		f.Low, f.Mid, f.High = f.Low*microbe.Enriched.Low, f.Mid*microbe.Enriched.Mid, f.High*
-			microbe.Enriched.High
+		f = figure.Estimate{Low: f.Low * more.Low, Mid: f.Mid * more.Mid, High: f.High * more.High}
 	}
 	return f
 }
@@ -52,7 +51,8 @@ func (p *Part) isEnriched() bool {
 	milk := p.Traits()&larder.Dairy != 0 || p.NeedsFor(func(c larder.Control) bool {
 		return c != larder.ControlProtein
 	})
-	rich := p.Traits()&larder.Egg != 0 || p.muchButter() || p.AnyControl()
+	butter := p.Pct(makeup.Butterfat)
+	rich := p.Traits()&larder.Egg != 0 || !butter.Absent && butter.Hi >= muchButterPct || p.AnyControl()
 	return milk || rich && !p.isSoured()
 }
 
@@ -72,11 +72,6 @@ func (p *Part) isSoured() bool {
 	return culture >= leastCulture*p.Grams(makeup.Mass).Hi && culture > 0
 }
 
-func (p *Part) muchButter() bool {
-	v := p.Pct(makeup.Butterfat)
-	return !v.Absent && v.Hi >= muchButterPct
-}
-
 // LiveStaph is the rise of S. aureus in a live dough over all stages, log10.
 func (p *Part) LiveStaph() Value {
 	if !p.IsLiveDough() {
@@ -89,6 +84,15 @@ func (p *Part) LiveStaph() Value {
 func (p *Part) LiveStaphMost() Value {
 	v := p.LiveStaph()
 	v.Lo, v.Mid = v.Hi, v.Hi
+	return v
+}
+
+// LiveStaphOpen is LiveStaphMost from what is written alone to what the open may add.
+func (p *Part) LiveStaphOpen() Value {
+	v := p.LiveStaphMost()
+	if p.IsLiveDough() {
+		v.Lo = min(v.Hi, p.ownClock().Written(func(g clock.Growth) float64 { return g.LiveStaph }))
+	}
 	return v
 }
 
@@ -112,21 +116,17 @@ func (p *Part) rawMilk() bool {
 	return *p.milky
 }
 
-// BCereusGrown is the rise of B. cereus in cooked starch, rice, potato and
-// vegetables, or in custard and starch cooked in milk, log10; nothing in
-// other parts.
+// BCereusGrown is the rise of B. cereus in cooked starch, rice, potato, vegetables
+// and custard, log10; nothing in other parts.
 func (p *Part) BCereusGrown() Value {
 	if p.IsDough() || !p.grows(microbe.BCereus) || p.NeedsControl().Hi == 0 {
 		return figure.ValueOf(Interval{})
 	}
-	starch := p.Traits()&(larder.Starch|larder.RawFlour) != 0 && p.IsCooked()
-	milky := p.Traits()&(larder.Egg|larder.Dairy) != 0 && p.IsCooked()
-	switch {
-	case milky:
-		return p.spentValue(p.clock().Grown(func(g clock.Growth) float64 {
-			return g.CustardCereus
-		}))
-	case starch, p.Controls(larder.ControlCookedStarch, larder.ControlCookedVegetable),
+	switch has := p.Traits(); {
+	case has&(larder.Egg|larder.Dairy) != 0 && p.IsCooked():
+		return p.spentValue(p.clock().Grown(func(g clock.Growth) float64 { return g.CustardCereus }))
+	case has&(larder.Starch|larder.RawFlour) != 0 && p.IsCooked(),
+		p.Controls(larder.ControlCookedStarch, larder.ControlCookedVegetable),
 		p.IsCooked() && p.Controls(larder.ControlRawVegetable, larder.ControlPlantMilk):
 		return p.spentValue(p.clock().Grown(func(g clock.Growth) float64 { return g.StarchCereus }))
 	}

@@ -19,7 +19,7 @@ var (
 		`(?:loaf |baking |cake )?(?:tins?|pans?|moulds?|molds?|trays?|bowl|bench|counter|board|` +
 		`(?:work ?|work )?surface|worktop|top|hands))\b(.*)$`)
 	// forDough are the words that give the line, or a share of it, to the dough after all.
-	forDough = spelling.Pattern(`(?i)\b(?:plus|and|roll(?:ing|ed)?[- ]in|dough|top up)\b`)
+	forDough = spelling.Pattern(`(?i)\+|&|.[ ,;(](?:extra|some|more|a little|a bit|additional)\b|\b(?:plus|and|roll(?:ing|ed)?[- ]in|dough|top up)\b`)
 )
 
 // Apart reads a name or an amount that says what it is for and that this is not the dough, "egg,
@@ -98,4 +98,15 @@ func EggCountry(name string, file []byte) string {
 		return "uk"
 	}
 	return ""
+}
+
+// classes are words for several ingredients of a part.
+var classes = map[string]larder.Class{"fruit": larder.ClassFruit, "fruits": larder.ClassFruit,
+	"dried fruit": larder.ClassFruit, "nuts": larder.ClassNut}
+
+// ClassOf finds the class that words mean: "the dried fruit".
+func ClassOf(text string) (larder.Class, bool) {
+	text = strings.ToLower(strings.TrimSpace(text))
+	c, ok := classes[strings.TrimSpace(strings.TrimPrefix(text, "the "))]
+	return c, ok
 }

@@ -49,7 +49,8 @@ var warmths = map[string]struct {
 	"warm oven": {"30 C", false}, "warm place": {"25 C to 30 C", true},
 	"warm spot": {"25 C to 30 C", true}, "warm room": {"25 C to 30 C", true},
 	"warm": {"25 C to 30 C", true}, "cool place": {"12 C to 16 C", false},
-	"cellar": {"10 C to 14 C", false}, "slow oven": {"150 C", false},
+	"airing cupboard": {"25 C to 30 C", true},
+	"cellar":          {"10 C to 14 C", false}, "slow oven": {"150 C", false},
 	"moderate oven": {"180 C", false}, "hot oven": {"220 C", false},
 	"very hot oven": {"230 C", false}, "lukewarm": {"35 C to 40 C", false},
 	"proofer": {"28 C", false}, "prover": {"28 C", false}, "cold": {"4 C", false},
@@ -129,8 +130,10 @@ func Ingredient(l *larder.Larder, name, units string) (*larder.Item, []string, b
 		return it, nil, ok
 	}
 	it, words, ok := l.Described(name)
-	if t := warmth().FindString(name); !ok && t != "" && !bound().MatchString(name) {
-		it, words, ok = l.Described(strings.Replace(name, t, "", 1)) // "warm milk (110F)"
+	if !ok {
+		if t := warmth().FindString(name); t != "" && !bound().MatchString(name) {
+			it, words, ok = l.Described(strings.Replace(name, t, "", 1)) // "warm milk (110F)"
+		}
 	}
 	if len(words) == 0 {
 		return it, nil, ok

@@ -4,6 +4,8 @@ import (
 	"math"
 	"regexp"
 	"strings"
+	"sync"
+	"sync/atomic"
 
 	"forebake/engine/larder"
 	"forebake/engine/quantity"
@@ -66,6 +68,36 @@ var afterwards = spelling.Pattern(
 var turnedOff = spelling.Pattern(`(?i)\bnot (?:too |very )?\w+`)
 
 var meltedCooled = spelling.Pattern(`(?i)\bmelted\b.*\bcool(?:ed)?\b`)
+
+// cool are names that no pattern of warmth matches: a collection has few
+// names, and most of them say nothing. At most mostCool are kept.
+var (
+	cool    sync.Map
+	coolLen atomic.Int64
+)
+
+const mostCool, longestCool = 2048, 64
+
+// NoWarmth reports whether a name says of no ingredient how warm it
+// goes in.
+func NoWarmth(name string) bool {
+	if _, known := cool.Load(name); known {
+		return true
+	}
+	if warmth().MatchString(name) || meltedCooled().MatchString(name) ||
+		turnedOff().MatchString(name) {
+		return false
+	}
+	for _, w := range warmNames {
+		if w.word().MatchString(name) {
+			return false
+		}
+	}
+	if len(name) <= longestCool && coolLen.Add(1) <= mostCool {
+		cool.Store(strings.Clone(name), true)
+	}
+	return true
+}
 
 // WarmthOf is how warm an ingredient goes in by words of its name or
 // beside its amount; "" where none says it.

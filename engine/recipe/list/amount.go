@@ -484,10 +484,17 @@ var tinForm = spelling.Pattern(`(?i)(?:\b(two|three|four|six|2|3|4|6) (?:[a-z]+[
 	`[ -]?(?:(?:mm|cm|in(?:ch(?:es)?)?|"|″)[ -]?)?(?:\s?(?:x|×|by)[ -]?` + numberForm + `[ -]?(?:(?:mm|cm|in(?:ch(?:es)?)?|"|″)[ -]?)?){0,2}\.?\s?` +
 	`(?:\([^()]*\) ?)?(?:[a-z-]+ ){0,3}?(?:tin|pan|dish|mou?ld|bundt(?: tin| pan)?))(?:e?s)?\b`)
 
+// tinAside is a tin with its size behind it: "loaf tin (23 x 13 cm)".
+var tinAside = spelling.Pattern(`(?i)(?:\b(two|three|four|six|2|3|4|6) (?:[\w-]+ ){0,2}?)?\b((?:loaf|round|square|cake|bundt|springform|baking|brownie|pie)? ?(?:tin|pan|dish|mou?ld))(?:e?s)? ?\(([^()]*\d[^()]*)\)`)
+
 // Tin is the tin of a known size that a text names, "23 cm round tin", and how many there are; each
 // "" where the text does not say.
 func Tin(text string) (tin, count string) {
-	for _, m := range tinForm().FindAllStringSubmatch(text, -1) {
+	all := tinForm().FindAllStringSubmatch(text, -1)
+	for _, m := range tinAside().FindAllStringSubmatch(text, -1) {
+		all = append(all, []string{m[0], m[1], strings.TrimSpace(m[3]) + " " + strings.TrimSpace(m[2])})
+	}
+	for _, m := range all {
 		if _, sized := said.TinSize(m[2]); !sized {
 			continue
 		}

@@ -23,6 +23,11 @@ type Line struct {
 // Option is a setting of an ingredient with its value as plain text.
 type Option struct{ Key, Value string }
 
+// Text is all of a line but its name.
+func (l *Line) Text() string {
+	return l.Amount + l.OptionsText() + " " + strings.Join(l.Says, " ")
+}
+
 func (l *Line) says(text string) { l.Says = append(l.Says, text) }
 
 func (l *Line) has(key string) bool {
@@ -40,6 +45,15 @@ func (l *Line) put(key, value string) {
 		}
 	}
 	l.Options = append(l.Options, Option{key, value})
+}
+
+// OptionsText are the options in words, each behind a comma.
+func (l *Line) OptionsText() string {
+	out := ""
+	for _, o := range l.Options {
+		out += ", " + o.Key + " " + o.Value
+	}
+	return out
 }
 
 // Reader reads lines. Scale is the letter that degrees without one mean, "" where that is unknown.
@@ -275,8 +289,13 @@ func (r Reader) several(text string) ([]Line, bool) {
 	return []Line{l}, ok
 }
 
+// longestOne bounds what is read as one ingredient, bytes: a name may have half of it, and cook books
+// keep a line below 200.
+const longestOne = 500
+
 // startsOne reports whether a text begins with an ingredient: "1 tbsp" alone is more of the one before.
 func (r Reader) startsOne(text string) bool {
+	text = text[:min(len(text), longestOne+1)]
 	end := len(text)
 	if at := joiners().FindStringIndex(outside(text)); at != nil && at[0] > 0 {
 		end = at[0]
@@ -298,6 +317,9 @@ var turned = spelling.Pattern(`^(\pL[^\d½¼¾⅓⅔⅛:]*?(?:\b(?:T ?|[Tt]ype |
 
 // one reads a single ingredient.
 func (r Reader) one(text string) (Line, bool) {
+	if len(text) > longestOne {
+		return Line{}, false
+	}
 	l, ok := r.plain(text)
 	if ok {
 		return l, true

@@ -70,3 +70,19 @@ func TestTemperature(t *testing.T) {
 		}
 	}
 }
+
+func TestTin(t *testing.T) {
+	for text, want := range map[string][2]string{
+		"put in a greased 23 cm round tin":                {"23 cm round tin", ""},
+		"layer into a buttered 10-inch bundt tin":         {"10-inch bundt tin", ""},
+		"place in two 9-in. round cake pans":              {"9-in. round cake pan", "2"},
+		"put in two 2lb loaf tins (23 x 13 cm)":           {"23 x 13 cm loaf tin", "2"},
+		"in greased 9x13 pan":                             {"9x13 pan", ""},
+		"put into the tin":                                {"", ""},
+		"cut in 5 cm squares and put them on a lined tin": {"", ""},
+	} {
+		if tin, n := Tin(text); tin != want[0] || n != want[1] {
+			t.Errorf("%s: %q, %q", text, tin, n)
+		}
+	}
+}

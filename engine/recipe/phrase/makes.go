@@ -67,6 +67,21 @@ func timesCount(n string, by float64) string {
 	return quantity.Plain(q.Hi * by)
 }
 
+var madeAside = spelling.Pattern(`(?i)\(((?:makes |yields )?(?:about |approx\.? |ca\.? )?\d+(?:-\d+)? (?:pieces|buns|rolls|slices|balls|servings)|(?:makes|yields) (?:about |approx\.? )?\d+(?:-\d+)?)\)`)
+
+// MadeAside finds how much a recipe makes in brackets, "(makes 12)", and the rest of the text.
+func MadeAside(text string) (made, rest string) {
+	m := madeAside().FindStringSubmatch(text)
+	if m == nil {
+		return "", text
+	}
+	made = m[1]
+	if !strings.HasPrefix(strings.ToLower(made), "makes") && !strings.HasPrefix(strings.ToLower(made), "yields") {
+		made = "makes " + made
+	}
+	return made, strings.Trim(strings.Join(strings.Fields(strings.Replace(text, m[0], " ", 1)), " "), " .")
+}
+
 // Counted is a number with what it counts: "1 thing", "2 things".
 func Counted(n int, what string) string {
 	if n == 1 {

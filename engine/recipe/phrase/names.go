@@ -1,6 +1,7 @@
 package phrase
 
 import (
+	"regexp"
 	"strings"
 
 	"forebake/engine/larder"
@@ -78,4 +79,9 @@ func Speaks(name, text string) bool {
 func LastWords(text string, n int) string {
 	words := strings.Fields(text)
 	return strings.Join(words[max(0, len(words)-n):], " ")
+}
+
+// JoinsTo reports whether a text puts a part into something: "combine the starter with the flour".
+func JoinsTo(text, name string) bool {
+	return regexp.MustCompile(`(?i)\b` + regexp.QuoteMeta(name) + `\b[^,.]{0,20}? (?:with|and|to|into|in)\b`).MatchString(text)
 }

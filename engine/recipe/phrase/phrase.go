@@ -18,22 +18,32 @@ import (
 // abbreviated are words whose full stop ends no sentence where a small letter follows.
 var abbreviated = spelling.Pattern(`(?i)\b(?:in|ins|min|mins|hr|hrs|sec|secs|approx|tbsp|tbs|tsp|oz|lb|lbs|qt|pt|no|ca|temp|deg|pkg|diam|refrig|tog|abt|doz|med|lg|sm|ht)$`)
 
+// lastWord holds the longest abbreviation and what stands before it, bytes.
+const lastWord = 12
+
 var sentenceEnd = spelling.Pattern(`[.!?;](?:\s+|$)`)
+
+// Longest is the length of the longest sentence that is tried, bytes: it bounds the work on a text
+// without full stops. Cook books keep below 700.
+const Longest = 4000
 
 // Sentences cuts a line at its full stops; that of "1/2 in. thick" is none.
 func Sentences(text string) []string {
 	var out []string
-	start := 0
+	start, counted, open := 0, 0, 0 // brackets are counted as far as a stop was come to
 	for _, at := range sentenceEnd().FindAllStringIndex(text, -1) {
 		before, after := text[start:at[0]], text[at[1]:]
+		open += strings.Count(text[counted:at[0]], "(") - strings.Count(text[counted:at[0]], ")")
+		counted = at[0]
 		small := after != "" && (after[0] >= 'a' && after[0] <= 'z' || after[0] == '(' || after[0] == '@')
-		if small && abbreviated().MatchString(before) || strings.HasSuffix(before, "approx") || strings.HasSuffix(before, "abt") || strings.Count(before, "(") > strings.Count(before, ")") {
+		last := before[max(0, len(before)-lastWord):]
+		if small && abbreviated().MatchString(last) || strings.HasSuffix(before, "approx") || strings.HasSuffix(before, "abt") || open > 0 {
 			continue
 		}
 		if s := strings.TrimSpace(before); s != "" {
 			out = append(out, s)
 		}
-		start = at[1]
+		start, counted, open = at[1], at[1], 0
 	}
 	if s := strings.TrimSpace(text[start:]); s != "" {
 		out = append(out, s)
@@ -253,7 +263,7 @@ func Pieces(text string) string {
 	if m := eachGram().FindStringSubmatch(text); m != nil {
 		return m[1]
 	}
-	if m := bareCount().FindStringSubmatch(text); m != nil && !strings.ContainsAny(text, "x×") {
+	if m := bareCount().FindStringSubmatch(text); m != nil && !areaForm().MatchString(text) {
 		return Number(strings.ToLower(m[1]))
 	}
 	return ""
@@ -526,4 +536,19 @@ func Within(all, between string) int {
 // About reports whether a text says "about" of a number.
 func About(text, n string) bool {
 	return regexp.MustCompile(`(?i)\b(?:about|around|approx\w*\.?|some|roughly) ` + regexp.QuoteMeta(n) + `\b *[^ g\d.]`).MatchString(text + ";")
+}
+
+var except = spelling.Pattern(`(?i)\b(?:except|apart from|other than|all but|everything but|without|reserving|keeping back)(?: for)? (?:the )?[^,.;]*?( for \d| until | and knead| together|[,.;]|$)`)
+
+// Except is a text without the things that it leaves out: "mix everything except the jam".
+func Except(text string) string { return except().ReplaceAllString(text, "$1") }
+
+var humid = spelling.Pattern(`(?i)(\d{2}) ?% ?(?:RH\b|(?:rel\S* )?humid)`)
+
+// Humidity is how humid a text says that the air is, "80 %"; "" for not said.
+func Humidity(text string) string {
+	if m := humid().FindStringSubmatch(text); m != nil {
+		return m[1] + " %"
+	}
+	return ""
 }

@@ -121,3 +121,15 @@ func TestRepeats(t *testing.T) {
 		t.Errorf("%d folds in 2 h", n)
 	}
 }
+
+func TestExcept(t *testing.T) {
+	for text, want := range map[string]string{
+		"mix everything except the jam for 10 minutes": "mix everything  for 10 minutes",
+		"add all but the salt, then knead":             "add , then knead",
+		"knead for 8 minutes":                          "knead for 8 minutes",
+	} {
+		if got := Except(text); got != want {
+			t.Errorf("%s: %q", text, got)
+		}
+	}
+}

@@ -1,5 +1,5 @@
 # From a plain text: 2 things not read, 16 questions or guesses besides. Each stands in a comment at its place.
-# not read: You guys. These buns are EVERYTHING. Serves a crowd .
+# not read: You guys. These buns are EVERYTHING. Serves a crowd
 formula "My Go-To Lemon Ricotta Morning Buns" {
   makes = "12 pieces"
 

@@ -1,18 +1,18 @@
-# From a plain text: 2 things not read, 14 questions or guesses besides. Each stands in a comment at its place.
+# From a plain text: 1 thing not read, 14 questions or guesses besides. Each stands in a comment at its place.
 formula "BATH BUNS" {
 
   dough "dough" {
     ingredients = {
-      "best white flour"   = "1 lb"
-      "fresh yeast"        = "1 oz"
-      "milk"               = { amount = "½ UK pint", note = "new" }   # read as a UK pint, by the other words here; read as whole milk; it may be reduced-fat milk, skim milk
-      "butter"             = "4 oz"   # read as unsalted butter; it may be salted butter, European-style butter
-      "castor sugar"       = "4 oz"
-      "eggs"               = "3 pieces"
-      "salt"               = "½ teaspoon"   # written: ½ teaspoonful salt
-      "sultanas"           = "4 oz"
-      "candied peel"       = { amount = "2 oz", as = "chopped" }
-      # "crushed loaf sugar" = "?"   # not read: no ingredient "crushed loaf sugar" in the larder; nearest is sugar, brown sugar, raw sugar, powdered sugar; a little: weigh it
+      "best white flour" = "1 lb"
+      "fresh yeast"      = "1 oz"
+      "milk"             = { amount = "½ UK pint", note = "new" }   # read as a UK pint, by the other words here; read as whole milk; it may be reduced-fat milk, skim milk
+      "butter"           = "4 oz"   # read as unsalted butter; it may be salted butter, European-style butter
+      "castor sugar"     = "4 oz"
+      "eggs"             = "3 pieces"
+      "salt"             = "½ teaspoon"   # written: ½ teaspoonful salt
+      "sultanas"         = "4 oz"
+      "candied peel"     = { amount = "2 oz", as = "chopped" }
+      "loaf sugar"       = { amount = "?", as = "crushed" }   # a little: weigh it
     }
     steps = [
       # Cream the yeast with a teaspoonful of the sugar, add the milk made lukewarm, and stir in a third of the flour
@@ -21,7 +21,7 @@ formula "BATH BUNS" {
       # Set this sponge to rise in a warm place for half an hour
       { rest = "1/2 h", at = "25 C to 30 C" },   # a warm place: read as 25 to 30 C
       # Rub the butter into the remainder of the flour, and add the salt and sugar
-      { mix = "10 min", note = "rub, add, beat", with = ["best white flour", "butter", "castor sugar", "eggs", "salt"] },
+      { mix = "10 min", note = "rub, add, beat", with = ["best white flour", "butter", "castor sugar", "eggs", "salt", "loaf sugar"] },
       # Beat the eggs and add, with the sponge, to the flour
       # Beat all well together with the hand for ten minutes
       # Cover with a cloth and stand by the fire till twice its bulk, about one hour and a half

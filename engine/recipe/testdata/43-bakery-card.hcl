@@ -1,4 +1,4 @@
-# From a plain text: 2 things not read, 5 questions or guesses besides. Each stands in a comment at its place.
+# From a plain text: 1 thing not read, 5 questions or guesses besides. Each stands in a comment at its place.
 formula "BRIOCHE NANTERRE - Production card" {
   makes = "6 pieces of 450 g"
 
@@ -30,10 +30,9 @@ formula "BRIOCHE NANTERRE - Production card" {
       # Shape: balls, 6 per tin
       { shape = "balls", note = "Shape: balls, 6 per tin" },
       # Tin: 22 x 10 cm loaf tin
-      { pan = "tin: 22", tin = "22 x 10 cm loaf tin" },
+      { pan = "tin: 22 x 10 cm loaf tin", tin = "22 x 10 cm loaf tin" },
       # Proof: 2 h 30 min @ 27 C, 80 % RH
-      { proof = "2 h 30 min", at = "27 C" },
-      # not read in it: 80 %
+      { proof = "2 h 30 min", humidity = "80 %", at = "27 C" },
       # Wash: egg
       { wash = "wash" },
       # Snip: tops

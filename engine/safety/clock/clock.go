@@ -349,6 +349,11 @@ func (c *Clock) Grown(pick func(Growth) float64) figure.Estimate {
 	return band(func(r int) float64 { return pick(c.grown(r)) })
 }
 
+// Written is the most that Grown comes to without the unknown hours.
+func (c *Clock) Written(pick func(Growth) float64) float64 {
+	return max(pick(c.grown(0)), pick(c.grown(2)))
+}
+
 // WarmHours are the hours between cold and hot holding in the longest
 // stretch without a kill: least, middle, most.
 func (c *Clock) WarmHours() figure.Estimate {

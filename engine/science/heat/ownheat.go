@@ -77,8 +77,8 @@ func OwnExcess(b Body, p Properties, h float64) Excess {
 }
 
 // After is the excess, K, that a body reaches from another in the given
-// seconds, while it makes wkg W/kg. Nothing warms faster than a body
-// without losses.
+// seconds, while it makes wkg W/kg. Nothing warms faster by its own
+// heat than a body without losses; a deficit fades by what is around.
 func (e Excess) After(from State, wkg, seconds float64) State {
 	if math.IsInf(e.tau, 1) {
 		return State{math.NaN(), math.NaN(), math.NaN()}
@@ -86,7 +86,9 @@ func (e Excess) After(from State, wkg, seconds float64) State {
 	share := -math.Expm1(-math.Max(seconds, 0) / e.tau)
 	most := wkg * math.Max(seconds, 0) / e.cp
 	to := func(was, inTheEnd float64) float64 {
-		return was + math.Min((wkg*inTheEnd-was)*share, most)
+		deficit := math.Min(was, 0)
+		was -= deficit
+		return deficit*(1-share) + was + math.Min((wkg*inTheEnd-was)*share, most)
 	}
 	s := State{
 		CoreC:    to(from.CoreC, e.inTheEnd.CoreC),

@@ -184,6 +184,9 @@ func TestOwnExcess(t *testing.T) {
 	if got := OwnExcess(kilo, doughProperties, 0).After(State{}, 1, 60); !math.IsNaN(got.CoreC) {
 		t.Errorf("insulated: %g", got.CoreC)
 	}
+	// What is colder than its walk is warmed by its surroundings.
+	behind := e.After(State{-1, -1, -1}, 0, 100*3600)
+	near(t, "a deficit without heat", behind.CoreC, 0, 1e-3)
 	// A tub loses nothing from its middle at first.
 	tub := OwnExcess(BowlOf(0.1, 0.5), doughProperties, 7)
 	near(t, "100 kg, core", tub.After(State{}, 1, 1800).CoreC,
