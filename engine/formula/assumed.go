@@ -1,7 +1,6 @@
 package formula
 
 import (
-	"fmt"
 	"slices"
 )
 
@@ -35,8 +34,6 @@ func (f *Formula) Assumed() []Assumption {
 			switch {
 			case s.isShapeOpen():
 				whats = append(whats, "a round, the thickest")
-			case s.OpenOwn && s.Verb.Mixes():
-				whats = append(whats, fmt.Sprintf("%d min at most (common practice, no source)", longestMixing))
 			}
 			for _, o := range s.Verb.options {
 				if o.assumes != nil && o.text(s) == "" && !slices.Contains(s.Open, o) {

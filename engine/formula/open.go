@@ -15,7 +15,6 @@ var (
 	anyTarget = []float64{-18, 0, 4, 10, 16, 21, 25, 28, 33, 40, 52, 60, 66, 75, 85, 93, 98, 105,
 		120}
 	anyMinutes  = []float64{0.5, 5, 20, 60, 180, 720, 2880, 14400}
-	anyMixing   = []float64{0.5, 5, 15, longestMixing}
 	anyLength   = []float64{1, 3, 8, 20, 45, 90, 200}
 	anyWide     = []float64{100, 250, 450, 900, 2000}
 	anyMass     = []float64{10, 45, 80, 250, 500, 1000, 3000}
@@ -33,17 +32,6 @@ var (
 	anyDays      = []float64{0.1, 0.5, 1, 2, 4, 8, 30, 365}
 	anyHour      = []float64{0, 6, 12, 18}
 )
-
-// longestMixing bounds an open mix, by hand or machine, min (common practice, no source).
-const longestMixing = 45
-
-// anyTimes are the minutes that may stand for an open time of the verb.
-func (v *Verb) anyTimes() []float64 {
-	if v.Mixes() {
-		return anyMixing
-	}
-	return anyMinutes
-}
 
 // init gives the options what may stand for "?". An option without an entry changes no figure.
 func init() {

@@ -332,7 +332,7 @@ func (s *Step) ownReadings() []func(*Step) {
 		}
 	}
 	measure := func(s *Step, g Given) { s.Measure = g }
-	add(s.Verb.anyTimes(), quantity.Time, func(s *Step, g Given) { s.Time = g })
+	add(anyMinutes, quantity.Time, func(s *Step, g Given) { s.Time = g })
 	add(anyLength, quantity.Length, measure)
 	add(anyMass, quantity.Mass, measure)
 	if s.Verb.own.count {
