@@ -26,7 +26,7 @@ formula "Lantern Lane tea loaf" {
       # Knock back, shape into a loaf and place in a greased 2 lb loaf tin
       { fold = 1, note = "knock back" },
       { shape = "loaf" },
-      { pan = "place in a greased 2 lb loaf tin" },
+      { pan = "place in a greased 2 lb loaf tin", tin = "2 lb loaf tin" },
       # Prove for 45 minutes
       { proof = "45 min", at = "room" },   # not said where: read as the room
       # Heat the oven to 180C/160C fan/gas 4
