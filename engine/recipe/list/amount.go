@@ -490,7 +490,7 @@ var tinAside = spelling.Pattern(`(?i)(?:\b(two|three|four|six|2|3|4|6) (?:[\w-]+
 // Tin is the tin of a known size that a text names, "23 cm round tin", and how many there are; each
 // "" where the text does not say.
 func Tin(text string) (tin, count string) {
-	var all [][]string // a size in brackets tells more than "2lb"
+	var all [][]string // the sides in brackets go before the pounds of a loaf
 	for _, m := range tinAside().FindAllStringSubmatch(text, -1) {
 		all = append(all, []string{m[0], m[1], strings.TrimSpace(m[3]) + " " + strings.TrimSpace(m[2])})
 	}

@@ -77,6 +77,7 @@ func TestTin(t *testing.T) {
 		"layer into a buttered 10-inch bundt tin":         {"10-inch bundt tin", ""},
 		"place in two 9-in. round cake pans":              {"9-in. round cake pan", "2"},
 		"put in two 2lb loaf tins (23 x 13 cm)":           {"23 x 13 cm loaf tin", "2"},
+		"place in a greased 2 lb loaf tin":                {"2 lb loaf tin", ""},
 		"in greased 9x13 pan":                             {"9x13 pan", ""},
 		"put into the tin":                                {"", ""},
 		"cut in 5 cm squares and put them on a lined tin": {"", ""},
