@@ -965,7 +965,9 @@ func (rd *reader) tinInWords(s *Step, text string, at source.Place) {
 		g := values.BareCount(n, at)
 		s.Count = &g
 	}
-	rd.assumed(at, fmt.Sprintf("%s = %q is read as tin = %q", s.word, text, name))
+	if !own || !sameName(text, name) { // a tin of the house by its name is no guess
+		rd.assumed(at, fmt.Sprintf("%s = %q is read as tin = %q", s.word, text, name))
+	}
 }
 
 // readWith reads the ingredients of the part that a step takes: a name or a list of names.

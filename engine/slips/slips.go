@@ -28,7 +28,8 @@ func Mend(f *source.File, problems source.Problems) source.Problems {
 	if len(problems) == 0 || len(f.Text) > longest {
 		return problems
 	}
-	typed := strings.Split(string(f.Text), "\n")
+	text := strings.TrimPrefix(string(f.Text), "\ufeff") // a byte-order mark
+	typed := strings.Split(strings.ReplaceAll(text, "\r\n", "\n"), "\n")
 	lines := append([]string(nil), typed...)
 	for range rounds {
 		at, ok := first(f.Name, lines)
