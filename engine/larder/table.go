@@ -1801,7 +1801,7 @@ var shipped = [...]Item{
 	},
 	{
 		Name: "mixed spice", Class: ClassSpice, Water: 9.28, Protein: 5.3, Fat: 11.44, Carbohydrate: 70.33, Sugars: 2.52, Fibre: 36.99, Ash: 3.65, Sucrose: 0.03, Glucose: 1.18, Fructose: 1.28, Galactose: 0.03, Density: 0.446, SpoonSpread: 15,
-		Traits: Cinnamon | Solid, Aliases: []string{"pudding spice", "apple pie spice", "quatre epices sweet"},
+		Traits: Cinnamon | Solid, Aliases: []string{"stollen spice", "Stollengewürz", "pudding spice", "apple pie spice", "quatre epices sweet"},
 		SplitBasis: "derived", Source: "mixed from rows of this table", SourceID: "rows of the spices; proportions are common practice", Basis: "derived",
 		Notes: "density: 1 tsp (mean of its spices) = 2.2 g; British mixed spice, cinnamon first; recipes vary; holds about 15 % clove and allspice",
 	},
@@ -6679,6 +6679,8 @@ var index = [...]indexEntry{
 	{"stiff sourdough", 235},
 	{"stiff starter", 235},
 	{"stock", 447},
+	{"stollen spice", 295},
+	{"stollengewurz", 295},
 	{"stout", 368},
 	{"strained tomatoes", 438},
 	{"strained yoghurt", 45},

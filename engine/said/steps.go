@@ -120,17 +120,24 @@ func CutSize(text string) bool {
 }
 
 var (
-	timeAt = spelling.Pattern(`(?i)^(.*?\d.*?),? ?(?:\b(?:at|in an?|in)\b|@) ?` +
-		`((?:about |oven at )?\d+(?: ?(?:-|–|to) ?\d+)? ?°? ?(?:degrees )?[CF])\b\.?(?:,? (?:and )?(\d+ ?%)(?: (?:rh|humidity))?)?([^\d]*)$`)
+	timeAt = spelling.Pattern(`(?i)^(.*?\d.*?)(?:,? ?(?:\b(?:at|bei|vid|ved|in an?|in)\b|@)| (?:à|a)|,) ?` +
+		`((?:about |oven at )?\d+(?: ?(?:-|–|to) ?\d+)? ?°? ?(?:degrees )?[CF])\b\.?(?:,? (?:and )?(\d+ ?%)(?: (?:rh|humidity))?)?` +
+		`([^\d]*| ?/ ?.*)$`)
+	heatFor = spelling.Pattern(`(?i)^(\d+ ?°? ?[CF]),? (?:for|für|pour) (.*\d.*)$`)
 	aside   = spelling.Pattern(`^([^()]*\d[^()]*?) ?\(([^()]*)\)$`)
 	turning = spelling.Pattern(`(?i)^(.*?\d[^,;]*?)[,;] ?((?:turn|rotat|tent|flip|stir|shak|swap|` +
 		`cover|foil|loosely|rack|lower|upper|middle|bottom|top)[^\n]*)$`)
 	overnight = spelling.Pattern(`(?i)\bover ?night\b[,;: (]*`)
 )
 
-// TimeAt reads a time with the temperature beside it: "12-16 h at 18 C".
+// TimeAt reads a time with the temperature beside it: "12-16 h at 18 C", "180 C for 25
+// min"; of several heats, "190C / 170C fan", the first.
 func TimeAt(text string) (t Heated, ok bool) {
-	m := timeAt().FindStringSubmatch(strings.TrimSpace(text))
+	text = strings.TrimSpace(text)
+	if m := heatFor().FindStringSubmatch(text); m != nil {
+		return Heated{Time: m[2], Temp: m[1]}, true
+	}
+	m := timeAt().FindStringSubmatch(text)
 	if m == nil {
 		return t, false
 	}
