@@ -215,7 +215,7 @@ func (f *Simulator) heated(step *formula.Step, st *Stage) {
 	f.scald(after)
 	st.Core, st.Mean, st.Surface = after, after, after
 	st.CoreMax = st.StartCore.Max(after)
-	if f.setup.Part.Kind == formula.Dough && f.mixed && after.Low >= crumbC && !mixesLater(step) {
+	if f.setup.Part.Kind == formula.Dough && f.mixed && after.Low >= crumbC && !MixesLater(step) {
 		_, body, rho := f.inOven(step) // fried, steamed or boiled through: it has risen as in an oven
 		f.becomeCrumb(body, rho)
 	}
@@ -224,7 +224,8 @@ func (f *Simulator) heated(step *formula.Step, st *Stage) {
 // crumbC is where the starch of a dough has set to crumb, C (memory: 60 to 85 C).
 const crumbC = 80
 
-func mixesLater(step *formula.Step) bool {
+// MixesLater reports whether a later step of the part mixes something in.
+func MixesLater(step *formula.Step) bool {
 	return slices.ContainsFunc(step.Part.Steps[step.Index+1:], func(later *formula.Step) bool {
 		return later.Verb.Mixes()
 	})

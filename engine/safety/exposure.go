@@ -2,7 +2,6 @@ package safety
 
 import (
 	"math"
-	"slices"
 
 	"forebake/engine/figure"
 	"forebake/engine/formula"
@@ -142,18 +141,11 @@ func (p *Part) expose(c *clock.Clock, from int, stops span) {
 		case verb.Cooks() && st.Known && !st.InOwnBowl && microbe.EggCooked(st.Core.Low, 1):
 			c.Kill()
 			sinceKill = 0
-			if p.IsDough() && !mixesLater(step) {
+			if p.IsDough() && !history.MixesLater(step) {
 				c.Live = figure.Estimate{} // steamed or boiled: nothing lives in it any more
 			}
 		}
 	}
-}
-
-// mixesLater reports whether a later step of the part mixes something in.
-func mixesLater(step *formula.Step) bool {
-	return slices.ContainsFunc(step.Part.Steps[step.Index+1:], func(later *formula.Step) bool {
-		return later.Verb.Mixes()
-	})
 }
 
 // inCold reports whether a step's surroundings, as written, cool in time.
