@@ -2,7 +2,6 @@ package formula
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -1359,7 +1358,7 @@ func (rd *reader) described(in *Ingredient, words []string) {
 	}
 }
 
-var sticks = regexp.MustCompile(`(?i)^[\d./ ½¼¾]*\bsticks?$`)
+var sticks = spelling.Pattern(`(?i)^[\d./ ½¼¾]*\bsticks?$`)
 
 // plainAmount takes packs, what is for the bench, and words of preparation off an amount. ok is
 // false where the text can mean two amounts; it is told.
@@ -1392,7 +1391,7 @@ func (rd *reader) plainAmount(in *Ingredient, text string, at source.Place, what
 		text = more
 	}
 	if it, _, ok := rd.find(in); ok {
-		if sticks.MatchString(text) && it.Class != larder.ClassFat {
+		if sticks().MatchString(text) && it.Class != larder.ClassFat {
 			rd.Fault(at, "%s: a stick is a measure of butter; weigh this one, or write \"?\"", what)
 			return "", false
 		}
