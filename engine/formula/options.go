@@ -629,7 +629,10 @@ func (in *Ingredient) called() string {
 // unitsOf is whose measures a name counts in: the kitchen's, else of an egg's size the file's.
 func (rd *reader) unitsOf(name string) string {
 	if rd.opts.Units == "" && said.IsSizedEgg(name) {
-		return said.EggCountry(name, rd.File.Text)
+		if rd.eggs == nil {
+			rd.eggs = said.EggCountry(rd.File.Text)
+		}
+		return rd.eggs(name)
 	}
 	return rd.opts.Units
 }

@@ -153,7 +153,7 @@ func wayIn(text string) *Way {
 // it. It reports whether they were.
 func (rd *reader) saidTime(s *Step, e hclsyntax.Expression) bool {
 	text, at, ok := rd.Literal(e)
-	if !ok || quantity.IsPlain(text) {
+	if !ok || said.PlainTime(text) {
 		return false
 	}
 	if sum, ok := said.Sum(text); ok && s.Verb.Mixes() {

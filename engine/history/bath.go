@@ -13,9 +13,8 @@ func (e environment) iced() bool {
 	return e.air == airKind(heat.IceBath) || e.air == airKind(heat.StirredBath)
 }
 
-// vessel is how a part stands in ice and water in one run: a tray on
-// one face, a bowl in its own shape, a box as a tray of its least edge.
-// ok is false for a piece wholly in the water.
+// vessel is how a part stands in ice and water in one run: a tray on one face, a bowl in its own
+// shape, a box as a tray of its least edge. ok is false for a piece wholly in the water.
 func (f *Simulator) vessel(l *run, e environment) (b heat.Body, ok bool) {
 	if !e.iced() {
 		return b, false
@@ -52,10 +51,7 @@ func (f *Simulator) aboveBath(step *formula.Step) figure.Estimate {
 
 // chilling starts one run in a bath; why is the reason for silence.
 func (f *Simulator) chilling(
-	l *run,
-	e environment,
-	vessel heat.Body,
-) (c heat.Chilling, why string) {
+	l *run, e environment, vessel heat.Body) (c heat.Chilling, why string) {
 	m, now, water := f.setup.Material, f.now(l), l.ambient(e)
 	start := now.MeanC
 	if l.which == figure.High {
@@ -80,9 +76,8 @@ func (f *Simulator) chilling(
 	return c, ""
 }
 
-// warmedInBath is how far own heat would warm the core of what stands
-// in a bath, K: by a tray's wet face alone, which is a slab of twice
-// the depth, to first order.
+// warmedInBath is how far own heat would warm the core of what stands in a bath, K: by a tray's wet
+// face alone, which is a slab of twice the depth, to first order.
 func (f *Simulator) warmedInBath(l *run, e environment, vessel heat.Body, tC float64) float64 {
 	if !f.works() {
 		return 0
@@ -98,8 +93,7 @@ func (f *Simulator) warmedInBath(l *run, e environment, vessel heat.Body, tC flo
 	).InTheEnd(f.ownHeat(l.which, tC))
 }
 
-// passes makes a bath's run pass through a reading; false where the
-// reading must be taken directly.
+// passes makes a bath's run pass through a reading; false where the reading must be taken directly.
 func (f *Simulator) passes(c *heat.Chilling, l *run, step *formula.Step, e environment) bool {
 	seconds, ok := readAt(step, e)
 	if !ok {
@@ -136,8 +130,7 @@ func (f *Simulator) passesAs(
 	return f.passes(bath, l, step, e)
 }
 
-// hastenTo finds the pace with which a bath brings the core to a
-// temperature in the given seconds.
+// hastenTo finds the pace with which a bath brings the core to a temperature in the given seconds.
 func hastenTo(c *heat.Chilling, toC, seconds float64) bool {
 	factor := c.TimeTo(toC, heat.HighestScale*seconds) / seconds
 	if !(factor >= heat.LowestScale && factor <= heat.HighestScale) {
@@ -171,8 +164,7 @@ func (f *Simulator) nearlyThereInBath(
 	return true
 }
 
-// minutesIn is the end of a ranged time that is the outer one for
-// a run.
+// minutesIn is the end of a ranged time that is the outer one for a run.
 func (e environment) minutesIn(l *run, cooling bool) float64 {
 	switch {
 	case l.quick(cooling):
@@ -183,9 +175,8 @@ func (e environment) minutesIn(l *run, cooling bool) float64 {
 	return e.minutes.Mid()
 }
 
-// bathe follows a run through a bath. It gives the state at the end,
-// the hottest core until then, and the equivalent hours gained in the
-// given seconds of fermenting.
+// bathe follows a run through a bath. It gives the state at the end, the hottest core until then,
+// and the equivalent hours gained in the given seconds of fermenting.
 func (f *Simulator) bathe(
 	c *heat.Chilling,
 	start heat.State,
@@ -217,13 +208,11 @@ func (f *Simulator) bathe(
 	return end, most, hours
 }
 
-// bathParts is the number of lengthening stretches in which a bath
-// is sampled.
+// bathParts is the number of lengthening stretches in which a bath is sampled.
 const bathParts = 12
 
-// hoursInBath gives the hours from a bath's beginning until the core is
-// at a temperature; ok is false without a vessel in it, or where the
-// model is silent.
+// hoursInBath gives the hours from a bath's beginning until the core is at a temperature; ok is
+// false without a vessel in it, or where the model is silent.
 func (f *Simulator) hoursInBath(
 	step *formula.Step,
 	e environment,
@@ -266,8 +255,7 @@ func (f *Simulator) hoursInBath(
 	return figure.Ordered(out), true
 }
 
-// longestWatch is how long a course is watched for a temperature that
-// it may never reach, s.
+// longestWatch is how long a course is watched for a temperature that it may never reach, s.
 const longestWatch = 72 * 3600
 
 // setting is the rise in specific heat by butter that sets or melts

@@ -42,11 +42,11 @@ func (m *memory) keep(k stretch, f followed) {
 	m.kept[k] = f
 }
 
-// Share makes the simulator remember what another one follows, and the other way round. Both must
-// belong to one goroutine.
+// Share makes the simulator follow with another one's bench, and remember what that one follows.
+// Both must belong to one goroutine.
 func (f *Simulator) Share(o *Simulator) {
-	if o.followed == nil {
-		o.followed = &memory{}
+	if o.bench == nil {
+		o.bench = &bench{}
 	}
-	f.followed = o.followed
+	f.bench = o.bench
 }

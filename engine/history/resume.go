@@ -3,11 +3,12 @@ package history
 import (
 	"forebake/engine/figure"
 	"forebake/engine/formula"
+	"forebake/engine/science/heat"
 )
 
 // A formula with ranges is followed once for each of their readings, and most of these differ late:
-// in the time of the bake, say. A part is followed on from the last place at which it stood evenly
-// and everything before was the same.
+// in the time of the bake, say. A part is followed on from the last wait before which everything
+// was the same.
 
 // mostTrails is how many parts as they were followed are kept: those of one formula in all its
 // readings.
@@ -21,14 +22,21 @@ type trail struct {
 	marks  []mark
 }
 
-// mark is a part as it stood after some steps, at one temperature a run.
+// mark is a part as it stood after some steps.
 type mark struct {
 	steps, waits int // done, and followed, until then
 	standing     standing
-	tC           [figure.Runs]float64
-	own          [figure.Runs]warmth
+	runs         [figure.Runs]stood
 	riseScale    float64
 	rise         bool
+}
+
+// stood is a run at a mark.
+type stood struct {
+	walk *heat.Kept // nil while it is even
+	tC   float64
+	own  warmth
+	body heat.Body
 }
 
 // newTrail begins a trail in the place of the oldest.
@@ -43,21 +51,24 @@ func (m *memory) newTrail(s Setup) *trail {
 	return t
 }
 
-// mark keeps how the part stands after so many steps, where all runs are even and a wait was
-// followed since the last mark.
+// mark keeps how the part stands after so many steps, where a wait was followed since the last mark.
 func (f *Simulator) mark(t *trail, steps int, record *Record) {
 	waits, last := f.Waits-f.began, 0
 	if n := len(t.marks); n > 0 {
 		last = t.marks[n-1].waits
 	}
-	if f.missing != "" || waits == last || f.runs[0].live || f.runs[1].live || f.runs[2].live {
+	if f.missing != "" || waits == last {
 		return
 	}
 	t.marks = append(t.marks, mark{steps: steps, waits: waits, standing: f.standing,
 		riseScale: record.RiseScale, rise: record.Rise})
 	m := &t.marks[len(t.marks)-1]
 	for i := range f.runs {
-		m.tC[i], m.own[i] = f.runs[i].lastT, f.runs[i].own
+		l := &f.runs[i]
+		m.runs[i] = stood{tC: l.lastT, own: l.own, body: l.body}
+		if l.live {
+			m.runs[i].walk = l.walk.Keep()
+		}
 	}
 }
 
@@ -95,8 +106,11 @@ func (f *Simulator) resume(s Setup, t *trail, record *Record, limit int) (steps 
 	f.setup.Trace = s.Trace && made.Trace
 	f.Waits += m.waits
 	for i := range f.runs {
-		f.runs[i].even(m.tC[i])
-		f.runs[i].own = m.own[i]
+		l, was := &f.runs[i], &m.runs[i]
+		l.lastT, l.own, l.body, l.live = was.tC, was.own, was.body, was.walk != nil
+		if l.live {
+			l.walk.GoOn(was.walk)
+		}
 	}
 	if record == nil {
 		return steps

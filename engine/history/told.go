@@ -8,9 +8,8 @@ import (
 	"forebake/engine/science/heat"
 )
 
-// told is what readings said of a kind of air: how much quicker or
-// slower all three runs are there, as a logarithm, and the share of the
-// model's error that is left.
+// told is what readings said of a kind of air: how much quicker or slower all three runs are there,
+// as a logarithm, and the share of the model's error that is left.
 type told struct{ shift, left float64 }
 
 // probeError is a probe's error where the reading is no range, K.
@@ -22,11 +21,9 @@ func (f *Simulator) heard(e environment, l told) {
 	t.shift, t.left = t.shift+l.shift, t.left*l.left
 }
 
-// weigh gives what a reading says that asks for a pace factor times the
-// model's. core is the core at the reading with a pace, spread the
-// model's error of the pace as a logarithm. Where the pace hardly
-// changes the core, the reading tells nothing of it: the probe's error
-// is larger.
+// weigh gives what a reading says that asks for a pace factor times the model's. core is the core
+// at the reading with a pace, spread the model's error of the pace as a logarithm. Where the pace
+// hardly changes the core, the reading tells nothing of it: the probe's error is larger.
 func weigh(r *formula.Reading, factor, spread float64, core func(pace float64) float64) told {
 	const by = 1.05
 	slope := func(at float64) float64 {
