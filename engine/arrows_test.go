@@ -198,6 +198,12 @@ var mayKnow = map[string][]string{
 		"engine/science/microbe",
 		"engine/science/mould",
 	}, // tables and laws on top of both; it judges no rule
+	"engine/cooling": {
+		"engine/formula",
+		"engine/history",
+		"engine/quantity",
+		"engine/safety",
+	}, // the clock of the code; it judges no rule
 	"engine/hazard": {
 		"engine/formula",
 		"engine/larder",
@@ -205,6 +211,7 @@ var mayKnow = map[string][]string{
 		"engine/safety",
 	}, // what hurts in an ingredient by itself; it judges no rule
 	"engine/facts": {
+		"engine/cooling",
 		"engine/hazard",
 		"engine/family",
 		"engine/formula",
