@@ -13,8 +13,8 @@ import (
 // Answers in three values. In this formula has_salt is open, the flour
 // is 450 to 550 g, and the sugar is a point.
 const threeValued = `formula "t" {
-  dough "d" { ingredients = { "bread flour" = "450 g to 550 g", "sugar" = "100 g",
-    "salted butter" = "?", "water" = "?" } }
+  dough "d" { ingredients = { "bread flour" = "450 g to 550 g", "salted butter" = "?",
+    "sugar" = "100 g", "water" = "?" } }
 }
 `
 
