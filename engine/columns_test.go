@@ -18,21 +18,15 @@ const mostColumns = 100
 // with its reason. Their lines are not counted.
 var wideTables = map[string]string{}
 
-// wideYet gives the wide lines that a package still has. A number may
-// only fall.
+// wideYet gives the wide lines that a package and the packages below it
+// still have. A number may only fall.
 var wideYet = map[string]int{
-	"engine/facts":          156,
-	"engine/formula":        128,
-	"engine/formula/edit":   1,
-	"engine/formula/values": 2,
-	"engine/larder":         4,
-	"engine/recipe":         150,
-	"engine/recipe/list":    46,
-	"engine/recipe/phrase":  48,
-	"engine/safety":         8,
-	"engine/said":           30,
-	"engine/said/puton":     9,
-	"engine/said/unread":    10,
+	"engine/facts":   156,
+	"engine/formula": 131,
+	"engine/larder":  4,
+	"engine/recipe":  244,
+	"engine/safety":  8,
+	"engine/said":    49,
 }
 
 // isGenerated is the mark of a file that a program wrote.
@@ -59,6 +53,13 @@ func eachSource(t *testing.T, visit func(path, text string)) {
 	}
 }
 
+// topPackage gives the package of a file, or the one right below
+// engine that it belongs to.
+func topPackage(path string) string {
+	parts := strings.Split(path, "/")
+	return strings.Join(parts[:min(2, len(parts)-1)], "/")
+}
+
 // TestColumns bounds every line.
 func TestColumns(t *testing.T) {
 	wide := map[string][]string{}
@@ -73,7 +74,7 @@ func TestColumns(t *testing.T) {
 				tables[path] = true
 				continue
 			}
-			pkg := filepath.ToSlash(filepath.Dir(path))
+			pkg := topPackage(path)
 			wide[pkg] = append(wide[pkg], fmt.Sprintf("%s:%d: %d columns", path, n+1, columns))
 		}
 	})
