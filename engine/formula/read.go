@@ -297,7 +297,8 @@ func (rd *reader) readIngredients(p *Part, e hclsyntax.Expression) {
 // assume tells what a word with several meanings is read as.
 func (rd *reader) assume(in *Ingredient) {
 	if over := rd.opts.Larder.Unread(in.Name); over != "" {
-		rd.assumed(in.Place, fmt.Sprintf("%q is read as %s, without %q", in.Name, in.Item.Name, over))
+		rd.assumed(in.Place,
+			fmt.Sprintf("%q is read as %s, without %q", in.Name, in.Item.Name, over))
 	}
 	a, ok := rd.opts.Larder.Ambiguous(in.Name)
 	if !ok || in.sized != "" || a.Taken == "" || len(a.Choices) < 2 {

@@ -28,8 +28,9 @@ var plainWords = sync.OnceValue(func() map[string]func(*Item) bool {
 			"organic range pure plump large small medium cut torn divided firm pliable " +
 			"waxed unwaxed slivered halve piece chunk cube half level scalded drained " +
 			"steeped bloomed dissolved warming crisp crispy thin thick strips rounds " +
-			"runny soaked plumped overnight aop aoc dop bio patted zested strained reserved heaped level spooned swept sieved twice " +
-			"once rubbed dice trimmed supermarket shop bought mg " +
+			"runny soaked plumped overnight aop aoc dop bio patted zested " +
+			"strained reserved heaped level spooned swept sieved " +
+			"twice once rubbed dice trimmed supermarket shop bought mg " +
 			foreignAlways, always},
 		{"soft whole " + foreignWhole, butFlour},
 		{"dessert eating tart sharp", ofFruit},
@@ -130,8 +131,9 @@ var (
 	leadingCount = regexp.MustCompile(`^\d+ `)
 	inRound      = regexp.MustCompile(`\(([^()]*)\)`)
 
-	inches        = regexp.MustCompile(`[\d/½¼¾.]+[- ]?(?:inch(?:es)?|cm|mm|in)\b`)
-	creamOf       = regexp.MustCompile(`^(?:\w+ )?(?:cream|sahne|creme|panna|gradde|flode) ?\(?(\d+) ?%(?: fat)?\)?$`)
+	inches  = regexp.MustCompile(`[\d/½¼¾.]+[- ]?(?:inch(?:es)?|cm|mm|in)\b`)
+	creamOf = regexp.MustCompile(`^(?:\w+ )?(?:cream|sahne|creme|panna|gradde|flode) ` +
+		`?\(?(\d+) ?%(?: fat)?\)?$`)
 	partedPercent = regexp.MustCompile(` +%`) // "35 %" is one word
 	leadingKind   = regexp.MustCompile(`^(flour|yeast|sugar|salt|butter|cream|oil|eggs?|mehl) (.+)$`)
 )
@@ -233,7 +235,9 @@ func (l *Larder) tells(word string) bool {
 var heldWords = sync.OnceValue(func() map[string]bool {
 	out := make(map[string]bool, len(index))
 	hold := func(name string) {
-		for _, w := range strings.FieldsFunc(name, func(c rune) bool { return strings.ContainsRune(" ,()", c) }) {
+		for _, w := range strings.FieldsFunc(name, func(c rune) bool {
+			return strings.ContainsRune(" ,()", c)
+		}) {
 			out[w], out[singular(w)] = true, true
 		}
 	}

@@ -48,8 +48,9 @@ func TestRiskyAllergens(t *testing.T) {
 func TestUnreadIsTold(t *testing.T) {
 	l := New()
 	for name, want := range map[string]string{
-		"wheat flour (stone crushed)": "stone crushed", "strong white flour, local mill": "local mill",
-		"King's bread flour": "King's", "unsalted butter, softened": "", "milk (almond)": "",
+		"wheat flour (stone crushed)":    "stone crushed",
+		"strong white flour, local mill": "local mill",
+		"King's bread flour":             "King's", "unsalted butter, softened": "", "milk (almond)": "",
 		"bread flour": "",
 	} {
 		if got := l.Unread(name); got != want {
