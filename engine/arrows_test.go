@@ -85,7 +85,20 @@ var mayKnow = map[string][]string{
 		"engine/quantity",
 		"engine/spelling",
 	}, // words that mean a figure; it reads no file and no formula
+	"engine/said/unread": {
+		"engine/larder",
+		"engine/spelling",
+	}, // which words may be told as not read; it knows no formula
+	"engine/said/puton": {
+		"engine/figure",
+		"engine/larder",
+		"engine/quantity",
+		"engine/said",
+		"engine/said/unread",
+		"engine/spelling",
+	}, // words for what a step puts on; it knows no formula
 	"engine/formula/values": {
+		"engine/figure",
 		"engine/quantity",
 		"engine/reading",
 		"engine/said",
@@ -98,6 +111,8 @@ var mayKnow = map[string][]string{
 		"engine/quantity",
 		"engine/reading",
 		"engine/said",
+		"engine/said/puton",
+		"engine/said/unread",
 		"engine/source",
 		"engine/spelling",
 		"engine/science/bake",
