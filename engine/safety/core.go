@@ -98,7 +98,8 @@ func (s *Sheet) shaped(bake *formula.Step) bool {
 	for _, other := range bake.Part.Steps[:bake.Index+1] {
 		weighed := other.Verb.Divides() && other.Measure.Set &&
 			other.Measure.Kind == quantity.Mass
-		if weighed && alone || other.Tin != "" || other.Pieces != nil || other.Form != nil && !other.Verb.Waits() {
+		if weighed && alone || other.Tin != "" || other.Pieces != nil ||
+			other.Form != nil && !other.Verb.Waits() {
 			return true
 		}
 	}
@@ -131,7 +132,8 @@ func (s *Sheet) coreAt(step *formula.Step, share float64) Value {
 	if s.ShapeOpen(step).Hi > 0 && v.Origin == figure.ByModel {
 		v.Hi = max(v.Lo, all.Hi) // as thin as a ring, it may be done
 		v.Need = &figure.Need{
-			What:  "shape = \"ring\", \"loaf\", \"log\", \"round\" before this bake, or measured = \"92 C core\"",
+			What: "shape = \"ring\", \"loaf\", \"log\", \"round\" before this bake, " +
+				"or measured = \"92 C core\"",
 			Place: step.Place,
 		}
 	}
