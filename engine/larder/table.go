@@ -3445,7 +3445,7 @@ var shipped = [...]Item{
 	},
 	{
 		Name: "cassava", Class: ClassOther, Water: 59.68, Protein: 1.36, Fat: 0.28, Carbohydrate: 38.06, Sugars: 1.7, Fibre: 1.8, Ash: 0.62, Sucrose: 1.7, SpoonSpread: 15,
-		Traits: NeedsControl | Solid | Starch, Control: ControlRawVegetable, Aliases: []string{"yuca", "manioc", "raw cassava"},
+		Traits: NeedsControl | Solid | Starch, Control: ControlRawVegetable, Hazard: HazardCassava, Aliases: []string{"yuca", "manioc", "raw cassava"},
 		SplitBasis: "derived", Source: "USDA FoodData Central SR Legacy", SourceID: "11134 cassava, raw", Basis: "memory",
 		Notes: "cook it: raw it holds cyanogens; split: all sucrose; density unknown",
 	},
