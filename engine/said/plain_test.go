@@ -20,9 +20,10 @@ func TestPlainNamesAreNotWarm(t *testing.T) {
 
 // What the cheap look passes over, no pattern finds.
 func TestMayHoldPassesNothingOver(t *testing.T) {
-	words := []string{"into ", "rest", "ſtand", "2 x 2lb loaf", "tinſ", "diſh", "pans", "Trays", "caſe",
-		"for ", "FOR ", "to glaze", "duſting", "overnight", "Over night", "freezer", "FRIDGE", "rise",
-		"riſe", "proof", "Retard", "chill", "30 min", "½ h", "the bench", "a", "large", "ſmall", "egg"}
+	words := []string{"into ", "rest", "ſtand", "2 x 2lb loaf", "tinſ", "diſh", "pans",
+		"Trays", "caſe", "for ", "FOR ", "to glaze", "duſting", "overnight", "Over night",
+		"freezer", "FRIDGE", "rise", "riſe", "proof", "Retard", "chill", "30 min", "½ h",
+		"the bench", "a", "large", "ſmall", "egg"}
 	found := 0
 	rapid.Check(t, func(t *rapid.T) {
 		text := ""
@@ -46,7 +47,8 @@ func TestMayHoldPassesNothingOver(t *testing.T) {
 			}
 		}
 		_, _, timed := TimeIn(text)
-		if want := waits().MatchString(text) && (timed || inCold().MatchString(text)); Waits(text) != want {
+		want := waits().MatchString(text) && (timed || inCold().MatchString(text))
+		if Waits(text) != want {
 			t.Fatalf("Waits(%q) is not %v", text, want)
 		}
 	})

@@ -24,7 +24,8 @@ func Comments(text []byte, from, to int) []finding.Doubted {
 	tokens, _ := hclsyntax.LexConfig(text, "", hcl.InitialPos)
 	for _, t := range tokens {
 		line := t.Range.Start.Line
-		if t.Type == hclsyntax.TokenComment && line >= from && line <= to && sized().Match(t.Bytes) {
+		is := t.Type == hclsyntax.TokenComment && line >= from && line <= to
+		if is && sized().Match(t.Bytes) {
 			out = append(out, finding.Doubted{Line: line, Text: strings.TrimSpace(string(t.Bytes))})
 		}
 	}
