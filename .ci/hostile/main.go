@@ -1,6 +1,6 @@
-// Hostile runs a built program over a table of hostile inputs, each
-// under the limits of GNU timeout and ulimit, and prints the time and
-// the memory that each took.
+// Hostile runs a built program over a table of hostile inputs. Each has
+// the limits of GNU timeout and ulimit; it prints the time and the
+// memory used.
 //
 //	go run ./.ci/hostile PROGRAM
 //
@@ -165,8 +165,13 @@ func house(name, text, pack string) row {
 
 const loaf = `formula "Loaf %d" {
   dough "dough" {
-    ingredients = { "bread flour" = "1000 g", "whole milk" = "600 g", "instant yeast" = "12 g", "egg" = "100 g" }
-    steps = [{ mix = "10 min", to = "26 C" }, { rest = "1 h", at = "room" }, { bake = "30 min", at = "190 C" }]
+    ingredients = {
+      "bread flour" = "1000 g", "whole milk" = "600 g", "instant yeast" = "12 g", "egg" = "100 g"
+    }
+    steps = [
+      { mix = "10 min", to = "26 C" }, { rest = "1 h", at = "room" },
+      { bake = "30 min", at = "190 C" },
+    ]
   }
 }
 `

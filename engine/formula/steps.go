@@ -40,6 +40,7 @@ type Step struct {
 	Slice    *Given // length of one slice cut from a coil, mm
 	Wide     *Given // the side of a sheet that is rolled up, mm
 	Covered  *bool
+	sealed   bool  // words of where it stands or how it is covered shut the air out
 	Amount   Given // of the part that the verb puts on, g, where it is split
 	Humidity Given // of the air around it, %
 	Steam    *bool
@@ -55,38 +56,14 @@ type Step struct {
 	OpenOwn bool      // so is the verb's own value
 }
 
-// Geometry is the shape in which a part stands while it warms or cools.
-type Geometry struct {
-	Place source.Place
-	Shape string      // one of shapesKnown
-	MM    Interval    // thickness of a slab or tray, width of a log
-	Brick [3]float64  // length, width and height, mm; of ranges the middles
-	Sides [3]Interval // as written
-	Each  Given       // mass of one of the pieces, g
-}
-
-// Written gives the text of another size of a geometry, as the baker wrote it: "slab 40 mm" becomes
-// "slab 28 mm".
-func (g *Geometry) Written(mm float64) string {
-	word, rest, _ := strings.Cut(placedText(g.Place), " ")
-	q, fault := quantity.Read(strings.TrimSpace(rest), forLength)
-	if fault != nil {
-		return fmt.Sprintf("%s %s mm", g.Shape, quantity.Plain(mm))
-	}
-	return word + " " + q.Written(mm, mm)
-}
-
-// Reading is what the baker read in a step. It always beats a model.
-type Reading struct {
-	Place source.Place
-	Temp  Given // C
-	Core  bool  // the temperature was read in the core
-	Rise  Given // volume as a multiple of the start: "2 x"
-	After Given // min since the step began; not set means at its end
-}
-
 // IsProbed reports whether a temperature was read in the step.
 func (s *Step) IsProbed() bool { return s.Reading != nil && s.Reading.Temp.Set }
+
+// Airless reports whether the step puts the part where no air is: in a jar, in a vacuum bag.
+func (s *Step) Airless() bool { return s.sealed || said.Airless(s.Words+" "+s.Tin+" "+s.manner) }
+
+// Unpacks reports whether the step takes the part out of what it stands in.
+func (s *Step) Unpacks() bool { return said.Unpacked(s.Words) }
 
 // Stands is the named place where the part is: as written, else the verb's own where no
 // temperature is written either; nil where there is none.

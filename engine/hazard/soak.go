@@ -19,9 +19,9 @@ const (
 )
 
 // SoakShare is the share of the published time of S. aureus that a soak
-// before the mix uses up in milk, egg or other food that needs control;
-// 0 where it names yeast, for then it is a dough. One that names nothing may
-// soak them without.
+// uses up before the mix, in food that needs control such as milk or
+// egg. It is 0 where it names yeast, which makes it a dough; a soak that
+// names nothing may soak them without.
 func SoakShare(s *Sheet, step *formula.Step) Value {
 	none := figure.ValueOf(Interval{})
 	if namesYeast(step) || !beforeTheMix(step) || !makeup.Meets(step, needsControl(s)) {

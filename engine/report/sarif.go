@@ -18,7 +18,8 @@ import (
 	"forebake/engine/source"
 )
 
-const sarifSchema = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json"
+const sarifSchema = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/" +
+	"sarif-schema-2.1.0.json"
 
 // The names of results that no rule makes. Each has a slash, which no
 // rule name may have, so no setting reaches them.
@@ -90,9 +91,8 @@ const (
 	maxLog     = 9_900_000
 )
 
-// End writes the log, with as little folded as makes it fit: first the
-// cautions of all formulas stand as one, then the least serious
-// findings go.
+// End writes the log, folded only until it fits. First the cautions of
+// all formulas are joined, then the least serious findings go.
 func (s *sarif) End() error {
 	s.describe()
 	s.formulas = s.cautions.byFormula()

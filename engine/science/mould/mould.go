@@ -1,10 +1,10 @@
-// Package mould estimates how many days baked goods stay free of mould:
-// by a table of families where labels and keeping advice are published,
-// by a line on the equilibrium humidity for plain cakes, and by a
-// handbook range for bread crumb.
+// Package mould estimates how many days baked goods stay free of mould.
+// It uses a table of families with published labels and keeping advice,
+// a line on the equilibrium humidity for plain cakes, and a handbook
+// range for bread crumb.
 //
 // Package facts calls it. The days are labels and keeping advice, not a
-// safety figure: packing after a clean, full cooling matters more than
+// safety figure. Packing after a clean, full cooling matters more than
 // water activity.
 package mould
 
@@ -69,9 +69,10 @@ var (
 var Model = figure.Model{
 	Name: "mould-free days", Unit: "days",
 	Limits: []figure.Limit{erhRange, storeRange},
-	Error:  "the range of the family's labels and advice; the line a factor of 1.25; bread 2 to 6 days",
-	Source: "labels and keeping advice for panettone and stollen (read); Cauvain & Seiler (1992) for " +
-		"cakes of 74 to 90 % humidity (read); plain bread (read, memory)",
+	Error: "the range of the family's labels and advice; the line a factor of 1.25; " +
+		"bread 2 to 6 days",
+	Source: "labels and keeping advice for panettone and stollen (read); Cauvain & Seiler (1992) " +
+		"for cakes of 74 to 90 % humidity (read); plain bread (read, memory)",
 	Misses: "industrial panettone is labelled 270 days: preservatives are allowed in it",
 }
 
@@ -133,10 +134,10 @@ var families = [...]kept{
 	{"stollen", func(Goods) bool { return true }, figure.Estimate{Low: 14, Mid: 28, High: 56}},
 }
 
-// Days is how many days the goods stay free of mould, from the crumb's
-// humidity over its span, %, and the storage in C: by the family table
-// where the family has a row, else by the line in its range, and as
-// bread for moister goods. silent is the reason where nothing answers.
+// Days is the number of days without mould, from the crumb's humidity
+// over its span, %, and the storage in C. The family's row comes first,
+// then the line in its range; moister goods count as bread. silent is
+// the reason where nothing answers.
 func Days(g Goods, erh figure.Interval, tC float64) (days figure.Estimate, silent string) {
 	for i := range families {
 		if k := &families[i]; k.family == g.Family && k.fits(g) {
