@@ -124,13 +124,33 @@ func (s *Sheet) tinFill(step *formula.Step, m Interval) Value {
 	if !(volume > 0) {
 		return figure.Absent("the inside of the tin", step.Place)
 	}
-	count := s.pieceCount(step)
-	if step.Count != nil {
-		count = step.Count.Interval
-	} else if step.Pieces != nil {
-		count = step.Pieces.Interval
+	return figure.ValueOf(s.tins(step, m).Scale(volume).Div(m))
+}
+
+// tins is the number of tins at a step that names one: as written, one for each piece, or one for
+// all that lie side by side in it.
+func (s *Sheet) tins(step *formula.Step, m Interval) Interval {
+	n := s.pieceCount(step)
+	switch {
+	case step.Count != nil:
+		return step.Count.Interval
+	case s.shareTin(step, n, m):
+		return figure.Point(1)
+	case step.Pieces != nil:
+		return step.Pieces.Interval
 	}
-	return figure.ValueOf(count.Scale(volume).Div(m))
+	return n
+}
+
+// shareTin reports whether the n pieces of a mass, g, lie side by side in the tin that a step names:
+// also the fewest of the most.
+func (s *Sheet) shareTin(step *formula.Step, n, m Interval) bool {
+	tin, ok := s.Kitchen.TinNamed(step.Tin)
+	if step.Pieces != nil {
+		n = step.Pieces.Interval
+	}
+	return ok && step.Tin != "" && step.Count == nil && m.IsFinite() &&
+		tin.Together(n.Lo, m.Hi/geometry.MixedDensity, step.Pieces != nil)
 }
 
 // TinRange is the usual tin volume for a gram of such a dough at a step: of dough and filling where
@@ -228,6 +248,8 @@ func (s *Sheet) PieceMass(step *formula.Step) Interval {
 		switch {
 		case other.Tin != "" && other.Count != nil:
 			n = other.Count.Interval
+		case s.shareTin(other, n, s.wholeMass(other)):
+			n = figure.Point(1)
 		case other.Pieces != nil:
 			n = other.Pieces.Interval
 		}
