@@ -85,7 +85,20 @@ var mayKnow = map[string][]string{
 		"engine/quantity",
 		"engine/spelling",
 	}, // words that mean a figure; it reads no file and no formula
+	"engine/said/unread": {
+		"engine/larder",
+		"engine/spelling",
+	}, // which words may be told as not read; it knows no formula
+	"engine/said/puton": {
+		"engine/figure",
+		"engine/larder",
+		"engine/quantity",
+		"engine/said",
+		"engine/said/unread",
+		"engine/spelling",
+	}, // words for what a step puts on; it knows no formula
 	"engine/formula/values": {
+		"engine/figure",
 		"engine/quantity",
 		"engine/reading",
 		"engine/said",
@@ -98,6 +111,8 @@ var mayKnow = map[string][]string{
 		"engine/quantity",
 		"engine/reading",
 		"engine/said",
+		"engine/said/puton",
+		"engine/said/unread",
 		"engine/source",
 		"engine/spelling",
 		"engine/science/bake",
@@ -183,6 +198,12 @@ var mayKnow = map[string][]string{
 		"engine/science/microbe",
 		"engine/science/mould",
 	}, // tables and laws on top of both; it judges no rule
+	"engine/cooling": {
+		"engine/formula",
+		"engine/history",
+		"engine/quantity",
+		"engine/safety",
+	}, // the clock of the code; it judges no rule
 	"engine/hazard": {
 		"engine/formula",
 		"engine/larder",
@@ -190,6 +211,7 @@ var mayKnow = map[string][]string{
 		"engine/safety",
 	}, // what hurts in an ingredient by itself; it judges no rule
 	"engine/facts": {
+		"engine/cooling",
 		"engine/hazard",
 		"engine/family",
 		"engine/formula",

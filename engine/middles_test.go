@@ -38,6 +38,7 @@ var middles = map[string]struct {
 	times int
 	why   string
 }{
+	"engine/cooling/cooling.go":      {4, middleRun},
 	"engine/cost/cost.go":            {3, oneOrder + "; " + printed},
 	"engine/cost/label.go":           {2, oneOrder},
 	"engine/expr/derive.go":          {1, middleRun},
@@ -49,7 +50,7 @@ var middles = map[string]struct {
 	"engine/history/history.go":      {2, middleRun},
 	"engine/history/shape.go":        {7, settled},
 	"engine/history/steps.go":        {1, settled},
-	"engine/history/told.go":         {2, settled},
+	"engine/history/evidence.go":     {2, settled},
 	"engine/history/wait.go":         {6, middleRun},
 	"engine/makeup/activity.go":      {1, middleRun},
 	"engine/makeup/thermal.go":       {7, middleRun + "; " + settled + "; " + pinch},
@@ -68,12 +69,12 @@ var middles = map[string]struct {
 	"engine/process/timeline.go":     {3, printed},
 	"engine/rule/levers.go":          {1, begins},
 	"engine/safety/clock/clock.go":   {1, middleRun},
-	"engine/safety/cooling.go":       {4, middleRun},
-	"engine/safety/exposure.go":      {1, settled},
-	"engine/safety/keeping.go":       {1, settled},
-	"engine/safety/kill.go":          {3, middleRun},
-	"engine/scale/want.go":           {6, scaled},
-	"engine/sheet/curve.go":          {5, drawn},
+
+	"engine/safety/exposure.go": {1, settled},
+	"engine/safety/keeping.go":  {1, settled},
+	"engine/safety/kill.go":     {3, middleRun},
+	"engine/scale/want.go":      {6, scaled},
+	"engine/sheet/curve.go":     {5, drawn},
 }
 
 // No code takes the middle of a range without a reason above.

@@ -21,10 +21,10 @@ var rowsOf = []struct {
 	other []string // where the same word means something else, as "file word"
 }{
 	{"engine/formula/verbs.go", formula.VerbNames(nil), []string{
-		"engine/formula/kinds.go wash",    // a kind of part
-		"engine/larder/bounds.go wash",    // the same
-		"engine/formula/options.go shape", // how a part stands: a slab, a ball
-		"engine/formula/ways.go pan",      // a way to cook
+		"engine/formula/kinds.go wash",          // a kind of part
+		"engine/larder/bounds.go wash",          // the same
+		"engine/formula/values/stands.go shape", // how a part stands: a slab, a ball
+		"engine/formula/ways.go pan",            // a way to cook
 	}},
 	{"engine/formula/ways.go", wayNames(), []string{
 		"engine/formula/verbs.go pan",   // a verb

@@ -3,6 +3,7 @@ package facts
 import (
 	"slices"
 
+	"forebake/engine/cooling"
 	"forebake/engine/family"
 	"forebake/engine/figure"
 	"forebake/engine/formula"
@@ -1046,7 +1047,7 @@ var partFacts = []Fact{
 		Type:   YesNo,
 		Means:  "by its readings or the model's middle each cooling, here and in what it is put in or on, is in the hours of the code, and so are its other warm hours",
 		Source: srcCooling,
-		part:   (*part).KeepsCoolingHours,
+		part:   cooling.KeepsHours,
 	},
 	{
 		Name:   "is_heat_shielded",

@@ -1,13 +1,13 @@
 package facts
 
 import (
+	"forebake/engine/cooling"
 	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/history"
 	"forebake/engine/larder"
 	"forebake/engine/makeup"
 	"forebake/engine/process"
-	"forebake/engine/safety"
 	"forebake/engine/science/ferment"
 	"forebake/engine/science/geometry"
 )
@@ -22,9 +22,9 @@ func hoursTo(targetC float64) func(*parts, *formula.Step) Value {
 	return func(s *parts, step *formula.Step) Value { return s.HoursTo(step, targetC) }
 }
 
-// cooling makes a step fact from the time of a cooling's stages.
-func cooling(stages safety.CoolingStages) func(*parts, *formula.Step) Value {
-	return func(s *parts, step *formula.Step) Value { return s.Cooling(step, stages) }
+// coolingHours makes a step fact from the time of a cooling's stages.
+func coolingHours(stages cooling.Stages) func(*parts, *formula.Step) Value {
+	return func(s *parts, step *formula.Step) Value { return cooling.Hours(s, step, stages) }
 }
 
 // stepFacts come from the step itself, without what the dough
@@ -244,7 +244,7 @@ var stepFacts = []Fact{
 		of:     waits,
 		Means:  "a cooling begins here: it comes at 57 C or hotter from a cook or bake, and is not eaten or thrown away in hours",
 		Source: srcCooling,
-		step:   (*parts).StartsHot,
+		step:   cooling.StartsHot,
 	},
 	{
 		Name:   "hot_out_h",
@@ -253,7 +253,7 @@ var stepFacts = []Fact{
 		of:     waits,
 		Means:  "all the hours that a dough stands out after its heat, where it never goes into the cold and is kept no longer; 0 over the code's 4 h, where a cooling counts",
 		Source: srcGiven + "; time as a control: FDA Food Code 2022, 3-501.19(B) (read)",
-		step:   (*parts).HotOut,
+		step:   cooling.HotOut,
 	},
 	{
 		Name:   "h_57_to_21",
@@ -264,7 +264,7 @@ var stepFacts = []Fact{
 		Source: srcCooling,
 		Error:  errHeat,
 		Settle: settleProbe,
-		step:   cooling(safety.FirstStage),
+		step:   coolingHours(cooling.FirstStage),
 	},
 	{
 		Name:   "h_57_to_5",
@@ -275,7 +275,7 @@ var stepFacts = []Fact{
 		Source: srcCooling,
 		Error:  errHeat,
 		Settle: settleProbe,
-		step:   cooling(safety.BothStages),
+		step:   coolingHours(cooling.BothStages),
 	},
 	{
 		Name:   "h_made_to_5c",
@@ -286,7 +286,7 @@ var stepFacts = []Fact{
 		Source: srcCooling,
 		Error:  errHeat,
 		Settle: settleProbe,
-		step:   (*parts).MadeToCold,
+		step:   cooling.MadeToCold,
 	},
 	{
 		Name:   "cooling_way",
@@ -294,7 +294,7 @@ var stepFacts = []Fact{
 		of:     waits,
 		Means:  "how deep it may stand in open trays to cool in time, at the slow end: here, and in an ice bath until the first stage is done, then in the fridge",
 		Source: srcCooling,
-		step:   (*parts).CoolingWay,
+		step:   cooling.Way,
 	},
 	{
 		Name:   "lethality_log_salmonella",

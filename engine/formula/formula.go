@@ -63,6 +63,15 @@ type Said struct {
 // Makes is what the formula is meant to yield.
 type Makes = values.Makes
 
+// Mass is a mass that may depend on the part's total flour.
+type Mass = values.Mass
+
+// Geometry is the shape in which a part stands while it warms or cools.
+type Geometry = values.Geometry
+
+// Reading is what the baker read in a step. It always beats a model.
+type Reading = values.Reading
+
 // Part is one mix of ingredients with its own steps: a dough, a filling, a syrup.
 type Part struct {
 	Formula     *Formula
@@ -131,38 +140,6 @@ type Amount struct {
 
 // ByVolume reports whether the amount was measured by spoon, cup or jug.
 func (a Amount) ByVolume() bool { return a.Set && a.Kind == quantity.Volume }
-
-// Mass is a mass that may depend on the part's total flour: grams, and grams for
-// each gram of flour. Kept apart they keep a percentage exact when the flour is
-// a range.
-type Mass struct {
-	FixedG   Interval // g
-	PerFlour Interval // g per g of total flour
-}
-
-// Grams gives the mass for a total flour, g.
-func (m Mass) Grams(flourG Interval) Interval {
-	if m.PerFlour == (Interval{}) {
-		return m.FixedG
-	}
-	return m.FixedG.Add(m.PerFlour.Mul(flourG))
-}
-
-// OverFlour gives the mass for a gram of total flour. It divides before it adds, so
-// that an amount in percent stays exact.
-func (m Mass) OverFlour(flourG Interval) Interval {
-	return m.FixedG.Div(flourG).Add(m.PerFlour)
-}
-
-// Add gives the sum of two masses.
-func (m Mass) Add(n Mass) Mass {
-	return Mass{m.FixedG.Add(n.FixedG), m.PerFlour.Add(n.PerFlour)}
-}
-
-// Times gives a share of a mass, where the share is a range.
-func (m Mass) Times(share Interval) Mass {
-	return Mass{m.FixedG.Mul(share), m.PerFlour.Mul(share)}
-}
 
 // PartNamed finds a part by name, in any letter case.
 func (f *Formula) PartNamed(name string) *Part {

@@ -112,9 +112,9 @@ var (
 		(*reader).readTin,
 		func(s *Step) string { return s.Tin },
 		func(s *Step) string { return s.Tin })
-	optAs = option("as", "how it stands: "+shapeNames(),
+	optAs = option("as", "how it stands: "+values.ShapeNames(),
 		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
-			s.Form = rd.readGeometry(e, what)
+			s.Form = rd.value().Geometry(e, what)
 		},
 		func(s *Step) string {
 			if s.Form == nil {
@@ -187,9 +187,9 @@ var (
 			}
 		}, func(s *Step) string { return yesText(s.Steam) },
 		func(s *Step) string { return yesText(s.Steam) })
-	optMeasured = option("measured", "the baker's own reading: "+readingForms,
+	optMeasured = option("measured", "the baker's own reading: "+values.ReadingForms,
 		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
-			s.Reading = rd.readReading(e, what)
+			s.Reading = rd.value().Reading(e, what)
 		},
 		func(s *Step) string {
 			if s.Reading == nil {
@@ -1015,109 +1015,10 @@ func (rd *reader) checkTin(name string, at source.Place) bool {
 	return true
 }
 
-// shape is a shape in which a part stands, with an example of its size where it needs one.
-type shape struct{ name, size string }
-
-var shapesKnown = []shape{
-	{"ball", ""}, {"slab", "40 mm"}, {"log", "70 mm"}, {"brick", "100 x 100 x 230 mm"},
-	{"bowl", ""}, {"tray", "20 mm"}, {"pieces", "75 g"},
-}
-
-func shapeNames() string {
-	names := make([]string, len(shapesKnown))
-	for i, s := range shapesKnown {
-		names[i] = s.name
-	}
-	return strings.Join(names, ", ")
-}
-
-// readGeometry reads "slab 40 mm", "brick 100 x 100 x 230 mm", "ball", "pieces 75 g".
-func (rd *reader) readGeometry(e hclsyntax.Expression, what string) *Geometry {
-	text, at, ok := rd.Text(e, what)
-	if !ok {
-		return nil
-	}
-	word, rest, _ := strings.Cut(strings.TrimSpace(text), " ")
-	g := &Geometry{Place: at, Shape: strings.ToLower(word)}
-	inside := source.Place{File: at.File, Start: at.End - len(rest), End: at.End}
-	rest = strings.TrimRight(rest, " ")
-	for _, s := range shapesKnown {
-		if s.name == g.Shape && s.size != "" && rest == "" {
-			rd.Fault(at, "%s: a %s needs a size: write \"%s %s\"", what, s.name, s.name, s.size)
-			return nil
-		}
-	}
-	switch g.Shape {
-	case "ball", "bowl":
-		if strings.TrimSpace(rest) == "" {
-			return g
-		}
-		rd.Fault(at, "%s: a %s takes no size: write \"%s\"", what, g.Shape, g.Shape)
-	case "slab", "log", "tray":
-		if size, ok := rd.QuantityText(rest, inside, forLength, what); ok {
-			g.MM = size.Interval
-			return g
-		}
-	case "pieces":
-		if each, ok := rd.QuantityText(rest, inside, forMass, what); ok {
-			g.Each = each
-			return g
-		}
-	case "brick":
-		if box, ok := rd.Box(rest, inside, what); ok {
-			g.Sides = box
-			for i, side := range box {
-				g.Brick[i] = (side.Lo + side.Hi) / 2
-			}
-			return g
-		}
-	default:
-		rd.Fault(at, "%s: %s; write for example \"slab 40 mm\"", what,
-			reading.UnknownText("shape", word, "", strings.Split(shapeNames(), ", ")))
-	}
-	return nil
-}
-
-// readReading reads "11 C after 6 h", "2 x after 90 min", "94 C core".
-func (rd *reader) readReading(e hclsyntax.Expression, what string) *Reading {
-	if _, isText := e.(*hclsyntax.TemplateExpr); !isText {
-		rd.Fault(rd.Place(e.Range()), "%s: write %s", what, readingForms)
-		return nil
-	}
-	text, at, ok := rd.Text(e, what)
-	if !ok {
-		return nil
-	}
-	r := &Reading{Place: at}
-	read := func(text string, kinds quantity.Kinds) Given {
-		q, fault := quantity.Read(strings.TrimSpace(text), kinds)
-		ok = ok && fault == nil
-		return Given{Quantity: q, Place: at, Set: fault == nil}
-	}
-	seen, after, has := strings.Cut(text, " after ")
-	if has {
-		r.After = read(after, forTime)
-	}
-	seen, r.Core = strings.CutSuffix(strings.TrimSpace(seen), " core")
-	if times, is := strings.CutSuffix(strings.TrimSpace(seen), "x"); is && !r.Core {
-		r.Rise = read(times+" pieces", forCount)
-	} else {
-		r.Temp = read(seen, forTemperature)
-	}
-	if !ok {
-		rd.Fault(at, "%s: write %s, not %q", what, readingForms, text)
-		return nil
-	}
-	return r
-}
-
 // ReadReading reads a reading that stands outside a formula, as in a log.
 func ReadReading(r *reading.Reader, e hclsyntax.Expression, what string) *Reading {
-	rd := &reader{Reader: r}
-	return rd.readReading(e, what)
+	return values.Reader{Reader: r}.Reading(e, what)
 }
-
-const readingForms = `"11 C after 6 h", "2 x after 90 min" or "94 C core"`
 
 // TimeOption is the option that gives a time where a verb's own value is none.
 func TimeOption() *Option { return optTime }

@@ -1,7 +1,9 @@
 package formula
 
 import (
+	"fmt"
 	"slices"
+	"strings"
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
@@ -16,6 +18,11 @@ func (rd *reader) assumed(at source.Place, says string) {
 	if says != "" {
 		rd.formula.Said = append(rd.formula.Said, Said{at, says})
 	}
+}
+
+// notRead tells words beside what was understood, from which nothing is reckoned.
+func (rd *reader) notRead(at source.Place, words string) {
+	rd.assumed(at, fmt.Sprintf("not read: %q", strings.Trim(words, " ,;:()-")))
 }
 
 // value reads values that depend on nothing else in the formula.

@@ -223,7 +223,8 @@ func (in *Ingredient) settings() []Span {
 				for _, other := range f.Parts[in.Part.Serial].Ingredients {
 					if other.Serial == in.Serial {
 						other.Amount.Interval = figure.Point(end(other.Amount.Interval))
-						other.Grams = Mass{figure.Point(end(g.FixedG)), figure.Point(end(g.PerFlour))}
+						other.Grams = Mass{FixedG: figure.Point(end(g.FixedG)),
+							PerFlour: figure.Point(end(g.PerFlour))}
 					}
 				}
 				f.sum()

@@ -55,36 +55,6 @@ type Step struct {
 	OpenOwn bool      // so is the verb's own value
 }
 
-// Geometry is the shape in which a part stands while it warms or cools.
-type Geometry struct {
-	Place source.Place
-	Shape string      // one of shapesKnown
-	MM    Interval    // thickness of a slab or tray, width of a log
-	Brick [3]float64  // length, width and height, mm; of ranges the middles
-	Sides [3]Interval // as written
-	Each  Given       // mass of one of the pieces, g
-}
-
-// Written gives the text of another size of a geometry, as the baker wrote it: "slab 40 mm" becomes
-// "slab 28 mm".
-func (g *Geometry) Written(mm float64) string {
-	word, rest, _ := strings.Cut(placedText(g.Place), " ")
-	q, fault := quantity.Read(strings.TrimSpace(rest), forLength)
-	if fault != nil {
-		return fmt.Sprintf("%s %s mm", g.Shape, quantity.Plain(mm))
-	}
-	return word + " " + q.Written(mm, mm)
-}
-
-// Reading is what the baker read in a step. It always beats a model.
-type Reading struct {
-	Place source.Place
-	Temp  Given // C
-	Core  bool  // the temperature was read in the core
-	Rise  Given // volume as a multiple of the start: "2 x"
-	After Given // min since the step began; not set means at its end
-}
-
 // IsProbed reports whether a temperature was read in the step.
 func (s *Step) IsProbed() bool { return s.Reading != nil && s.Reading.Temp.Set }
 

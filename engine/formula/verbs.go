@@ -9,6 +9,7 @@ import (
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/said"
+	"forebake/engine/said/puton"
 	"forebake/engine/source"
 	"forebake/engine/spelling"
 
@@ -650,7 +651,7 @@ func (rd *reader) stepWord(pair reading.Pair) stepWord {
 	first, rest, more := strings.Cut(said.Key(pair.Key), " ")
 	switch {
 	case word != (stepWord{}):
-	case first == "wrap" && said.Things(rd.opts.Larder, text, rd.opts.Units) != nil:
+	case first == "wrap" && rd.isFood(text):
 		return stepNamed("enclose")
 	case first == "serve" && said.NoFigure(text) && strings.Contains(text, " "):
 		rd.assumed(at, fmt.Sprintf("%q is kept as a note: what waits for service, warm or cold, is a hold", text))
@@ -707,10 +708,16 @@ func (rd *reader) tossedIn(text string) string {
 	if head, ok := said.Apart(text); ok {
 		text = head
 	}
-	if said.Things(rd.opts.Larder, text, rd.opts.Units) == nil {
+	if !rd.isFood(text) {
 		return ""
 	}
 	return text
+}
+
+// isFood reports whether the larder knows all that words name.
+func (rd *reader) isFood(text string) bool {
+	things, _ := puton.Of(rd.opts.Larder, text, rd.opts.Units)
+	return len(things) > 0
 }
 
 // asStep is a step that is written as one text, "mix 10 min", as the file holds it; "" where its first

@@ -168,7 +168,7 @@ func (s *Sheet) cooledAgain(p *formula.Part, before int) bool {
 			cooked, cooled = true, false
 		case cooked && step.Verb.Waits():
 			at := s.AroundStep(step)
-			cooled = cooled || !at.Absent && at.Hi < s.limits().FirstToC.Value || step.Verb.Cools()
+			cooled = cooled || !at.Absent && at.Hi < s.Limits().FirstToC.Value || step.Verb.Cools()
 		}
 	}
 	return cooled

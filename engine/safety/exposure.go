@@ -49,7 +49,7 @@ func (p *Part) ownClock() *clock.Clock {
 	if p.ownExposed != nil {
 		return p.ownExposed
 	}
-	l := p.sheet.limits()
+	l := p.sheet.Limits()
 	c := p.sheet.clocks.Next()
 	c.Start(l.ColdC.Value, l.HotHoldC.Value, l.AmbientHours.Value)
 	c.Live = p.liveFactor()
@@ -84,7 +84,7 @@ func (p *Part) expose(c *clock.Clock, from int, stops span) {
 	// h; straight after a kill, cooling in the code's time counts for
 	// spores alone
 	sinceKill := math.Inf(1)
-	allowed := p.sheet.limits().TotalHours.Value
+	allowed := p.sheet.Limits().TotalHours.Value
 	raw := p.needsOnceCooked() && p.IsCooked()
 	for i := from; i < len(record.Stages); i++ {
 		st := &record.Stages[i]
@@ -94,7 +94,7 @@ func (p *Part) expose(c *clock.Clock, from int, stops span) {
 			hours = step.Time.Interval.Scale(1.0 / 60)
 		}
 		verb := step.Verb
-		hot := st.Known && st.Core.Low >= p.sheet.limits().CoolFromC.Value
+		hot := st.Known && st.Core.Low >= p.sheet.Limits().CoolFromC.Value
 		if verb.Touched() && !hot { // what gets in now is alive
 			sinceKill = math.Inf(1)
 		}
@@ -115,7 +115,7 @@ func (p *Part) expose(c *clock.Clock, from int, stops span) {
 		case !st.Known:
 			c.Unknown(hours)
 		case verb.Waits() && st.HasAmbient && st.Ambient.Hi > growthEndsC &&
-			st.StartCore.Low < p.sheet.limits().HotHoldC.Value:
+			st.StartCore.Low < p.sheet.Limits().HotHoldC.Value:
 			// warmed by no cook: a faster warming would count less
 			c.Unknown(hours)
 		case st.Trace[figure.High] != nil:
@@ -151,13 +151,13 @@ func (p *Part) expose(c *clock.Clock, from int, stops span) {
 // inCold reports whether a step's surroundings, as written, cool in time.
 func (s *Sheet) inCold(step *formula.Step) bool {
 	at := s.AroundStep(step)
-	return !at.Absent && at.Hi <= s.limits().FirstToC.Value
+	return !at.Absent && at.Hi <= s.Limits().FirstToC.Value
 }
 
 // readWarm reports whether the reading at a step's end is not cold: then
 // nothing shows that it cooled in time.
 func (s *Sheet) readWarm(step *formula.Step) bool {
-	return step.IsProbed() && step.Reading.Temp.Hi > s.limits().ColdC.Value
+	return step.IsProbed() && step.Reading.Temp.Hi > s.Limits().ColdC.Value
 }
 
 // evenlyC is the warmest that a part of unknown weight may enter the cold and
@@ -213,7 +213,7 @@ func (p *Part) WarmHours() Value { return p.spentValue(p.clock().WarmHours()) }
 func (p *Part) spentValue(b figure.Estimate) Value {
 	v := b.Value()
 	if math.IsInf(v.Hi, 1) || v.Hi > v.Lo {
-		v.Need = p.unknownStage()
+		v.Need = p.UnknownStage()
 	}
 	if math.IsInf(v.Mid, 1) {
 		v.Mid = math.NaN()
@@ -221,8 +221,8 @@ func (p *Part) spentValue(b figure.Estimate) Value {
 	return v
 }
 
-// unknownStage is what must be written to follow the part; nil for nothing.
-func (p *Part) unknownStage() *figure.Need {
+// UnknownStage is what must be written to follow the part; nil for nothing.
+func (p *Part) UnknownStage() *figure.Need {
 	look := func(q *Part) *figure.Need {
 		for i := range q.Record().Stages {
 			if st := &q.Record().Stages[i]; !st.Known {

@@ -24,7 +24,7 @@ const (
 // KeptDays counts the days that a part is kept cold, as days at 5 C. The day
 // it is made is the first; frozen days do not count.
 func (s *Sheet) KeptDays(step *formula.Step) Value {
-	l := s.limits()
+	l := s.Limits()
 	sum := figure.Point(1)
 	weigh := func(c float64) float64 {
 		switch {
@@ -86,7 +86,7 @@ func (s *Sheet) kept(
 ) (missing Value, ok bool) {
 	for _, other := range step.Part.Steps[:step.Index+1] {
 		if !other.Verb.Stores() && !(other.Verb.Chills() && other.Time.Set &&
-			other.Time.Interval.Hi > s.limits().KeepAfterHours.Value*60) {
+			other.Time.Interval.Hi > s.Limits().KeepAfterHours.Value*60) {
 			continue
 		}
 		if !other.Time.Set {
@@ -151,7 +151,7 @@ func (s *Sheet) WarmCustardAfterBake() Value {
 // warmAfterBake asks of each part on or in a dough, and of the dough's own
 // pieces, whether its hours count; baked is whether it went through the bake.
 func (s *Sheet) warmAfterBake(counts func(q *Part, baked bool) Value) Value {
-	l := s.limits()
+	l := s.Limits()
 	out := figure.ValueOf(Interval{})
 	for _, p := range s.Formula.Parts {
 		if p.Kind != formula.Dough {

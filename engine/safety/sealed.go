@@ -19,7 +19,7 @@ func (p *Part) sealed() (class microbe.Sealed, days, warmestC float64, ok bool) 
 	if p.IsDough() {
 		return p.wrapped()
 	}
-	cold := p.sheet.limits().ColdC.Value
+	cold := p.sheet.Limits().ColdC.Value
 	coveredWarm, warm := 0.0, 0.0
 	for _, step := range p.allSteps() {
 		if !step.Verb.Waits() {
@@ -41,7 +41,7 @@ func (p *Part) sealed() (class microbe.Sealed, days, warmestC float64, ok bool) 
 	wet := p.Holds(isMoistPlant) || p.Controls(larder.ControlOilInfusion,
 		larder.ControlRawVegetable,
 		larder.ControlCookedVegetable, larder.ControlUndeclared)
-	if 24*warm <= p.sheet.limits().AmbientHours.Value {
+	if 24*warm <= p.sheet.Limits().AmbientHours.Value {
 		warmestC = min(warmestC, cold) // the hours of a working supply: 3-501.19(B)
 	}
 	switch {
@@ -70,7 +70,7 @@ func isMoistPlant(in *formula.Ingredient) bool { return in.Item.MoistPlant() }
 // wrapped is sealed for a dough: bread in a box or a bag stands in air, and
 // is no food in a jar. It is asked where a wait after its heat says covered.
 func (p *Part) wrapped() (class microbe.Sealed, days, warmestC float64, ok bool) {
-	cold := p.sheet.limits().ColdC.Value
+	cold := p.sheet.Limits().ColdC.Value
 	heated := false
 	for _, step := range p.Steps {
 		switch {
@@ -135,7 +135,7 @@ func (p *Part) Botulinum() Value {
 	case microbe.MoistWrapped:
 		aw = p.wrappedActivity()
 	}
-	level, _ := microbe.Botulinum(class, warmestC, p.sheet.limits().ColdC.Value, days, aw,
+	level, _ := microbe.Botulinum(class, warmestC, p.sheet.Limits().ColdC.Value, days, aw,
 		microbe.Interval{Lo: p.PH.Lo, Hi: p.PH.Hi}, p.PH.Set)
 	return figure.Text(level.String())
 }

@@ -1,6 +1,6 @@
 // Package safety says what could make someone ill: which parts need time and
-// temperature control, how long they are warm, how fast they cool, what the
-// heat kills, how long they keep.
+// temperature control, how long they are warm, what the heat kills, how long
+// they keep. How fast they cool is asked in package cooling.
 //
 // Each file answers one question, by the table or the law beside it:
 //
@@ -11,7 +11,6 @@
 //	core.go      how hot the middle gets           71, 74 and 82 C (rules/hygiene.hcl), the code's reheating
 //	sealed.go    C. botulinum without air          published limits (microbe.Botulinum)
 //	kill.go      how far a bake kills Salmonella   published D and z values by food and water activity
-//	cooling.go   is it cold in time                the code of the kitchen (kitchen.Law)
 //	keeping.go   how long it is kept               the code of the kitchen; mould by Cauvain & Seiler
 //
 // clock.go adds up the exposure. The unfavourable end of every error is in
@@ -96,8 +95,8 @@ func (p *Part) once(kept **Value, work func(*Part) Value) Value {
 	return **kept
 }
 
-// limits are the food-safety figures in force in the kitchen.
-func (s *Sheet) limits() *microbe.Limits {
+// Limits are the food-safety figures in force in the kitchen.
+func (s *Sheet) Limits() *microbe.Limits {
 	if s.law == nil || s.lawOf != s.Kitchen {
 		l := s.Kitchen.Law()
 		s.law, s.lawOf = &l, s.Kitchen

@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"forebake/engine/larder"
-	"forebake/engine/quantity"
 	"forebake/engine/spelling"
 )
 
@@ -30,26 +29,6 @@ func Apart(text string) (head string, ok bool) {
 		return "", false
 	}
 	return strings.TrimRight(strings.TrimSpace(m[1]), " ,;("), true
-}
-
-var measuredThing = spelling.Pattern(`(?i)^([\d./⁄¼½¾⅓⅔⅛]+(?: [\d/⁄¼½¾]+)? ?(?:` + unitWords +
-	`)) (?:of )?(\D+)$`)
-
-// Measured reads an amount before one thing, "25 g melted butter", and what it weighs, g.
-func Measured(l *larder.Larder, text, units string) (thing string, q quantity.Quantity, ok bool) {
-	m := measuredThing().FindStringSubmatch(strings.TrimSpace(text))
-	if m == nil {
-		return "", q, false
-	}
-	it, _, known := Ingredient(l, m[2], units)
-	q, fault := quantity.Read(m[1], quantity.Of(quantity.Mass, quantity.Volume))
-	if !known || fault != nil || q.Kind == quantity.Volume && it.Density == 0 {
-		return "", q, false
-	}
-	if q.Kind == quantity.Volume {
-		q.Interval = q.Interval.Scale(it.Density)
-	}
-	return m[2], q, true
 }
 
 // Common practice, no source: what a wash or a coat of fat on the outside weighs, % of what it is

@@ -1,10 +1,8 @@
 package said
 
 import (
-	"strconv"
 	"strings"
 
-	"forebake/engine/larder"
 	"forebake/engine/quantity"
 	"forebake/engine/spelling"
 )
@@ -159,13 +157,6 @@ func TwoHeats(text string) (first, then Heated, ok bool) {
 	return Heated{Time: m[1], Temp: m[2]}, Heated{Time: m[3], Temp: m[4]}, true
 }
 
-// PartName is a name without the little words before it: "with syrup".
-func PartName(words string) string {
-	return strings.TrimSpace(withThe().ReplaceAllString(strings.TrimSpace(words), ""))
-}
-
-var withThe = spelling.Pattern(`(?i)^(?:(?:with|in|some|the|more|all of|half of|rest of) )+`)
-
 // TimeAside takes an aside off a time: "25 min (turn after 15)", "45 min, turning once"; a night that
 // has hours beside it is those hours: "overnight (12 hours)".
 func TimeAside(text string) (time, note string, ok bool) {
@@ -188,62 +179,4 @@ func TimeAside(text string) (time, note string, ok bool) {
 		}
 	}
 	return "", "", false
-}
-
-var onward = spelling.Pattern(`(?i)^(?:,| \(| -) ?\p{L}|^ (?:twice|again|generously|lightly|` +
-	`all over|on|over|evenly|thinly|to|once|while|and let|then|in|around)\b`)
-
-// Onward reports whether words behind a name say how it is put on: ", twice".
-func Onward(rest string) bool { return NoFigure(rest) && onward().MatchString(rest) }
-
-// together are words for what is put on, whose make-up is plain.
-var together = map[string][]string{"egg wash": {"egg"}, "eggwash": {"egg"}, "dorure": {"egg"},
-	"cinnamon sugar": {"sugar", "cinnamon"}, "sugar syrup": {"sugar", "water"},
-	"simple syrup": {"sugar", "water"}, "stock syrup": {"sugar", "water"},
-	"garlic butter": {"butter", "garlic"},
-	"honey butter":  {"butter", "honey"}, "eigelb und milch": {"egg yolk", "whole milk"}}
-
-var (
-	leading = spelling.Pattern(`(?i)^(?:(?:with|in|some|the|a|an|one|\d+|more|extra|plenty of|` +
-		`a little|beaten|whisked|brushed with|the rest of the|rest of the) )+`)
-	joined = spelling.Pattern(`(?i)\s*(?:,| and | und | et | e | och | og |\+|&| plus | with |` +
-		` mixed with | or )\s*`)
-)
-
-// Things are the ingredients of what is put on by words alone, "egg yolk and milk"; none where the
-// larder does not know each of them.
-func Things(l *larder.Larder, words, units string) []string {
-	plain := strings.TrimSpace(leading().ReplaceAllString(strings.TrimSpace(words), ""))
-	if list := together[strings.ToLower(plain)]; list != nil {
-		return list
-	}
-	if strings.Contains(strings.ToLower(plain), " or ") || !NoFigure(plain) {
-		return nil
-	}
-	if _, _, ok := Ingredient(l, plain, units); ok {
-		return []string{plain}
-	}
-	var out []string
-	for _, one := range joined().Split(plain, -1) {
-		one = strings.TrimSpace(leading().ReplaceAllString(one, ""))
-		if _, _, ok := Ingredient(l, one, units); !ok {
-			return nil
-		}
-		out = append(out, one)
-	}
-	return out
-}
-
-var intoTins = spelling.Pattern(`(?i)^(?:in|into) .*\b(?:moulds?|molds?|tins?|pans?|cases?|cups?|rings?)\b`)
-
-// Into reports whether words say what tins a thing goes into.
-func Into(words string) bool { return intoTins().MatchString(words) }
-
-// OpenLines are ingredients as they are written, with open amounts.
-func OpenLines(things []string) []string {
-	out := make([]string, len(things))
-	for i, thing := range things {
-		out[i] = strconv.Quote(thing) + ` = "?"`
-	}
-	return out
 }

@@ -1,31 +1,47 @@
-package safety
+// Package cooling says whether what was cooked is cold in the hours of the
+// kitchen's code (kitchen.Law): which wait begins a cooling, how long each
+// stage takes, and how shallow the part must stand.
+//
+//	cooling.go   the clock of the code      FDA Food Code 2022, 3-501.14 (read)
+//	advice.go    how shallow it must stand  the slow end of the model
+//
+// The unfavourable end of every error is in the figures; the rules take it.
+package cooling
 
 import (
 	"math"
 	"slices"
-	"strings"
 
 	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/history"
 	"forebake/engine/quantity"
+	"forebake/engine/safety"
+)
+
+// Short names of what is asked.
+type (
+	Interval = figure.Interval
+	Value    = figure.Value
+	Sheet    = safety.Sheet
+	Part     = safety.Part
 )
 
 // StartsHot reports whether a wait begins a cooling: the part comes to it hot
 // from a cook or bake, not from an earlier wait of the cooling. None begins
 // in hot surroundings, before another heat, or where the part is eaten,
 // thrown away or baked in time: see HotOut, IsHeatedInTime.
-func (s *Sheet) StartsHot(step *formula.Step) Value {
-	if s.endsHot(step) || s.HotOut(step).Lo > 0 || s.IsHeatedInTime(step) {
+func StartsHot(s *Sheet, step *formula.Step) Value {
+	if endsHot(s, step) || HotOut(s, step).Lo > 0 || IsHeatedInTime(s, step) {
 		return figure.YesNo(false)
 	}
-	return s.startsHot(step)
+	return startsHot(s, step)
 }
 
 // endsHot reports whether a wait is the last and ends, as written, above
 // where a cooling counts.
-func (s *Sheet) endsHot(step *formula.Step) bool {
-	if !step.To.Set || step.To.Lo < s.limits().CoolFromC.Value {
+func endsHot(s *Sheet, step *formula.Step) bool {
+	if !step.To.Set || step.To.Lo < s.Limits().CoolFromC.Value {
 		return false
 	}
 	for _, later := range step.Part.Steps[step.Index+1:] {
@@ -41,8 +57,8 @@ func (s *Sheet) endsHot(step *formula.Step) bool {
 // code's hours, and it is kept no longer. FDA Food Code 2022, 3-501.19(B)
 // (read): 4 h from hot holding. A code with less has its own figure, which a
 // rule holds against this one. Elsewhere it is 0.
-func (s *Sheet) HotOut(step *formula.Step) Value {
-	p, l := step.Part, s.limits()
+func HotOut(s *Sheet, step *formula.Step) Value {
+	p, l := step.Part, s.Limits()
 	none := figure.ValueOf(Interval{})
 	if !s.Part(p).IsDough() {
 		return none
@@ -74,8 +90,8 @@ func (s *Sheet) HotOut(step *formula.Step) Value {
 }
 
 // startsHot is StartsHot without asking where the part goes next.
-func (s *Sheet) startsHot(step *formula.Step) Value {
-	hot := s.limits().CoolFromC.Value
+func startsHot(s *Sheet, step *formula.Step) Value {
+	hot := s.Limits().CoolFromC.Value
 	keptHot := func(step *formula.Step) bool {
 		around, ok := history.Around(s.Kitchen, step)
 		return ok && around.Lo >= hot
@@ -105,23 +121,23 @@ func (s *Sheet) startsHot(step *formula.Step) Value {
 	return figure.Maybe("measured = \"... C\" in the step before", step.Place)
 }
 
-// CoolingStages are the stages of a cooling that the code's clock covers.
-type CoolingStages uint8
+// Stages are the stages of a cooling that the code's clock covers.
+type Stages uint8
 
 // FirstStage ends at the code's first limit (21 C), BothStages at its second
 // (5 C).
 const (
-	FirstStage CoolingStages = iota
+	FirstStage Stages = iota
 	BothStages
 )
 
-// Cooling gives the hours from the start of the code's clock until the part
+// Hours gives the hours from the start of the code's clock until the part
 // is at a temperature, over all waits of a cooling. Where it is cold enough
 // to keep the part, or should be, the last wait lasts as long as needed;
 // elsewhere the clock ends with the steps as written. Over BothStages a bake
 // that follows in time ends the clock, once the first stage is done.
-func (s *Sheet) Cooling(step *formula.Step, stages CoolingStages) Value {
-	p, l := s.Part(step.Part), s.limits()
+func Hours(s *Sheet, step *formula.Step, stages Stages) Value {
+	p, l := s.Part(step.Part), s.Limits()
 	if st, missing := s.Stage(step); st == nil {
 		return missing
 	}
@@ -129,8 +145,8 @@ func (s *Sheet) Cooling(step *formula.Step, stages CoolingStages) Value {
 	if stages == BothStages {
 		target, most = l.SecondToC.Value, l.TotalHours.Value
 	}
-	from := p.fallsTo(step, l.CoolFromC.Value)
-	fall := p.fallsTo(step, target)
+	from := fallsTo(p, step, l.CoolFromC.Value)
+	fall := fallsTo(p, step, target)
 	from.hours = from.hours.Min(from.since).Min(fall.since) // a reading tells no start of a clock
 	to, over := fall.hours, fall.over
 	if !from.ok || !fall.ok {
@@ -140,8 +156,8 @@ func (s *Sheet) Cooling(step *formula.Step, stages CoolingStages) Value {
 		)
 	}
 	if stages == BothStages {
-		if first := p.fallsTo(step, l.FirstToC.Value); first.ok && first.done {
-			if baked, ok := p.sheet.HoursToHeat(step.Part, step.Index); ok {
+		if first := fallsTo(p, step, l.FirstToC.Value); first.ok && first.done {
+			if baked, ok := p.Sheet().HoursToHeat(step.Part, step.Index); ok {
 				to = to.Min(figure.Estimate{Low: baked.Lo, Mid: baked.Mid(), High: baked.Hi})
 				over = true
 			}
@@ -159,7 +175,7 @@ func (s *Sheet) Cooling(step *formula.Step, stages CoolingStages) Value {
 		Hi:     between(from.hours.High, to.High),
 		Origin: figure.ByModel,
 	}
-	falls, until, warm := p.surfaceFalls(step, l.CoolFromC.Value)
+	falls, until, warm := surfaceFalls(p, step, l.CoolFromC.Value)
 	outside := to.Mid - falls
 	switch { // where the middle is no answer to the code
 	case !over: // the steps end before it is there
@@ -181,7 +197,7 @@ func (s *Sheet) Cooling(step *formula.Step, stages CoolingStages) Value {
 	if math.IsInf(v.Lo, 1) {
 		// No run gets there: it takes at least the hours written.
 		v.Lo = 0
-		for _, st := range p.coolingFrom(step) {
+		for _, st := range coolingFrom(p, step) {
 			v.Lo += st.Step.Time.Lo / 60
 		}
 	}
@@ -199,11 +215,11 @@ type fall struct {
 
 // fallsTo follows the waits of a cooling for the time at which each run
 // reaches a temperature. The coldest run is quickest: it is the low end.
-func (p *Part) fallsTo(step *formula.Step, targetC float64) fall {
-	waits := p.coolingFrom(step)
+func fallsTo(p *Part, step *formula.Step, targetC float64) fall {
+	waits := coolingFrom(p, step)
 	keeps := false
 	for _, st := range waits {
-		at, l := p.sheet.AroundStep(st.Step), p.sheet.limits()
+		at, l := p.Sheet().AroundStep(st.Step), p.Sheet().Limits()
 		// Nor does a chill last less long in a fridge that is too warm.
 		keeps = keeps || !at.Absent && (at.Hi <= l.ColdC.Value ||
 			st.Step.Verb.Retards() && at.Hi < l.FirstToC.Value)
@@ -237,7 +253,7 @@ func (p *Part) fallsTo(step *formula.Step, targetC float64) fall {
 			case !last:
 				at[r] += end
 			case keeps:
-				h, ok := p.onTo(st, figure.Run(r), ambient[r], targetC)
+				h, ok := onTo(p, st, figure.Run(r), ambient[r], targetC)
 				if !ok {
 					return fall{}
 				}
@@ -270,8 +286,8 @@ func readBy(step *formula.Step, targetC float64) (h float64, ok bool) {
 // temperature, h from the start of a cooling, by the sample before; until is
 // the end of that wait, and warm is whether its surroundings keep the first
 // stage from ever ending.
-func (p *Part) surfaceFalls(step *formula.Step, c float64) (at, until float64, warm bool) {
-	for _, st := range p.coolingFrom(step) {
+func surfaceFalls(p *Part, step *formula.Step, c float64) (at, until float64, warm bool) {
+	for _, st := range coolingFrom(p, step) {
 		trace := st.Trace[figure.Middle]
 		if len(trace) == 0 {
 			break
@@ -280,7 +296,7 @@ func (p *Part) surfaceFalls(step *formula.Step, c float64) (at, until float64, w
 		for i, b := range trace {
 			if b.Surface <= c {
 				return at + trace[max(0, i-1)].Hours, until,
-					st.Ambient.Mid() >= p.sheet.limits().FirstToC.Value
+					st.Ambient.Mid() >= p.Sheet().Limits().FirstToC.Value
 			}
 		}
 		at = until
@@ -289,7 +305,7 @@ func (p *Part) surfaceFalls(step *formula.Step, c float64) (at, until float64, w
 }
 
 // coolingFrom lists a cooling's waits from a step to the next cook or bake.
-func (p *Part) coolingFrom(step *formula.Step) []*history.Stage {
+func coolingFrom(p *Part, step *formula.Step) []*history.Stage {
 	var out []*history.Stage
 	record := p.Record()
 	for i := step.Index; i < len(record.Stages); i++ {
@@ -306,7 +322,8 @@ func (p *Part) coolingFrom(step *formula.Step) []*history.Stage {
 
 // onTo follows a run past its course's end: by its rate of decay, once well
 // under way; else by following it again.
-func (p *Part) onTo(
+func onTo(
+	p *Part,
 	st *history.Stage,
 	run figure.Run,
 	ambientC, targetC float64,
@@ -320,7 +337,7 @@ func (p *Part) onTo(
 		pace := math.Log(a/b) / (last.Hours - before.Hours)
 		return last.Hours + math.Log(b/(targetC-ambientC))/pace, true
 	}
-	b, ok := p.sheet.Simulator.TimeTo(p.Setup(), st.Step, targetC)
+	b, ok := p.Sheet().Simulator.TimeTo(p.Setup(), st.Step, targetC)
 	return b.At(run), ok
 }
 
@@ -329,38 +346,38 @@ func (p *Part) onTo(
 // supply: time is its control, and it needs no cooling. FDA Food Code 2022,
 // 3-501.19(B) (read): from 57 C, cooked within 4 h. The hours count from the
 // start of the wait.
-func (s *Sheet) IsHeatedInTime(step *formula.Step) bool {
+func IsHeatedInTime(s *Sheet, step *formula.Step) bool {
 	h, ok := s.HoursToHeat(step.Part, step.Index)
-	return ok && h.Hi <= s.limits().ColdOutHours.Value && !s.Part(step.Part).IsDough()
+	return ok && h.Hi <= s.Limits().ColdOutHours.Value && !s.Part(step.Part).IsDough()
 }
 
-// KeepsCoolingHours reports whether every cooling of the part, its own and
+// KeepsHours reports whether every cooling of the part, its own and
 // those inside what takes it, keeps the code's hours by readings or the
 // middle of the model, and its waits in neither cold nor heat keep what the
 // code gives cold food. What is not written counts as over.
-func (p *Part) KeepsCoolingHours() Value {
-	if p.unknownStage() != nil {
+func KeepsHours(p *Part) Value {
+	if p.UnknownStage() != nil {
 		return figure.YesNo(false)
 	}
-	l := p.sheet.limits()
+	l := p.Sheet().Limits()
 	warm := Interval{}
 	inTime := func(q *Part, from int) bool {
 		for _, step := range q.Steps[from:] {
 			if !step.Verb.Waits() {
 				continue
 			}
-			at := p.sheet.AroundStep(step)
+			at := p.Sheet().AroundStep(step)
 			if at.Absent || !step.Time.Set {
 				return false
 			}
 			if at.Hi > l.ColdC.Value && at.Lo < l.HotHoldC.Value {
 				warm = warm.Add(step.Time.Interval.Scale(1.0 / 60))
 			}
-			if p.sheet.startsHot(step).Hi == 0 {
+			if startsHot(p.Sheet(), step).Hi == 0 {
 				continue
 			}
-			first := p.sheet.Cooling(step, FirstStage)
-			both := p.sheet.Cooling(step, BothStages)
+			first := Hours(p.Sheet(), step, FirstStage)
+			both := Hours(p.Sheet(), step, BothStages)
 			if first.Absent || both.Absent || first.Need != nil || both.Need != nil ||
 				!(first.Mid <= l.FirstHours.Value && both.Mid <= l.TotalHours.Value) {
 				return false
@@ -373,7 +390,7 @@ func (p *Part) KeepsCoolingHours() Value {
 	}
 	for _, q := range p.Formula.Parts {
 		for i, step := range q.Steps {
-			if step.Uses == p.Part && !inTime(p.sheet.Part(q), i+1) {
+			if step.Uses == p.Part && !inTime(p.Sheet().Part(q), i+1) {
 				return figure.YesNo(false)
 			}
 		}
@@ -387,7 +404,7 @@ const dryPct = 15
 // madeCold reports whether all that is wet in the part goes in as cold as it
 // has to be kept. What is made of ingredients at room warmth alone has the
 // four hours of 3-501.14(B) (read).
-func (p *Part) madeCold(coldC float64) bool {
+func madeCold(p *Part, coldC float64) bool {
 	return !slices.ContainsFunc(p.Ingredients, func(in *formula.Ingredient) bool {
 		wet := in.Item == nil || in.Item.Water > dryPct
 		return wet && !(in.Temp.Set && in.Temp.Hi <= coldC)
@@ -397,9 +414,9 @@ func (p *Part) madeCold(coldC float64) bool {
 // MadeToCold is the time from the end of a part's mix until its core is cold,
 // h, or until it goes into the oven in all that takes it: a crust baked in
 // time need not be cold first. It is 0 for a part made of cold ingredients.
-func (s *Sheet) MadeToCold(step *formula.Step) Value {
+func MadeToCold(s *Sheet, step *formula.Step) Value {
 	p := s.Part(step.Part)
-	if p.madeCold(s.limits().ColdC.Value) {
+	if madeCold(p, s.Limits().ColdC.Value) {
 		return figure.ValueOf(Interval{})
 	}
 	before := Interval{}
@@ -410,7 +427,7 @@ func (s *Sheet) MadeToCold(step *formula.Step) Value {
 		}
 		mixed = mixed || other.Verb.Mixes()
 	}
-	cold := s.limits().SecondToC.Value
+	cold := s.Limits().SecondToC.Value
 	v := s.HoursTo(step, cold)
 	if v.Absent {
 		return v
@@ -433,109 +450,9 @@ func (s *Sheet) MadeToCold(step *formula.Step) Value {
 		}
 		v.Lo, v.Mid, v.Hi = min(v.Lo, h), min(v.Mid, h), min(v.Hi, h)
 	}
-	if baked, ok := p.sheet.HoursToHeat(step.Part, step.Index); ok {
+	if baked, ok := p.Sheet().HoursToHeat(step.Part, step.Index); ok {
 		baked = baked.Add(before)
 		v.Lo, v.Mid, v.Hi = min(v.Lo, baked.Hi), min(v.Mid, baked.Hi), min(v.Hi, baked.Hi)
 	}
 	return v
-}
-
-// CoolingWay says how shallow the part must stand to cool in time: here, and
-// in an ice bath until the first stage is done. Bread goes into neither; what
-// is written already is no advice.
-func (s *Sheet) CoolingWay(step *formula.Step) Value {
-	if s.Part(step.Part).IsDough() {
-		return figure.Text("an open rack, pieces apart")
-	}
-	if st, missing := s.Stage(step); st == nil {
-		return missing
-	}
-	var ways []string
-	if !step.Iced() {
-		if mm := s.deepest(step, s.keepsHere); mm > 0 && !isAsShallow(step, mm) {
-			ways = append(ways, quantity.Format(mm, "mm")+" trays")
-		}
-	}
-	if mm := s.deepest(step, s.keepsIced); mm > 0 && !(step.Iced() && isAsShallow(step, mm)) {
-		trays := ""
-		if len(ways) == 0 {
-			trays = " trays"
-		}
-		ways = append(ways, quantity.Format(mm, "mm")+trays+" in an ice bath")
-	}
-	switch {
-	case len(ways) > 0:
-		return figure.Text(strings.Join(ways, ", or "))
-	case step.Iced():
-		return figure.Text("thinner trays, stirred and uncovered")
-	}
-	return figure.Text("an ice bath, thinner and stirred")
-}
-
-// isAsShallow reports whether a step's part stands no deeper than mm.
-func isAsShallow(step *formula.Step, mm float64) bool {
-	return step.Form != nil && step.Form.MM.Hi > 0 && step.Form.MM.Hi <= mm
-}
-
-// deepest is the deepest tray that keeps both stages at the slow end, mm
-// in steps of 5 (1 below 10); 0 where none does. It is open unless a tray
-// is written.
-func (s *Sheet) deepest(step *formula.Step, keeps func(step, tray *formula.Step) bool) float64 {
-	covered := new(bool)
-	if step.Form != nil && step.Form.Shape == "tray" {
-		covered = step.Covered // as it stands already
-	}
-	depths := []float64{2, 3, 4, 5, 6, 7, 8, 9, 10, 15, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80}
-	i, _ := slices.BinarySearchFunc(depths, true, func(mm float64, _ bool) int {
-		tray := *step
-		tray.Reading, tray.Covered = nil, covered
-		tray.Form = &formula.Geometry{Shape: "tray", MM: figure.Point(mm)}
-		if keeps(step, &tray) {
-			return -1
-		}
-		return 1
-	})
-	if i == 0 {
-		return 0
-	}
-	return depths[i-1]
-}
-
-// latest is when the slowest run reaches a temperature with another step in
-// place of this one, h.
-func (s *Sheet) latest(step, instead *formula.Step, c float64) float64 {
-	b, ok := s.Simulator.TimeToIf(s.Part(step.Part).Setup(), step, instead, c)
-	if !ok {
-		return math.Inf(1)
-	}
-	return b.High
-}
-
-// keepsHere reports whether a tray in the step's place cools in time.
-func (s *Sheet) keepsHere(step, tray *formula.Step) bool {
-	l := s.limits()
-	from := s.latest(step, tray, l.CoolFromC.Value)
-	return s.latest(step, tray, l.FirstToC.Value)-from <= l.FirstHours.Value &&
-		s.latest(step, tray, l.SecondToC.Value)-from <= l.TotalHours.Value
-}
-
-// keepsIced reports whether a tray cools in time that is in ice water for the
-// first stage and then in the fridge. The second stage is that of a tray in
-// the fridge from the beginning: it comes to the same decay.
-func (s *Sheet) keepsIced(step, tray *formula.Step) bool {
-	l := s.limits()
-	iced, chilled := *tray, *tray
-	iced.Way, iced.At, iced.Where = formula.IceBath, formula.Given{}, nil
-	first := s.latest(step, &iced, l.FirstToC.Value) - s.latest(step, &iced, l.CoolFromC.Value)
-	if !(first <= l.FirstHours.Value) {
-		return false
-	}
-	chilled.Way, chilled.Where = nil, nil
-	chilled.At = formula.Given{
-		Quantity: quantity.Quantity{Interval: s.Kitchen.Fridge.Interval},
-		Set:      true,
-	}
-	second := s.latest(step, &chilled, l.SecondToC.Value) -
-		s.latest(step, &chilled, l.FirstToC.Value)
-	return first+second <= l.TotalHours.Value
 }
