@@ -139,23 +139,12 @@ func (s *Sheet) tins(step *formula.Step, m Interval) Interval {
 	switch {
 	case step.Count != nil:
 		return step.Count.Interval
-	case s.shareTin(step, n, m):
+	case s.ShareTin(step, n, m.Scale(1/geometry.MixedDensity)):
 		return figure.Point(1)
 	case step.Pieces != nil:
 		return step.Pieces.Interval
 	}
 	return n
-}
-
-// shareTin reports whether the n pieces of a mass, g, lie side by side in the tin that a step names:
-// also the fewest of the most.
-func (s *Sheet) shareTin(step *formula.Step, n, m Interval) bool {
-	tin, ok := s.Kitchen.TinNamed(step.Tin)
-	if step.Pieces != nil {
-		n = step.Pieces.Interval
-	}
-	return ok && step.Tin != "" && step.Count == nil && m.IsFinite() &&
-		tin.Together(n.Lo, m.Hi/geometry.MixedDensity, step.Pieces != nil)
 }
 
 // TinRange is the usual tin volume for a gram of such a dough at a step: of
@@ -255,7 +244,7 @@ func (s *Sheet) PieceMass(step *formula.Step) Interval {
 		switch {
 		case other.Tin != "" && other.Count != nil:
 			n = other.Count.Interval
-		case s.shareTin(other, n, s.wholeMass(other)):
+		case s.ShareTin(other, n, s.wholeMass(other).Scale(1/geometry.MixedDensity)):
 			n = figure.Point(1)
 		case other.Pieces != nil:
 			n = other.Pieces.Interval
