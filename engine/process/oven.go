@@ -147,8 +147,8 @@ func (s *Sheet) tins(step *formula.Step, m Interval) Interval {
 	return n
 }
 
-// TinRange is the usual tin volume for a gram of such a dough at a step: of
-// dough and filling where it is filled by then.
+// TinRange is the usual tin volume for a gram of such a dough at a
+// step. A dough filled by then counts with its filling.
 func (s *Sheet) TinRange(step *formula.Step) Interval {
 	if HoldsFilling(step) {
 		return Interval{Lo: 2.4, Hi: 3.2}
