@@ -216,6 +216,86 @@ var (
 		func(s *Step) string { return s.Note })
 )
 
+// init sets what is assumed for unwritten options of steps. Of an option without an
+// entry nothing is: a rule that needs it is unsure.
+func init() {
+	optBy.assumes = func(s *Step) string {
+		if s.Verb.Cooks() {
+			return "not in hot fat"
+		}
+		return ""
+	}
+	optAs.assumes = func(s *Step) string {
+		if s.Verb.Waits() {
+			return "as it stood, or in a bowl"
+		}
+		return ""
+	}
+	optPieces.assumes = func(s *Step) string {
+		switch {
+		case s.Tin != "" && s.Count != nil || s.Slice != nil || s.Measure.Kind == quantity.Count:
+		case s.Verb.Divides() && s.Measure.Set:
+			return "as many pieces as its weight gives"
+		case s.Verb.Coils() || s.Verb.Finishes():
+			return "as many pieces as before, or as are made"
+		}
+		return ""
+	}
+	optWide.assumes = func(s *Step) string {
+		if s.Verb.Sheets() {
+			return "as near square as the bench takes it"
+		}
+		return ""
+	}
+	optCount.assumes = func(s *Step) string {
+		if s.Tin != "" && s.Pieces == nil {
+			return "a tin for each piece, or one for all that touch"
+		}
+		return ""
+	}
+	optWith.assumes = func(s *Step) string {
+		v, later := s.Verb, s.Part.Steps[s.Index+1:]
+		if (v.Soaks() || v.Cooks() || v.Melts()) && len(s.Part.Ingredients) > 1 &&
+			slices.ContainsFunc(later, func(o *Step) bool { return o.Verb.Mixes() }) {
+			return "takes all that is in the part"
+		}
+		return ""
+	}
+	optCore.assumes = func(s *Step) string {
+		if s.Verb.Bakes() && s.Reading == nil {
+			return "as hot in the middle as its oven and time make it"
+		}
+		return ""
+	}
+	optTo.assumes = func(s *Step) string {
+		switch r := s.Reading; {
+		case r != nil && r.Temp.Set || s.Core.Set || s.HeatIsOfWay():
+		case s.Verb.Mixes():
+			return "as warm as what goes into it"
+		case s.Verb.Cooks() || s.Verb.Melts():
+			return "somewhere up to the boil"
+		}
+		return ""
+	}
+	optAt.assumes = func(s *Step) string {
+		switch {
+		case s.Verb.place != nil:
+			return "in the " + s.Verb.place.Name
+		case s.Verb.usual == inRoom:
+			return "in the room, 4 C either way"
+		case s.Verb.usual == inWarmth:
+			return "in the room or a warm place"
+		case s.Verb.Waits() && !s.Verb.Stores():
+			return "stands at the right temperature"
+		case s.Verb.Cooks():
+			return "somewhere up to the boil"
+		case s.Verb.HeatsThrough():
+			return "hot enough"
+		}
+		return ""
+	}
+}
+
 // StepOptions are all the options of steps, in the order in which compare shows them.
 var StepOptions = numbered(optAt, optTo, optCore, optBy, optTin, optAs, optCount, optPieces,
 	optSlice, optWide, optAmount, optTime, optCovered, optHumidity, optSteam, optMeasured, optWith, optNote)
