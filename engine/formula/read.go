@@ -266,8 +266,12 @@ func (rd *reader) readIngredients(p *Part, e hclsyntax.Expression) {
 				reading.MaxNameBytes)
 			continue
 		}
-		if name, _, ok := rd.Literal(pair.Value); ok && rd.swapped(in, name) {
+		text, _, _ := rd.Literal(pair.Value)
+		if text != "" && rd.swapped(in, text) {
 			continue
+		}
+		if in.sized = said.FreshYeast(rd.opts.Larder, in.Name, text); in.sized != "" {
+			rd.assumed(in.Place, fmt.Sprintf("%q is read as %s", in.Name, in.sized))
 		}
 		rd.standApart(in, in.Name)
 		rd.readAmount(in, pair.Value)
