@@ -43,6 +43,7 @@ type reader struct {
 	listed  []string // the names of the ingredients of the part that is read
 
 	turnsLater bool // a later step of the part folds the dough
+	firstRise  bool // the step is a proof, and the dough is worked and left again after it
 }
 
 type use struct {

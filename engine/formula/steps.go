@@ -225,7 +225,7 @@ func (rd *reader) readSteps(p *Part, e hclsyntax.Expression) {
 	for i, item := range items {
 		s := &block[i]
 		s.Part, s.Index = p, len(p.Steps) // a step that does not read leaves no gap
-		rd.turnsLater = i < lastTurn
+		rd.turnsLater, rd.firstRise = i < lastTurn, p.Kind == Dough && risesAgain(items[i:])
 		if rd.readStep(s, item) {
 			p.Steps = append(p.Steps, s)
 		}
@@ -335,6 +335,11 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 				s.Verb.Name)
 		default:
 			s.Verb, s.Place, s.Way, s.word = word.verb, pair.Place, word.way, pair.Key
+			if rd.firstRise {
+				s.Verb = restVerb
+				rd.assumed(s.Place, fmt.Sprintf("%s stands before the work on the bench: it is read as "+
+					"the first rise, a rest", pair.Key))
+			}
 			afterwards := word.afterwards != nil && s.IsAfterHeat()
 			var part hclsyntax.Expression // what it puts on
 			if afterwards || word.verb.PutsOn() {

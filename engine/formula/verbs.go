@@ -198,7 +198,7 @@ var Chill = verb("chill", "put it in the cold",
 
 // The verbs that other words can stand for: a roll that ends flat, a tin alone, a fold of ingredients.
 var (
-	mixVerb, sheetVerb, panVerb *Verb
+	mixVerb, sheetVerb, panVerb, restVerb *Verb
 )
 
 func init() {
@@ -208,6 +208,8 @@ func init() {
 			mixVerb = v
 		case v.Sheets():
 			sheetVerb = v
+		case v.usual == inRoom && v.Alone() && v.heat == noHeat:
+			restVerb = v
 		case v.Pans():
 			panVerb = v
 		}
@@ -362,6 +364,11 @@ var stepWords = func() map[string]stepWord {
 			}
 		}
 	}
+	said.StepWords(func(word, english string) {
+		if m[word] == (stepWord{}) {
+			m[word] = m[english]
+		}
+	})
 	for _, o := range StepOptions {
 		word := m[o.Name]
 		word.option = o
@@ -764,6 +771,41 @@ func turns(item hclsyntax.Expression) bool {
 		v := wordOf(pair).verb
 		return v != nil && v.Turns()
 	})
+}
+
+// risesAgain reports whether the first of some steps is a proof, and the dough is worked, folded, cut
+// or shaped after it, and left again before it is heated: then it was the first rise.
+func risesAgain(items []hclsyntax.Expression) bool {
+	worked := false
+	for i, item := range items {
+		v := verbOf(item)
+		switch {
+		case i == 0 && (v == nil || !v.Proofs()):
+			return false
+		case i == 0 || v == nil:
+		case v.HeatsThrough():
+			return false
+		case v.Waits() && worked:
+			return true
+		case v.order == rawOnly && v.Degasses(), v.Divides(), v.Turns():
+			worked = true
+		}
+	}
+	return false
+}
+
+// verbOf is the verb of a step as it is written; nil for none.
+func verbOf(item hclsyntax.Expression) *Verb {
+	object, ok := item.(*hclsyntax.ObjectConsExpr)
+	if !ok {
+		return nil
+	}
+	for _, pair := range object.Items {
+		if w := wordOf(pair); w.verb != nil && w.option == nil {
+			return w.verb
+		}
+	}
+	return nil
 }
 
 // twoThings gives the filling verb of a step and the one other verb beside it; nil where there is none
