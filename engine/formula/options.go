@@ -143,7 +143,8 @@ var (
 		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
 			text, at, quoted := rd.Literal(e)
 			yes, ok := said.Covered(text)
-			if ok = ok && quoted && rd.opts.Larder.AllergenIn(text) == "" && !rd.isFood(text); !ok {
+			isCover := said.IsCover(text) || rd.opts.Larder.AllergenIn(text) == "" && !rd.isFood(text)
+			if ok = ok && quoted && isCover; !ok {
 				yes, ok = rd.Bool(e, what)
 			} else {
 				rd.assumed(at, fmt.Sprintf("covered = %q is read as %t", text, yes))
@@ -1273,7 +1274,7 @@ var sticks = regexp.MustCompile(`(?i)^[\d./ ½¼¾]*\bsticks?$`)
 func (rd *reader) plainAmount(in *Ingredient, text string, at source.Place, what string) (
 	out string, ok bool,
 ) {
-	text, says := said.Letter(text, rd.File.Text)
+	text, says := said.Spoons(text, rd.File.Text)
 	rd.assumed(at, says)
 	if amount, ok := said.Soaked(text); ok {
 		text, in.aside = amount, "soaked"

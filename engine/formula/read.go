@@ -208,7 +208,12 @@ func (rd *reader) readPart(kind Kind, b *hclsyntax.Block) {
 			p.Name, other.Place.Line())
 	}
 	rd.formula.Parts = append(rd.formula.Parts, p)
-	rd.Known(b.Body, "a "+kind.String(), rd.keysOf(b.Body, PartKeys), blocksOf(b.Body))
+	keys := rd.keysOf(b.Body, PartKeys)
+	tin := tinKey(b.Body)
+	if tin != nil {
+		keys = append(keys[:len(keys):len(keys)], tin.Name)
+	}
+	rd.Known(b.Body, "a "+kind.String(), keys, blocksOf(b.Body))
 	if word := kind.String(); b.Type != word {
 		rd.assumed(p.Place, fmt.Sprintf("%s %q is read as a %s", b.Type, p.Name, word))
 	}
@@ -229,6 +234,9 @@ func (rd *reader) readPart(kind Kind, b *hclsyntax.Block) {
 	}
 	if a := rd.key(b.Body, "steps"); a != nil {
 		rd.readSteps(p, a.Expr)
+	}
+	if tin != nil {
+		rd.tinOfPart(p, tin)
 	}
 }
 

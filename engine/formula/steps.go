@@ -235,8 +235,15 @@ func (rd *reader) readSteps(p *Part, e hclsyntax.Expression) {
 // apart gives a filling that stands beside another verb, { shape = "balls", fill = "custard" }, a step
 // of its own, and tells so: before what closes it in, and after what only makes room for it.
 func (rd *reader) apart(items []hclsyntax.Expression) []hclsyntax.Expression {
+	items = slices.Clone(items)
 	out := items[:0:0]
-	for _, item := range items {
+	for i, item := range items {
+		if i+1 < len(items) {
+			if bake := rd.steamApart(item, items[i+1]); bake != nil {
+				items[i+1] = bake
+				continue
+			}
+		}
 		if in, tin := rd.tinApart(item); tin != nil {
 			out = append(out, in, tin)
 			continue

@@ -128,7 +128,7 @@ func TestWordsForValues(t *testing.T) {
 		{"", `{ turn = "letter" }`, ""},
 		{`"nutmeg" = "a pinch"`, "", ""},
 		{`"vanilla sugar" = "1 sachet"`, "", ""},
-		{`"baking powder" = "1 sachet"`, "", "read the label"},
+		{`"baking powder" = "1 sachet"`, "", ""}, // bounded and told
 		{`"instant yeast" = "1 packet"`, "", ""},
 		{`"fresh yeast" = "1 packet"`, "", "read the label"},
 		{`"butter" = "1/2 stick"`, "", ""},

@@ -80,9 +80,10 @@ var (
 	cups   = spelling.Pattern(`"[\d ./⁄½¼¾⅓⅔⅛-]+(?:[Cc]ups?|c)\b`)
 )
 
-// Letter reads a T as a tablespoon and a t as a teaspoon in a file that
-// has both, or cups beside them. Other texts stay.
-func Letter(text string, file []byte) (out, says string) {
+// Spoons reads the spoons of France, and a T as a tablespoon and a t as
+// a teaspoon in a file that has both, or cups beside them. Others stay.
+func Spoons(text string, file []byte) (out, says string) {
+	text = frenchSpoon().ReplaceAllString(frenchTea().ReplaceAllString(text, "tsp"), "tbsp")
 	m := letter().FindStringSubmatch(text)
 	if m == nil || !cups().Match(file) && !(bigT().Match(file) && smallT().Match(file)) {
 		return text, ""

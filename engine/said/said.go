@@ -276,6 +276,8 @@ var shares = map[string]string{"in half": "2", "in two": "2", "halves": "2", "in
 	"thirds": "3", "in four": "4", "quarters": "4", "once": "1", "twice": "2"}
 
 var (
+	covers = spelling.Pattern(`(?i)\b(?:film|wrap|cloth|towel|lid|foil|plastic|bag|paper|parchment|` +
+		`tuch|folie|deckel|linge|torchon|couvercle|canovaccio|pellicola|duk|plast|klæde|liina)\b`)
 	// refused could mean either: "until it springs back, then bare".
 	refused = spelling.Pattern(`(?i)\b(?:not?|without|un\w+|un-?covered|bare|open|off|half|partly|partially|then|` +
 		`if|or|maybe|ohne|offen|sans|découvert\w*|senza|scopert\w*|utan|uden|\d+)\b|\?`)
@@ -283,16 +285,18 @@ var (
 		`ohne.*|sans.*|without(?: (?:a|any))? \w+)$`)
 )
 
-// Covered reads words for a cover: "cling film", "no".
+// IsCover reports whether words name a thing that covers: "tea towel".
+func IsCover(text string) bool { return covers().MatchString(text) }
+
+// Covered reads words for a cover: "cling film", "no". Of others it says
+// yes, but for those that could turn it: the caller looks for food.
 func Covered(text string) (yes, ok bool) {
 	text = strings.TrimSpace(text)
 	if uncovers().MatchString(text) {
 		return false, true
 	}
-	if refused().MatchString(text) || text == "" {
-		return false, false
-	}
-	return true, true
+	yes = !refused().MatchString(text) && text != ""
+	return yes, yes
 }
 
 var (

@@ -20,6 +20,8 @@ var spoken = []struct {
 	{spelling.Pattern(`(?i)\ba quarter of an hour\b`), "15 min"},
 	{spelling.Pattern(`(?i)\bhalf an hour\b`), "30 min"},
 	{spelling.Pattern(`(?i)\ba couple of (hours|minutes)\b`), "2 $1"},
+	{spelling.Pattern(`(?i)(?:\b|^)(?:über nacht|(?:toute |pendant |une |la )*nuit|över natt(?:en)?|` +
+		`natten over|over natten|tutta la notte|(?:per )?una notte|toda la noche)\b`), "overnight"},
 }
 
 // numbered are numbers in words before a unit of time.
@@ -212,7 +214,7 @@ func Plainly(it *larder.Item, text, units string) Said {
 			return takenAs(text, d.amount)
 		}
 	}
-	text = frenchSpoon().ReplaceAllString(frenchTea().ReplaceAllString(text, "tsp"), "tbsp")
+	text, _ = Spoons(text, nil)
 	text = strings.ReplaceAll(text, "'s", "")
 	if m := ofFruit().FindStringSubmatch(text); m != nil {
 		text = m[1]
