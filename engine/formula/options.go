@@ -143,7 +143,8 @@ var (
 		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
 			text, at, quoted := rd.Literal(e)
 			yes, ok := said.Covered(text)
-			isCover := said.IsCover(text) || rd.opts.Larder.AllergenIn(text) == "" && !rd.isFood(text)
+			isCover := said.IsCover(text) || rd.opts.Larder.AllergenIn(text) == "" &&
+				!rd.isFood(text)
 			s.sealed = s.sealed || quoted && said.Airless(text)
 			if ok = ok && quoted && isCover; !ok {
 				yes, ok = rd.Bool(e, what)

@@ -349,11 +349,6 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 				s.Verb.Name)
 		default:
 			s.Verb, s.Place, s.Way, s.word = word.verb, pair.Place, word.way, pair.Key
-			if rd.firstRise {
-				s.Verb = restVerb
-				rd.assumed(s.Place, fmt.Sprintf("%s stands before the work on the bench: it is read as "+
-					"the first rise, a rest", pair.Key))
-			}
 			afterwards := word.afterwards != nil && s.IsAfterHeat()
 			var part hclsyntax.Expression // what it puts on
 			if afterwards || word.verb.PutsOn() {

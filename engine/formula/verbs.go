@@ -679,8 +679,8 @@ func (rd *reader) covering(at source.Place, word, text string) stepWord {
 		rd.assumed(at, word+" with a time is read as a rest")
 		return stepNamed(restVerb.Name)
 	case said.IsCover(text) || text == "":
-		rd.assumed(at, fmt.Sprintf("%s = %q is read as work of the hands; write covered = true in the "+
-			"step that it is covered for", word, text))
+		rd.assumed(at, fmt.Sprintf("%s = %q is read as work of the hands; covered = true in a step "+
+			"says that it is covered", word, text))
 		return stepNamed("handle")
 	case word == "wrap":
 		return stepNamed("enclose")
@@ -718,12 +718,13 @@ func tinKey(b *hclsyntax.Body) *hclsyntax.Attribute {
 // tinOfPart reads a tin that stands beside the steps as that of the last step that can take one
 // before the bake, else of the bake.
 func (rd *reader) tinOfPart(p *Part, a *hclsyntax.Attribute) {
+	at := rd.Place(a.NameRange)
 	var into *Step
 	for _, s := range p.Steps {
 		switch {
 		case s.Tin != "" || slices.Contains(s.Open, optTin):
-			rd.Fault(rd.Place(a.NameRange), "%s stands beside the steps, and the %s at line %d has a tin: "+
-				"take one out", a.Name, s.Verb.Name, s.Place.Line())
+			rd.Fault(at, "%s stands beside the steps, and the %s at line %d has a tin: take one "+
+				"out", a.Name, s.Verb.Name, s.Place.Line())
 			return
 		case !s.Verb.Takes(optTin) || s.Verb.Bakes() && into != nil:
 		case s.Verb.EndsBulk():
@@ -731,13 +732,13 @@ func (rd *reader) tinOfPart(p *Part, a *hclsyntax.Attribute) {
 		}
 	}
 	if into == nil {
-		rd.Fault(rd.Place(a.NameRange), "no step here goes into a tin: add { pan = \"in the tin\", tin = %s } "+
-			"to the steps", placedText(rd.Place(a.Expr.Range())))
+		rd.Fault(at, "no step goes into a tin: add { pan = \"in the tin\", tin = %s } to the steps",
+			placedText(rd.Place(a.Expr.Range())))
 		return
 	}
 	optTin.fill(rd, into, a.Expr)
-	rd.assumed(rd.Place(a.NameRange), fmt.Sprintf("%s of the %s is read as the tin of its %s", a.Name,
-		p.Kind, into.Verb.Name))
+	rd.assumed(at, fmt.Sprintf("%s of the %s is read as the tin of its %s", a.Name, p.Kind,
+		into.Verb.Name))
 }
 
 // steamApart gives a step that says nothing but whether there is steam to the bake that it stands
@@ -755,13 +756,18 @@ func (rd *reader) steamApart(item, next hclsyntax.Expression) hclsyntax.Expressi
 	}
 	whole := *bake
 	whole.Items = append(slices.Clone(bake.Items), object.Items[0])
-	rd.assumed(rd.Place(object.Items[0].KeyExpr.Range()), "steam before the bake is read as its steam")
+	rd.assumed(rd.Place(item.Range()), "steam before the bake is read as its steam")
 	return &whole
 }
 
 // settleVerb takes another verb where the value says that it is meant: a roll that ends flat, a fold
 // of ingredients.
 func (rd *reader) settleVerb(s *Step, own hclsyntax.Expression) {
+	if rd.firstRise {
+		s.Verb = restVerb
+		rd.assumed(s.Place, s.word+" stands before the work on the bench: it is read as the first "+
+			"rise, a rest")
+	}
 	text, at, ok := rd.Literal(own)
 	switch {
 	case !ok:
@@ -845,8 +851,8 @@ func turns(item hclsyntax.Expression) bool {
 	})
 }
 
-// risesAgain reports whether the first of some steps is a proof, and the dough is worked, folded, cut
-// or shaped after it, and left again before it is heated: then it was the first rise.
+// risesAgain reports whether the first of some steps is a proof, and the dough is worked, folded,
+// cut or shaped after it, and left again before it is heated: then it was the first rise.
 func risesAgain(items []hclsyntax.Expression) bool {
 	worked := false
 	for i, item := range items {

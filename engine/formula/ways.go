@@ -116,7 +116,8 @@ var anyMixer = way("mixer", "a mixer of any kind", (*Verb).Mixes,
 // Ways are all the ways that the program knows, by what they do.
 var Ways = []*Way{
 	way("hand", "by hand, with a spoon or a scraper", (*Verb).Mixes, noFat, ownAir, noOven,
-		bakersmath.ByHand, "hands", "von hand", "mit der hand", "hand kneten", "à la main", "main", "mano", "a mano", "för hand",
+		bakersmath.ByHand, "hands", "von hand", "mit der hand", "hand kneten", "à la main",
+		"main", "mano", "a mano", "för hand",
 		"hånd", "håndkraft", "käsin", "hand on the bench", "hand mixing", "hand kneading",
 		"kneading by hand", "kneading", "bench", "spoon", "wooden spoon", "spatula", "scraper",
 		"rubbing in", "rubbed in", "fingertips"),
@@ -304,7 +305,8 @@ func findWay(v *Verb, text string) (*Way, bool) {
 
 // beside are words that may stand beside a way and change nothing of it.
 var beside = regexp.MustCompile(`\b(?:with|using|fitted|the|an?|my|our|in|on|by|at|to|of|and|` +
-	`then|or|attachment|bowl|set|mit|und|avec|au|con|med|den|dem|le|la|low|medium|middle|high|slow|fast|first|second|speed|gear|\d+)\b`)
+	`then|or|attachment|bowl|set|mit|und|avec|au|con|med|den|dem|le|la|low|medium|middle|high|` +
+	`slow|fast|first|second|speed|gear|\d+)\b`)
 
 // wayAmong finds the way that is named among other words: "stand mixer with the dough hook". Of
 // several the first counts, and hot fat before any. Words that could turn it round, or a

@@ -277,3 +277,12 @@ func TestStepsThatDoNotRead(t *testing.T) {
 		t.Errorf("%v", r.Problems)
 	}
 }
+
+// Each word of another language stands for a word that the verbs have.
+func TestStepWordsMeanVerbs(t *testing.T) {
+	said.StepWords(func(word, english string) {
+		if stepWords[english].verb == nil || stepNamed(word).verb == nil {
+			t.Errorf("%q of %q is no step", english, word)
+		}
+	})
+}

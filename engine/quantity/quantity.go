@@ -225,7 +225,8 @@ func (r *reader) quantity() (Quantity, *Fault) {
 		}
 		if strings.ContainsAny(rest, "0123456789") { // without it the amount would be another
 			return Quantity{}, r.fault(r.at, len(r.text), "%s is not part of the quantity; "+
-				"write one figure for the whole, or a range, such as %q", quote(rest), r.rangeExample())
+				"write one figure for the whole, or a range, such as %q", quote(rest),
+				r.rangeExample())
 		}
 		return Quantity{}, r.fault(r.at, len(r.text),
 			"%s is not part of the quantity; write %q", quote(rest),

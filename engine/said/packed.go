@@ -101,7 +101,8 @@ func Share(text string) (x float64, ok bool) {
 	return x, ok
 }
 
-var pods = spelling.Pattern(`(?i)^(\d+|an?|half an?|1/2|½) ?(?:pods?|beans?|sticks?|gousses?|schoten?|` +
+var pods = spelling.Pattern(`(?i)^(\d+|an?|half an?|1/2|½) ?(?:pods?|beans?|sticks?|gousses?|` +
+	`schoten?|` +
 	`stång(?:er)?|stænger|baccell[oi]|bacche|vainas?|laska)$`)
 
 var vanillas = spelling.Pattern(`(?i)^van[ií]l+[aeij]\w*$`)

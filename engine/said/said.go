@@ -62,20 +62,25 @@ var warmSpot = spelling.Pattern(`^(?:some ?where|any ?where)? ?(?:nice and )?war
 
 // heater are places beside what gives off heat: as warm as a warm place.
 // A stove that burns can be far warmer: measure it.
-var heater = spelling.Pattern(`^(?:(?:by|near|next to|beside|close to|above|over|on top of|neben|bei|près|` +
-	`près de|à côté du) (?:the |an? |my |our |du |de la |der |dem )?)?(?:aga|range cooker|radiator|boiler|heater|` +
+var heater = spelling.Pattern(`^(?:(?:by|near|next to|beside|close to|above|over|on top of|` +
+	`neben|bei|près|` +
+	`près de|à côté du) (?:the |an? |my |our |du |de la |der |dem )?)?(?:aga|range cooker|` +
+	`radiator|boiler|heater|` +
 	`stove|hearth|fire ?place|wood ?burner|heizung|heizkörper|kachelofen|radiateur|poêle|element)$`)
 
 // warmWords are words for a warm place in other languages.
-var warmWords = spelling.Pattern(`^(?:(?:an|in|am|bei|en|i|på|à) )?(?:(?:einem?|einen|un|une|et|ett|endroit|the) )*` +
-	`(?:warmen?|warmer|lieu|endroit|luogo|varmt?|varmen|lämpimässä|chaud|tiède)(?: (?:ort|platz|stelle|chaud|tiède|` +
+var warmWords = spelling.Pattern(`^(?:(?:an|in|am|bei|en|i|på|à) )?(?:(?:einem?|einen|un|une|` +
+	`et|ett|endroit|the) )*` +
+	`(?:warmen?|warmer|lieu|endroit|luogo|varmt?|varmen|lämpimässä|chaud|tiède)(?: (?:ort|` +
+	`platz|stelle|chaud|tiède|` +
 	`caldo|ställe|sted))?$`)
 
 // Warmth is what to write for words of warmth, in lower case; take is
 // true where the range can be taken.
 func Warmth(words string) (write string, take, ok bool) {
 	w, ok := warmths[words]
-	if !ok && (warmSpot().MatchString(words) || heater().MatchString(words) || warmWords().MatchString(words)) {
+	if !ok && (warmSpot().MatchString(words) || heater().MatchString(words) ||
+		warmWords().MatchString(words)) {
 		w, ok = warmths["warm place"], true
 	}
 	return w.write, w.taken, ok
@@ -276,12 +281,15 @@ var shares = map[string]string{"in half": "2", "in two": "2", "halves": "2", "in
 	"thirds": "3", "in four": "4", "quarters": "4", "once": "1", "twice": "2"}
 
 var (
-	covers = spelling.Pattern(`(?i)\b(?:film|wrap|cloth|towel|lid|foil|plastic|bag|paper|parchment|` +
+	covers = spelling.Pattern(`(?i)\b(?:film|wrap|cloth|towel|lid|foil|plastic|bag|paper|` +
+		`parchment|` +
 		`tuch|folie|deckel|linge|torchon|couvercle|canovaccio|pellicola|duk|plast|klæde|liina)\b`)
 	// refused could mean either: "until it springs back, then bare".
-	refused = spelling.Pattern(`(?i)\b(?:not?|without|un\w+|un-?covered|bare|open|off|half|partly|partially|then|` +
+	refused = spelling.Pattern(`(?i)\b(?:not?|without|un\w+|un-?covered|bare|open|off|half|` +
+		`partly|partially|then|` +
 		`if|or|maybe|ohne|offen|sans|découvert\w*|senza|scopert\w*|utan|uden|\d+)\b|\?`)
-	uncovers = spelling.Pattern(`(?i)^(?:no|none|un\w*|not\b.*|nein|nicht.*|non|nej|nei|off|open|bare|false|` +
+	uncovers = spelling.Pattern(`(?i)^(?:no|none|un\w*|not\b.*|nein|nicht.*|non|nej|nei|off|` +
+		`open|bare|false|` +
 		`ohne.*|sans.*|without(?: (?:a|any))? \w+)$`)
 )
 
@@ -300,9 +308,12 @@ func Covered(text string) (yes, ok bool) {
 }
 
 var (
-	noSteam = spelling.Pattern(`(?i)^(?:no|none|not?\b.*|off|false|dry|without.*|ohne.*|sans.*|senza.*|nein|non|nej)$`)
-	letsIn  = spelling.Pattern(`(?i)^(?:yes|true|on|ja|oui|sì|si|a little|a lot|some|lots|plenty|generous|` +
-		`mit dampf|(?:for |first |the first )?\d+ ?(?:s|sec\w*|min\w*)|(?:at|in) the (?:start|beginning|first ` +
+	noSteam = spelling.Pattern(`(?i)^(?:no|none|not?\b.*|off|false|dry|without.*|ohne.*|` +
+		`sans.*|senza.*|nein|non|nej)$`)
+	letsIn = spelling.Pattern(`(?i)^(?:yes|true|on|ja|oui|sì|si|a little|a lot|some|lots|` +
+		`plenty|generous|` +
+		`mit dampf|(?:for |first |the first )?\d+ ?(?:s|sec\w*|min\w*)|(?:at|in) the (?:start|` +
+		`beginning|first ` +
 		`\d+ ?min\w*))$`)
 )
 
@@ -336,7 +347,8 @@ func Turn(words string) bool {
 // dryYeast is above the dry yeast for a gram of fresh.
 const dryYeast = 0.5
 
-const packet = `sachets?|packets?|envelopes?|packages?|pkgs?|packs?|päckchen|packerl|pck|packung(?:en)?|` +
+const packet = `sachets?|packets?|envelopes?|packages?|pkgs?|packs?|päckchen|packerl|pck|` +
+	`packung(?:en)?|` +
 	`bustin[ae]|paket(?:e|en)?|breve?|saszetk[ai]|sobres?|zakjes?|beutel|tüten?|tütchen`
 
 // measures are kitchen words whose size depends on the ingredient.
@@ -374,7 +386,8 @@ var measures = []struct {
 	{spelling.Pattern(`^(?:` + packet + `)$`), 35, 45, "g", false,
 		func(it *larder.Item) bool { return strings.Contains(it.Name, "custard powder") },
 		"a packet of pudding powder is taken as 35 to 45 g: read its label"},
-	{spelling.Pattern(`^(?:glass(?:es|ful)?|gläser|glas|szklan(?:ka|ki|ek)|stakan[ai]?|verres?|bicchier[ei])$`),
+	{spelling.Pattern(`^(?:glass(?:es|ful)?|gläser|glas|szklan(?:ka|ki|ek)|stakan[ai]?|` +
+		`verres?|bicchier[ei])$`),
 		150, 250, "ml", false,
 		func(it *larder.Item) bool { return it.Density > 0 },
 		"a glass is taken as 150 to 250 ml: measure it"},
@@ -385,10 +398,12 @@ var measures = []struct {
 		"g", false,
 		func(it *larder.Item) bool { return it.Name == "saffron" },
 		"a packet of saffron is taken as 0.1 to 0.5 g: read its label"},
-	{spelling.Pattern(`^(?:green )?(?:pods?|kapseln?|gousses?|capsules?|kapslar|kapsler)$`), 0.1, 0.3, "g", false,
+	{spelling.Pattern(`^(?:green )?(?:pods?|kapseln?|gousses?|capsules?|kapslar|kapsler)$`),
+		0.1, 0.3, "g", false,
 		func(it *larder.Item) bool { return it.Name == "cardamom" },
 		"the seeds of a pod are taken as 0.1 to 0.3 g: weigh them"},
-	{spelling.Pattern(`^(?:few )?(?:drops?|tropfen|gouttes?|gocc[ei]a?|droppar?|dråber?)$`), 0.03, 0.3, "ml", false,
+	{spelling.Pattern(`^(?:few )?(?:drops?|tropfen|gouttes?|gocc[ei]a?|droppar?|dråber?)$`),
+		0.03, 0.3, "ml", false,
 		func(it *larder.Item) bool { return it.Density > 0 },
 		"a drop is taken as 0.03 ml, and a few as up to 0.3 ml: weigh it"},
 	{spelling.Pattern(`^sticks?$`), 4, 4, "oz", true,
@@ -526,8 +541,10 @@ func Bracketed(text string) string {
 	return text
 }
 
-var sizedEggs = spelling.Pattern(`(?i)^([\d\s./⁄½¼¾]+|an?|one|two|three|four) (large|lge?\.?|medium|` +
-	`med\.?|small|sm\.?|extra[- ]large|x-?l)(?:,? (?:free[- ]?range|barn|organic|whole|fresh|hens?'?s?|` +
+var sizedEggs = spelling.Pattern(`(?i)^([\d\s./⁄½¼¾]+|an?|one|two|three|four) (large|lge?\.?|` +
+	`medium|` +
+	`med\.?|small|sm\.?|extra[- ]large|x-?l)(?:,? (?:free[- ]?range|barn|organic|whole|fresh|` +
+	`hens?'?s?|` +
 	`brown|white|UK|US))*(?: eggs?)?$`)
 
 // eggWords are the larder's words for the sizes of eggs.

@@ -73,7 +73,8 @@ func TestWordsOfBakers(t *testing.T) {
 		"fresh yeast": func(text, of string) string { return FreshYeast(l, of, text) },
 		"covered": func(text, _ string) string {
 			yes, ok := Covered(text)
-			return map[[2]bool]string{{true, true}: "covered", {false, true}: "open"}[[2]bool{yes, ok}]
+			return map[[2]bool]string{{true, true}: "covered", {false,
+				true}: "open"}[[2]bool{yes, ok}]
 		},
 		"steamed": func(text, _ string) string {
 			yes, ok := Steamed(text)

@@ -20,7 +20,8 @@ var spoken = []struct {
 	{spelling.Pattern(`(?i)\ba quarter of an hour\b`), "15 min"},
 	{spelling.Pattern(`(?i)\bhalf an hour\b`), "30 min"},
 	{spelling.Pattern(`(?i)\ba couple of (hours|minutes)\b`), "2 $1"},
-	{spelling.Pattern(`(?i)(?:\b|^)(?:über nacht|(?:toute |pendant |une |la )*nuit|över natt(?:en)?|` +
+	{spelling.Pattern(`(?i)(?:\b|^)(?:über nacht|(?:toute |pendant |une |la )*nuit|` +
+		`över natt(?:en)?|` +
 		`natten over|over natten|tutta la notte|(?:per )?una notte|toda la noche)\b`), "overnight"},
 }
 
@@ -81,10 +82,13 @@ func Sum(text string) (time string, ok bool) {
 // between one time and the next. In English, German, French, Italian,
 // Swedish and Danish.
 var (
-	gear = spelling.Pattern(`(?i)\(?\b(?:(?:on |at |auf |en |in |à )?(?:speeds?|gear|setting|level|stufe|gang|` +
-		`vitesse|velocità|hastighed|hastighet|trin|v\.?) ?[1-9]\b|[1-9](?:st|nd|rd|re|ère|er|e|ème|de|a|ª|\.)? ?` +
+	gear = spelling.Pattern(`(?i)\(?\b(?:(?:on |at |auf |en |in |à )?(?:speeds?|gear|setting|` +
+		`level|stufe|gang|` +
+		`vitesse|velocità|hastighed|hastighet|trin|v\.?) ?[1-9]\b|[1-9](?:st|nd|rd|re|ère|er|` +
+		`e|ème|de|a|ª|\.)? ?` +
 		`(?:speed|gear|stufe|gang|vitesse|velocità|hastighed|hastighet)\b)\)?`)
-	after = spelling.Pattern(`\b(?:then|puis|ensuite|et|dann|und|danach|poi|e|sedan|och|så|og|derefter)\b`)
+	after = spelling.Pattern(`\b(?:then|puis|ensuite|et|dann|und|danach|poi|e|sedan|och|så|og|` +
+		`derefter)\b`)
 )
 
 var sums = spelling.Pattern(`\b(?:plus|and)\b|\+`)
@@ -161,7 +165,8 @@ func MassIn(text string) (mass string, ok bool) {
 }
 
 var (
-	small   = spelling.Pattern(`(?i)\b(?:level|leveled|levelled|gestrichen\w*|gestr\.?|rases?|rasi?|struken|strukna|strøget|strøken) `)
+	small = spelling.Pattern(`(?i)\b(?:level|leveled|levelled|gestrichen\w*|gestr\.?|rases?|` +
+		`rasi?|struken|strukna|strøget|strøken) `)
 	ofFruit = spelling.Pattern(`(?i)^(?:(?:grated |finely grated )?(?:zest|rind|juice|peel|` +
 		`seeds)? ?(?:of|from) )(.+)$`)
 	sizedBy = spelling.Pattern(`(?i)^(\d+) ?\(? ?(?:size )?(XL|[SML])\)?$`)
