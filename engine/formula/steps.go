@@ -219,7 +219,8 @@ func (rd *reader) readSteps(p *Part, e hclsyntax.Expression) {
 		return
 	}
 	if len(items) > MaxSteps {
-		rd.Fault(rd.Place(e.Range()), "%d steps in one part; %d is the most", len(items), MaxSteps)
+		rd.Fault(rd.Place(e.Range()), "%d steps in one part; %d is the most", len(items),
+			MaxSteps)
 		return
 	}
 	items = rd.apart(items)

@@ -679,8 +679,8 @@ func (rd *reader) covering(at source.Place, word, text string) stepWord {
 		rd.assumed(at, word+" with a time is read as a rest")
 		return stepNamed(restVerb.Name)
 	case said.IsCover(text) || text == "":
-		rd.assumed(at, fmt.Sprintf("%s = %q is read as work of the hands; covered = true in a step "+
-			"says that it is covered", word, text))
+		rd.assumed(at, fmt.Sprintf("%s = %q is read as work of the hands; covered = true in a "+
+			"step says that it is covered", word, text))
 		return stepNamed("handle")
 	case word == "wrap":
 		return stepNamed("enclose")
