@@ -146,7 +146,7 @@ var units = []unit{
 		"uk gallon", "uk gallons", "imperial gallon", "imperial gallons",
 	}},
 	{"pieces", Count, 1, 0, []string{"piece", "pc", "pcs", "each", "ea", "stk",
-		"pezzi", "pezzo", "piezas", "stycken", "styk"}},
+		"pezzi", "pezzo", "piezas", "stycken", "styk", "Stück", "Stueck", "Stücke", "stuks", "pièces"}},
 	{"%", Percent, 1, 0, []string{"percent", "per cent", "pct"}},
 	{"C", Temperature, 1, 0, []string{"c", "celsius", "centigrade", "degrees celsius"}},
 	{"F", Temperature, 5.0 / 9, -32 * 5.0 / 9, []string{"f", "fahrenheit", "degrees fahrenheit"}},
