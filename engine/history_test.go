@@ -31,9 +31,15 @@ const overnight = `formula "Night buns" {
     steps = [ { mix = "3 min", to = "24 C" }, { rest = "4 h", at = "room" } ]
   }
   dough "d" {
-    ingredients = { "the sponge" = "all", "bread flour" = "800 g", "water" = "350 g", "instant yeast" = "4 g" }
-    steps = [ { mix = "12 min", to = "25 C" }, { rest = "2 h", at = "room" }, { chill = "14 h", as = "slab 40 mm", measured = "5 C" }, { divide = "75 g", time = "20 min" }, { fill = "f" },
-      { proof = "2 h", at = "27 C" }, { bake = "16 min", at = "200 C", core = "92 C" }, { cool = "1 day", at = "room" } ]
+    ingredients = {
+      "the sponge" = "all", "bread flour" = "800 g", "water" = "350 g", "instant yeast" = "4 g"
+    }
+    steps = [
+      { mix = "12 min", to = "25 C" }, { rest = "2 h", at = "room" },
+      { chill = "14 h", as = "slab 40 mm", measured = "5 C" },
+      { divide = "75 g", time = "20 min" }, { fill = "f" }, { proof = "2 h", at = "27 C" },
+      { bake = "16 min", at = "200 C", core = "92 C" }, { cool = "1 day", at = "room" },
+    ]
   }
   filling "f" {
     ingredients = { "sugar" = "200 g", "unsalted butter" = "100 g" }
@@ -106,7 +112,10 @@ func TestHistoryOnTheClock(t *testing.T) {
 func TestHistoriesThatCannotBe(t *testing.T) {
 	const dough = `formula "t" {
   dough "d" {
-    ingredients = { "bread flour" = "1000 g", "water" = { amount = "600 g", temp = "%s" }, "instant yeast" = "10 g", "salt" = "20 g" }
+    ingredients = {
+      "bread flour" = "1000 g", "water" = { amount = "600 g", temp = "%s" }
+      "instant yeast" = "10 g", "salt" = "20 g"
+    }
     steps = [ %s ]
   }
 }

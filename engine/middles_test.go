@@ -50,7 +50,7 @@ var middles = map[string]struct {
 	"engine/history/history.go":         {2, middleRun},
 	"engine/history/shape.go":           {7, settled},
 	"engine/history/steps.go":           {1, settled},
-	"engine/history/told.go":            {2, settled},
+	"engine/history/evidence.go":        {2, settled},
 	"engine/history/wait.go":            {6, middleRun},
 	"engine/makeup/activity.go":         {1, middleRun},
 	"engine/makeup/thermal.go":          {7, middleRun + "; " + settled + "; " + pinch},

@@ -192,7 +192,8 @@ func handHydration(t *testing.T, pct map[string]float64) float64 {
 // handMolality is the same sum as the fact's, written again on
 // published percentages:
 //
-//	n = 2 S/0.3423 + M/0.1802 + Lac/0.3423 + 2 NaCl/0.05844 + 0.015 F/0.1802     m = n / (W - 0.12 F)
+//	n = 2 S/0.3423 + M/0.1802 + Lac/0.3423 + 2 NaCl/0.05844 + 0.015 F/0.1802
+//	m = n / (W - 0.12 F)
 //
 // with honey and malt 80 % glucose and fructose, milk 4.8 % lactose,
 // and dry milk 52 %.
@@ -417,12 +418,8 @@ func TestDoublingsOfPublishedCards(t *testing.T) {
 		e := f.dough("ferment_e")
 		off(t, file+" ferment_e", e.Value, want, 0.03)
 		if e.Low > 1.25 || e.High < 1.25 {
-			t.Errorf(
-				"%s: a rise to double has ferment_e %.2f to %.2f, which leaves out one doubling, 1.25",
-				file,
-				e.Low,
-				e.High,
-			)
+			t.Errorf("%s: a rise to double has ferment_e %.2f to %.2f, "+
+				"which leaves out one doubling, 1.25", file, e.Low, e.High)
 		}
 	}
 }

@@ -43,7 +43,8 @@ func (e *Engine) Sheets(inputs []Input, ask PlanAsk) ([]sheet.Page, *Result, err
 // alone gives a run's part about one of its files.
 func alone(res *Result, f *run.File) *finding.Run {
 	one := res.Run
-	one.Formulas, one.Loosened, one.Unchecked = f.Formulas, f.House.Rules.Loosened, f.House.Unchecked
+	one.Formulas = f.Formulas
+	one.Loosened, one.Unchecked = f.House.Rules.Loosened, f.House.Unchecked
 	one.Cautions, one.Findings = nil, nil
 	for _, c := range res.Cautions {
 		if c.Place.File == f.Text {

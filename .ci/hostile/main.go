@@ -165,8 +165,13 @@ func house(name, text, pack string) row {
 
 const loaf = `formula "Loaf %d" {
   dough "dough" {
-    ingredients = { "bread flour" = "1000 g", "whole milk" = "600 g", "instant yeast" = "12 g", "egg" = "100 g" }
-    steps = [{ mix = "10 min", to = "26 C" }, { rest = "1 h", at = "room" }, { bake = "30 min", at = "190 C" }]
+    ingredients = {
+      "bread flour" = "1000 g", "whole milk" = "600 g", "instant yeast" = "12 g", "egg" = "100 g"
+    }
+    steps = [
+      { mix = "10 min", to = "26 C" }, { rest = "1 h", at = "room" },
+      { bake = "30 min", at = "190 C" },
+    ]
   }
 }
 `

@@ -16,10 +16,12 @@ type verdict struct {
 	excuses                             []excuse
 }
 
-// excuse is one answer that fell silent or milder, and why that is no violation.
+// excuse is one answer that fell silent or milder, and why that is
+// no violation.
 type excuse struct{ why, told string }
 
-// excuse counts an answer as excused; a reading that spoke against the model is counted apart.
+// excuse counts an answer as excused; a reading that spoke against
+// the model is counted apart.
 func (v *verdict) excuse(why string, f outside.Finding) {
 	if why == overModel {
 		v.model++
@@ -47,7 +49,8 @@ func (v *verdict) violated() bool {
 	return len(v.clear)+len(v.gone)+len(v.opposite)+len(v.fell)+len(v.unsaid) > 0
 }
 
-// subjectKey tells one question from another: which rule asks it of what.
+// subjectKey tells one question from another: which rule asks it
+// of what.
 type subjectKey struct{ formula, rule, subject string }
 
 type answers map[subjectKey][]outside.Finding
@@ -61,8 +64,9 @@ func byKey(findings []outside.Finding) answers {
 	return out
 }
 
-// ladders are rules that answer one question at several levels, the harshest first: the harsher
-// speaks where the milder falls silent. Those of one stem and these ends need no line here.
+// ladders are rules that answer one question at several levels, the
+// harshest first: the harsher speaks where the milder falls silent.
+// Those of one stem and these ends need no line here.
 var ladders = [][]string{
 	{"core-unsafe", "core-unproven-risk", "core-unproven-note"},
 	{"filling-needs-cold", "baked-filling-kept"},
@@ -72,7 +76,8 @@ var ladders = [][]string{
 // rungs are the ends of the names of a ladder's rules.
 var rungs = []string{"-stop", "-risk", "-note"}
 
-// rungsOf lists the rules of a rule's ladder, the harshest first; none where it stands alone.
+// rungsOf lists the rules of a rule's ladder, the harshest first;
+// none where it stands alone.
 func rungsOf(rule string) []string {
 	for _, ladder := range ladders {
 		if slices.Contains(ladder, rule) {
@@ -87,7 +92,8 @@ func rungsOf(rule string) []string {
 	return nil
 }
 
-// onRung finds the harshest answer that other rungs of a finding's question give of its subject.
+// onRung finds the harshest answer that other rungs of a finding's
+// question give of its subject.
 func (after answers) onRung(f outside.Finding) (outside.Finding, bool) {
 	for _, rule := range rungsOf(f.Rule) {
 		for _, g := range after[subjectKey{f.Formula, rule, f.Subject}] {
@@ -97,8 +103,9 @@ func (after answers) onRung(f outside.Finding) (outside.Finding, bool) {
 	return outside.Finding{}, false
 }
 
-// still finds what became of a finding: the answer at its line, else one of the same rule and
-// subject at a line that had none before. Several steps of a part share a subject.
+// still finds what became of a finding: the answer at its line,
+// else one of the same rule and subject at a line that had none
+// before. Several steps of a part share a subject.
 func (after answers) still(f outside.Finding, before answers) (outside.Finding, bool) {
 	k := subjectKey{f.Formula, f.Rule, f.Subject}
 	for _, g := range after[k] {
@@ -118,7 +125,8 @@ next:
 	return outside.Finding{}, false
 }
 
-// toldWith reports whether another finding of the rule names the subject of this one.
+// toldWith reports whether another finding of the rule names the
+// subject of this one.
 func (after answers) toldWith(f outside.Finding) bool {
 	for k, list := range after {
 		if k.formula != f.Formula || k.rule != f.Rule {
@@ -134,8 +142,8 @@ func (after answers) toldWith(f outside.Finding) bool {
 	return false
 }
 
-// toldOf reports whether a finding names the subject of a change as another of its own, and the rule
-// still answers there.
+// toldOf reports whether a finding names the subject of a change as
+// another of its own, and the rule still answers there.
 func (after answers) toldOf(f outside.Finding, k known) bool {
 	if !strings.Contains(f.Text, "The same of ") || !strings.Contains(f.Text, k.of+" (line ") {
 		return false
@@ -165,37 +173,49 @@ type known struct {
 	house     bool
 }
 
-// compare holds the answers to the worse known text against those to the better known one.
+// compare holds the answers to the worse known text against those
+// to the better known one.
 //
-// Opened, widened and removed settings: a flagged answer stays flagged at its level, or turns
-// unsure. Narrowed settings: before is the range, after is a point inside it. A definite answer for
-// the range holds for the point; an answer that is flagged in doubt is not definite.
+// Opened, widened and removed settings: a flagged answer stays
+// flagged at its level, or turns unsure. Narrowed settings: before
+// is the range, after is a point inside it. A definite answer for
+// the range holds for the point; an answer that is flagged in doubt
+// is not definite.
 //
 // What is excused, and counted as such:
-//   - An ingredient's line taken out makes another food. Its row counts what is flagged no more, and
-//     looks for crashes; no answer there can be a violation.
-//   - A finding that stands at the removed setting itself, but of food safety: its subject is gone.
-//   - A rule that is told once names its other subjects in the text of the first: a finding that is
-//     named there is still told.
-//   - A finding of food safety over a range, at a point inside, by a rule whose figure takes the
-//     worst of what is not known (carefulRules), or over the range of a pH or water activity, which
-//     counts as needing control unless all of it needs none: knowing more may clear it. The reverse
-//     is a violation: a range never says less than a point inside.
-//   - A removed wish: the rules that hold what comes out against it (wishes) have no yardstick left.
-//     Not so for food safety: the food is there, whatever is wanted of it.
-//   - A removed "to" of a cook that was too low for its egg or meat (cookAims): that aim is a stop,
-//     and a cook without one is a risk, since it is usually hot enough. It stays flagged.
-//   - A rule that is told once bears the harshest level of its subjects. Where the worst of them is
-//     the one that is known less, and the rule still answers there, the others keep their own.
-//   - A removed figure of a house's ingredient: like says what holds then, and it is written. Not
-//     so for food safety.
-//   - A setting for which something is taken where it is not written (README names them), where the
-//     report names what it belongs to among what it assumed, and did not before. Where it does not
-//     say so, the answer counts as unsaid, which is a violation.
-//   - A removed reading with a slip in it, also a pH or a water activity: a reading may speak
-//     against the model there, and it is believed over the model. Without it the model's answer
-//     stands. So it is in the scenarios, some of which hold a reading that nobody would expect. In
-//     any other text as written, no excuse.
+//   - An ingredient's line taken out makes another food. Its row
+//     counts what is flagged no more, and looks for crashes; no answer
+//     there can be a violation.
+//   - A finding that stands at the removed setting itself, but of food
+//     safety: its subject is gone.
+//   - A rule that is told once names its other subjects in the text of
+//     the first: a finding that is named there is still told.
+//   - A finding of food safety over a range, at a point inside, by a
+//     rule whose figure takes the worst of what is not known
+//     (carefulRules), or over the range of a pH or water activity,
+//     which counts as needing control unless all of it needs none:
+//     knowing more may clear it. The reverse is a violation: a range
+//     never says less than a point inside.
+//   - A removed wish: the rules that hold what comes out against it
+//     (wishes) have no yardstick left. Not so for food safety: the
+//     food is there, whatever is wanted of it.
+//   - A removed "to" of a cook that was too low for its egg or meat
+//     (cookAims): that aim is a stop, and a cook without one is a
+//     risk, since it is usually hot enough. It stays flagged.
+//   - A rule that is told once bears the harshest level of its
+//     subjects. Where the worst of them is the one that is known less,
+//     and the rule still answers there, the others keep their own.
+//   - A removed figure of a house's ingredient: like says what holds
+//     then, and it is written. Not so for food safety.
+//   - A setting for which something is taken where it is not written
+//     (README names them), where the report names what it belongs to
+//     among what it assumed, and did not before. Where it does not say
+//     so, the answer counts as unsaid, which is a violation.
+//   - A removed reading with a slip in it, also a pH or a water
+//     activity: a reading may speak against the model there, and it is
+//     believed over the model. Without it the model's answer stands.
+//     So it is in the scenarios, some of which hold a reading that
+//     nobody would expect. In any other text as written, no excuse.
 func compare(before, after *outside.Answer, k known) verdict {
 	var v verdict
 	b, a := byKey(before.Findings), byKey(after.Findings)
@@ -212,7 +232,8 @@ func compare(before, after *outside.Answer, k known) verdict {
 			}
 		}
 		if ok {
-			// A milder rung that cannot be answered says nothing of the harsher one's fault.
+			// A milder rung that cannot be answered says nothing of
+			// the harsher one's fault.
 			fell := k.change != "narrowed" && (g.Flagged() || g.Rule != f.Rule) &&
 				outside.Severity(g.Level) < outside.Severity(f.Level)
 			switch { // a milder answer has the excuses of none
@@ -287,8 +308,9 @@ func compare(before, after *outside.Answer, k known) verdict {
 	return v
 }
 
-// harsher tells an answer at a point that is harsher than that of the range around it. A milder one
-// is no fault: the rungs of food safety take the careful end of what is not known.
+// harsher tells an answer at a point that is harsher than that of
+// the range around it. A milder one is no fault: the rungs of food
+// safety take the careful end of what is not known.
 func harsher(point, over outside.Finding) []string {
 	if outside.Severity(point.Level) <= outside.Severity(over.Level) {
 		return nil
@@ -296,7 +318,8 @@ func harsher(point, over outside.Finding) []string {
 	return []string{tell(point, over.Level+" over the range, "+point.Level+" at the point")}
 }
 
-// assumed reports whether the report says that something was taken for the removed setting.
+// assumed reports whether the report says that something was taken
+// for the removed setting.
 func (k known) assumed(before, after *outside.Answer) bool {
 	count := func(a *outside.Answer) (n int) {
 		for _, said := range a.Assumed {
@@ -309,7 +332,8 @@ func (k known) assumed(before, after *outside.Answer) bool {
 	return count(after) > count(before)
 }
 
-// within reports whether a finding stands at the setting that was removed.
+// within reports whether a finding stands at the setting that
+// was removed.
 func within(f outside.Finding, k known) bool {
 	return f.Line == k.from[0] && f.Column >= k.from[1] && (f.Line < k.to[0] || f.Column <= k.to[1])
 }

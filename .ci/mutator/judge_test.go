@@ -22,7 +22,8 @@ func found(rule, level, answer string, line int) outside.Finding {
 
 func said(list ...outside.Finding) *outside.Answer { return &outside.Answer{Findings: list} }
 
-// What the comparison says of each way in which an answer can change.
+// What the comparison says of each way in which an answer
+// can change.
 func TestCompare(t *testing.T) {
 	here := map[string]bool{`mix in dough "d"`: true}
 	doubt := found("a", "risk", "flagged", 4)
@@ -53,7 +54,8 @@ func TestCompare(t *testing.T) {
 			known{change: "widened"}, "100000 0"},
 		{said(found("a", "stop", "flagged", 4)), said(found("a", "note", "flagged", 4)),
 			known{change: "opened"}, "000100 0"},
-		// Two steps of a part share a subject: the one that fell silent counts.
+		// Two steps of a part share a subject: the one that fell
+		// silent counts.
 		{said(found("a", "risk", "flagged", 4), found("a", "risk", "flagged", 9)),
 			said(found("a", "risk", "flagged", 9)), known{change: "opened"}, "100000 0"},
 		// A finding may move to another line of the same subject.
@@ -75,7 +77,8 @@ func TestCompare(t *testing.T) {
 		}, "100000 0"},
 		{said(safety), said(), known{change: "removed", group: "house ingredient", house: true},
 			"100000 0"},
-		// A harsher rung of the same question speaks, by its stem or by the list.
+		// A harsher rung of the same question speaks, by its stem
+		// or by the list.
 		{said(found("b-risk", "risk", "flagged", 4)), said(found("b-stop", "stop", "flagged", 4)),
 			known{change: "widened"}, "000000 0"},
 		{said(found("core-unproven-note", "note", "flagged", 4)),
@@ -86,7 +89,8 @@ func TestCompare(t *testing.T) {
 		{said(found("core-unsafe", "stop", "flagged", 4)),
 			said(found("core-unproven-note", "note", "unsure", 4)), known{change: "widened"},
 			"000100 0"},
-		// An aim that is unsafe, and none; another cook's is no such.
+		// An aim that is unsafe, and none; another cook's is
+		// no such.
 		{said(found("egg-undercooked", "stop", "flagged", 4)),
 			said(found("egg-undercooked", "risk", "flagged", 4)),
 			known{change: "removed", group: "step option", key: "to"}, "000001 0"},
@@ -95,7 +99,8 @@ func TestCompare(t *testing.T) {
 			known{change: "opened", group: "step option", key: "to"}, "000100 0"},
 		{said(found("egg-undercooked", "stop", "flagged", 4)), said(),
 			known{change: "removed", group: "step option", key: "to"}, "100000 0"},
-		// Told at the level of the subject that is known less: it answers still, or not.
+		// Told at the level of the subject that is known less: it
+		// answers still, or not.
 		{said(once), said(found("a", "note", "flagged", 4), other),
 			known{change: "opened", of: "yeast in d"}, "000001 0"},
 		{said(once), said(found("a", "note", "flagged", 4)),
@@ -146,8 +151,8 @@ func TestCompare(t *testing.T) {
 	}
 }
 
-// A widened quantity holds the old one, a narrowed one lies inside, and both are written where the
-// old one stood.
+// A widened quantity holds the old one, a narrowed one lies inside,
+// and both are written where the old one stood.
 func TestQuantities(t *testing.T) {
 	r := rand.New(rand.NewPCG(1, 2))
 	for _, c := range []struct {

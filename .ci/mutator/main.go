@@ -1,12 +1,14 @@
-// Mutator makes what a formula or a house file says less known or better known, and holds the
-// program's answers before against those after: knowing less never turns flagged to clear, and a
+// Mutator makes what a formula or a house file says less known or
+// better known, and holds the program's answers before against
+// those after: knowing less never turns flagged to clear, and a
 // point inside a range never answers the opposite of the range.
 //
 //	go build -o /tmp/forebake ./cmd/forebake
 //	go run ./.ci/mutator -count 5000 -seed 1 /tmp/forebake
 //
-// It knows the file format and the JSON of a check, and nothing of the engine. It ends with status
-// 1 where an answer broke the promise or the program crashed.
+// It knows the file format and the JSON of a check, and nothing of
+// the engine. It ends with status 1 where an answer broke the
+// promise or the program crashed.
 package main
 
 import (
@@ -67,7 +69,8 @@ type base struct {
 	name  string // where it stands in the work folder, once it is written
 }
 
-// housed reports whether a house file stands in a folder or above it, inside the project.
+// housed reports whether a house file stands in a folder or above
+// it, inside the project.
 func housed(project, dir string) bool {
 	for ; dir != "."; dir = filepath.Dir(dir) {
 		if _, err := os.Stat(filepath.Join(project, dir, "house.hcl")); err == nil {
@@ -145,7 +148,8 @@ func measure(
 		return 0, err
 	}
 
-	// Slips first: a sound formula has nothing that could turn clear.
+	// Slips first: a sound formula has nothing that could
+	// turn clear.
 	formulas := slices.Clone(bases)
 	each := min(60, max(4, 2*count/len(bases)))
 	for _, b := range bases {
@@ -181,7 +185,8 @@ func measure(
 	formulas = slices.DeleteFunc(formulas, func(b *base) bool { return !sound(b) })
 	kitchens = slices.DeleteFunc(kitchens, func(b *base) bool { return !sound(b) })
 
-	// One house file stands for ten formulas, so fewer of its mutations are drawn.
+	// One house file stands for ten formulas, so fewer of its
+	// mutations are drawn.
 	first := draw(r, formulas, kitchens, count*3/4, stress)
 	targets := make([]*base, len(first))
 	for i, m := range first {
@@ -350,7 +355,8 @@ func save(dir string, i int, m mutation) {
 	}
 }
 
-// load reads the demo formulas with their houses, and the published formulas.
+// load reads the demo formulas with their houses, and the
+// published formulas.
 func load(project string) (formulas, houses []*base, err error) {
 	for _, glob := range []string{"formulas/*.hcl", "formulas/school/*.hcl",
 		"testdata/published/*.hcl", "testdata/published/formulas/*.hcl",
@@ -401,7 +407,8 @@ var otherWord = map[string][]string{
 	"ice bath":     {"fan"},
 }
 
-// slipped gives a text with one to three slips of the pen in it; nil where none can be made.
+// slipped gives a text with one to three slips of the pen in it;
+// nil where none can be made.
 func slipped(b *base, r *rand.Rand) *base {
 	now := b
 	var slips []slip
@@ -446,7 +453,8 @@ func slipped(b *base, r *rand.Rand) *base {
 	return now
 }
 
-// draw makes mutations, the kinds in turn so that each is tried about as often.
+// draw makes mutations, the kinds in turn so that each is tried
+// about as often.
 func draw(r *rand.Rand, formulas, kitchens []*base, count int, stress float64) []mutation {
 	type slot struct {
 		b *base
@@ -472,8 +480,8 @@ func draw(r *rand.Rand, formulas, kitchens []*base, count int, stress float64) [
 		names = append(names, name)
 	}
 	slices.Sort(names)
-	// Amounts, measures and options are most of what a formula says; a house file costs ten
-	// formulas.
+	// Amounts, measures and options are most of what a formula
+	// says; a house file costs ten formulas.
 	weight := map[string]int{
 		"amount":            5,
 		"step measure":      5,
@@ -510,7 +518,8 @@ func draw(r *rand.Rand, formulas, kitchens []*base, count int, stress float64) [
 	return out
 }
 
-// mutate makes one change; false where the setting does not take it.
+// mutate makes one change; false where the setting does not
+// take it.
 func mutate(b *base, s site, change string, r *rand.Rand) (mutation, bool) {
 	m := mutation{from: b, change: change, site: s}
 	text := ""
@@ -539,7 +548,8 @@ func mutate(b *base, s site, change string, r *rand.Rand) (mutation, bool) {
 		}
 		text = outside.Remove(b.text, s.pair.Start, s.pair.End)
 	case "line removed":
-		// The line of an ingredient makes another food. Its row looks for crashes, and counts.
+		// The line of an ingredient makes another food. Its row
+		// looks for crashes, and counts.
 		if s.pair.Key == "amount" {
 			return m, false
 		}
@@ -553,8 +563,8 @@ func mutate(b *base, s site, change string, r *rand.Rand) (mutation, bool) {
 	return m, true
 }
 
-// narrow draws points inside of the ranges: of those that a widening made, and of those that the
-// files hold.
+// narrow draws points inside of the ranges: of those that a
+// widening made, and of those that the files hold.
 func narrow(r *rand.Rand, wide []mutation, sound func(*base) bool, count int) []mutation {
 	var able []mutation
 	for _, m := range wide {
@@ -599,8 +609,9 @@ func (bn *bench) answer(b *base) *outside.Answer {
 	return &outside.Answer{Crashed: "the program gave no answer"}
 }
 
-// batch is how many files one run takes. With more than a dozen formulas that have findings the
-// program works out no mends, which are not measured here.
+// batch is how many files one run takes. With more than a dozen
+// formulas that have findings the program works out no mends, which
+// are not measured here.
 const batch = 120
 
 // job is one run: files below the work folder.
@@ -692,7 +703,8 @@ func formulasIn(root *outside.Block) int {
 	return n
 }
 
-// folder makes a folder for texts that are judged by the house of home.
+// folder makes a folder for texts that are judged by the house
+// of home.
 func (bn *bench) folder(home string) (string, error) {
 	bn.next++
 	dir := filepath.Join(bn.work, fmt.Sprintf("d%06d", bn.next))
@@ -705,8 +717,9 @@ func (bn *bench) folder(home string) (string, error) {
 	return filepath.Join(dir, home), os.MkdirAll(filepath.Join(dir, home), 0o777)
 }
 
-// copyKitchen copies the house files and rules that stand where home is; house takes the place of
-// the demo kitchen's where it is given.
+// copyKitchen copies the house files and rules that stand where
+// home is; house takes the place of the demo kitchen's where it
+// is given.
 func (bn *bench) copyKitchen(dir, home, house string) error {
 	from := filepath.Join(bn.project, home)
 	if strings.HasPrefix(home, "formulas") { // the school's house names the one above it
@@ -736,7 +749,8 @@ func (bn *bench) copyKitchen(dir, home, house string) error {
 	})
 }
 
-// houseJobs lets each house judge all demo formulas; their answers are put together.
+// houseJobs lets each house judge all demo formulas; their answers
+// are put together.
 func (bn *bench) houseJobs(list []*base) ([]job, error) {
 	demos, err := filepath.Glob(filepath.Join(bn.project, "formulas", "*.hcl"))
 	if err != nil {
@@ -800,7 +814,8 @@ func (bn *bench) houseJobs(list []*base) ([]job, error) {
 	return jobs, nil
 }
 
-// stated are the settings for which README says what is taken where they are not written.
+// stated are the settings for which README says what is taken where
+// they are not written.
 func stated(s site) bool {
 	switch s.group {
 	case "kitchen figure":

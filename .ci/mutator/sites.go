@@ -36,8 +36,9 @@ func isVerb(key string) bool {
 	return false
 }
 
-// wishes are what the baker wants or does, and not what is known, each with the rules that hold what
-// comes out against it: without the wish they have no yardstick.
+// wishes are what the baker wants or does, and not what is known,
+// each with the rules that hold what comes out against it: without
+// the wish they have no yardstick.
 var wishes = map[string][]string{
 	"makes": {"makes-mismatch", "divide-slipped", "pieces-uneven", "slices-off", "core-missing"},
 	"family": {
@@ -53,11 +54,13 @@ var wishes = map[string][]string{
 	"wide":    {"coil-too-fat", "slices-off"},
 }
 
-// cookAims are the rules that stop an aim that is too low, and give a risk where none is written.
+// cookAims are the rules that stop an aim that is too low, and give
+// a risk where none is written.
 var cookAims = map[string]bool{"egg-undercooked": true, "meat-raw": true}
 
-// carefulRules are the rules of food safety whose figures take the worst of a range, and not its
-// whole: a point inside may clear them.
+// carefulRules are the rules of food safety whose figures take
+// the worst of a range, and not its whole: a point inside may
+// clear them.
 var carefulRules = map[string]bool{
 	"core-unsafe":         true,
 	"core-unproven-risk":  true,
@@ -70,7 +73,8 @@ var carefulRules = map[string]bool{
 	"b-cereus-grown":      true,
 }
 
-// thing is what the report names where it says what is assumed for a setting.
+// thing is what the report names where it says what is assumed for
+// a setting.
 func (s site) thing() string {
 	if s.group == "step option" || s.group == "ingredient option" {
 		name, _, _ := strings.Cut(s.of, " in ")
@@ -79,7 +83,8 @@ func (s site) thing() string {
 	return s.key
 }
 
-// ownFigures are the keys of a house's ingredient that hold a figure.
+// ownFigures are the keys of a house's ingredient that hold
+// a figure.
 var ownFigures = map[string]bool{
 	"water":        true,
 	"protein":      true,
@@ -165,8 +170,8 @@ func formulaSites(root *outside.Block) []site {
 	return out
 }
 
-// houseSites lists the figures of a house file. Rules' limits and waivers are choices, not
-// knowledge.
+// houseSites lists the figures of a house file. Rules' limits and
+// waivers are choices, not knowledge.
 func houseSites(root *outside.Block) []site {
 	var out []site
 	for _, h := range root.Blocks {
@@ -186,7 +191,8 @@ func houseSites(root *outside.Block) []site {
 	return out
 }
 
-// subjects are what findings of a formula file can be about, in the words of the JSON.
+// subjects are what findings of a formula file can be about, in the
+// words of the JSON.
 func subjects(root *outside.Block) map[string]bool {
 	out := map[string]bool{"formula": true}
 	for _, f := range root.Blocks {
@@ -208,7 +214,8 @@ func subjects(root *outside.Block) map[string]bool {
 	return out
 }
 
-// stretch is one quantity inside of a value: a number or a range, with its unit.
+// stretch is one quantity inside of a value: a number or a range,
+// with its unit.
 type stretch struct {
 	start, end int // in the file
 	lo, hi     float64
@@ -226,7 +233,8 @@ var (
 	counted = regexp.MustCompile(`^ ?(pieces?|loaf|loaves)$`)
 )
 
-// stretches finds the quantities of a value. Fractions and compound weights are left alone.
+// stretches finds the quantities of a value. Fractions and compound
+// weights are left alone.
 func stretches(s site) []stretch {
 	v := s.value
 	last := s.key[strings.LastIndex(s.key, " ")+1:]
@@ -303,7 +311,8 @@ func stretches(s site) []stretch {
 	return out
 }
 
-// factor gives the size of a unit of time, to bring the two ends of a range to one unit.
+// factor gives the size of a unit of time, to bring the two ends of
+// a range to one unit.
 func factor(unit string) float64 {
 	switch strings.TrimSpace(unit) {
 	case "h":
@@ -353,7 +362,8 @@ func (q stretch) bounds(x float64) float64 {
 	return x
 }
 
-// widened gives a range that holds the old one; false where there is no room for one.
+// widened gives a range that holds the old one; false where there
+// is no room for one.
 func (q stretch) widened(r *rand.Rand) (stretch, bool) {
 	w := q
 	pick := func(from ...float64) float64 { return from[r.IntN(len(from))] }

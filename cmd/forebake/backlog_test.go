@@ -84,7 +84,8 @@ func TestBacklogTooLong(t *testing.T) {
 			"backlog.hcl": old,
 			"house.hcl":   "house \"h\" {\n  packs = [\"./all.hcl\"]\n}\n",
 			"all.hcl": "rule \"all\" {\n  on = \"part\"\n  level = \"note\"\n" +
-				"  when = \"part.mass_g >= 0\"\n  say = \"s\"\n  why = \"w\"\n  source = \"s\"\n}\n",
+				"  when = \"part.mass_g >= 0\"\n  say = \"s\"\n" +
+				"  why = \"w\"\n  source = \"s\"\n}\n",
 		},
 	)
 	for i := range 110 {
@@ -92,7 +93,8 @@ func TestBacklogTooLong(t *testing.T) {
 		for k := range 40 {
 			fmt.Fprintf(
 				&b,
-				"formula \"%s %d %d\" {\n  dough \"%s\" { ingredients = { \"water\" = \"1 g\" } }\n}\n",
+				"formula \"%s %d %d\" {\n"+
+					"  dough \"%s\" { ingredients = { \"water\" = \"1 g\" } }\n}\n",
 				strings.Repeat("n", 60),
 				i,
 				k,

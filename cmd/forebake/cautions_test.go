@@ -38,7 +38,10 @@ const cautious = `formula "Custard doughnuts" {
     ]
   }
   filling "custard" {
-    ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g", "sugar" = "100 g", "corn starch" = "40 g", "ground hazelnuts" = "?" }
+    ingredients = {
+      "whole milk" = "500 g", "egg yolk" = "100 g", "sugar" = "100 g", "corn starch" = "40 g"
+      "ground hazelnuts" = "?"
+    }
     steps = [
       { cook = "6 min", to = "85 C", by = "stirring" },
       { cool = "3 h", at = "room", as = "bowl" },

@@ -12,8 +12,10 @@ import (
 const cooledCustard = `formula "t" {
   filling "custard" {
     ph          = 6.5
-    ingredients = { "whole milk" = "1000 g", "egg yolk" = "240 g", "sugar" = "200 g", "corn starch" = "80 g" }
-    steps       = [{ cook = "8 min", to = "92 C" }, %s]
+    ingredients = {
+      "whole milk" = "1000 g", "egg yolk" = "240 g", "sugar" = "200 g", "corn starch" = "80 g"
+    }
+    steps = [{ cook = "8 min", to = "92 C" }, %s]
   }
 }
 `

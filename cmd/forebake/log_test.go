@@ -13,8 +13,13 @@ import (
 // Several processes that log at once lose nothing: each entry reported
 // as added is in the log, and the others were refused.
 func TestSeveralLogAtOnce(t *testing.T) {
-	folder(t, map[string]string{"buns.hcl": "formula \"Buns\" {\n  dough \"d\" {\n" +
-		"    ingredients = { \"bread flour\" = \"1 kg\" }\n    steps = [{ mix = \"10 min\" }]\n  }\n}\n"})
+	folder(t, map[string]string{"buns.hcl": `formula "Buns" {
+  dough "d" {
+    ingredients = { "bread flour" = "1 kg" }
+    steps = [{ mix = "10 min" }]
+  }
+}
+`})
 	program, err := os.Executable()
 	if err != nil {
 		t.Fatal(err)

@@ -26,7 +26,8 @@ and who is wanted by night, with the chill that would avoid it.
 room. A clock of a later day is "07:00 +1d". With neither, the start that a
 single formula gives holds. A step without a time cannot be planned; hand work
 without one counts as none, and is named.`,
-		Example: `  forebake plan formulas/cinnamon-buns.hcl formulas/braided-holiday-loaf.hcl --ready 07:00
+		Example: `  forebake plan formulas/cinnamon-buns.hcl formulas/braided-holiday-loaf.hcl ` +
+			`--ready 07:00
   forebake plan formulas/overnight-brioche.hcl --start 15:00 --night "21:00 to 06:00"`,
 		ValidArgsFunction: completeFormulas,
 		Args: func(_ *cobra.Command, args []string) error {

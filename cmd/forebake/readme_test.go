@@ -201,7 +201,8 @@ func fillIn(got, want string) string {
 }
 
 func TestFillIn(t *testing.T) {
-	got := "12 trials of 3 rules with 4 limits: 0 failed.\n  risk line 9\n  risk line 12\nthe same\n"
+	got := "12 trials of 3 rules with 4 limits: 0 failed.\n" +
+		"  risk line 9\n  risk line 12\nthe same\n"
 	want := "11 trials of 2 rules with 4 limits: 0 failed.\n[...]\n  risk line 8\nthe same\n" +
 		"not printed 5\n"
 	filled := "12 trials of 3 rules with 4 limits: 0 failed.\n[...]\n  risk line 8\nthe same\n" +

@@ -285,11 +285,13 @@ func TestSARIFOfABrokenFile(t *testing.T) {
 		t,
 		map[string]string{
 			"a.hcl": cautious,
-			"b.hcl": "formula \"b\" {\n  dough \"d\" { ingredients = { \"bread flour\" = 12 } }\n}\n",
+			"b.hcl": "formula \"b\" {\n" +
+				"  dough \"d\" { ingredients = { \"bread flour\" = 12 } }\n}\n",
 		},
 	)
 	var out, errs bytes.Buffer
-	if status := run([]string{"check", "--as", "sarif", "."}, strings.NewReader(""), &out, &errs); status != exitUnused {
+	args := []string{"check", "--as", "sarif", "."}
+	if status := run(args, strings.NewReader(""), &out, &errs); status != exitUnused {
 		t.Errorf("status %d", status)
 	}
 	r := readSARIF(t, out.String()).Invocations[0]
@@ -303,7 +305,9 @@ func TestSARIFOfABrokenFile(t *testing.T) {
 // Columns are UTF-16 code units: one for an accented letter, one for a
 // combining mark, two for an emoji. The finding is on the milk.
 func TestSARIFColumns(t *testing.T) {
-	line := "  dough \"x\" {\n    ingredients = { /* \u00e9 e\u0301 \U0001F950 */ \"bread flour\" = \"1 kg\", \"instant yeast\" = \"10 g\", \"salt\" = \"5 g\", \"whole milk\" = { amount = \"600 g\", temp = \"9 C\" } }\n  }\n"
+	line := "  dough \"x\" {\n    ingredients = { /* \u00e9 e\u0301 \U0001F950 */ " +
+		"\"bread flour\" = \"1 kg\", \"instant yeast\" = \"10 g\", \"salt\" = \"5 g\", " +
+		"\"whole milk\" = { amount = \"600 g\", temp = \"9 C\" } }\n  }\n"
 	dir := folder(
 		t,
 		map[string]string{
@@ -400,8 +404,8 @@ func TestOutputsAgree(t *testing.T) {
 	var forth, back []string
 	for i, salt := range []string{"9 g", "?", "30 g", "18 g"} {
 		name := fmt.Sprintf("%d.hcl", i)
-		files[name] = strings.NewReplacer("Custard doughnuts", "Doughnuts "+salt, `"9 g"`, `"`+salt+`"`).
-			Replace(cautious)
+		named := strings.ReplaceAll(cautious, "Custard doughnuts", "Doughnuts "+salt)
+		files[name] = strings.ReplaceAll(named, `"9 g"`, `"`+salt+`"`)
 		forth, back = append(forth, name), append([]string{name}, back...)
 	}
 	dir := folder(t, files)
@@ -437,7 +441,10 @@ func TestOutputsAgree(t *testing.T) {
 	}
 	r := readSARIF(t, answered(t, "check", "--as", "sarif", "."))
 	s := r.Properties.Totals
-	if got := fmt.Sprintf("%d formulas, %d rules: %d stop, %d risk, %d note, %d unsure, %d waived.", s.Formulas, s.Rules, s.Stop, s.Risk, s.Note, s.Unsure, s.Waived); got != text {
+	got := fmt.Sprintf(
+		"%d formulas, %d rules: %d stop, %d risk, %d note, %d unsure, %d waived.",
+		s.Formulas, s.Rules, s.Stop, s.Risk, s.Note, s.Unsure, s.Waived)
+	if got != text {
 		t.Errorf("sarif gives %q, text %q", got, text)
 	}
 	count := map[string]int{}
@@ -484,7 +491,8 @@ func TestOutputFiles(t *testing.T) {
 		}
 	}
 	var out, errs bytes.Buffer
-	if status := run([]string{"check", "--as", "sarif:nowhere/out.sarif", "a.hcl"}, strings.NewReader(""), &out, &errs); status != exitUnused ||
+	args := []string{"check", "--as", "sarif:nowhere/out.sarif", "a.hcl"}
+	if status := run(args, strings.NewReader(""), &out, &errs); status != exitUnused ||
 		!strings.Contains(errs.String(), "nowhere") {
 		t.Errorf("status %d, %s", status, errs.String())
 	}

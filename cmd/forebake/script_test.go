@@ -591,7 +591,8 @@ var schemas = map[string]object{
 
 func init() { // what a house changes stands in every output
 	check := schemas["check"]
-	schemas["facts"]["unchecked"], schemas["facts"]["loosened"] = check["unchecked"], check["loosened"]
+	schemas["facts"]["unchecked"] = check["unchecked"]
+	schemas["facts"]["loosened"] = check["loosened"]
 	schemas["facts"]["set_aside"] = check["findings"]
 }
 

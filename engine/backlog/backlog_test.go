@@ -116,14 +116,18 @@ func TestTextReadsBack(t *testing.T) {
 }
 
 func TestBroken(t *testing.T) {
+	known := func(rows string) string {
+		return "backlog \"x\" {\n  formula \"b\" {\n    known = [" + rows + "]\n  }\n}"
+	}
+	const row = `{ rule = "a", on = "d" }`
 	for text, want := range map[string]string{
 		"":                                       "backlog.hcl:1:1: no backlog block",
 		"backlog \"x\" {\n}\nbacklog \"y\" {\n}": "a second backlog block",
-		"backlog \"x\" {\n  formula \"b\" {\n  }\n}":                                                                           "formula \"b\" has no known",
-		"backlog \"x\" {\n  formula \"b\" {\n    known = [{ rule = \"a\" }]\n  }\n}":                                           "names a rule and what it is on",
-		"backlog \"x\" {\n  formula \"b\" {\n    known = [{ rul = \"a\", on = \"d\" }]\n  }\n}":                                "nearest is rule",
-		"backlog \"x\" {\n  formula \"b\" {\n    known = [{ rule = \"a\", on = \"d\", times = 0.5 }]\n  }\n}":                  "times",
-		"backlog \"x\" {\n  formula \"b\" {\n    known = [{ rule = \"a\", on = \"d\" }, { rule = \"a\", on = \"d\" }]\n  }\n}": "stands twice",
+		"backlog \"x\" {\n  formula \"b\" {\n  }\n}":   "formula \"b\" has no known",
+		known(`{ rule = "a" }`):                        "names a rule and what it is on",
+		known(`{ rul = "a", on = "d" }`):               "nearest is rule",
+		known(`{ rule = "a", on = "d", times = 0.5 }`): "times",
+		known(row + ", " + row):                        "stands twice",
 	} {
 		_, problems := Read(source.New("backlog.hcl", []byte(text)))
 		found := false
@@ -144,9 +148,8 @@ func FuzzRead(f *testing.F) {
 		"2026-11-25",
 	)
 	f.Add(string(l.Text()))
-	f.Add(
-		"backlog \"x\" {\n  formula \"${a}\" {\n    known = [{ rule = \"a\", on = \"d\", times = 3 }]\n  }\n}",
-	)
+	f.Add("backlog \"x\" {\n  formula \"${a}\" {\n" +
+		"    known = [{ rule = \"a\", on = \"d\", times = 3 }]\n  }\n}")
 	f.Fuzz(func(t *testing.T, text string) {
 		l, problems := Read(source.New("b.hcl", []byte(text)))
 		if len(problems) > 0 {
@@ -174,7 +177,14 @@ func TestFits(t *testing.T) {
 		lines int
 		word  string
 		fits  bool
-	}{{0, "d", true}, {most - 1, "d", true}, {most, "d", true}, {most + 1, "d", false}, {5000, strings.Repeat("x", 160), true}, {5000, strings.Repeat("x", 200), false}} {
+	}{
+		{0, "d", true},
+		{most - 1, "d", true},
+		{most, "d", true},
+		{most + 1, "d", false},
+		{5000, strings.Repeat("x", 160), true},
+		{5000, strings.Repeat("x", 200), false},
+	} {
 		text := list(test.lines, test.word)
 		if err := Fits(text); (err == nil) != test.fits ||
 			err != nil && !strings.Contains(err.Error(), "one for each folder") {

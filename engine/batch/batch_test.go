@@ -2,7 +2,6 @@ package batch
 
 import (
 	"bytes"
-	"fmt"
 	"strings"
 	"testing"
 
@@ -55,8 +54,8 @@ func logOf(t testing.TB, text string) *Log {
 const begun = "batch \"1\" {\n  formula = \"Buns\"\n  date = \"2026-11-26\"\n  room = \"23 C\"\n}\n"
 
 func rest(read string) string {
-	return "  date = \"2026-11-26\"\n  step = 2\n  part = \"bun dough\"\n  did = \"rest 1 h\"\n  read = \"" +
-		read + "\"\n"
+	return "  date = \"2026-11-26\"\n  step = 2\n  part = \"bun dough\"\n" +
+		"  did = \"rest 1 h\"\n  read = \"" + read + "\"\n"
 }
 
 // The newest batch's readings count where the formula has none; of two
@@ -104,34 +103,44 @@ func TestBelieve(t *testing.T) {
 // A log cut short or edited by hand has a problem with its place.
 func TestFaults(t *testing.T) {
 	entry := "entry \"1.1\" {\n  date = \"2026-11-26\"\n  note = \"soft\"\n}\n"
-	for text, want := range map[string]string{
-		"":                                  "no batch in this log",
-		begun[:len(begun)-1]:                "buns.log.hcl:5:2: the log is cut short",
-		begun[:len(begun)-3] + "\n":         "buns.log.hcl:",
-		entry:                               "buns.log.hcl:1:7: entry \"1.1\" is of no batch above it",
-		strings.Replace(begun, "1", "2", 1): "batch \"2\" stands where batch 1 should",
-		begun + begun:                       "batch \"1\" stands where batch 2 should",
-		begun + entry + entry:               "entry \"1.1\" stands where entry 1.2 should",
-		begun + strings.Replace(entry, "1.1", "1.2", 1):                                                    "entry \"1.2\" stands where entry 1.1 should",
-		begun + strings.Replace(entry, "1.1", "x", 1):                                                      "entry \"x\" is of no batch",
-		strings.Replace(begun, "  formula = \"Buns\"\n", "", 1):                                            "this batch has no formula; put back what the log said",
-		strings.Replace(begun, "2026-11-26", "yesterday", 1):                                               "date must be year, month and day",
-		strings.Replace(begun, "23 C", "warm", 1):                                                          "room",
-		begun + "entry \"1.1\" {\n" + rest("soft") + "}\n":                                                 "read: write \"11 C after 6 h\"",
-		begun + "entry \"1.1\" {\n  date = \"2026-11-26\"\n  read = \"24 C\"\n}\n":                         "a reading is of a step",
-		begun + "entry \"1.1\" {\n  date = \"2026-11-26\"\n  marks = { crumb = 6 }\n}\n":                   "a mark",
-		begun + "entry \"1.1\" {\n  date = \"2026-11-26\"\n  marks = { crumb = 2.5 }\n}\n":                 "a mark is a whole number",
-		begun + "entry \"1.1\" {\n  date = \"2026-11-26\"\n  step = 1.5\n part = \"a\"\n did = \"b\"\n}\n": "step is a whole number",
-		begun + "entry \"1.1\" {\n  date = \"2026-11-26\"\n  nte = \"soft\"\n}\n":                          "nearest is note",
-		begun + "formula \"b\" {\n}\n":                                                                     "formula",
+	added := func(lines string) string {
+		return begun + "entry \"1.1\" {\n" + lines + "}\n"
+	}
+	const date = "  date = \"2026-11-26\"\n"
+	for _, c := range []struct{ text, want string }{
+		{"", "no batch in this log"},
+		{begun[:len(begun)-1], "buns.log.hcl:5:2: the log is cut short"},
+		{begun[:len(begun)-3] + "\n", "buns.log.hcl:"},
+		{entry, "buns.log.hcl:1:7: entry \"1.1\" is of no batch above it"},
+		{strings.Replace(begun, "1", "2", 1), "batch \"2\" stands where batch 1 should"},
+		{begun + begun, "batch \"1\" stands where batch 2 should"},
+		{begun + entry + entry, "entry \"1.1\" stands where entry 1.2 should"},
+		{
+			begun + strings.Replace(entry, "1.1", "1.2", 1),
+			"entry \"1.2\" stands where entry 1.1 should",
+		},
+		{begun + strings.Replace(entry, "1.1", "x", 1), "entry \"x\" is of no batch"},
+		{
+			strings.Replace(begun, "  formula = \"Buns\"\n", "", 1),
+			"this batch has no formula; put back what the log said",
+		},
+		{strings.Replace(begun, "2026-11-26", "yesterday", 1), "date must be year, month and day"},
+		{strings.Replace(begun, "23 C", "warm", 1), "room"},
+		{added(rest("soft")), "read: write \"11 C after 6 h\""},
+		{added(date + "  read = \"24 C\"\n"), "a reading is of a step"},
+		{added(date + "  marks = { crumb = 6 }\n"), "a mark"},
+		{added(date + "  marks = { crumb = 2.5 }\n"), "a mark is a whole number"},
+		{added(date + "  step = 1.5\n part = \"a\"\n did = \"b\"\n"), "step is a whole number"},
+		{added(date + "  nte = \"soft\"\n"), "nearest is note"},
+		{begun + "formula \"b\" {\n}\n", "formula"},
 	} {
-		_, problems := Read(source.New("buns.log.hcl", []byte(text)))
+		_, problems := Read(source.New("buns.log.hcl", []byte(c.text)))
 		found := false
 		for _, p := range problems {
-			found = found || strings.Contains(p.String(), want)
+			found = found || strings.Contains(p.String(), c.want)
 		}
 		if !found {
-			t.Errorf("%q: %v, not %q", text, problems, want)
+			t.Errorf("%q: %v, not %q", c.text, problems, c.want)
 		}
 	}
 }
@@ -179,7 +188,8 @@ func TestAddOnlyAdds(t *testing.T) {
 			if e != nil {
 				said++
 				got := newest.Entries[len(newest.Entries)-1]
-				if got.Note != e.Note || got.Read != e.Read || got.Step != e.Step || len(got.Marks) != len(e.Marks) {
+				if got.Note != e.Note || got.Read != e.Read || got.Step != e.Step ||
+					len(got.Marks) != len(e.Marks) {
 					t.Fatalf("%+v is read back as %+v", e, got)
 				}
 			}
@@ -197,6 +207,7 @@ func TestAddOnlyAdds(t *testing.T) {
 
 // A log grows up to its limit, and no further.
 func TestMaxBytes(t *testing.T) {
+	const tooLong = "longer than 256 KB; give it another name, such as buns-old.log.hcl"
 	l := logOf(t, begun)
 	for extra, fits := range map[int]bool{-1: true, 0: true, 1: false} {
 		entry := &Entry{Date: "2026-11-26"}
@@ -204,14 +215,17 @@ func TestMaxBytes(t *testing.T) {
 		entry.Note = strings.Repeat("x", MaxBytes-frame+extra)
 		text, err := l.Add("buns.log.hcl", []byte(begun), "Buns", nil, entry)
 		if fits != (err == nil) || fits && len(text) != MaxBytes+extra ||
-			err != nil && !strings.Contains(err.Error(), "longer than 256 KB; give it another name, such as buns-old.log.hcl") {
+			err != nil && !strings.Contains(err.Error(), tooLong) {
 			t.Errorf("%d bytes more: %d, %v", extra, len(text), err)
 		}
 	}
 }
 
 func TestPathOf(t *testing.T) {
-	for path, want := range map[string]string{"a/buns.hcl": "a/buns.log.hcl", "buns": "buns.log.hcl"} {
+	for path, want := range map[string]string{
+		"a/buns.hcl": "a/buns.log.hcl",
+		"buns":       "buns.log.hcl",
+	} {
 		if got := PathOf(path); got != want {
 			t.Errorf("%s: %s", path, got)
 		}
@@ -230,12 +244,13 @@ func FuzzRead(f *testing.F) {
 			return
 		}
 		name := l.Batches[0].Formula
-		next, err := l.Add("buns.log.hcl", []byte(text), name, nil, &Entry{Date: "2026-11-26", Note: "soft"})
+		entry := &Entry{Date: "2026-11-26", Note: "soft"}
+		next, err := l.Add("buns.log.hcl", []byte(text), name, nil, entry)
 		if err != nil {
 			t.Fatal(err)
 		}
 		again := logOf(t, string(next))
-		if !strings.HasPrefix(string(next), text) || fmt.Sprint(len(again.Batches)) != fmt.Sprint(len(l.Batches)) ||
+		if !strings.HasPrefix(string(next), text) || len(again.Batches) != len(l.Batches) ||
 			len(again.Newest(name).Entries) != len(l.Newest(name).Entries)+1 {
 			t.Fatalf("%q became %q", text, next)
 		}

@@ -57,8 +57,8 @@ func TestCautionsOnce(t *testing.T) {
 func TestRelated(t *testing.T) {
 	path, text := demo(t, "first-draft.hcl")
 	for _, shows := range []bool{true, false} {
-		c := start(t,
-			object{"textDocument": object{"publishDiagnostics": object{"relatedInformation": shows}}})
+		related := object{"relatedInformation": shows}
+		c := start(t, object{"textDocument": object{"publishDiagnostics": related}})
 		told := 0
 		for _, d := range c.open(path, text) {
 			for _, r := range d.RelatedInformation {
@@ -66,7 +66,8 @@ func TestRelated(t *testing.T) {
 				if r.Location.Range.Start == d.Range.Start {
 					t.Errorf("%s points to itself", d.Code)
 				}
-				if d.Code == "bulk-long" && (r.Location.Range.Start.Line != 18 || !strings.Contains(r.Message, "hazelnuts")) {
+				if d.Code == "bulk-long" && (r.Location.Range.Start.Line != 18 ||
+					!strings.Contains(r.Message, "hazelnuts")) {
 					t.Errorf("bulk-long waits for %+v", r)
 				}
 			}
@@ -198,7 +199,8 @@ func TestFeatures(t *testing.T) {
 	if line := def["range"].(object)["start"].(object)["line"]; line != float64(14) {
 		t.Errorf("jam is defined at line %v", line)
 	}
-	edits := ask("rename", `filling "j|am"`, object{"newName": "jelly"})["changes"].(object)[uri(path)]
+	changes := ask("rename", `filling "j|am"`, object{"newName": "jelly"})["changes"]
+	edits := changes.(object)[uri(path)]
 	if n := len(edits.(list)); n != 2 {
 		t.Errorf("%d places renamed: %v", n, edits)
 	}
@@ -214,24 +216,32 @@ func TestCompletion(t *testing.T) {
 	path = strings.TrimSuffix(path, "cinnamon-buns.hcl") + "typed.hcl"
 	c.open(path, "")
 	version := 1
+	const (
+		jam     = "formula \"R\" {\n  filling \"jam\" { ingredients = { \"sugar\" = \"1 g\" } }\n"
+		dough   = "  dough \"d\" {\n"
+		inDough = "formula \"R\" {\n" + dough
+		list    = "    ingredients = {\n      "
+		steps   = "    ingredients = { \"water\" = \"1 l\" }\n    steps = [\n      { "
+	)
 	for mark, want := range map[string]string{
 		"for|":                               "formula",
 		"formula \"R\" {\n  do|":             "dough",
 		"formula \"R\" {\n  family = \"bri|": "brioche rich",
-		"formula \"R\" {\n  dough \"d\" {\n    ing|":                                                                                                                                  "ingredients",
-		"formula \"R\" {\n  dough \"d\" {\n    ingredients = {\n      \"bread flour\" = \"1 kg\"\n      \"unsal|":                                                                     "unsalted butter",
-		"formula \"R\" {\n  dough \"d\" {\n    ingredients = {\n      \"milk\" = { amount = \"1 l\", te|":                                                                             "temp",
-		"formula \"R\" {\n  dough \"d\" {\n    ingredients = {\n      \"whole milk\" = \"80 |":                                                                                        "80 g",
-		"formula \"R\" {\n  dough \"d\" {\n    ingredients = { \"water\" = \"1 l\" }\n    steps = [\n      { ba|":                                                                     "bake",
-		"formula \"R\" {\n  dough \"d\" {\n    ingredients = { \"water\" = \"1 l\" }\n    steps = [\n      { rest = \"1 h\", at = \"fr|":                                              "fridge",
-		"formula \"R\" {\n  dough \"d\" {\n    ingredients = { \"water\" = \"1 l\" }\n    steps = [\n      { mix = \"1 min\", by = \"|":                                               "spiral",
-		"formula \"R\" {\n  filling \"jam\" { ingredients = { \"sugar\" = \"1 g\" } }\n  dough \"d\" {\n    ingredients = { \"water\" = \"1 l\" }\n    steps = [\n      { fill = \"|": "jam",
-		"formula \"R\" {\n  filling \"jam\" { ingredients = { \"sugar\" = \"1 g\" } }\n  dough \"d\" {\n    ingredients = {\n      \"the |":                                           "the jam",
-		"rule \"x\" {\n  on = \"dough\"\n  when = \"dough.su|":                                                                                                                        "dough.sugar_pct",
-		"rule \"x\" {\n  on = \"dough\"\n  limits = { most = 3 }\n  when = \"dough.sugar_pct > limit.|":                                                                               "limit.most",
-		"rule \"x\" {\n  say = \"Sugar is {dough.sug|":                                                                                                                                "dough.sugar_pct",
-		"house \"k\" {\n  set \"salt-|": "salt-high",
-		"house \"k\" {\n  waive \"|":    "salt-high",
+		inDough + "    ing|":                 "ingredients",
+		inDough + list + "\"bread flour\" = \"1 kg\"\n      \"unsal|": "unsalted butter",
+		inDough + list + "\"milk\" = { amount = \"1 l\", te|":         "temp",
+		inDough + list + "\"whole milk\" = \"80 |":                    "80 g",
+		inDough + steps + "ba|":                                       "bake",
+		inDough + steps + "rest = \"1 h\", at = \"fr|":                "fridge",
+		inDough + steps + "mix = \"1 min\", by = \"|":                 "spiral",
+		jam + dough + steps + "fill = \"|":                            "jam",
+		jam + dough + list + "\"the |":                                "the jam",
+		"rule \"x\" {\n  on = \"dough\"\n  when = \"dough.su|":        "dough.sugar_pct",
+		"rule \"x\" {\n  on = \"dough\"\n  limits = { most = 3 }\n" +
+			"  when = \"dough.sugar_pct > limit.|": "limit.most",
+		"rule \"x\" {\n  say = \"Sugar is {dough.sug|": "dough.sugar_pct",
+		"house \"k\" {\n  set \"salt-|":                "salt-high",
+		"house \"k\" {\n  waive \"|":                   "salt-high",
 	} {
 		text := strings.TrimSuffix(mark, "|")
 		version++

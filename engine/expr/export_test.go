@@ -20,7 +20,8 @@ const bench = `formula "t" {
   family = "sweet dough"
   dough "d" {
     ingredients = {
-      "bread flour" = "450 g to 550 g", "sugar" = "22 %", "salt" = "1.8 %", "instant yeast" = "1 %", "egg" = "100 g", "unsalted butter" = "80 g"
+      "bread flour" = "450 g to 550 g", "sugar" = "22 %", "salt" = "1.8 %"
+      "instant yeast" = "1 %", "egg" = "100 g", "unsalted butter" = "80 g"
     }
     steps = [{ mix = "9 min", to = "25 C" }, { bake = "16 min", at = "200 C" }]
   }

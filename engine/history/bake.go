@@ -8,8 +8,8 @@ import (
 	"forebake/engine/science/heat"
 )
 
-// unwritten is what an oven of which no temperature is written may be at, C: all that bakes are
-// reckoned for, so that it clears nothing.
+// unwritten is the range of an oven whose temperature is not written, C. It covers
+// every usual bake, so that it clears nothing.
 var unwritten = figure.Estimate{Low: bake.CoolestOvenC, Mid: 185, High: 250}
 
 // bake takes the part through the oven: capped at boiling, and even afterwards.
@@ -67,7 +67,7 @@ func (f *Simulator) bake(step *formula.Step, st *Stage) {
 	f.becomeCrumb(body, rho)
 }
 
-// becomeCrumb makes the part light crumb, which keeps its size, in place of dough.
+// becomeCrumb turns the dough into light crumb of the same size.
 func (f *Simulator) becomeCrumb(body heat.Body, rho float64) {
 	f.body, f.shape.known = body, true
 	f.setup.Gas = 0
@@ -85,8 +85,8 @@ func (f *Simulator) becomeCrumb(body heat.Body, rho float64) {
 	f.shape.mixedRho = f.setup.Material.Density
 }
 
-// falling is a bake in an oven that is turned up or down: bakes one after the other count as one,
-// from the start of the first, in an oven at its mean over the time.
+// falling is a bake in an oven that is turned up or down. Consecutive bakes count
+// as one, from the start of the first, in an oven at its mean over the time.
 type falling struct {
 	baked   bool
 	turned  bool            // at another temperature
@@ -95,14 +95,14 @@ type falling struct {
 	at      figure.Estimate // C, of the oven
 }
 
-// with is the bake so far with one more step.
 func (b falling) with(step *formula.Step, st *Stage) falling {
 	at := unwritten
 	if step.At.Set {
 		at = estimateOf(step.At.Interval)
 	}
 	if !b.baked {
-		// Of an uneven start its mean counts for more than its core, as a bake forgets it.
+		// An uneven start counts more by its mean than by its core, as a bake
+		// forgets it.
 		start := st.StartCore.Plus(st.Mean).Times(0.5)
 		return falling{true, false, start, step.Time.Interval, at}
 	}
@@ -119,9 +119,10 @@ func (b falling) with(step *formula.Step, st *Stage) falling {
 	return b
 }
 
-// inOven is one piece as it goes into the oven, in the three runs: a proofed dough with its filling
-// as mixed, or what does not rise as it is. A large one of which nobody says how it stands is round
-// in the coldest run and a ring in the warmest. body is what it cools as, rho its density, kg/m3.
+// inOven gives one piece at the start of a bake, in the three runs: a proofed dough
+// with its filling as mixed, or what does not rise as it is. A large piece of
+// unwritten shape is round in the coldest run and a ring in the warmest. body is
+// what it cools as, rho its density, kg/m3.
 func (f *Simulator) inOven(step *formula.Step) (pieces [figure.Runs]bake.Piece, body heat.Body,
 	rho float64) {
 	kg := f.massKg()
@@ -170,7 +171,8 @@ func (f *Simulator) inOven(step *formula.Step) (pieces [figure.Runs]bake.Piece, 
 	return pieces, body, rho
 }
 
-// ovens bakes the piece in the three runs: the cold one from the coldest start in the coolest oven.
+// ovens bakes the piece in the three runs. The cold run has the coldest start and
+// the coolest oven.
 func (f *Simulator) ovens(step *formula.Step, pieces [figure.Runs]bake.Piece) (
 	b [figure.Runs]bake.Baking, why string) {
 	for run := range b {

@@ -8,14 +8,13 @@ import (
 	"forebake/engine/science/heat"
 )
 
-// iced reports whether the surroundings are ice and water.
 func (e environment) iced() bool {
 	return e.air == airKind(heat.IceBath) || e.air == airKind(heat.StirredBath)
 }
 
-// vessel is how a part stands in ice and water in one run: a tray on
-// one face, a bowl in its own shape, a box as a tray of its least edge.
-// ok is false for a piece wholly in the water.
+// vessel is the shape of a part in ice water in one run: a tray with one wet face,
+// a bowl in its own shape, a box as a tray of its least edge. ok is false for a
+// piece wholly in the water.
 func (f *Simulator) vessel(l *run, e environment) (b heat.Body, ok bool) {
 	if !e.iced() {
 		return b, false
@@ -32,8 +31,8 @@ func (f *Simulator) vessel(l *run, e environment) (b heat.Body, ok bool) {
 	return b, false
 }
 
-// aboveBath is the air above a bath: of the written place, else of the
-// room. The coldest run allows for where such a step usually stands.
+// aboveBath is the air above a bath: of the written place, else of the room. The
+// coldest run also allows for the step's usual place.
 func (f *Simulator) aboveBath(step *formula.Step) figure.Estimate {
 	k := f.setup.Kitchen
 	if step.Where != nil {
@@ -72,7 +71,7 @@ func (f *Simulator) chilling(
 	if why != "" {
 		return c, why
 	}
-	pace := math.Exp(f.told[e.air].shift)
+	pace := math.Exp(f.evidence[e.air].shift)
 	if excess := f.warmedInBath(l, e, vessel, start); excess > 0 && start > water {
 		pace /= 1 + excess/(start-water)
 	}
@@ -80,9 +79,8 @@ func (f *Simulator) chilling(
 	return c, ""
 }
 
-// warmedInBath is how far own heat would warm the core of what stands
-// in a bath, K: by a tray's wet face alone, which is a slab of twice
-// the depth, to first order.
+// warmedInBath is how far own heat would warm the core in a bath, K, to first
+// order. A tray's wet face alone cools it, as a slab of twice the depth.
 func (f *Simulator) warmedInBath(l *run, e environment, vessel heat.Body, tC float64) float64 {
 	if !f.works() {
 		return 0
@@ -98,8 +96,8 @@ func (f *Simulator) warmedInBath(l *run, e environment, vessel heat.Body, tC flo
 	).InTheEnd(f.ownHeat(l.which, tC))
 }
 
-// passes makes a bath's run pass through a reading; false where the
-// reading must be taken directly.
+// passes makes a bath's run pass through a reading; false where the reading must be
+// taken directly.
 func (f *Simulator) passes(c *heat.Chilling, l *run, step *formula.Step, e environment) bool {
 	seconds, ok := readAt(step, e)
 	if !ok {
@@ -110,9 +108,9 @@ func (f *Simulator) passes(c *heat.Chilling, l *run, step *formula.Step, e envir
 		hastenTo(c, want, seconds)
 }
 
-// passesAs is passes; a run whose top would hardly get as cold as the
-// reading follows the next quicker one: the reading shows that its top
-// is not that warm. baths are those of all runs at the start.
+// passesAs is passes. A run whose top would hardly get as cold as the reading
+// follows the next quicker one, since the reading shows a colder top. baths are
+// those of all runs at the start.
 func (f *Simulator) passesAs(
 	bath *heat.Chilling,
 	baths *[figure.Runs]heat.Chilling,
@@ -136,8 +134,8 @@ func (f *Simulator) passesAs(
 	return f.passes(bath, l, step, e)
 }
 
-// hastenTo finds the pace with which a bath brings the core to a
-// temperature in the given seconds.
+// hastenTo finds the pace at which a bath brings the core to a temperature in the
+// given seconds.
 func hastenTo(c *heat.Chilling, toC, seconds float64) bool {
 	factor := c.TimeTo(toC, heat.HighestScale*seconds) / seconds
 	if !(factor >= heat.LowestScale && factor <= heat.HighestScale) {
@@ -147,7 +145,6 @@ func hastenTo(c *heat.Chilling, toC, seconds float64) bool {
 	return true
 }
 
-// nearlyThereInBath is nearlyThere for a bath's run.
 func (f *Simulator) nearlyThereInBath(
 	c *heat.Chilling,
 	l *run,
@@ -171,8 +168,7 @@ func (f *Simulator) nearlyThereInBath(
 	return true
 }
 
-// minutesIn is the end of a ranged time that is the outer one for
-// a run.
+// minutesIn is the outer end of a ranged time for a run.
 func (e environment) minutesIn(l *run, cooling bool) float64 {
 	switch {
 	case l.quick(cooling):
@@ -183,9 +179,8 @@ func (e environment) minutesIn(l *run, cooling bool) float64 {
 	return e.minutes.Mid()
 }
 
-// bathe follows a run through a bath. It gives the state at the end,
-// the hottest core until then, and the equivalent hours gained in the
-// given seconds of fermenting.
+// bathe follows a run through a bath. It gives the state at the end, the hottest
+// core until then, and the equivalent hours gained in the given seconds.
 func (f *Simulator) bathe(
 	c *heat.Chilling,
 	start heat.State,
@@ -217,13 +212,11 @@ func (f *Simulator) bathe(
 	return end, most, hours
 }
 
-// bathParts is the number of lengthening stretches in which a bath
-// is sampled.
+// bathParts is the number of lengthening intervals in which a bath is sampled.
 const bathParts = 12
 
-// hoursInBath gives the hours from a bath's beginning until the core is
-// at a temperature; ok is false without a vessel in it, or where the
-// model is silent.
+// hoursInBath gives the hours from a bath's start until the core reaches a
+// temperature. ok is false without a vessel in it, or where the model is silent.
 func (f *Simulator) hoursInBath(
 	step *formula.Step,
 	e environment,
@@ -250,7 +243,7 @@ func (f *Simulator) hoursInBath(
 	}
 	if slabM > 0 {
 		if read {
-			f.heard(e, f.learnInBath(step, e, &baths))
+			f.addEvidence(e, f.learnInBath(step, e, &baths))
 		}
 		if !start(func(*run) (heat.Body, bool) { return heat.SlabOf(slabM), true }) {
 			return hours, false
@@ -266,12 +259,11 @@ func (f *Simulator) hoursInBath(
 	return figure.Ordered(out), true
 }
 
-// longestWatch is how long a course is watched for a temperature that
-// it may never reach, s.
+// longestWatch bounds the search for a temperature that may never be reached, s.
 const longestWatch = 72 * 3600
 
-// setting is the rise in specific heat by butter that sets or melts
-// between two temperatures, to first order.
+// setting is the rise in specific heat from butter that sets or melts between two
+// temperatures, to first order.
 func (f *Simulator) setting(a, b float64) float64 {
 	if m := f.setup.Material; m.Butterfat > 0 && math.Min(a, b) < 26 && math.Max(a, b) > 4 {
 		return 1 + 0.75*m.Butterfat

@@ -2,7 +2,7 @@ package history
 
 import "math"
 
-// DownTo is when a course comes down to a temperature, h. Between two
+// DownTo gives the time at which a course falls to a temperature, h. Between two
 // samples the excess over the surroundings decays exponentially.
 func DownTo(trace []Sample, ambientC, targetC float64) (hours float64, met bool) {
 	for i, b := range trace {

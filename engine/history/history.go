@@ -1,14 +1,14 @@
-// Package history follows a part through its steps: what each does to its temperature and how far
+// Package history follows a part through its steps: its temperature, and how far
 // it ferments.
 //
-// Package facts calls it, once a part, when a rule or an output asks for a figure that needs it; it
-// hands in what the part is made of, and gets plain figures back. It knows formulas and science,
-// never rules.
+// Package facts calls it, once a part, when a rule or an output needs its figures.
+// It hands in the part's composition, and gets plain figures back. This package
+// knows formulas and science, never rules.
 //
-// Three runs are made of every part: the middle one, and the coldest (Low) and the warmest (High)
-// that the ranges in the formula and the error of the model allow. Low <= Mid <= High for
-// temperatures, and for fermentation below 38 C. A probe reading in the formula makes all three
-// pass through it and is believed from there on.
+// Each part has three runs: the middle one, and the coldest (Low) and warmest
+// (High) that the formula's ranges and the model's error allow. Low <= Mid <= High
+// for temperatures, and for fermentation below 38 C. A probe reading makes all
+// three pass through it and is believed from there on.
 package history
 
 import (
@@ -24,7 +24,7 @@ import (
 // Interval is short for the interval of package figure.
 type Interval = figure.Interval
 
-// Material is what heat meets in a part.
+// Material is a part's thermal properties.
 type Material struct {
 	Known        bool
 	Conductivity float64         // W/(m K)
@@ -40,7 +40,7 @@ type Material struct {
 	Crumb        bool            // baked: its conductivity falls as it cools
 }
 
-// Setup is what a part is followed with.
+// Setup is the input of a part's simulation.
 type Setup struct {
 	Part     *formula.Part
 	Kitchen  *kitchen.Kitchen
@@ -48,21 +48,21 @@ type Setup struct {
 	Material Material
 	Start    figure.Estimate // C, at the end of the first mix, or of whatever begins the part
 	Started  bool            // the start is known
-	// Missing is what would have to be written so that start and material are known; "" when they
-	// are.
+	// Missing is what start and material need written; "" where they are known.
 	Missing string
-	// Gas is yeast in percent times its osmotic factor: how hard the dough works.
-	// 0 for what does not ferment.
+	// Gas is yeast in percent times its osmotic factor; 0 for what does
+	// not ferment.
 	Gas float64
-	// OwnHeat is the heat that it makes at 26 C, W/kg; zero for what does not ferment.
+	// OwnHeat is the heat from fermentation at 26 C, W/kg; zero for what does
+	// not ferment.
 	OwnHeat figure.Estimate
 	// HeatSilent is why OwnHeat is not reckoned, "" where it is.
 	HeatSilent string
-	// Trace asks for the course of every wait, for the growth of organisms; TraceBaked for those
-	// after a bake too.
+	// Trace asks for the course of every wait, for the growth of organisms.
+	// TraceBaked asks for those after a bake too.
 	Trace, TraceBaked bool
-	// Filling gives the record and material of a part that a step spreads on this one, nil when it
-	// is not known.
+	// Filling gives the record and material of a part that a step spreads on this
+	// one, nil where it is not known.
 	Filling func(*formula.Part) *Filling
 }
 
@@ -73,7 +73,7 @@ type Filling struct {
 	Material Material
 }
 
-// Stage is what one step did.
+// Stage is the result of one step.
 type Stage struct {
 	Step           *formula.Step
 	Known          bool          // the temperatures are known
@@ -88,7 +88,7 @@ type Stage struct {
 	DoughCore      figure.Estimate // of a bake: the coldest dough, around a lump of filling too
 	CoreMax        figure.Estimate
 	Hours          figure.Estimate // equivalent hours at 26 C gained in it
-	InOwnBowl      bool            // done to some ingredients in a bowl of their own, before the part is mixed
+	InOwnBowl      bool            // of some ingredients alone, before the part is mixed
 	Measured       bool            // a temperature reading was believed here
 	RiseMeasured   bool            // a measured rise was believed here
 	AssumedBowl    bool            // no geometry was given, and it matters
@@ -98,18 +98,19 @@ type Stage struct {
 	Bi             float64
 	Oven           bake.Baking // a bake as the coldest run goes through it, where HasOven
 	HasOven        bool
-	OvenStart      figure.Estimate // bake: as the first in this oven begins, half way from core to mean, C
+	OvenStart      figure.Estimate // bake: midpoint of core and mean as the first in it begins, C
 	OvenMinutes    Interval        // bake: in the oven since then
 	OvenC          figure.Estimate // bake: of the oven, its mean since then
 	ShapeOpen      bool            // bake: a large piece stands free, and nobody says how
 	OvenSilent     string          // why a bake's core, or the time to it, is not reckoned
-	// Trace is the course of each run through a wait, the coldest first, by Hours of the step: at
-	// its start, its end and in between. It is drawn to the longest end of a ranged time in the
-	// warmest run, to the shortest in the coldest. nil where none was asked for.
+	// Trace is the course of each run through a wait, the coldest first, by Hours
+	// of the step: its start, its end and points between. A ranged time counts to
+	// its longest end in the warmest run, to its shortest in the coldest. nil where
+	// no trace was asked for.
 	Trace [figure.Runs][]Sample
 
-	// read is the share of Hours that was gained when a rise was read; the hours of an earlier rise
-	// do not count in it.
+	// read is the share of Hours gained before a rise was read, without the hours
+	// of an earlier rise.
 	read float64
 }
 
@@ -119,11 +120,11 @@ type Sample struct {
 	Core, Surface float64 // C
 }
 
-// Record is what a part went through.
+// Record is a part's history.
 type Record struct {
 	Stages []Stage
-	// RiseScale is what a measured rise made of the fermentation model; Rise is true when there was
-	// one.
+	// RiseScale is the factor of a measured rise on the fermentation model; Rise is
+	// true where there was one.
 	RiseScale float64
 	Rise      bool
 }
@@ -138,7 +139,8 @@ type run struct {
 	body  heat.Body
 }
 
-// Simulator follows parts, keeping its memory from one to the next. It belongs to one goroutine.
+// Simulator follows parts, keeping its memory from one to the next. It belongs to
+// one goroutine.
 type Simulator struct {
 	Waits int // steps in some surroundings or in the oven that were followed: what its work costs
 
@@ -151,20 +153,20 @@ type Simulator struct {
 	followed *memory // see Share
 }
 
-// standing is how a part stands between two steps, its temperatures apart.
+// standing is a part's state between two steps, without its temperatures.
 type standing struct {
-	setup   Setup
-	told    [airKinds]told
-	body    heat.Body
-	shape   shape
-	missing string        // what would have to be written so that the steps from here on are known; "" while they are
-	lostAt  *formula.Step // the step that misses it; nil when none does
-	mixed   bool
-	moved   bool    // a step has changed the temperature that the part began with
-	oven    falling // the bakes just before the step at hand
+	setup    Setup
+	evidence [airKinds]evidence
+	body     heat.Body
+	shape    shape
+	missing  string        // what the steps from here on need written; "" where they are known
+	lostAt   *formula.Step // the step that misses it; nil when none does
+	mixed    bool
+	moved    bool    // a step has changed the temperature that the part began with
+	oven     falling // the bakes just before the step at hand
 }
 
-// shape is how the part stands now, for the steps that do not say.
+// shape is the part's geometry for steps that do not state one.
 type shape struct {
 	known    bool
 	pieces   float64 // how many; 0 for one mass
@@ -209,24 +211,24 @@ func (f *Simulator) Follow(s Setup) *Record {
 		}
 		if r := step.Reading; r != nil && r.Rise.Set && st.Known {
 			f.believeRise(&st, record)
-			t.marks = t.marks[:0] // the stages before them have other hours now
+			t.checkpoints = t.checkpoints[:0] // the stages before them have other hours now
 		}
 		f.stages = append(f.stages, st)
-		f.mark(t, i+1, record)
+		f.checkpoint(t, i+1, record)
 	}
 	record.Stages, t.stages = f.stages, f.stages
 	f.stages, f.samples = nil, nil // they are the record's own
 	return record
 }
 
-// estimateOf gives a written range to the three runs.
 func estimateOf(iv Interval) figure.Estimate {
 	return figure.Estimate{Low: iv.Lo, Mid: iv.Mid(), High: iv.Hi}
 }
 
-// believeRise sets the fermentation of a rise by what was measured of it: a doubling is 1.25
-// %-hours (ferment.DoublingE). The hours of that rise become what was seen, and those of later
-// steps are scaled alike; those of an earlier rise too, unless it was measured itself.
+// believeRise scales the fermentation of a rise to its measurement: a doubling is
+// 1.25 %-hours (ferment.DoublingE). The measured hours replace the modelled ones,
+// and later steps are scaled alike. So are those of an earlier rise, unless it was
+// measured itself.
 func (f *Simulator) believeRise(st *Stage, record *Record) {
 	first := len(f.stages)
 	before := 0.0
@@ -256,16 +258,19 @@ func (f *Simulator) believeRise(st *Stage, record *Record) {
 		st.Hours = sharpen(st.Hours)
 	} else { // known when it was read, and modelled from there on
 		m := st.Hours.Mid * st.read
-		rest := figure.Estimate{Low: max(0, st.Hours.Low-m), Mid: st.Hours.Mid - m, High: max(0, st.Hours.High-m)}.Times(scale)
-		st.Hours = figure.Estimate{Low: min(rest.Low, rest.Mid) + m*scale, Mid: rest.Mid + m*scale, High: max(rest.High, rest.Mid) + m*scale}
+		rest := figure.Estimate{Low: max(0, st.Hours.Low-m), Mid: st.Hours.Mid - m,
+			High: max(0, st.Hours.High-m)}.Times(scale)
+		st.Hours = figure.Estimate{Low: min(rest.Low, rest.Mid) + m*scale,
+			Mid: rest.Mid + m*scale, High: max(rest.High, rest.Mid) + m*scale}
 	}
 	record.RiseScale *= scale
 	record.Rise, st.RiseMeasured = true, true
 }
 
-// TimeTo gives the hours from the beginning of a step until the core is at a temperature, as if the
-// step lasted as long as it takes: Low is the fastest run and High the slowest; +Inf where it never
-// comes there. ok is false when the temperatures are not known, or the step has no surroundings.
+// TimeTo gives the hours from a step's start until the core is at a temperature, in
+// a step without an end. Low is the fastest run, High the slowest, +Inf where it
+// never gets there. ok is false where the temperatures are not known, or the step
+// has no surroundings.
 func (f *Simulator) TimeTo(s Setup, step *formula.Step, targetC float64) (figure.Estimate, bool) {
 	return f.timeTo(s, step, step, targetC, 0)
 }
@@ -276,13 +281,13 @@ func (f *Simulator) TimeToIf(s Setup, step, instead *formula.Step,
 	return f.timeTo(s, step, instead, targetC, 0)
 }
 
-// TimeToAs is TimeTo with the part standing as a slab of another thickness, m.
+// TimeToAs is TimeTo with the part as a slab of another thickness, m.
 func (f *Simulator) TimeToAs(s Setup, step *formula.Step,
 	targetC, slabM float64) (figure.Estimate, bool) {
 	return f.timeTo(s, step, step, targetC, slabM)
 }
 
-// timeTo takes the part as it stands for a slab of 0.
+// timeTo keeps the part's shape for a slab of 0.
 func (f *Simulator) timeTo(s Setup, step, instead *formula.Step,
 	targetC, slabM float64) (figure.Estimate, bool) {
 	s.Trace = false
@@ -310,7 +315,7 @@ func (f *Simulator) timeTo(s Setup, step, instead *formula.Step,
 			read := instead.Reading != nil && instead.Reading.Temp.Set
 			if slabM > 0 {
 				if read {
-					f.heard(e, f.learn(instead, e))
+					f.addEvidence(e, f.learn(instead, e))
 				}
 				e.body, f.shape.known = heat.SlabOf(slabM), true
 			}
@@ -334,9 +339,9 @@ func (f *Simulator) timeTo(s Setup, step, instead *formula.Step,
 	return figure.Estimate{}, false
 }
 
-// reach gives the hours until the core of a run that has entered its surroundings is at the target:
-// 0 when it is there already on the way down, or up. After a reading that was believed the model's
-// error is no longer added.
+// reach gives the hours until the core of a run in its surroundings is at the
+// target: 0 where it is already past it. After a believed reading the model's error
+// is no longer added.
 func (f *Simulator) reach(l *run, e environment, targetC float64, read bool) float64 {
 	now := f.now(l)
 	cooling := now.MeanC > l.ambient(e)

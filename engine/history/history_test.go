@@ -23,8 +23,9 @@ func draught(startC, airC float64) float64 {
 func TestMiddleRunIsAWalk(t *testing.T) {
 	s := setup(
 		t,
-		`{ mix = "12 min" }, { rest = "1 h", at = "room" }, { chill = "14 h", as = "slab 40 mm" }, { temper = "20 min", at = "15 C" },
-		{ sheet = "5 mm" }, { rest = "10 min", at = "room" }, { proof = "2 h", at = "27 C", as = "pieces 75 g" }, { chill = "9 min", by = "ice bath" }`,
+		`{ mix = "12 min" }, { rest = "1 h", at = "room" }, { chill = "14 h", as = "slab 40 mm" },
+		{ temper = "20 min", at = "15 C" }, { sheet = "5 mm" }, { rest = "10 min", at = "room" },
+		{ proof = "2 h", at = "27 C", as = "pieces 75 g" }, { chill = "9 min", by = "ice bath" }`,
 	)
 	life := follow(t, s)
 	h := &hand{t: t, m: s.Material, mean: 26}
@@ -231,7 +232,8 @@ func TestOwnHeatByHand(t *testing.T) {
 // The excess of one stage goes into the next and decays there.
 func TestOwnHeatIsCarriedOn(t *testing.T) {
 	s := setup(t, `{ rest = "2 h", at = "room", as = "slab 25 mm", covered = false },
-		{ rest = "1 s", at = "room", covered = false }, { rest = "3 h", at = "10 C", covered = false }`)
+		{ rest = "1 s", at = "room", covered = false },
+		{ rest = "3 h", at = "10 C", covered = false }`)
 	ferments(&s, 1)
 	st := follow(t, s).Stages
 	near(t, "a second later", st[1].Core.Mid, st[0].Core.Mid, 0.01)

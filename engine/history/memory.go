@@ -6,7 +6,7 @@ import (
 	"forebake/engine/science/solve"
 )
 
-// stretch is all that a course by a solver hangs on.
+// stretch holds every input of a solver's course.
 type stretch struct {
 	begin               solve.Stage
 	pace                float64 // of freezing
@@ -14,15 +14,15 @@ type stretch struct {
 	works, tracing      bool
 }
 
-// followed is what came of a stretch.
+// followed is the result of a stretch.
 type followed struct {
 	end         heat.State
 	most, hours float64
 	samples     []Sample
 }
 
-// memory keeps the last stretches that were followed. A formula is followed anew for every reading
-// of its ranges and for every amount that is tried, and most of its stretches stay as they are.
+// memory is a memo of the last stretches. A formula is followed anew for each
+// reading of its ranges and each amount tried, and most stretches stay as they are.
 type memory struct {
 	kept    map[stretch]followed
 	trails  [mostTrails]trail
@@ -32,7 +32,8 @@ type memory struct {
 	modes   heat.Solved
 }
 
-// mostKept is how many stretches are kept: those of one formula in all its readings, and some.
+// mostKept bounds the stretches kept: those of one formula in all its readings,
+// and some.
 const mostKept = 512
 
 func (m *memory) keep(k stretch, f followed) {
@@ -42,8 +43,7 @@ func (m *memory) keep(k stretch, f followed) {
 	m.kept[k] = f
 }
 
-// Share makes the simulator remember what another one follows, and the other way round. Both must
-// belong to one goroutine.
+// Share gives two simulators one memo. Both must belong to one goroutine.
 func (f *Simulator) Share(o *Simulator) {
 	if o.followed == nil {
 		o.followed = &memory{}

@@ -8,11 +8,10 @@ import (
 	"forebake/engine/science/heat"
 )
 
-// hardExcess is how far its own heat must be able to warm the core of a body for the solver with a
-// source to follow it, K. Below that the closed form does, within 0.5 K of it (computed).
+// hardExcess is how far its own heat must warm a body's core for the solver with a
+// source, K. Below that the closed form is within 0.5 K of it (computed).
 const hardExcess = 4
 
-// ownHeat is the heat that one run makes at a temperature, W/kg.
 func (f *Simulator) ownHeat(which figure.Run, tC float64) float64 {
 	if f.setup.Gas == 0 {
 		return 0
@@ -20,17 +19,16 @@ func (f *Simulator) ownHeat(which figure.Run, tC float64) float64 {
 	return f.setup.OwnHeat.At(which) * ferment.TemperatureFactor(tC)
 }
 
-// works reports whether the part makes heat of its own.
 func (f *Simulator) works() bool { return f.setup.Gas > 0 && f.setup.OwnHeat.High > 0 }
 
-// excess is what the own heat of a run does to its body in some surroundings.
+// excess is the excess temperature of a run from its own heat.
 func (f *Simulator) excess(l *run, e environment) heat.Excess {
 	cooling := f.now(l).MeanC > l.ambient(e)
 	return heat.OwnExcess(l.body, f.setup.Material.properties(), f.coefficient(l, e, cooling))
 }
 
-// worksHard reports whether its own heat can warm a run that has entered its surroundings so much
-// that it works the harder for it.
+// worksHard reports whether its own heat warms a run so far that it
+// ferments faster.
 func (f *Simulator) worksHard(l *run, e environment) bool {
 	if !f.works() {
 		return false
@@ -39,13 +37,13 @@ func (f *Simulator) worksHard(l *run, e environment) bool {
 	return f.excess(l, e).InTheEnd(f.ownHeat(l.which, t)) >= hardExcess
 }
 
-// warmth is how far its own heat keeps a run above its walk, K: by the heat of the run, for its
-// temperatures, and by that of the middle run, for its hours. The error of the rises was fitted to
-// doughs with whatever heat they made, so that of the heat is in it.
+// warmth is how far its own heat keeps a run above its walk, K: by the run's heat
+// for temperatures, by the middle run's for hours. The error of the rises already
+// holds that of the heat, as it was fitted to real doughs.
 type warmth struct{ run, middle heat.State }
 
-// course follows one run through a stage from now: the walk in its surroundings, and the excess
-// that its own heat keeps up. It is plain data and may be copied.
+// course follows one run through a stage: the walk in its surroundings, and the
+// excess from its own heat. It is plain data and may be copied.
 type course struct {
 	f      *Simulator
 	l      *run
@@ -65,7 +63,7 @@ func (f *Simulator) course(l *run, e environment, speed float64) course {
 	return c
 }
 
-// to moves the course on to the given seconds and gives the state there.
+// to advances the course to the given seconds and gives the state there.
 func (c *course) to(seconds float64) heat.State {
 	s := c.l.walk.At(seconds * c.speed)
 	if !c.f.works() {
@@ -84,8 +82,8 @@ func (c *course) to(seconds float64) heat.State {
 	return s.Plus(c.own.run)
 }
 
-// after is the excess dt seconds on, by the heat that one of the runs makes halfway: what is warmer
-// works harder.
+// after is the excess dt seconds on, by one run's heat halfway: a warmer dough
+// ferments faster.
 func (c *course) after(own heat.State, which figure.Run, halfwayC, dt float64) heat.State {
 	step := func(meanK, dt float64) heat.State {
 		q := c.f.ownHeat(which, halfwayC+meanK)
@@ -94,7 +92,7 @@ func (c *course) after(own heat.State, which figure.Run, halfwayC, dt float64) h
 	return step(step(own.MeanC, dt/2).MeanC, dt)
 }
 
-// reaches gives the seconds until the core is at a target, +Inf when it is not in longestWatch.
+// reaches gives the seconds until the core is at a target, +Inf beyond longestWatch.
 func (c course) reaches(targetC float64) float64 {
 	if !c.f.works() {
 		return c.l.walk.TimeTo(heat.Core, targetC, math.Inf(1)) / c.speed
@@ -105,16 +103,16 @@ func (c course) reaches(targetC float64) float64 {
 	}, first, targetC, longestWatch)
 }
 
-// even makes a run even at a temperature: it was turned over, or nothing but its mean is known.
+// even sets a run to one temperature: it was turned over, or only its mean
+// is known.
 func (l *run) even(tC float64) { l.lastT, l.live, l.own = tC, false, warmth{} }
 
-// evenApart makes a run even whose own heat has taken it away from what the middle heat would have.
+// evenApart sets a run to one temperature, with another for the middle run's heat.
 func (l *run) evenApart(tC, middleC float64) {
 	l.even(middleC)
 	l.own.run = heat.State{CoreC: tC - middleC, MeanC: tC - middleC, SurfaceC: tC - middleC}
 }
 
-// properties are the material as package heat takes it.
 func (m Material) properties() heat.Properties {
 	return heat.Properties{
 		SpecificHeat:    m.SpecificHeat,

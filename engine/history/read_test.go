@@ -24,12 +24,14 @@ type tester interface {
 // A filling "f" stands beside it.
 func part(t tester, steps string) *formula.Part {
 	t.Helper()
-	file := source.New(
-		"f.hcl",
-		[]byte(
-			"formula \"t\" {\n dough \"d\" {\n ingredients = { \"bread flour\" = \"?\" }\n steps = [ "+steps+" ]\n }\n filling \"f\" { ingredients = { \"sugar\" = \"1 g\" } }\n}\n",
-		),
-	)
+	file := source.New("f.hcl", []byte(`formula "t" {
+ dough "d" {
+ ingredients = { "bread flour" = "?" }
+ steps = [ `+steps+` ]
+ }
+ filling "f" { ingredients = { "sugar" = "1 g" } }
+}
+`))
 	parsed, problems := source.Parse(file)
 	if len(problems) > 0 {
 		t.Fatalf("%v", problems)

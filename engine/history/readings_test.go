@@ -107,8 +107,9 @@ func TestReadingIsKeptForThePlace(t *testing.T) {
 // go together.
 func TestReadingTellsAsFarAsItCan(t *testing.T) {
 	later := func(reading string) figure.Estimate {
-		return follow(t, setup(t, `{ chill = "12 h", as = "slab 40 mm"`+reading+
-			` }, { mix = "2 min", to = "26 C" }, { chill = "2 h", as = "slab 40 mm" }`)).Stages[2].Core
+		steps := `{ chill = "12 h", as = "slab 40 mm"` + reading + ` },
+			{ mix = "2 min", to = "26 C" }, { chill = "2 h", as = "slab 40 mm" }`
+		return follow(t, setup(t, steps)).Stages[2].Core
 	}
 	plain := later("")
 	for _, reading := range []string{"4.2 C", "5 C", "6 C"} {

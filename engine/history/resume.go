@@ -5,24 +5,22 @@ import (
 	"forebake/engine/formula"
 )
 
-// A formula with ranges is followed once for each of their readings, and most of these differ late:
-// in the time of the bake, say. A part is followed on from the last place at which it stood evenly
-// and everything before was the same.
+// A formula with ranges is followed once for each of their readings, and most of
+// these differ late: in the bake, say. A part resumes at the last even state before
+// which everything was the same.
 
-// mostTrails is how many parts as they were followed are kept: those of one formula in all its
-// readings.
+// mostTrails bounds the parts kept: those of one formula in all its readings.
 const mostTrails = 96
 
-// trail is one part as it was followed.
 type trail struct {
-	setup  Setup   // as it began
-	pieces float64 // that its formula makes
-	stages []Stage // those of its record
-	marks  []mark
+	setup       Setup   // as it began
+	pieces      float64 // that its formula makes
+	stages      []Stage // those of its record
+	checkpoints []checkpoint
 }
 
-// mark is a part as it stood after some steps, at one temperature a run.
-type mark struct {
+// checkpoint is a part's even state after some steps, one temperature a run.
+type checkpoint struct {
 	steps, waits int // done, and followed, until then
 	standing     standing
 	tC           [figure.Runs]float64
@@ -31,10 +29,9 @@ type mark struct {
 	rise         bool
 }
 
-// newTrail begins a trail in the place of the oldest.
 func (m *memory) newTrail(s Setup) *trail {
 	t := &m.trails[m.next]
-	*t = trail{setup: s, pieces: s.Part.Formula.Makes.Pieces, marks: t.marks[:0]}
+	*t = trail{setup: s, pieces: s.Part.Formula.Makes.Pieces, checkpoints: t.checkpoints[:0]}
 	m.firsts[m.next] = nil
 	if len(s.Part.Steps) > 0 {
 		m.firsts[m.next] = s.Part.Steps[0].Root()
@@ -43,27 +40,27 @@ func (m *memory) newTrail(s Setup) *trail {
 	return t
 }
 
-// mark keeps how the part stands after so many steps, where all runs are even and a wait was
-// followed since the last mark.
-func (f *Simulator) mark(t *trail, steps int, record *Record) {
+// checkpoint keeps the part's state after so many steps, where all runs are even
+// and a wait was followed since the last checkpoint.
+func (f *Simulator) checkpoint(t *trail, steps int, record *Record) {
 	waits, last := f.Waits-f.began, 0
-	if n := len(t.marks); n > 0 {
-		last = t.marks[n-1].waits
+	if n := len(t.checkpoints); n > 0 {
+		last = t.checkpoints[n-1].waits
 	}
 	if f.missing != "" || waits == last || f.runs[0].live || f.runs[1].live || f.runs[2].live {
 		return
 	}
-	t.marks = append(t.marks, mark{steps: steps, waits: waits, standing: f.standing,
-		riseScale: record.RiseScale, rise: record.Rise})
-	m := &t.marks[len(t.marks)-1]
+	t.checkpoints = append(t.checkpoints, checkpoint{steps: steps, waits: waits,
+		standing: f.standing, riseScale: record.RiseScale, rise: record.Rise})
+	m := &t.checkpoints[len(t.checkpoints)-1]
 	for i := range f.runs {
 		m.tC[i], m.own[i] = f.runs[i].lastT, f.runs[i].own
 	}
 }
 
-// resume puts a part that has begun where it was followed to before under the same conditions, and
-// gives the number of steps behind it, at most limit. A record takes the stages and the trail the
-// marks of these; without one the temperatures alone count.
+// resume restores the last shared state of a part, and gives the number of steps
+// behind it, at most limit. A record takes their stages, and the trail their
+// checkpoints; without a record the temperatures alone count.
 func (f *Simulator) resume(s Setup, t *trail, record *Record, limit int) (steps int) {
 	f.began = f.Waits
 	var from *trail
@@ -74,11 +71,11 @@ func (f *Simulator) resume(s Setup, t *trail, record *Record, limit int) (steps 
 	first := s.Part.Steps[0].Root()
 	for i, other := range f.followed.firsts {
 		old := &f.followed.trails[i]
-		if other != first || len(old.marks) == 0 || !old.beginsAs(&s, record != nil) {
+		if other != first || len(old.checkpoints) == 0 || !old.beginsAs(&s, record != nil) {
 			continue
 		}
 		same := old.same(&s, limit)
-		for k, m := range old.marks {
+		for k, m := range old.checkpoints {
 			if m.steps <= same && m.steps > steps {
 				from, at, steps = old, k, m.steps
 			}
@@ -87,7 +84,7 @@ func (f *Simulator) resume(s Setup, t *trail, record *Record, limit int) (steps 
 	if from == nil {
 		return 0
 	}
-	m := &from.marks[at]
+	m := &from.checkpoints[at]
 	made := m.standing.setup
 	f.standing = m.standing
 	f.setup = s
@@ -102,7 +99,7 @@ func (f *Simulator) resume(s Setup, t *trail, record *Record, limit int) (steps 
 		return steps
 	}
 	record.RiseScale, record.Rise = m.riseScale, m.rise
-	t.marks = append(t.marks, from.marks[:at+1]...)
+	t.checkpoints = append(t.checkpoints, from.checkpoints[:at+1]...)
 	f.stages = append(f.stages, from.stages[:steps]...)
 	for i := range f.stages {
 		f.stages[i].Step = s.Part.Steps[i]
@@ -110,8 +107,8 @@ func (f *Simulator) resume(s Setup, t *trail, record *Record, limit int) (steps 
 	return steps
 }
 
-// beginsAs reports whether a part begins as the one of the trail did; its course counts where it is
-// drawn.
+// beginsAs reports whether a part begins as the trail's did. The course counts
+// where it is drawn.
 func (t *trail) beginsAs(s *Setup, drawn bool) bool {
 	o := &t.setup
 	return o.Part.Kind == s.Part.Kind && t.pieces == s.Part.Formula.Makes.Pieces &&
@@ -121,7 +118,8 @@ func (t *trail) beginsAs(s *Setup, drawn bool) bool {
 		(!drawn || o.Trace == s.Trace && o.TraceBaked == s.TraceBaked)
 }
 
-// same is how many of the first steps, at most limit, are those of the trail and put the same on.
+// same is the number of first steps, at most limit, that equal the trail's and put
+// the same on.
 func (t *trail) same(s *Setup, limit int) (n int) {
 	for n < limit && n < len(t.stages) {
 		a, b := t.setup.Part.Steps[n], s.Part.Steps[n]
@@ -133,7 +131,7 @@ func (t *trail) same(s *Setup, limit int) (n int) {
 	return n
 }
 
-// putsAs reports whether two steps put on as much of the same.
+// putsAs reports whether two steps put on equal amounts of the same.
 func putsAs(a, b *formula.Step, of, with *Setup) bool {
 	if a.Share() != b.Share() || a.Uses.Kind != b.Uses.Kind ||
 		of.Filling == nil || with.Filling == nil {

@@ -10,8 +10,8 @@ import (
 	"forebake/engine/science/heat"
 )
 
-// reshape takes the geometry that a step gives the part, which turns it over. A form that is
-// written beats the one that the mass and the pieces would make.
+// reshape applies a step's geometry, which turns the part over. A written form
+// beats the one from mass and pieces.
 func (f *Simulator) reshape(step *formula.Step) {
 	turned := f.portion(step)
 	if v := step.Verb; f.shape.filling > 0 && v.ClosesIn() {
@@ -46,8 +46,7 @@ func (f *Simulator) reshape(step *formula.Step) {
 	}
 }
 
-// portion reads into how many pieces a step divides the part, and into which tin it goes; true when
-// it does either.
+// portion reads a step's number of pieces and its tin; true where it states either.
 func (f *Simulator) portion(step *formula.Step) bool {
 	kg := f.massKg()
 	switch v := step.Verb; {
@@ -74,14 +73,15 @@ func (f *Simulator) portion(step *formula.Step) bool {
 	if made := f.setup.Part.Formula.Makes.Pieces; made > 0 && step.Verb.Finishes() &&
 		step.Pieces == nil && f.shape.tins == 0 &&
 		(f.shape.pieces <= 1 || f.shape.pieces > made) {
-		f.shape.pieces = made // strands are plaited; a batch that no step divides is divided all the same
+		// strands are plaited; a batch that no step divides is divided all the same
+		f.shape.pieces = made
 	}
 	f.shape.pieceKg = kg / math.Max(1, f.shape.pieces)
 	return true
 }
 
-// intoTin takes the tin that a step names; false when it names none, or the one that the part is in
-// already.
+// intoTin takes a step's tin; false where it names none, or the part is in
+// it already.
 func (f *Simulator) intoTin(step *formula.Step) bool {
 	if step.Tin == "" {
 		return false
@@ -104,11 +104,11 @@ func (f *Simulator) intoTin(step *formula.Step) bool {
 	return fresh
 }
 
-// thinInTin is how high a piece stands at least that has a tin to itself, mm (judgement).
+// thinInTin is the least height of a piece alone in a tin, mm (judgement).
 const thinInTin = 15
 
-// touch reports whether pieces lie side by side in one tin: each alone would not cover its base,
-// and all together fit.
+// touch reports whether pieces lie side by side in one tin: each alone would not
+// cover its base, and all together fit.
 func (f *Simulator) touch(tin *kitchen.Tin) bool {
 	n := f.shape.pieces
 	if made := f.setup.Part.Formula.Makes.Pieces; n <= 1 {
@@ -119,7 +119,7 @@ func (f *Simulator) touch(tin *kitchen.Tin) bool {
 	return n > 1 && high/n < thinInTin && high < tin.Inside[2]
 }
 
-// inTin is what stands in a tin: of one with a chimney the ring, unrolled.
+// inTin gives the body in a tin; in one with a chimney it is the ring, unrolled.
 func inTin(tin *kitchen.Tin, kg, rho float64) (heat.Body, bool) {
 	if !tin.Round {
 		h, ok := geometry.TinLoafHalfMM(kg*1000, rho/1000, tin.Inside[0], tin.Inside[1])
@@ -144,10 +144,11 @@ func brick(h geometry.HalfSize) heat.Body {
 	}
 }
 
-// smallPieceKg is the weight up to which a piece is taken as a bun rather than a loaf.
+// smallPieceKg is the weight up to which a piece is taken for a bun, not a loaf.
 const smallPieceKg = 0.25
 
-// standOf is how a large piece stands at a step; nil for a bun, and where nothing says it.
+// standOf is a large piece's shape at a step; nil for a bun, and where none
+// is written.
 func (f *Simulator) standOf(index int, kg float64) *formula.Stand {
 	if kg <= smallPieceKg {
 		return nil
@@ -155,8 +156,8 @@ func (f *Simulator) standOf(index int, kg float64) *formula.Stand {
 	return f.setup.Part.StandAt(index)
 }
 
-// freeStanding gives a piece without a tin: a bun, or what its stand makes of it, of which a loaf
-// is taken where nothing is said.
+// freeStanding gives a piece without a tin: a bun, or the shape that is written,
+// else a loaf.
 func freeStanding(as *formula.Stand, kg, density float64) (geometry.HalfSize, bool) {
 	switch {
 	case kg <= smallPieceKg:
@@ -177,7 +178,7 @@ func (f *Simulator) massKg() float64 {
 	return kg + f.shape.filling
 }
 
-// formOf turns the geometry written in a step into a body.
+// formOf turns a step's written geometry into a body.
 func (f *Simulator) formOf(step *formula.Step) (heat.Body, bool) {
 	g, kg, rho := step.Form, f.massKg(), f.shape.mixedRho
 	each := kg // of what lies on its own
@@ -204,12 +205,11 @@ func (f *Simulator) formOf(step *formula.Step) (heat.Body, bool) {
 	return heat.Body{}, false
 }
 
-// bowl is a mass left in a bowl or tub twice as wide as it is deep (a guess at the usual).
+// bowl is a mass in a bowl or tub twice as wide as deep (a guess at the usual).
 func bowl(kg, rho float64) heat.Body {
 	volume := kg / rho
 	return heat.BowlOf(volume, math.Cbrt(8*volume/math.Pi)/2)
 }
 
-// thinnest is the slab that a part is taken for in the coldest run where no step says how it
-// stands, m.
+// thinnest is the coldest run's slab where no step states a shape, m.
 const thinnest = 0.02

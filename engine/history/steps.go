@@ -23,8 +23,8 @@ func (f *Simulator) begin(s Setup) {
 	if f.followed == nil {
 		f.followed = &memory{}
 	}
-	for i := range f.told {
-		f.told[i] = nothing
+	for i := range f.evidence {
+		f.evidence[i] = noEvidence
 	}
 	for i := range f.runs {
 		l := &f.runs[i]
@@ -33,7 +33,6 @@ func (f *Simulator) begin(s Setup) {
 	}
 }
 
-// step does what one step does to the part.
 func (f *Simulator) step(step *formula.Step, st *Stage) {
 	if step.LeavesOven() {
 		f.oven = falling{}
@@ -88,16 +87,15 @@ func (f *Simulator) step(step *formula.Step, st *Stage) {
 	f.wait(step, st, e)
 }
 
-// loseTrack ends a stage without a temperature: it, and what comes after, stands on something that
-// is not written.
+// loseTrack ends a stage without a temperature: it and the steps after it need
+// something that is not written.
 func (f *Simulator) loseTrack(st *Stage, missing string) {
 	st.Known, st.Missing, f.missing = false, missing, missing
 	st.MissingAt, f.lostAt = st.Step, st.Step
 }
 
-// inOwnBowl reports whether a step is done to some of the ingredients in a bowl or pan of their
-// own, before the mix at which the part begins: yeast that is soaked, butter that is melted for a
-// dough.
+// inOwnBowl reports whether a step treats some ingredients in a bowl or pan of
+// their own before the part's first mix: soaked yeast, melted butter.
 func (f *Simulator) inOwnBowl(step *formula.Step) bool {
 	if f.mixed || f.moved {
 		return false
@@ -106,8 +104,8 @@ func (f *Simulator) inOwnBowl(step *formula.Step) bool {
 	switch {
 	case step.Verb.Soaks():
 	case step.Verb.Cooks() || step.Verb.Melts():
-		// A filling is cooked as it goes: taking it for cold until its mix would be the unsafe
-		// side.
+		// A filling is cooked as it goes: taking it for cold until its mix would be
+		// the unsafe side.
 		if len(step.With) == 0 || part.Kind != formula.Dough && part.Kind != formula.Preferment {
 			return false
 		}
@@ -122,8 +120,8 @@ func (f *Simulator) inOwnBowl(step *formula.Step) bool {
 	return false
 }
 
-// mix makes the part even. The first mix is where the setup's start holds, unless something was
-// done to the part before; any other mix is at what was read or aimed at, if anything.
+// mix makes the part even. The first mix has the setup's start, unless an earlier
+// step changed the part. Any other mix has its reading or its aim, if any.
 func (f *Simulator) mix(step *formula.Step, st *Stage) {
 	f.turnOver()
 	aim := step.To
@@ -146,7 +144,6 @@ func (f *Simulator) scald(t figure.Estimate) {
 	}
 }
 
-// setEven puts the three runs at one even temperature each.
 func (f *Simulator) setEven(temps figure.Estimate) {
 	for i := range f.runs {
 		l := &f.runs[i]
@@ -155,7 +152,7 @@ func (f *Simulator) setEven(temps figure.Estimate) {
 	f.moved = true
 }
 
-// keepState writes the state as it stands into a stage that changes nothing.
+// keepState copies the state into a stage that changes nothing.
 func (f *Simulator) keepState(st *Stage) {
 	st.Known = true
 	var core, mean, surface [figure.Runs]float64
@@ -184,13 +181,14 @@ func (f *Simulator) turnOver() {
 	}
 }
 
-// BoilingC is the hottest that wet food gets, C.
+// BoilingC is the highest temperature of wet food, C.
 const BoilingC = 100
 
-// usualCookC is what a filling is cooked to in the middle run where nothing is written (judgement).
+// usualCookC is the middle run's end of a filling's cook where none is
+// written (judgement).
 const usualCookC = 85
 
-// heated is a cook or a melt: the part is at its target when it ends, and stirred.
+// heated is a cook or a melt: the part ends at its target, stirred.
 func (f *Simulator) heated(step *formula.Step, st *Stage) {
 	f.keepState(st)
 	target := step.To
@@ -216,12 +214,14 @@ func (f *Simulator) heated(step *formula.Step, st *Stage) {
 	st.Core, st.Mean, st.Surface = after, after, after
 	st.CoreMax = st.StartCore.Max(after)
 	if f.setup.Part.Kind == formula.Dough && f.mixed && after.Low >= crumbC && !MixesLater(step) {
-		_, body, rho := f.inOven(step) // fried, steamed or boiled through: it has risen as in an oven
+		// fried, steamed or boiled through: it has risen as in an oven
+		_, body, rho := f.inOven(step)
 		f.becomeCrumb(body, rho)
 	}
 }
 
-// crumbC is where the starch of a dough has set to crumb, C (memory: 60 to 85 C).
+// crumbC is the temperature at which a dough's starch has set to crumb, C (memory:
+// 60 to 85 C).
 const crumbC = 80
 
 // MixesLater reports whether a later step of the part mixes something in.
@@ -231,8 +231,8 @@ func MixesLater(step *formula.Step) bool {
 	})
 }
 
-// fill spreads a filling on: the two share their heat at once, being thin. false when nothing is
-// known of the filling, and so nothing of what comes after.
+// fill spreads a filling on. The two are thin and share their heat at once. false
+// where the filling, and so what comes after, is not known.
 func (f *Simulator) fill(step *formula.Step, st *Stage) bool {
 	var fill *Filling
 	if step.Uses != nil && f.setup.Filling != nil {
@@ -255,11 +255,14 @@ func (f *Simulator) fill(step *formula.Step, st *Stage) bool {
 		l.even((a*f.now(l).MeanC + b*fill.Temp.At(l.which)) / (a + b))
 	}
 	f.moved = true
-	if rho, ok := geometry.MeanDensity(own*1000, f.shape.mixedRho/1000, kg*1000, fill.Material.Density/1000); ok {
+	rho, ok := geometry.MeanDensity(own*1000, f.shape.mixedRho/1000, kg*1000,
+		fill.Material.Density/1000)
+	if ok {
 		f.shape.mixedRho = rho * 1000
 	}
-	if rho, ok := geometry.MeanDensity(f.shape.filling*1000, f.shape.fillRho/1000, kg*1000, fill.Material.Density/1000); ok &&
-		f.shape.filling > 0 {
+	rho, ok = geometry.MeanDensity(f.shape.filling*1000, f.shape.fillRho/1000, kg*1000,
+		fill.Material.Density/1000)
+	if ok && f.shape.filling > 0 {
 		f.shape.fillRho = rho * 1000
 	} else {
 		f.shape.fillRho = fill.Material.Density

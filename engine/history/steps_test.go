@@ -217,8 +217,9 @@ func TestFriedDoughIsDead(t *testing.T) {
 
 // The tin may be named at the pan, at the proof or at the bake.
 func TestTinWhereverItIsNamed(t *testing.T) {
-	want := follow(t, setup(t, `{ pan = "x", tin = "long tin", count = 4 }, `+
-		`{ proof = "1 h", at = "30 C" }, { bake = "30 min", at = "190 C", core = "92 C" }`)).Stages[2]
+	want := follow(t, setup(t, `{ pan = "x", tin = "long tin", count = 4 },
+		{ proof = "1 h", at = "30 C" },
+		{ bake = "30 min", at = "190 C", core = "92 C" }`)).Stages[2]
 	h, ok := geometry.TinLoafHalfMM(500, geometry.ProofedDensity, 300, 100)
 	if !ok {
 		t.Fatal("no loaf")

@@ -19,7 +19,7 @@ type environment struct {
 	air     airKind
 	ambient Interval
 	h       float64         // W/(m2 K), as it is in the middle run
-	covered float64         // the same under a lid with air below it; film on the dough takes nothing away
+	covered float64         // h under a lid with air below it; film on the dough keeps h
 	error   float64         // relative error of h
 	above   figure.Estimate // C, of the air above an ice bath
 	minutes Interval
@@ -29,8 +29,8 @@ type environment struct {
 // IceBathC is what a bath of ice and water holds, C.
 var IceBathC = Interval{Lo: 0, Hi: 2}
 
-// airKind is a kind of surroundings that readings say something of: those that package heat knows,
-// and warm still air beside the air of the room.
+// airKind is a kind of surroundings that readings are evidence of: those of package
+// heat, and warm still air beside the air of the room.
 type airKind uint8
 
 const (
@@ -38,15 +38,14 @@ const (
 	airKinds = warmAir + 1
 )
 
-// Still air of a written temperature is that of a freezer up to freezerC, of a fridge up to
-// fridgeC, of a proofer from prooferC, and of a room between.
+// Still air of a written temperature is a freezer's up to freezerC, a fridge's up
+// to fridgeC, a proofer's from prooferC, and a room's between.
 const (
 	freezerC = -5
 	fridgeC  = 10
 	prooferC = 26
 )
 
-// airAt is the kind of air of a written temperature.
 func airAt(c float64) (heat.Place, airKind) {
 	at := heat.Room
 	switch {
@@ -60,8 +59,8 @@ func airAt(c float64) (heat.Place, airKind) {
 	return at, airKind(at)
 }
 
-// Around is the temperature around a step: of ice water, of the place where it stands, or as
-// written, or the usual one of its verb; ok is false where nothing says it.
+// Around is the temperature around a step: of ice water, of its place, as written,
+// or its verb's usual one. ok is false where none is known.
 func Around(k *kitchen.Kitchen, step *formula.Step) (ambient Interval, ok bool) {
 	switch place := step.Stands(); {
 	case step.Iced():
@@ -76,7 +75,8 @@ func Around(k *kitchen.Kitchen, step *formula.Step) (ambient Interval, ok bool) 
 	return step.At.Interval, step.At.Set
 }
 
-// environment reads the surroundings of a step; missing is what they lack, "" when they are given.
+// environment reads the surroundings of a step; missing is what they lack, "" when
+// they are given.
 func (f *Simulator) environment(step *formula.Step, st *Stage) (e environment, missing string) {
 	e = environment{minutes: step.Time.Interval, error: heat.AirError}
 	ambient, ok := Around(f.setup.Kitchen, step)
@@ -144,28 +144,28 @@ func readAtEnd(step *formula.Step, why string) string {
 	return "a temperature that was read at the end of this " + step.Verb.Name + ": " + why
 }
 
-// ambient is what is around one run.
 func (l *run) ambient(e environment) float64 {
 	return estimateOf(e.ambient).At(l.which)
 }
 
-// quick reports whether a run is the one that goes faster than the middle: the coldest when it
-// cools, the warmest when it warms.
+// quick reports whether a run is faster than the middle: the coldest when it cools,
+// the warmest when it warms.
 func (l *run) quick(cooling bool) bool {
 	return l.which != figure.Middle && (l.which == figure.Low) == cooling
 }
 
-// coefficient is the surface coefficient of one run, W/(m2 K), before the model's error.
+// coefficient is the surface coefficient of one run, W/(m2 K), before the
+// model's error.
 func (f *Simulator) coefficient(l *run, e environment, cooling bool) float64 {
 	h := e.h
 	if l.which != figure.Middle && !l.quick(cooling) {
 		h = e.covered // covered, or not written: a lid is the slower way
 	}
-	t := f.told[e.air]
+	t := f.evidence[e.air]
 	return e.h * math.Exp(t.shift) * math.Pow(h/e.h, t.left)
 }
 
-// enter puts a run into surroundings; false when the model cannot take the body.
+// enter puts a run into surroundings; false where the model cannot take the body.
 func (f *Simulator) enter(l *run, e environment) bool {
 	m := f.setup.Material
 	alpha, ambient := m.Diffusivity, l.ambient(e)
@@ -190,12 +190,13 @@ func (f *Simulator) enter(l *run, e environment) bool {
 	return l.live && l.walk.Stage(ambient, f.coefficient(l, e, cooling))
 }
 
-// speed is how much faster or slower than the middle a run goes, by the model's error.
+// speed is how much faster or slower than the middle a run goes, by the
+// model's error.
 func (f *Simulator) speed(l *run, e environment, cooling bool) float64 {
 	return f.speedOf(l, f.timeError(l, e), cooling)
 }
 
-// speedOf is the same for a relative error in time.
+// speedOf is speed for a relative error in time.
 func (f *Simulator) speedOf(l *run, err float64, cooling bool) float64 {
 	switch {
 	case l.quick(cooling):
@@ -208,17 +209,18 @@ func (f *Simulator) speedOf(l *run, err float64, cooling bool) float64 {
 
 func (f *Simulator) timeError(l *run, e environment) float64 {
 	err := heat.TimeError(e.h*l.body.Nearest()/f.setup.Material.Conductivity, e.error)
-	return (err + f.setup.Material.Open) * f.told[e.air].left
+	return (err + f.setup.Material.Open) * f.evidence[e.air].left
 }
 
-// solvedFor reports whether a stage is followed by a solver and not by its walk.
+// solvedFor reports whether a solver follows a stage, in place of its walk.
 func (f *Simulator) solvedFor(l *run, e environment) bool {
 	return f.worksHard(l, e) || f.freezes(l, e) || f.melts(l, e) || f.setup.Material.Crumb
 }
 
-// working follows a stage by a solver. It starts even, at the mean, which is how a dough that
-// was just mixed or rested stands. It gives the state after seconds, the hottest core until then,
-// the equivalent hours gained in fermenting seconds, and leaves the run even.
+// working follows a stage by a solver. It starts even, at the mean, as a dough
+// just mixed or rested is, and leaves the run even. It gives the state after
+// seconds, the hottest core until then, and the equivalent hours gained in
+// fermenting seconds.
 func (f *Simulator) working(
 	l *run, e environment, seconds, fermenting float64,
 ) (end heat.State, most, hours float64) {
@@ -236,8 +238,8 @@ func (f *Simulator) working(
 	return end, max(most, warmest), hours
 }
 
-// solve is one course by a solver, with the heat of one of the runs. What was followed from
-// the same beginning under the same conditions is remembered.
+// solve is one course by a solver, with one run's heat. Equal courses come from
+// the memo.
 func (f *Simulator) solve(
 	l *run,
 	e environment,
@@ -260,7 +262,6 @@ func (f *Simulator) solve(
 	last, at := f.activity(end.MeanC), 0.0
 	longest := max(k.seconds, k.fermenting)
 	for i := 1; i <= parts; {
-		// Lengthening stretches that meet both ends of a range.
 		share := float64(i) / parts
 		to := longest * share * share
 		if stop := min(k.seconds, k.fermenting); at < stop && to > stop {
@@ -283,7 +284,7 @@ func (f *Simulator) solve(
 	return end, most, hours
 }
 
-// beginning is that of a run, with the heat of one of the runs.
+// beginning is a run's start, with the heat of one of the runs.
 func (f *Simulator) beginning(l *run, e environment, heats figure.Run) solve.Stage {
 	m := f.setup.Material
 	b := solve.Stage{
@@ -311,7 +312,7 @@ func (f *Simulator) beginning(l *run, e environment, heats figure.Run) solve.Sta
 	return b
 }
 
-// waiting is one wait: what its three runs begin with, and what comes of each.
+// waiting is one wait: the start and the result of its three runs.
 type waiting struct {
 	step   *formula.Step
 	st     *Stage
@@ -332,7 +333,7 @@ func (f *Simulator) wait(step *formula.Step, st *Stage, e environment) {
 		return
 	}
 	st.Known, st.read, f.moved = true, 1, true
-	said := nothing
+	said := noEvidence
 	switch {
 	case w.read && w.bathed[figure.Middle]:
 		said = f.learnInBath(step, e, w.baths)
@@ -361,14 +362,14 @@ func (f *Simulator) wait(step *formula.Step, st *Stage, e environment) {
 		}
 		f.through(&w, i, speed, e.minutesIn(l, cooling)*60)
 	}
-	f.heard(e, said)
+	f.addEvidence(e, said)
 	st.StartCore, st.Core = figure.Ordered(w.start), figure.Ordered(w.core)
 	st.Mean, st.Surface = figure.Ordered(w.mean), figure.Ordered(w.surface)
 	st.CoreMax, st.Hours = figure.Ordered(w.most), figure.Ordered(w.hours)
 }
 
-// intoSurroundings brings the runs into the surroundings of a wait. It gives what is missing for
-// that; "" for nothing.
+// intoSurroundings brings the runs into the surroundings of a wait. It gives what
+// is missing for that; "" for nothing.
 func (f *Simulator) intoSurroundings(w *waiting) (missing string) {
 	for i := range f.runs {
 		l := &f.runs[i]
@@ -389,8 +390,9 @@ func (f *Simulator) intoSurroundings(w *waiting) (missing string) {
 	return ""
 }
 
-// endAsRead ends a wait at a reading that no run passes through. One beyond the start and the
-// surroundings ends what is known: a slip of the pen must not clear what it was written beside.
+// endAsRead ends a wait at a reading that no run passes through. A reading beyond
+// the start and the surroundings ends the known history: a typing slip must not
+// clear what it was written beside.
 func (f *Simulator) endAsRead(w *waiting) {
 	t := w.step.Reading.Temp.Interval
 	lo, hi := outermost(w.start, w.e)
@@ -402,8 +404,8 @@ func (f *Simulator) endAsRead(w *waiting) {
 	f.asRead(w)
 }
 
-// through follows one run through a wait of so many seconds, at a speed that takes in the model's
-// error.
+// through follows one run through a wait of so many seconds, at a speed that
+// includes the model's error.
 func (f *Simulator) through(w *waiting, i int, speed, seconds float64) {
 	l := &f.runs[i]
 	fermenting := estimateOf(w.e.minutes).At(l.which) * 60
@@ -447,11 +449,11 @@ func (f *Simulator) through(w *waiting, i int, speed, seconds float64) {
 	}
 }
 
-// believe makes a run pass through a probe reading (learn keeps what that says for later stages):
-// the coldest run through the lower end of a range that was read, the warmest through the upper.
-// Near cold surroundings a reading tells little, so there the warmest run takes the probe for off
-// by its error. ok is false when the reading must be taken as it stands: no coefficient explains
-// it, or the step's length is a range, so that nobody knows when it was read.
+// believe makes a run pass through a probe reading (learn keeps its evidence for
+// later stages). The coldest run takes the lower end of a range, the warmest the
+// upper. Near cold surroundings a reading tells little, so the warmest run allows
+// for the probe's error. ok is false where the reading must stand as it is: no
+// coefficient explains it, or a ranged length hides its time.
 func (f *Simulator) believe(l *run, step *formula.Step, e environment) (ok bool) {
 	seconds, ok := readAt(step, e)
 	if !ok {
@@ -464,13 +466,14 @@ func (f *Simulator) believe(l *run, step *formula.Step, e environment) (ok bool)
 	return f.passThrough(l, want, seconds, e)
 }
 
-// isCautious reports whether a run is the warmest, cooling, and a reading so near its surroundings
-// that the error of the probe says more than it does.
+// isCautious reports whether a run is the warmest, cooling, and read so near its
+// surroundings that the probe's error says more.
 func (l *run) isCautious(want float64, now heat.State, e environment) bool {
 	return l.which == figure.High && now.MeanC > l.ambient(e) && want < l.ambient(e)+probeError
 }
 
-// passThrough finds the scale with which a run is at a temperature after the given seconds.
+// passThrough finds the scale that brings a run to a temperature in the
+// given seconds.
 func (f *Simulator) passThrough(l *run, want, seconds float64, e environment) (ok bool) {
 	own := f.ownAt(l, e, seconds)
 	for range scaleRounds {
@@ -488,9 +491,9 @@ func (f *Simulator) passThrough(l *run, want, seconds float64, e environment) (o
 	return false
 }
 
-// nearlyThere lets a run that cools go as fast as a coefficient can make it, where a colder reading
-// is beyond that: the run is never colder than what was read, and a reading that is colder still
-// makes it no worse.
+// nearlyThere gives a cooling run its fastest coefficient where a colder reading is
+// beyond that. The run is never colder than the reading, and a colder reading never
+// makes it worse.
 func (f *Simulator) nearlyThere(l *run, step *formula.Step, e environment) bool {
 	seconds, ok := readAt(step, e)
 	want := estimateOf(step.Reading.Temp.Interval).At(l.which)
@@ -503,14 +506,14 @@ func (f *Simulator) nearlyThere(l *run, step *formula.Step, e environment) bool 
 	return l.walk.SetScale(heat.HighestScale) && l.walk.At(seconds).CoreC >= want
 }
 
-// What a scale does to the walk, its own heat follows: some rounds settle both, to a share of a
-// kelvin that no probe shows.
+// A scale for the walk changes the own heat too. Some rounds settle both, to a
+// share of a kelvin that no probe shows.
 const (
 	scaleRounds  = 30
 	scaleSettled = 1e-4
 )
 
-// ownAt is the core's excess by its own heat after the given seconds, K.
+// ownAt is the core's excess from its own heat after the given seconds, K.
 func (f *Simulator) ownAt(l *run, e environment, seconds float64) float64 {
 	if !f.works() {
 		return 0
@@ -521,8 +524,8 @@ func (f *Simulator) ownAt(l *run, e environment, seconds float64) float64 {
 	return c.own.run.CoreC
 }
 
-// readAt is when a temperature was read, s from the step's beginning; ok is false where nobody
-// knows.
+// readAt is the time of a reading, s from the step's beginning; ok is false where
+// it is not known.
 func readAt(step *formula.Step, e environment) (seconds float64, ok bool) {
 	switch r := step.Reading; {
 	case r.After.Set && r.After.IsPoint():
@@ -533,23 +536,23 @@ func readAt(step *formula.Step, e environment) (seconds float64, ok bool) {
 	return e.minutes.Mid() * 60, true
 }
 
-// readingSlack is how far beyond its surroundings and its start a part can be read, K: probes
-// differ, a dough warms itself, and what steams cools itself.
+// readingSlack is how far beyond its surroundings and its start a reading may lie,
+// K: probes differ, a dough warms itself, and steaming cools.
 const readingSlack = 4
 
-// outermost gives the temperatures between which a part that started so in such surroundings must
-// be, C.
+// outermost bounds the temperatures of a part with such a start and
+// surroundings, C.
 func outermost(start [figure.Runs]float64, e environment) (lo, hi float64) {
 	return min(start[0], start[1], start[2], e.ambient.Lo),
 		max(start[0], start[1], start[2], e.ambient.Hi)
 }
 
-// worstC is the temperature at which what spoils food grows fastest, as far as limits are published
-// (package microbe), C.
+// worstC is the temperature at which spoilage grows fastest, as far as limits are
+// published (package microbe), C.
 const worstC = 40
 
-// asRead ends a stage at a reading that no run was made to pass through. What the yeast did in the
-// meantime lies between the slowest and the fastest that the temperatures seen allow.
+// asRead ends a stage at a reading that no run was made to pass through. The
+// yeast's work lies between the slowest and the fastest at the temperatures seen.
 func (f *Simulator) asRead(w *waiting) {
 	st, e, start, reading := w.st, w.e, w.start, w.step.Reading.Temp.Interval
 	if f.setup.Trace {
@@ -579,9 +582,9 @@ func (f *Simulator) asRead(w *waiting) {
 	st.CoreMax = st.StartCore.Max(st.Core)
 }
 
-// traceAsRead draws the courses of a stage that ends at a reading. A run that can come near it on
-// its way down is followed as fast as a coefficient can make it. Of any other the course is not
-// known: the warmest stands all the time at the worst that was seen, the others go straight.
+// traceAsRead draws the courses of a stage that ends at a reading. A run that nears
+// it while cooling takes the fastest coefficient. Of the others the course is
+// unknown: the warmest stays at the worst temperature seen, the others go straight.
 func (f *Simulator) traceAsRead(w *waiting) {
 	st, e, start := w.st, w.e, w.start
 	reading, minutes := w.step.Reading.Temp.Interval, estimateOf(e.minutes)
@@ -612,7 +615,7 @@ func (f *Simulator) traceAsRead(w *waiting) {
 	}
 }
 
-// gained is the equivalent hours that a run gains in the given time from now.
+// gained is the equivalent hours of a run in the given time from now.
 func (f *Simulator) gained(l *run, e environment, solved bool, speed, seconds float64) float64 {
 	var hours float64
 	if solved {
@@ -624,8 +627,9 @@ func (f *Simulator) gained(l *run, e environment, solved bool, speed, seconds fl
 	return hours
 }
 
-// walked follows a run through a stage by its walk, and moves it on by seconds. It gives the state
-// there, the hottest core until then, and the equivalent hours gained in fermenting seconds.
+// walked follows a run through a stage by its walk and advances it by seconds. It
+// gives the state there, the hottest core until then, and the equivalent hours
+// gained in fermenting seconds.
 func (f *Simulator) walked(
 	l *run,
 	e environment,
@@ -648,8 +652,8 @@ func (f *Simulator) walked(
 	return end, max(most, end.CoreC), hours
 }
 
-// equivalent integrates the temperature factor of yeast over the part's mean temperature for the
-// given time, in hours at 26 C; most is the hottest core on the way.
+// equivalent integrates the yeast's temperature factor over the part's mean
+// temperature, in hours at 26 C; most is the hottest core on the way.
 func (f *Simulator) equivalent(c *course, seconds float64) (hours, most float64) {
 	most = math.Inf(-1)
 	if !(f.setup.Gas > 0 || f.tracing) || !(seconds > 0) {
@@ -666,8 +670,8 @@ func (f *Simulator) equivalent(c *course, seconds float64) (hours, most float64)
 	return sum / 3600, most
 }
 
-// points visits the given time, s, in two Gauss points in each of four stretches that lengthen:
-// temperatures change fastest at first. width is the time that a point stands for.
+// points visits the given time, s, in two Gauss points in each of four lengthening
+// intervals: temperatures change fastest at first. width is the time of a point.
 func (c *course) points(seconds float64, visit func(at, width float64, s heat.State)) {
 	const offset = 0.2113248654051871 // (1 - 1/sqrt 3)/2
 	from := 0.0
@@ -680,10 +684,11 @@ func (c *course) points(seconds float64, visit func(at, width float64, s heat.St
 	}
 }
 
-// stretches are the shares of a wait at which the four stretches end.
+// stretches are the shares of a wait at which its four intervals end.
 var stretches = [...]float64{0.04, 0.16, 0.45, 1}
 
-// activity is how hard the part works at a temperature, as a share of 26 C; 0 where it does not.
+// activity is the yeast's pace at a temperature, as a share of 26 C; 0 where it
+// does not work.
 func (f *Simulator) activity(tC float64) float64 {
 	if f.setup.Gas == 0 {
 		return 0

@@ -113,7 +113,8 @@ func (m *Mender) candidate(v *version, q question, a *rule.Adjust, l *levers.Lev
 	case !known:
 		return nil
 	case l.IsAdvice():
-		return &candidate{lever: l, to: levers.At(number), trust: finding.Exact, answer: finding.Clear}
+		return &candidate{lever: l, to: levers.At(number), trust: finding.Exact,
+			answer: finding.Clear}
 	case word != "":
 		return s.word(word)
 	}

@@ -56,8 +56,8 @@ func ruleOn(on, when string, more ...string) string {
 	return fmt.Sprintf("on = %q\nwhen = %q\n%s", on, when, strings.Join(more, "\n"))
 }
 
-// shipped makes a mender with all shipped rules, in the house of the
-// demo formulas.
+// shipped makes a mender with all shipped rules, in the house of
+// the demo formulas.
 func shipped(t testing.TB) *mend.Mender {
 	t.Helper()
 	l, problems := engine.New().Load("../../formulas")
@@ -128,8 +128,8 @@ func share(t testing.TB, name string, of func(*larder.Item) float64) float64 {
 	return of(item) / 100
 }
 
-// edges reads the edges that the changes of a mending name, in order. A
-// change that names none stands on its edge.
+// edges reads the edges that the changes of a mending name, in
+// order. A change that names none stands on its edge.
 func edges(o *mend.Outcome) []float64 {
 	var out []float64
 	named := regexp.MustCompile(`(?:: |to )([0-9.]+) \S+(?: is the edge| \(line \d+\)$)`)
@@ -143,8 +143,9 @@ func edges(o *mend.Outcome) []float64 {
 	return out
 }
 
-// TestClosedAnswers holds the edges of searched answers to closed ones,
-// rounded to the side that clears. The value itself lies inside.
+// TestClosedAnswers holds the edges of searched answers to
+// closed ones, rounded to the side that clears. The value itself
+// lies inside.
 func TestClosedAnswers(t *testing.T) {
 	up := func(x, step float64) float64 { return math.Ceil(x/step-1e-9) * step }
 	at := func(what, rule, text, name string, want, perUnit, most float64) {
@@ -225,8 +226,8 @@ func TestLiquidTemperature(t *testing.T) {
 	}
 }
 
-// TestSlabForTime holds the thickness of a slab that is cold in time to
-// the catalogue's inversion of the cooling.
+// TestSlabForTime holds the thickness of a slab that is cold in
+// time to the catalogue's inversion of the cooling.
 func TestSlabForTime(t *testing.T) {
 	text := `formula "t" {
   dough "d" {
@@ -290,8 +291,8 @@ func TestAgainstSimplex(t *testing.T) {
 	}
 	solids := share(t, "whole milk", func(i *larder.Item) float64 { return i.MilkSolids })
 	// Variables: water up, water down, milk up, milk down, and two
-	// slacks. Solids: solids*(600 + up - down) + slack = 40. Hydration:
-	// water of all - slack = 700.
+	// slacks. Solids: solids*(600 + up - down) + slack = 40.
+	// Hydration: water of all - slack = 700.
 	a := mat.NewDense(2, 6, []float64{
 		0, 0, solids, -solids, 1, 0,
 		water("water"), -water("water"), water("whole milk"), -water("whole milk"), 0, -1,
@@ -415,7 +416,8 @@ func generated(t *rapid.T) string {
 		n("cool", 10, 180), n("tray", 8, 60))
 }
 
-// oneName names a finding; yeast of another kind stays the same line.
+// oneName names a finding; yeast of another kind stays the
+// same line.
 func oneName(rule, subject string) string {
 	return rule + " on " + strings.Replace(subject, "active dry yeast", "instant yeast", 1)
 }
@@ -436,9 +438,10 @@ func flaggedOf(t testing.TB, text []byte) map[string]finding.Level {
 	return out
 }
 
-// TestMendAddsNothing holds that a mend adds no finding of the level of
-// a cleared one, or of a higher level. A finding that it says it
-// cleared is gone. Mending the result again and again comes to an end.
+// TestMendAddsNothing holds that a mend adds no finding of the
+// level of a cleared one, or of a higher level. A finding that it
+// says it cleared is gone. Mending the result again and again comes
+// to an end.
 func TestMendAddsNothing(t *testing.T) {
 	m := shipped(t)
 	checked, settled := 0, 0
@@ -484,7 +487,8 @@ func TestMendAddsNothing(t *testing.T) {
 				rt.Fatalf("%s (%s) was added\n%s\nbecame\n%s", name, level, text, o.Text)
 			}
 		}
-		// What a run could not clear in one step with the others, a further one may; it comes to an end.
+		// What a run could not clear in one step with the others, a
+		// further one may; it comes to an end.
 		text = o.Text
 		for range 4 {
 			again, err := m.Mend("t.hcl", text, 0)
@@ -530,8 +534,8 @@ var elsewhere = map[string]string{
 	"leaven-missing":      "which yeast is the baker's choice",
 }
 
-// formulaText is the formula block of a trial as it was tried: in the
-// rule file, or in the text of one of its cases.
+// formulaText is the formula block of a trial as it was tried: in
+// the rule file, or in the text of one of its cases.
 func formulaText(t *testing.T, trial *trial.Trial) []byte {
 	t.Helper()
 	at := trial.Formula.Place
@@ -553,8 +557,8 @@ func formulaText(t *testing.T, trial *trial.Trial) []byte {
 	return nil
 }
 
-// TestLeversClearTheirRule holds that the levers of every shipped rule
-// clear at least one of the trials that show it flagged.
+// TestLeversClearTheirRule holds that the levers of every shipped
+// rule clear at least one of the trials that show it flagged.
 func TestLeversClearTheirRule(t *testing.T) {
 	paths, err := filepath.Glob("../../rules/*.hcl")
 	if err != nil {
@@ -647,8 +651,8 @@ func TestSecondFormula(t *testing.T) {
 	}
 }
 
-// TestTrust holds that a mend of taste is told as one, and made only
-// when asked for.
+// TestTrust holds that a mend of taste is told as one, and made
+// only when asked for.
 func TestTrust(t *testing.T) {
 	text := fmt.Sprintf(plainDough, "5 g")
 	m := mender(t, ruleOn("dough", "dough.yeast_strain == 'standard'",
@@ -703,8 +707,8 @@ func TestSafety(t *testing.T) {
 	}
 }
 
-// BenchmarkMend mends the drafts of the demo kitchen. It reports the
-// judgements and the texts read.
+// BenchmarkMend mends the drafts of the demo kitchen. It reports
+// the judgements and the texts read.
 func BenchmarkMend(b *testing.B) {
 	for _, name := range []string{"first-draft", "second-draft"} {
 		text, err := os.ReadFile("../../formulas/" + name + ".hcl")

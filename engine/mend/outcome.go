@@ -244,8 +244,9 @@ func (m *Mender) explain(v *version, q question, left *finding.Left) {
 	if left.Why = m.wish(v, q); left.Why != "" {
 		return
 	}
-	if left.Why = "no value within reason clears it: tried " + strings.Join(tried, "; "); len(tried) == 0 {
-		left.Why = "the formula writes no value that would clear it"
+	left.Why = "the formula writes no value that would clear it"
+	if len(tried) > 0 {
+		left.Why = "no value within reason clears it: tried " + strings.Join(tried, "; ")
 	}
 }
 

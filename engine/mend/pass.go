@@ -76,7 +76,8 @@ func (m *Mender) unsettles(base *version, made []*candidate, changes []*change, 
 func (m *Mender) pending(base, now *version, level finding.Level) []question {
 	var out []question
 	for q, a := range now.answers {
-		if (a == finding.Flagged || base.answers[q] == finding.Flagged) && m.level(now, q) <= level {
+		if (a == finding.Flagged || base.answers[q] == finding.Flagged) &&
+			m.level(now, q) <= level {
 			out = append(out, q)
 		}
 	}

@@ -88,7 +88,8 @@ func (m *Mender) burdened(before, after *version) []question {
 	var out []question
 	for q, a := range after.answers {
 		if a == finding.Flagged && before.answers[q] == finding.Flagged && !q.Rule.Safety &&
-			(after.excess[q] > before.excess[q]+excessMargin || m.level(after, q) < m.level(before, q)) {
+			(after.excess[q] > before.excess[q]+excessMargin ||
+				m.level(after, q) < m.level(before, q)) {
 			out = append(out, q)
 		}
 	}

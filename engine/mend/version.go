@@ -27,7 +27,7 @@ type version struct {
 	answers map[question]finding.Answer // that are not clear; nil until all rules were judged
 	excess  map[question]float64        // how far each of them is from clear
 	levels  map[question]finding.Level  // of those that are flagged
-	outside []float64                   // how far figures lie outside their published range; below 0 under it
+	outside []float64                   // of a figure's published range; below 0 under it
 	replies map[question]reply          // to questions that were asked alone
 }
 

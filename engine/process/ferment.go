@@ -13,23 +13,22 @@ import (
 // Rise is one of a dough's two stretches of fermentation.
 type Rise uint8
 
-// Bulk runs from the mix to the bench, Proof from the bench to
-// the oven.
+// Bulk runs from the mix to the bench, Proof from the bench to the oven.
 const (
 	Bulk Rise = iota
 	Proof
 )
 
-// HoursAt26 adds up a rise's equivalent hours at 26 C, with the
-// temperature curve's error on both sides.
+// HoursAt26 sums a rise's equivalent hours at 26 C. The temperature curve's
+// error widens both sides.
 func (p *Part) HoursAt26(rise Rise) Value {
 	return p.fermented(rise, figure.Point(1), func(f *fermentation) float64 {
 		return ferment.TemperatureError(f.coldestC)
 	})
 }
 
-// YeastWork is HoursAt26 times yeast and osmotic factor: the dose that
-// the dough felt.
+// YeastWork is HoursAt26 times yeast and osmotic factor: the dose that the
+// dough felt.
 func (p *Part) YeastWork(rise Rise) Value {
 	dose, _ := p.dose()
 	return p.fermented(rise, dose, func(f *fermentation) float64 {
@@ -37,9 +36,9 @@ func (p *Part) YeastWork(rise Rise) Value {
 	})
 }
 
-// dose is yeast, % of the flour, times its pace, in the unit of
-// ferment.DoublingE, which left out the own heat of the cards' doughs.
-// ok is false without yeast or free water, where it stands still.
+// dose is yeast, % of the flour, times its pace. Its unit is that of
+// ferment.DoublingE, which left out the own heat of the cards' doughs. ok is
+// false without yeast or free water, where fermentation stands still.
 func (p *Part) dose() (dose Interval, ok bool) {
 	y, ok1 := p.OfFlour(makeup.Yeast)
 	f, ok2 := p.PaceSpan()
@@ -55,8 +54,8 @@ type fermentation struct {
 	long, measured bool    // a night in the cold; a rise that the baker read
 }
 
-// fermented adds up a rise's equivalent hours and multiplies them by a
-// dose. errorOf is the error factor of the product.
+// fermented sums a rise's equivalent hours and multiplies them by a dose.
+// errorOf is the error factor of the product.
 func (p *Part) fermented(rise Rise, dose Interval, errorOf func(*fermentation) float64) Value {
 	if p.TotalFlour().Hi == 0 {
 		return p.NoFlour()
@@ -119,8 +118,7 @@ func isLong(s *formula.Step) bool {
 	return s.Verb.Retards() && s.Time.Set && s.Time.Hi >= 60*overnightH
 }
 
-// Retarded reports whether the part is held cold for overnightH
-// or longer.
+// Retarded reports whether the part is held cold for overnightH or longer.
 func (p *Part) Retarded() Value {
 	h := p.RetardHours()
 	switch {
@@ -159,8 +157,8 @@ func (s *Sheet) Gained(step *formula.Step) Value {
 	return v
 }
 
-// RetardHours adds up the steps that retard the part. One without a
-// time leaves the sum's high end open.
+// RetardHours sums the steps that retard the part. A step without a time
+// leaves the high end open.
 func (p *Part) RetardHours() Value {
 	sum := Interval{}
 	for _, s := range p.Steps {
@@ -177,16 +175,15 @@ func (p *Part) RetardHours() Value {
 	return figure.ValueOf(sum.Scale(1.0 / 60))
 }
 
-// overnightShare is the usual overnight dose over the usual
-// same-day dose: 1.0 % against 1.75 % (common practice; published
-// same-day formulas).
+// overnightShare is the usual overnight dose over the usual same-day dose:
+// 1.0 % against 1.75 % (common practice; published same-day formulas).
 const overnightShare = 1.0 / 1.75
 
 // overnightH is the retard from which a dough counts as overnight, h.
 const overnightH = 8
 
-// YeastNeeded scales the family's usual dose by the osmotic factor of
-// its usual make-up over this dough's.
+// YeastNeeded scales the family's usual dose by the osmotic factor of its
+// usual make-up over this dough's.
 func (p *Part) YeastNeeded() Value {
 	if p.TotalFlour().Hi == 0 {
 		return p.NoFlour()
@@ -221,8 +218,7 @@ func (p *Part) YeastNeeded() Value {
 	return figure.Modelled(need, p.PaceError())
 }
 
-// typical is a range's usual figure, its middle where no source
-// gives one.
+// typical is a range's usual figure, its middle where no source gives one.
 func typical(r family.Range) float64 {
 	if r.Typical != 0 {
 		return r.Typical
@@ -230,6 +226,6 @@ func typical(r family.Range) float64 {
 	return (r.Lo + r.Hi) / 2
 }
 
-// typicalSalt is a usual enriched dough's salt, % on flour: the middle
-// of the published ranges.
+// typicalSalt is a usual enriched dough's salt, % on flour: the middle of the
+// published ranges.
 const typicalSalt = 1.8

@@ -11,10 +11,12 @@ import (
 	"forebake/engine/science/bakersmath"
 )
 
-// MixTemp is the dough's temperature at the end of a mix: as measured; else by the heat balance
-// when the temperatures of all cold and wet ingredients are written; else as the baker aims at it;
-// else by the heat balance between fridge and room. Where the balance waits for a weight or a time,
-// it spans what they could be: knowing less never makes the aim come true.
+// MixTemp is the dough's temperature at the end of a mix. The first that is
+// known counts: a reading; the heat balance, where all cold and wet
+// ingredients have written temperatures; the baker's aim; the heat balance
+// between fridge and room. Where the balance needs a weight or a time, it
+// spans all that they could be, so that knowing less never makes the aim
+// come true.
 func (p *Part) MixTemp(s *formula.Step) Value {
 	if r := s.Reading; r != nil && r.Temp.Set {
 		v := figure.ValueOf(r.Temp.Interval)
@@ -41,18 +43,19 @@ func (p *Part) MixTemp(s *formula.Step) Value {
 	return v
 }
 
-// mixesInMin is how long at most a mix takes that only brings something in, min (judgement).
+// mixesInMin is the longest mix that only brings something in,
+// min (judgement).
 const mixesInMin = 3
 
-// mixesIn reports whether a mix only brings in what is dry or firm, such as fruit and nuts: the
-// dough keeps its temperature.
+// mixesIn reports whether a mix only brings in what is dry or firm, such as
+// fruit and nuts: the dough keeps its temperature.
 func mixesIn(s *formula.Step) bool {
 	return len(s.With) > 0 && !slices.ContainsFunc(s.With, usuallyCold) &&
 		s.Time.Set && s.Time.Hi <= mixesInMin
 }
 
-// firstMix reports whether no mix stands before it: the first takes the ingredients, later ones
-// only work them on.
+// firstMix reports whether no mix stands before it. The first takes the
+// ingredients, later ones work them on.
 func firstMix(s *formula.Step) bool {
 	for _, other := range s.Part.Steps[:s.Index] {
 		if other.Verb.Mixes() {
@@ -72,8 +75,8 @@ func LastMix(s *formula.Step) bool {
 	return true
 }
 
-// tempsWritten reports whether every ingredient that is usually cold or wet has its temperature
-// written, so that the balance can be trusted over the baker's aim.
+// tempsWritten reports whether every usually cold or wet ingredient has a
+// written temperature: the balance then beats the baker's aim.
 func (p *Part) tempsWritten() bool {
 	wet := false
 	for _, in := range p.Ingredients {
@@ -99,8 +102,9 @@ func usuallyCold(in *formula.Ingredient) bool {
 	return in.Item.Is(larder.Pourable)
 }
 
-// ingredientTemp is as written; another part's as its steps leave it; else dry goods are at the
-// room, and what is usually cold lies between fridge and room.
+// ingredientTemp is as written. Another part has the temperature its steps
+// leave, dry goods the room's, and usually cold goods lie between fridge
+// and room.
 func (p *Part) ingredientTemp(in *formula.Ingredient) Value {
 	k := p.sheet.Kitchen
 	switch {
@@ -120,9 +124,9 @@ func (p *Part) ingredientTemp(in *formula.Ingredient) Value {
 	return figure.ValueOf(k.Room.Interval)
 }
 
-// anyTemp is what a part can be at when its steps cannot be followed: anything between the fridge,
-// the room and every temperature that its steps and ingredients name; no hotter than boiling. It is
-// worked out once, since parts within parts have too many paths through them.
+// anyTemp spans every temperature of a part whose steps cannot be followed:
+// fridge, room, and all that its steps and ingredients name, up to boiling.
+// It is computed once, since nested parts have too many paths through them.
 func (p *Part) anyTemp() Interval {
 	if p.named != nil {
 		return *p.named
@@ -157,12 +161,14 @@ func (p *Part) anyTemp() Interval {
 	return *p.named
 }
 
-// Friction of what holds no flour: there is nothing to develop, C (judgement).
+// Friction of what holds no flour: there is nothing to develop,
+// C (judgement).
 const pasteFriction, pasteFrictionHigh = 0.5, 2
 
-// mixings are what a mix does to the temperature that its goods meet at, in the three runs: by
-// minutes, mixer and mass, or by a rise where the house has measured one or there is nothing to
-// develop. why is the reason for silence.
+// mixings are the warming of a mix in the three runs, by the temperature at
+// which its goods meet. It goes by minutes, mixer and mass, or by a rise
+// where the house has measured one or there is nothing to develop. why is the
+// reason for silence.
 func (p *Part) mixings(s *formula.Step) (mix [figure.Runs]bakersmath.Mixing, why string) {
 	byRise := func(rise figure.Estimate) [figure.Runs]bakersmath.Mixing {
 		for run := range mix {
@@ -198,7 +204,8 @@ func inMixer(by bakersmath.Mixer, minutes, kg, roomC float64) bakersmath.Mixing 
 	return bakersmath.Mixing{By: by, SlowMin: slow, FastMin: fast, MassKg: kg, RoomC: roomC}
 }
 
-// heatOf gives an ingredient as the heat balance takes it; run picks the end of its temperature.
+// heatOf gives an ingredient as the heat balance takes it; run picks the end
+// of its temperature.
 func (p *Part) heatOf(in *formula.Ingredient, run figure.Run) (bakersmath.Ingredient, bool) {
 	g := p.sheet.Amount(in)
 	if !p.IsSettled(g) {
@@ -259,8 +266,8 @@ func (p *Part) heatOfGrams(in *formula.Ingredient, grams float64, run figure.Run
 	return out, out.MassKg > 0
 }
 
-// goesIn lists what goes into a mix, of no mix all of the part. Butter that a later mix works in
-// cools no dough before.
+// goesIn lists what goes into a mix, or all of the part without one. Butter
+// that a later mix works in cools no dough before it.
 func (p *Part) goesIn(s *formula.Step) []*formula.Ingredient {
 	if s != nil {
 		return GoesIn(s)
@@ -292,10 +299,12 @@ func (p *Part) balance(s *formula.Step) Value {
 	return dough.Value()
 }
 
-// pourable reports whether the baker can warm or cool an ingredient for the mix.
+// pourable reports whether the baker can warm or cool an ingredient for
+// the mix.
 func pourable(in *formula.Ingredient) bool { return in.Of == nil && in.Item.Is(larder.Pourable) }
 
-// Poured is the liquid that goes into a mix as such, on flour, %: what parts bring is not poured.
+// Poured is the liquid poured into a mix, on flour, %; what parts bring does
+// not count.
 func (sh *Sheet) Poured(s *formula.Step) Value {
 	p := sh.Part(s.Part)
 	flour := p.TotalFlour()
@@ -311,8 +320,8 @@ func (sh *Sheet) Poured(s *formula.Step) Value {
 	return figure.ValueOf(sum.OverFlour(flour).Scale(100))
 }
 
-// bowl is one run of a mix whose liquid is free to be warmed or cooled: the pourable ingredients
-// together. ok is false while an ingredient has no single weight.
+// bowl is one run of a mix whose pourable ingredients, taken together, may be
+// warmed or cooled. ok is false while an ingredient has no single weight.
 func (p *Part) bowl(s *formula.Step, aimC float64, mix bakersmath.Mixing, run figure.Run) (
 	bakersmath.Bowl, bool,
 ) {
@@ -333,8 +342,9 @@ func (p *Part) bowl(s *formula.Step, aimC float64, mix bakersmath.Mixing, run fi
 	return b, true
 }
 
-// water is how the liquid of a mix is prepared, so that the dough ends at its aim. Where the plan is
-// silent, open says why; where it cannot be asked for, missing does.
+// water is how the liquid of a mix is prepared, so that the dough ends at its
+// aim. Where the plan is silent, open says why; where it cannot be asked for,
+// missing does.
 func (p *Part) water(s *formula.Step) (plan bakersmath.Plan, open, missing *Value) {
 	lacks := func(v Value) (bakersmath.Plan, *Value, *Value) { return plan, nil, &v }
 	if !s.To.Set {
@@ -351,8 +361,8 @@ func (p *Part) water(s *formula.Step) (plan bakersmath.Plan, open, missing *Valu
 		most := figure.High - run
 		b, ok := p.bowl(s, aims[run], mix[most], most)
 		if !ok {
-			// It is asked for and cannot be reckoned yet: open, not absent, so that no rule takes it
-			// for a figure that the formula does without.
+			// The plan cannot be computed yet. It is open, not absent, so
+			// that no rule takes it for a figure the formula does without.
 			v := figure.Absent("all amounts of \""+p.Name+"\", each as one figure", p.Place)
 			v.Absent = false
 			return lacks(v)
@@ -385,7 +395,7 @@ func planned(e figure.Estimate, open *Value) Value {
 	return Value{Lo: e.Low, Mid: e.Mid, Hi: e.High, Origin: figure.ByModel, Need: open.Need}
 }
 
-// LiquidNeeded is how warm the liquid goes in for the mix to end at its aim.
+// LiquidNeeded is the liquid's temperature at which the mix ends at its aim.
 func (sh *Sheet) LiquidNeeded(s *formula.Step) Value {
 	plan, open, missing := sh.Part(s.Part).water(s)
 	if missing != nil {
@@ -394,7 +404,8 @@ func (sh *Sheet) LiquidNeeded(s *formula.Step) Value {
 	return planned(plan.LiquidC, open)
 }
 
-// IceNeeded is how much of the liquid goes in as ice, where cold liquid is not enough.
+// IceNeeded is the share of the liquid that goes in as ice, where cold liquid
+// is not enough.
 func (sh *Sheet) IceNeeded(s *formula.Step) Value {
 	plan, open, missing := sh.Part(s.Part).water(s)
 	if missing != nil {
@@ -403,15 +414,16 @@ func (sh *Sheet) IceNeeded(s *formula.Step) Value {
 	return planned(plan.IceG, open)
 }
 
-// factorRange is where the published examples of the factor method lie; it takes no account of the
-// amounts, and 8 K off the dough it is 13 K off the balance.
+// factorRange is the range of the factor method's published examples. The
+// method ignores amounts, and 8 K off the dough it is 13 K off the balance.
 var factorRange = figure.Limit{
 	Quantity: "flour, room or preferment", Unit: "C", Low: 15, High: 30,
 	Why: "the factor method is used",
 }
 
-// LiquidByFactor is the trade's factor method, as a check: k times the aim less flour, room and
-// preferment, each at its own temperature, less k times the rise.
+// LiquidByFactor is the trade's factor method, as a check: k times the aim
+// less flour, room and preferment, each at its own temperature, less k times
+// the rise.
 func (sh *Sheet) LiquidByFactor(s *formula.Step) Value {
 	if !s.To.Set {
 		return figure.Absent("to = \"25 C\" in this mix", s.Place)
@@ -461,7 +473,8 @@ func (sh *Sheet) LiquidByFactor(s *formula.Step) Value {
 	v := figure.Ordered(out).Value()
 	if !(v.Mid >= 0 && v.Mid <= bakersmath.HottestLiquidC) {
 		return figure.Absent(
-			"flour and room nearer to the dough: the factor method comes to no liquid that can be used",
+			"flour and room nearer to the dough: "+
+				"the factor method comes to no liquid that can be used",
 			s.Place,
 		)
 	}
@@ -475,8 +488,8 @@ func (sh *Sheet) LiquidByFactor(s *formula.Step) Value {
 	return v
 }
 
-// meanTemp is the temperature of some of the ingredients by weight, in place of none of them
-// otherwise.
+// meanTemp is the weighted mean temperature of some ingredients; otherwise
+// stands where there are none.
 func (p *Part) meanTemp(otherwise Value, which func(*formula.Ingredient) bool) Value {
 	var sum Value
 	grams := 0.0

@@ -13,20 +13,20 @@ import (
 // crystalWater is the most water in 100 g of a dry sugar, g.
 const crystalWater = 3
 
-// isCrystals reports whether an ingredient is a sugar that takes up
-// heat as it dissolves.
+// isCrystals reports whether an ingredient is a sugar that takes up heat as
+// it dissolves.
 func isCrystals(item *larder.Item) bool {
 	return item.Class == larder.ClassSugar && item.Water < crystalWater && item.Sucrose > 50
 }
 
-// doughHeatSpan is the error factor of the balance's specific heat of a
-// part taken in (doughs and fillings 1.7 to 4.2 kJ/(kg K); computed).
+// doughHeatSpan is the error factor of a taken part's specific heat in the
+// balance (doughs and fillings 1.7 to 4.2 kJ/(kg K); computed).
 const doughHeatSpan = 1.6
 
-// openBalance spans a mix's heat balance over all weights and minutes
-// that the formula leaves open, with its aim, which is believed where
-// the balance is silent. ok is false where everything is one figure, or
-// where the balance is always silent.
+// openBalance spans a mix's heat balance over all weights and minutes that
+// the formula leaves open, with its aim, which is believed where the balance
+// is silent. ok is false where everything is one figure, or the balance is
+// always silent.
 func (p *Part) openBalance(s *formula.Step) (v Value, ok bool) {
 	goods := slices.Clone(p.goesIn(s))
 	open := s.Time.Set && !s.Time.IsPoint()
@@ -47,8 +47,8 @@ func (p *Part) openBalance(s *formula.Step) (v Value, ok bool) {
 				return cmp.Compare(y.Hi, x.Hi)
 			}
 		})
-		// The mean is furthest out where some of the furthest weigh
-		// most, the rest least.
+		// The mean is furthest out where some of the furthest weigh most, the
+		// rest least.
 		for heavy := range len(goods) + 1 {
 			meetC, ok := p.meeting(goods, heavy, run)
 			if !ok {
@@ -66,8 +66,8 @@ func (p *Part) openBalance(s *formula.Step) (v Value, ok bool) {
 	return v, true
 }
 
-// meeting is the common temperature of goods, the first of them at
-// their most weight, the others at their least.
+// meeting is the common temperature of goods: the first of them at their most
+// weight, the others at their least.
 func (p *Part) meeting(goods []*formula.Ingredient, heavy int, run figure.Run) (float64, bool) {
 	var list []bakersmath.Ingredient
 	for i, in := range goods {
@@ -93,9 +93,9 @@ func (p *Part) meeting(goods []*formula.Ingredient, heavy int, run figure.Run) (
 	return bakersmath.HeatBalanceDoughC(list, 0)
 }
 
-// openMixings are the shortest and the longest mix that a step may be,
-// of the least and the most dough: its warming lies between theirs.
-// None for minutes that the balance does not know.
+// openMixings are the shortest mix of the least dough and the longest of the
+// most: a step's warming lies between theirs. None for minutes that the
+// balance does not know.
 func (p *Part) openMixings(s *formula.Step) []bakersmath.Mixing {
 	mixer := s.Way.Mixer()
 	if house := p.sheet.Kitchen.Friction; house.Set && mixer != bakersmath.ByHand {

@@ -12,7 +12,8 @@ import (
 	"forebake/engine/science/geometry"
 )
 
-// tinOf is the tin that a step's part goes into: at this step, or a later one.
+// tinOf is the tin that a step's part goes into: at this step, or a
+// later one.
 func (s *Sheet) tinOf(step *formula.Step) (*formula.Step, kitchen.Tin, bool) {
 	for _, other := range step.Part.Steps[step.Index:] {
 		if other.Tin != "" {
@@ -40,7 +41,8 @@ func (s *Sheet) tinFigure(step *formula.Step, of func(kitchen.Tin) float64) Valu
 	return v
 }
 
-// trayDepth is the depth of a tin on its width below which it is a tray (judgement).
+// trayDepth is the depth of a tin on its width below which it is a
+// tray (judgement).
 const trayDepth = 1.0 / 3
 
 // InTray reports whether the tin that a step's part goes into is a tray.
@@ -52,7 +54,8 @@ func (s *Sheet) InTray(step *formula.Step) bool {
 // InTray reports whether the part goes into a tray.
 func (p *Part) InTray() bool { return len(p.Steps) > 0 && p.sheet.InTray(p.Steps[0]) }
 
-// tinWidth is how wide what lies in a tin can be, mm: across the ring of one with a chimney.
+// tinWidth is how wide what lies in a tin can be, mm: across the ring of one
+// with a chimney.
 func tinWidth(t kitchen.Tin) float64 {
 	if t.Chimney > 0 {
 		return (t.Inside[1] - t.Chimney) / 2
@@ -81,7 +84,8 @@ func (s *Sheet) TinFill(step *formula.Step) Value {
 	return s.tinFill(step, s.scaled(step, s.Part(step.Part).Grams(makeup.Mass)))
 }
 
-// TinFillTotal is the volume of the tins over dough and the filling that is in it by then.
+// TinFillTotal is the volume of the tins over dough and the filling that is
+// in it by then.
 func (s *Sheet) TinFillTotal(step *formula.Step) Value {
 	m := s.wholeMass(step)
 	if !HoldsFilling(step) {
@@ -90,15 +94,16 @@ func (s *Sheet) TinFillTotal(step *formula.Step) Value {
 	return s.tinFill(step, m)
 }
 
-// HoldsFilling reports whether a step before this one put a filling in or on the dough.
+// HoldsFilling reports whether a step before this one put a filling in or on
+// the dough.
 func HoldsFilling(step *formula.Step) bool {
 	return slices.ContainsFunc(step.Part.Steps[:step.Index], func(other *formula.Step) bool {
 		return other.Verb.Fills() && other.Uses != nil
 	})
 }
 
-// scaled is what of a dough is in the pieces that a divide before the step weighs out: no scrap
-// goes into a tin.
+// scaled is the share of a dough in the pieces that an earlier divide weighs
+// out: no scrap goes into a tin.
 func (s *Sheet) scaled(step *formula.Step, m Interval) Interval {
 	for _, other := range step.Part.Steps[:step.Index] {
 		if !other.Verb.Divides() || !other.Measure.Set || other.Measure.Kind != quantity.Mass {
@@ -133,8 +138,8 @@ func (s *Sheet) tinFill(step *formula.Step, m Interval) Value {
 	return figure.ValueOf(count.Scale(volume).Div(m))
 }
 
-// TinRange is the usual tin volume for a gram of such a dough at a step: of dough and filling where
-// it is filled by then.
+// TinRange is the usual tin volume for a gram of such a dough at a step: of
+// dough and filling where it is filled by then.
 func (s *Sheet) TinRange(step *formula.Step) Interval {
 	if HoldsFilling(step) {
 		return Interval{Lo: 2.4, Hi: 3.2}
@@ -143,7 +148,8 @@ func (s *Sheet) TinRange(step *formula.Step) Interval {
 	case "milk bread", "lean sweet roll":
 		return Interval{Lo: 3.6, Hi: 4.4}
 	case "panettone", "pandoro", "colomba":
-		// They dome far over the rim: a mould of a kilo, 2.5 L, takes 1050 to 1100 g.
+		// They dome far over the rim: a mould of a kilo, 2.5 L, takes 1050 to
+		// 1100 g.
 		return Interval{Lo: 2.2, Hi: 3.6}
 	case "brioche moderate", "brioche rich", "kugelhopf", "savarin and baba":
 		return Interval{Lo: 2.6, Hi: 3.6}
@@ -165,8 +171,8 @@ func (s *Sheet) OvenMinutes(step *formula.Step) Value {
 	return sum
 }
 
-// OvenTemp is the temperature of the oven of a bake: its mean over the time where it is turned up
-// or down.
+// OvenTemp is the oven's temperature in a bake: its mean over the time where
+// it is turned up or down.
 func (s *Sheet) OvenTemp(step *formula.Step) Value {
 	bakes := step.InOven()
 	if len(bakes) == 1 {
@@ -195,9 +201,10 @@ func (s *Sheet) OvenTemp(step *formula.Step) Value {
 // BoilsAtC is where water boils at the middle of the kitchen's altitude, C.
 func (s *Sheet) BoilsAtC() float64 { return bake.BoilingPointC(s.Kitchen.Altitude.Mid()) }
 
-// MinutesToCore is open while only the history is missing, and absent where the step asks for no
-// core or water boils below it: a rule that asks whether it is known must not take a formula that
-// says less for one that does without.
+// MinutesToCore is open while only the history is missing. It is absent
+// where the step asks for no core, or water boils below it. A rule that
+// asks whether it is known must not take less information for a formula
+// that does without.
 func (s *Sheet) MinutesToCore(step *formula.Step) Value {
 	target := step.CoreTarget()
 	if !target.Set || target.Lo > s.BoilsAtC()-bake.CoreMargin {
@@ -238,8 +245,8 @@ func (s *Sheet) PieceMass(step *formula.Step) Interval {
 	return s.wholeMass(step).Div(n)
 }
 
-// OvenHigh follows the weight of a piece and how rich it is: on published cards the oven follows
-// size and colour more than sugar.
+// OvenHigh follows a piece's weight and richness: on published cards the oven
+// follows size and colour more than sugar.
 func (s *Sheet) OvenHigh(step *formula.Step) Value {
 	g := s.PieceMass(step)
 	p := s.Part(step.Part)

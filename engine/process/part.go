@@ -9,7 +9,7 @@ import (
 	"forebake/engine/science/heat"
 )
 
-// Record is what the part goes through, computed once.
+// Record is the part's history, computed once.
 func (p *Part) Record() *history.Record {
 	if p.record == nil {
 		// parts cannot form a circle; this keeps a mistake from hanging
@@ -54,8 +54,8 @@ func (p *Part) prepare() history.Setup {
 			s.OwnHeat, s.HeatSilent = ownHeat(y.Scale(100), f)
 		}
 	}
-	// The fillings come before this part: the simulator holds one part
-	// at a time.
+	// The fillings come before this part: the simulator holds one part at
+	// a time.
 	fillings := map[*formula.Part]*history.Filling{}
 	for _, step := range p.Steps {
 		if step.Uses != nil && step.Verb.Fills() {
@@ -81,8 +81,8 @@ func ownHeat(yeast, pace Interval) (q figure.Estimate, why string) {
 	return figure.Estimate{Low: low.Low, Mid: mid.Mid, High: high.High}, ""
 }
 
-// asFilling gives the part as it is when spread: as its own steps leave
-// it, or as warm as it can be where they cannot be followed.
+// asFilling gives the part as it is when spread: as its own steps leave it,
+// or as warm as it can be where they cannot be followed.
 func (p *Part) asFilling() *history.Filling {
 	t := p.EndTemp()
 	if t.Absent {
@@ -108,8 +108,8 @@ func (p *Part) EndTemp() Value {
 	return measuredValue(last.Mean, last.Measured)
 }
 
-// measuredValue is an estimate that originates from the baker's
-// reading, if any.
+// measuredValue is an estimate that originates from the baker's reading,
+// if any.
 func measuredValue(e figure.Estimate, measured bool) Value {
 	v := e.Value()
 	if measured {
@@ -118,8 +118,8 @@ func measuredValue(e figure.Estimate, measured bool) Value {
 	return v
 }
 
-// Material is what heat meets in the part, computed once, at its
-// middle figures.
+// Material is the part's thermal properties at its middle figures,
+// computed once.
 func (p *Part) Material() history.Material {
 	if p.material == nil {
 		m := p.makeMaterial()
@@ -149,8 +149,8 @@ func (p *Part) makeMaterial() history.Material {
 	return m
 }
 
-// startTemp is the part's temperature as its steps begin: after the
-// first mix, else that of its ingredients.
+// startTemp is the part's temperature as its steps begin: after the first
+// mix, else that of its ingredients.
 func (p *Part) startTemp() Value {
 	for _, s := range p.Steps {
 		if s.Verb.Mixes() {

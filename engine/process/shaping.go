@@ -10,8 +10,8 @@ import (
 	"forebake/engine/science/geometry"
 )
 
-// pieceCount is the number of the part's pieces before a step, as
-// divided. It is a range where the weights are.
+// pieceCount is the number of the part's pieces before a step, as divided; a
+// range where the weights are.
 func (s *Sheet) pieceCount(step *formula.Step) Interval {
 	n := figure.Point(1)
 	for _, other := range step.Part.Steps[:step.Index] {
@@ -35,8 +35,7 @@ func (s *Sheet) pieceCount(step *formula.Step) Interval {
 	return figure.Between(max(1, n.Lo), max(1, n.Hi))
 }
 
-// SheetMass is the dough in one sheet, with fillings rolled in
-// before it.
+// SheetMass is the dough in one sheet, with fillings rolled in before it.
 func (s *Sheet) SheetMass(step *formula.Step) Interval {
 	return s.wholeMass(step).Div(s.pieceCount(step))
 }
@@ -89,8 +88,7 @@ func (s *Sheet) SheetArea(step *formula.Step) Value {
 	return v
 }
 
-// benchSheet rolls a mass out on the kitchen's bench, to the
-// written width.
+// benchSheet rolls a mass out on the kitchen's bench, to the written width.
 func (s *Sheet) benchSheet(step *formula.Step, g, mm float64) (geometry.BenchSheet, bool) {
 	k := s.Kitchen
 	b, ok := geometry.SheetForBench(
@@ -114,7 +112,7 @@ func (s *Sheet) OnBench(step *formula.Step, pick func(geometry.BenchSheet) float
 	}
 	side := math.Sqrt(1 + geometry.SheetError) // both sides share the error of the area
 	v := Value{Lo: math.Inf(1), Hi: math.Inf(-1), Origin: figure.ByModel}
-	// The middle too: where the sheet outgrows the bench it turns from
+	// The middle counts too: a sheet that outgrows the bench turns from
 	// square to long.
 	for _, g := range [...]float64{m.Lo, m.Mid(), m.Hi} {
 		for _, mm := range [...]float64{step.Measure.Lo, step.Measure.Mid(), step.Measure.Hi} {
@@ -132,8 +130,8 @@ func (s *Sheet) OnBench(step *formula.Step, pick func(geometry.BenchSheet) float
 	return v
 }
 
-// SheetWidth is the side that is rolled up: as written, else the
-// shorter side of a sheet as near square as the bench allows.
+// SheetWidth is the side that is rolled up: as written, else the shorter side
+// of a sheet as near square as the bench allows.
 func (s *Sheet) SheetWidth(step *formula.Step) Value {
 	if step.Wide != nil {
 		return makeup.Given(*step.Wide, "", step.Place)
@@ -166,8 +164,7 @@ func (s *Sheet) FillingRatio(step *formula.Step) Value {
 	)
 }
 
-// FillingThickness is that of a filling spread over the whole
-// sheet, mm.
+// FillingThickness is that of a filling spread over the whole sheet, mm.
 func (s *Sheet) FillingThickness(step *formula.Step) Value {
 	sheet := SheetBefore(step)
 	if sheet == nil || step.Uses == nil {
@@ -192,8 +189,7 @@ func (s *Sheet) FillingThickness(step *formula.Step) Value {
 	}
 }
 
-// Coil is a measure of the coil that a sheet and its filling roll
-// up to.
+// Coil is a measure of the coil that a sheet and its filling roll up to.
 func (s *Sheet) Coil(step *formula.Step, pick func(geometry.Coil) float64) Value {
 	sheet := SheetBefore(step)
 	if sheet == nil || !sheet.Measure.Set {
@@ -240,7 +236,7 @@ func (s *Sheet) layer(step, sheet *formula.Step) (Interval, float64) {
 	return layer, middle
 }
 
-// WideForTin inverts the coil's law: the sheet's side, in whole cm,
+// WideForTin inverts the coil's law. It gives the sheet's side, in whole cm,
 // whose coil is as thick as the tin is wide.
 func (s *Sheet) WideForTin(step *formula.Step) Value {
 	sheet := SheetBefore(step)
@@ -294,8 +290,8 @@ func (s *Sheet) Slices(step *formula.Step) Value {
 	}
 }
 
-// Remainder is the dough left over when all whole pieces are scaled, on
-// one piece, without usual losses.
+// Remainder is the dough left over when all whole pieces are scaled, on one
+// piece, without usual losses.
 func (s *Sheet) Remainder(step *formula.Step) Value {
 	m := s.SheetMass(step)
 	if !step.Measure.Set || step.Measure.Kind != quantity.Mass {

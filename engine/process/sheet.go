@@ -1,9 +1,9 @@
-// Package process says what a part goes through: its mixing and
-// temperatures, its fermentation, its shaping, the oven and the clock.
+// Package process gives a part's course: its mixing and temperatures, its
+// fermentation, its shaping, the oven and the clock.
 //
-// It gives a part's make-up, and the temperatures of the parts that go
-// into it, to package history, and turns the resulting record into
-// figures. Package safety builds on it.
+// It gives a part's make-up, and the temperatures of the parts that go into
+// it, to package history, and turns the resulting record into figures.
+// Package safety builds on it.
 package process
 
 import (
@@ -20,17 +20,16 @@ type (
 	Value    = figure.Value
 )
 
-// madePart is the part as it is made up. Embedded under this name it
-// leaves Part.Part the part of the formula.
+// madePart is the part's make-up. Embedded under this name it leaves
+// Part.Part the part of the formula.
 type madePart = makeup.Part
 
-// Sheet holds the parts of one formula in one kitchen, with what they
-// go through.
+// Sheet holds the parts of one formula in one kitchen, with their course.
 type Sheet struct {
 	makeup.Sheet
-	// Traced reports of which parts the course is drawn, and of which
-	// after a bake too: those whose safety is asked. The sheet above
-	// sets it; nil draws none.
+	// Traced reports whether a part's course is drawn, and whether it is
+	// after a bake too: for parts whose safety is asked. The sheet above sets
+	// it; nil draws none.
 	Traced    func(*formula.Part) (raw, baked bool)
 	Simulator history.Simulator // follows the parts; for the sheets above too
 

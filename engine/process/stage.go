@@ -26,8 +26,8 @@ func (s *Sheet) Stage(step *formula.Step) (*history.Stage, Value) {
 	return st, Value{}
 }
 
-// Lacking is the value of what a stage without temperatures cannot give: it says what would have to
-// be written, and where.
+// Lacking is the value of a figure that a stage without temperatures cannot
+// give: what must be written, and where.
 func Lacking(st *history.Stage) Value {
 	missing, at := st.Missing, st.Step
 	if missing == "" {
@@ -39,7 +39,7 @@ func Lacking(st *history.Stage) Value {
 	return figure.Absent(missing, at.Place)
 }
 
-// CoreEnd is the core as a step ends. That of a bake, when it was probed, needs nothing of what
+// CoreEnd is the core as a step ends. A probed bake needs nothing of what
 // came before.
 func (s *Sheet) CoreEnd(step *formula.Step) Value {
 	if r := step.Reading; step.Verb.Bakes() && r != nil && r.Temp.Set {
@@ -48,8 +48,8 @@ func (s *Sheet) CoreEnd(step *formula.Step) Value {
 	return s.OfStage(step, func(st *history.Stage) figure.Estimate { return st.Core })
 }
 
-// DoughEnd is the coldest dough as a bake ends: the core, but around a lump of filling the dough
-// that touches it.
+// DoughEnd is the coldest dough as a bake ends: the core, or the dough that
+// touches a lump of filling.
 func (s *Sheet) DoughEnd(step *formula.Step) Value {
 	if r := step.Reading; r != nil && r.Temp.Set {
 		return s.CoreEnd(step)
@@ -66,8 +66,8 @@ func (s *Sheet) OfStage(step *formula.Step, pick func(*history.Stage) figure.Est
 	return measuredValue(pick(st), st.Measured)
 }
 
-// StartCore is the core as a step begins, of bakes in one oven as the first begins; a reading in
-// the step is of later.
+// StartCore is the core as a step begins; of bakes in one oven, as the first
+// begins. A reading in the step is of later.
 func (s *Sheet) StartCore(step *formula.Step) Value {
 	step = step.InOven()[0]
 	st, missing := s.Stage(step)
@@ -77,8 +77,8 @@ func (s *Sheet) StartCore(step *formula.Step) Value {
 	return st.StartCore.Value()
 }
 
-// HoursTo is the time until the core is at a temperature, as if the step lasted as long as it
-// takes; a step whose surroundings are not cold enough never comes there.
+// HoursTo is the time until the core is at a temperature, in a step without
+// an end. It never comes in surroundings that are not cold enough.
 func (s *Sheet) HoursTo(step *formula.Step, targetC float64) Value {
 	st, missing := s.Stage(step)
 	if st == nil {
@@ -108,8 +108,8 @@ func (s *Sheet) HoursTo(step *formula.Step, targetC float64) Value {
 	return v
 }
 
-// fallen reads the time to a temperature off the courses of a cooling, where they were drawn and
-// every run comes there within the step.
+// fallen reads the time to a temperature off a cooling's courses, where they
+// were drawn and every run gets there within the step.
 func fallen(st *history.Stage, targetC float64) (Value, bool) {
 	var out [figure.Runs]float64
 	ambient := [figure.Runs]float64{st.Ambient.Lo, st.Ambient.Mid(), st.Ambient.Hi}
@@ -161,7 +161,8 @@ func (p *Part) HandMixed() bool {
 	return found
 }
 
-// Baked reports whether the part is baked or fried, by itself or inside another part.
+// Baked reports whether the part is baked or fried, by itself or inside
+// another part.
 func (p *Part) Baked() bool {
 	heated := func(q *Part) bool { return q.HasStep((*formula.Verb).Bakes) || q.Fried() }
 	if heated(p) {
@@ -188,11 +189,12 @@ func (p *Part) Fried() bool {
 	return false
 }
 
-// steamC is the warmest that steam and water are in a kitchen, C: what cooks in it is in no hot fat.
+// steamC is the highest temperature of steam and water in a kitchen, C: hot
+// fat is above it.
 const steamC = 120
 
-// IsFried is open for a dough whose cook does not say how (by = ...): it may
-// be in hot fat. A paste of flour and milk is not.
+// IsFried is open for a dough whose cook states no way (by = ...): it may be
+// in hot fat. A paste of flour and milk is not.
 func (p *Part) IsFried() Value {
 	if p.Fried() {
 		return figure.YesNo(true)
@@ -206,28 +208,27 @@ func (p *Part) IsFried() Value {
 	return figure.YesNo(false)
 }
 
-// BakesDough reports whether a step does to the part what an oven does: it bakes it, or it fries
-// a dough.
+// BakesDough reports whether a step bakes the part, or fries a dough.
 func (p *Part) BakesDough(step *formula.Step) bool {
 	return step.Verb.Bakes() || p.IsDough() && step.InHotFat()
 }
 
-// HoldsRawMeat reports whether meat or fish goes into the bake and no cook of its own heated it, in
-// the dough or in a filling.
+// HoldsRawMeat reports whether meat or fish goes into the bake, in dough or
+// filling, without a cook of its own.
 func (s *Sheet) HoldsRawMeat(step *formula.Step) Value {
 	return s.holdsUncooked(step, func(p *Part) bool {
 		return p.Controls(larder.ControlMeat, larder.ControlFish)
 	})
 }
 
-// HoldsUncookedMeat is HoldsRawMeat without what was bought cooked, or is eaten raw: ham, smoked
-// fish.
+// HoldsUncookedMeat is HoldsRawMeat without what was bought cooked, or is
+// eaten raw: ham, smoked fish.
 func (s *Sheet) HoldsUncookedMeat(step *formula.Step) Value {
 	return s.holdsUncooked(step, func(p *Part) bool { return p.Holds(makeup.IsRawMeat) })
 }
 
-// holdsUncooked reports whether something of a kind goes into a bake or into hot fat, in the dough
-// or in a filling, that its own steps have not cooked.
+// holdsUncooked reports whether dough or filling bring something of a kind
+// into a bake or hot fat that their own steps have not cooked.
 func (s *Sheet) holdsUncooked(step *formula.Step, is func(*Part) bool) Value {
 	raw := func(p *formula.Part) bool { return !s.Part(p).CooksAll() && is(s.Part(p)) }
 	found := raw(step.Part)
@@ -237,24 +238,25 @@ func (s *Sheet) holdsUncooked(step *formula.Step, is func(*Part) bool) Value {
 	return figure.YesNo(found)
 }
 
-// What hot fat must be, and for how long, so that a dough fried in it is taken for cooked through:
-// doughnuts were tested at 190.6 C, over 7 log at 2 min (Channaiah et al. 2018, abstract read); the
-// span and the minute are common practice.
+// The fat's temperature and the time from which a fried dough counts as
+// cooked through. Doughnuts were tested at 190.6 C, over 7 log at 2 min
+// (Channaiah et al. 2018, abstract read); the span and the minute are
+// common practice.
 const (
 	fatColdC, fatHotC = 150, 210
 	friedLeastMin     = 1
 )
 
-// friedMin is the least that a piece fries, min for heatsBy of its weight: a minute for the
-// published doughnut of 55 g, 10 for 1.8 kg.
+// friedMin is the least that a piece fries, min for heatsBy of its weight: a
+// minute for the published doughnut of 55 g, 10 for 1.8 kg.
 const friedMin = friedLeastMin / 14.5
 
-// heatsBy is what the time to heat a piece through goes by, as heat goes: its weight, g, to two
-// thirds.
+// heatsBy scales the time to heat a piece through with its weight, g, to
+// two thirds.
 func heatsBy(grams float64) float64 { return math.Cbrt(grams * grams) }
 
-// FriedWell reports whether the fat and the time of a dough in hot fat are such that it is cooked
-// through and not only brown. A core that is aimed at is no proof of it; one that was read answers.
+// FriedWell reports whether fat and time cook a dough through, not only brown
+// it. An aimed core is no proof; a read core answers.
 func (s *Sheet) FriedWell(step *formula.Step) Value {
 	switch {
 	case step.IsProbed():
@@ -282,8 +284,9 @@ func (s *Sheet) FriedWell(step *formula.Step) Value {
 	return figure.YesNo(hot)
 }
 
-// unbounded is the first ingredient of a part and its fillings up to a step that has no amount, and
-// is no seasoning that its class bounds; nil where there is none.
+// unbounded is the first ingredient of a part and its fillings up to a
+// step that has no amount and is no seasoning bounded by its class; nil
+// without one.
 func (s *Sheet) unbounded(step *formula.Step) *formula.Ingredient {
 	parts := s.Part(step.Part).Contents()
 	for _, other := range step.Part.Steps[:step.Index] {
@@ -301,13 +304,14 @@ func (s *Sheet) unbounded(step *formula.Step) *formula.Ingredient {
 	return nil
 }
 
-// cookedMin is the least that a piece of dough cooks in steam, in water or on a plate, min for
-// heatsBy of its weight: 7 min for 70 g, 10 for 120 g, 57 for a loaf of 1.7 kg (judgement, by
-// common practice of 10 to 15 min for buns).
+// cookedMin is the least that a piece of dough cooks in steam, in water or
+// on a plate, min for heatsBy of its weight: 7 min for 70 g, 10 for 120 g,
+// 57 for a loaf of 1.7 kg (judgement, by common practice of 10 to 15 min
+// for buns).
 const cookedMin = 0.4
 
-// CookedLong reports whether a cook of a dough outside an oven is long enough for its middle. Only
-// then is a core believed that is aimed at.
+// CookedLong reports whether a dough's cook outside an oven is long enough
+// for its middle. Only then is an aimed core believed.
 func (s *Sheet) CookedLong(step *formula.Step) bool {
 	if step.InHotFat() {
 		return s.FriedWell(step).Lo == 1
@@ -316,9 +320,9 @@ func (s *Sheet) CookedLong(step *formula.Step) bool {
 	return step.Time.Set && g.Hi > 0 && step.Time.Lo >= cookedMin*heatsBy(g.Hi)
 }
 
-// Reached is the temperature that a cook or bake brings all of its part to: as read, else as aimed
-// at, else as modelled. What is aimed at in the middle of a dough that cooks too briefly is not
-// reached.
+// Reached is the temperature of all of the part after a cook or bake: as
+// read, else as aimed at, else as modelled. A dough's aim is not reached in
+// its middle when it cooks too briefly.
 func (s *Sheet) Reached(step *formula.Step) Value {
 	switch r := step.Reading; {
 	case r != nil && r.Temp.Set:
@@ -335,8 +339,8 @@ func (s *Sheet) Reached(step *formula.Step) Value {
 	return figure.Absent("to = \"... C\" in this "+step.Verb.Name, step.Place)
 }
 
-// AroundStep gives the ambient temperature of a step. Only what needs no guess is filled in: a
-// chill is in the fridge.
+// AroundStep gives the ambient temperature of a step. It fills in only what
+// needs no guess: a chill is in the fridge.
 func (sh *Sheet) AroundStep(s *formula.Step) Value {
 	around, ok := history.Around(sh.Kitchen, s)
 	if !ok {
@@ -364,8 +368,8 @@ func (*Sheet) Thickness(s *formula.Step) Value {
 	return v
 }
 
-// HottestAt is the hottest that the part may come into its stage i, C, back from the last
-// temperature that is known.
+// HottestAt is the hottest that the part may enter its stage i, C, back from
+// the last known temperature.
 func (p *Part) HottestAt(i int) float64 {
 	hottest := math.Inf(-1)
 	stages := p.Record().Stages[:i]

@@ -22,9 +22,8 @@ type Line struct {
 	Bowl         bool    // no geometry is given: taken as left in its bowl
 }
 
-// Timeline gives every step of every part, in file order, on one clock.
-// What goes into or onto a part is scheduled back from the step that
-// needs it.
+// Timeline gives every step of every part, in file order, on one clock. Parts
+// used in or on another are scheduled back from the step that needs them.
 func (s *Sheet) Timeline() []Line {
 	begins := s.schedule()
 	var out []Line
@@ -69,8 +68,8 @@ func (s *Sheet) Timeline() []Line {
 	return out
 }
 
-// schedule gives the hour at which each part begins: a part ends when
-// another needs it. The earliest begins at 0.
+// schedule gives the hour at which each part begins: a part ends when another
+// needs it. The earliest begins at 0.
 func (s *Sheet) schedule() []float64 {
 	length := func(p *formula.Part, before int) float64 {
 		h := 0.0
@@ -112,9 +111,9 @@ func (s *Sheet) schedule() []float64 {
 	return begins
 }
 
-// Hours is the longest path through the parts: a part starts when all
-// that goes into it is ready, and waits at a fill, wash or brush for
-// the part it uses.
+// Hours is the longest path through the parts. A part starts when its
+// ingredients are ready, and waits at a fill, wash or brush for the
+// part used.
 func (s *Sheet) Hours() Value {
 	ready := make([]Interval, len(s.parts))
 	var untimed *formula.Step
@@ -151,7 +150,7 @@ func (s *Sheet) Hours() Value {
 	return v
 }
 
-// HandsOn adds up the steps that need hands, h.
+// HandsOn sums the steps that need hands, h.
 func (s *Sheet) HandsOn() Value {
 	sum := Interval{}
 	for _, p := range s.Formula.Parts {
@@ -169,9 +168,8 @@ func (s *Sheet) HandsOn() Value {
 	return figure.ValueOf(sum.Scale(1.0 / 60))
 }
 
-// HoursToHeat is the time from the start of a part's step until it
-// is baked or cooked, in all that takes it, h; ok is false where it
-// is not.
+// HoursToHeat is the time from a step of a part until it is baked or cooked,
+// in every part that takes it, h; ok is false where it is not.
 func (s *Sheet) HoursToHeat(p *formula.Part, from int) (h Interval, ok bool) {
 	own := Interval{}
 	for _, step := range p.Steps[from:] {
@@ -196,8 +194,8 @@ func (s *Sheet) HoursToHeat(p *formula.Part, from int) (h Interval, ok bool) {
 	return own.Add(h), ok
 }
 
-// usesOf gives the steps from which a part is in or on another: the
-// first for an ingredient, wherever it goes in.
+// usesOf gives the steps from which a part is in or on another: the first for
+// an ingredient, wherever it goes in.
 func usesOf(p, q *formula.Part) iter.Seq[int] {
 	return func(yield func(int) bool) {
 		taken := func(in *formula.Ingredient) bool { return in.Of == p }

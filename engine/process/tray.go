@@ -8,8 +8,8 @@ import (
 	"forebake/engine/formula"
 )
 
-// UsedTemp is the temperature of the part that a step puts on, after
-// its own steps.
+// UsedTemp is the temperature of the part that a step puts on, after its
+// own steps.
 func (s *Sheet) UsedTemp(step *formula.Step) Value {
 	if step.Uses == nil {
 		return figure.Absent("what goes on", step.Place)
@@ -17,8 +17,7 @@ func (s *Sheet) UsedTemp(step *formula.Step) Value {
 	return s.Part(step.Uses).EndTemp()
 }
 
-// CoolStep is the last step in which a part is left to itself,
-// and cools.
+// CoolStep is the last step in which a part stands and cools.
 func CoolStep(p *formula.Part) *formula.Step {
 	if p == nil {
 		return nil
@@ -35,8 +34,8 @@ func CoolStep(p *formula.Part) *formula.Step {
 // shipped limit of spread-too-warm.
 const spreadC = 24
 
-// FillingReady is the time from the start of the last cooling of what a
-// step spreads until it is at spreadC, min.
+// FillingReady is the time from the start of a filling's last cooling until
+// it is at spreadC, min.
 func (s *Sheet) FillingReady(step *formula.Step) Value {
 	cool := CoolStep(step.Uses)
 	if cool == nil {
@@ -65,13 +64,13 @@ func (s *Sheet) TrayReady(step *formula.Step) Value {
 	return inMinutes(b.Value())
 }
 
-// slabHours is the time in which slab_for_10c_mm brings a slab to 10 C:
-// the shipped limit of chill-too-slow.
+// slabHours is the time in which slab_for_10c_mm brings a slab to 10 C: the
+// shipped limit of chill-too-slow.
 const slabHours = 4
 
-// SlabFor searches the thickness by halving: cooling time grows with
-// it. It gives the careful end, as advice: even the slowest cooling
-// within the error is in time.
+// SlabFor searches the thickness by halving, since cooling time grows with
+// it. It is the careful end, as advice: even the slowest cooling within the
+// error is in time.
 func (s *Sheet) SlabFor(step *formula.Step) Value {
 	if st, missing := s.Stage(step); st == nil {
 		return missing

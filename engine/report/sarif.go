@@ -18,7 +18,8 @@ import (
 	"forebake/engine/source"
 )
 
-const sarifSchema = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json"
+const sarifSchema = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/" +
+	"sarif-schema-2.1.0.json"
 
 // The names of results that no rule makes. Each has a slash, which no
 // rule name may have, so no setting reaches them.

@@ -65,7 +65,9 @@ func (j *Judge) atCarefulEnd(rule *Rule, x facts.Subject) bool {
 		written.AtEachEnd(x, untilHeat, func(end *facts.Sheet, x facts.Subject) bool {
 			j.judge.Open(end)
 			return j.judge.Likely(rule.When, x, rule.Limits) == figure.No &&
-				rule.When.Numbers(func(i int, _ *facts.Fact) bool { return j.judge.Value(i).Need == nil })
+				rule.When.Numbers(func(i int, _ *facts.Fact) bool {
+					return j.judge.Value(i).Need == nil
+				})
 		})
 }
 

@@ -96,7 +96,8 @@ func FuzzRules(f *testing.F) {
 				"  say = \"{limit.first_h} {limit.cold} {kitchen.code_note}\"\n  why = \"w\"\n" +
 				"  source = \"s\"\n}\ntrial \"t\" {\n  rule = \"r\"\n  expect = \"clear\"\n" +
 				"  kitchen {\n    code = \"uk\"\n    room = \"20 C to 24 C\"\n  }\n" +
-				"  formula \"t\" {\n    filling \"f\" { ingredients = { \"sugar\" = \"1 g\" } }\n  }\n}\n",
+				"  formula \"t\" {\n" +
+				"    filling \"f\" { ingredients = { \"sugar\" = \"1 g\" } }\n  }\n}\n",
 		),
 	)
 	f.Fuzz(func(t *testing.T, text []byte) {

@@ -716,25 +716,38 @@ var fixedFormulas = sync.OnceValue(func() []*facts.Sheet {
   makes  = "24 pieces of 75 g"
   keep   = "2 day"
   preferment "sponge" {
-    ingredients = { "bread flour" = "200 g", "whole milk" = { amount = "200 g", temp = "20 C" }, "instant yeast" = "1 g" }
+    ingredients = {
+      "bread flour" = "200 g", "instant yeast" = "1 g"
+      "whole milk" = { amount = "200 g", temp = "20 C" }
+    }
     steps = [ { mix = "3 min", by = "hand", to = "24 C" }, { rest = "8 h to 10 h", at = "room" } ]
   }
   dough "knot dough" {
     ingredients = {
-      "the sponge" = "all", "bread flour" = { amount = "800 g", protein = "12.5 %" }, "whole milk" = { amount = "280 g", temp = "6 C" }
-      "instant yeast" = { amount = "1.1 %", strain = "osmotolerant" }, "sugar" = "160 g", "salt" = "1.6 %", "egg" = "2 pieces"
-      "unsalted butter" = { amount = "180 g", temp = "18 C", reserve = "20 g" }, "cardamom" = "2 tsp", "raisins" = "90 g"
+      "the sponge" = "all"
+      "bread flour" = { amount = "800 g", protein = "12.5 %" }
+      "whole milk" = { amount = "280 g", temp = "6 C" }
+      "instant yeast" = { amount = "1.1 %", strain = "osmotolerant" }
+      "sugar" = "160 g", "salt" = "1.6 %", "egg" = "2 pieces"
+      "unsalted butter" = { amount = "180 g", temp = "18 C", reserve = "20 g" }
+      "cardamom" = "2 tsp", "raisins" = "90 g"
     }
     steps = [
-      { mix = "12 min", by = "spiral", to = "25 C" }, { rest = "2 h", at = "room", measured = "2 x after 90 min" }, { fold = 2 },
-      { chill = "14 h", at = "fridge", as = "slab 40 mm", covered = true }, { sheet = "5 mm" }, { fill = "almond filling" },
-      { roll = "coil", slice = "40 mm" }, { divide = "75 g" }, { shape = "knots", pieces = 24 }, { pan = "long tin", tin = "long tin" }, { wash = "egg wash" },
-      { proof = "90 min to 2 h", at = "27 C" }, { bake = "16 min", at = "200 C", core = "92 C" }, { brush = "citrus syrup" }, { cool = "45 min", at = "room" },
+      { mix = "12 min", by = "spiral", to = "25 C" },
+      { rest = "2 h", at = "room", measured = "2 x after 90 min" }, { fold = 2 },
+      { chill = "14 h", at = "fridge", as = "slab 40 mm", covered = true },
+      { sheet = "5 mm" }, { fill = "almond filling" }, { roll = "coil", slice = "40 mm" },
+      { divide = "75 g" }, { shape = "knots", pieces = 24 },
+      { pan = "long tin", tin = "long tin" }, { wash = "egg wash" },
+      { proof = "90 min to 2 h", at = "27 C" }, { bake = "16 min", at = "200 C", core = "92 C" },
+      { brush = "citrus syrup" }, { cool = "45 min", at = "room" },
       { hold = "1 h", at = "room" }, { store = "1 day", at = "freezer" },
     ]
   }
   filling "almond filling" {
-    ingredients = { "ground almonds" = "200 g", "sugar" = "150 g", "egg" = "1 pieces", "rum" = "2 tbsp" }
+    ingredients = {
+      "ground almonds" = "200 g", "sugar" = "150 g", "egg" = "1 pieces", "rum" = "2 tbsp"
+    }
     steps = [ { mix = "3 min", to = "21 C" }, { chill = "2 h" } ]
   }
   syrup "citrus syrup" {
@@ -744,19 +757,38 @@ var fixedFormulas = sync.OnceValue(func() []*facts.Sheet {
   wash "egg wash" { ingredients = { "egg" = "1 pieces", "salt" = "1 g" } }
 }`,
 		`formula "open" {
-  dough "d" { ingredients = { "bread flour" = "?", "water" = "?", "sugar" = "?", "salt" = "?", "fresh yeast" = "?" } }
+  dough "d" {
+    ingredients = {
+      "bread flour" = "?", "water" = "?", "sugar" = "?", "salt" = "?", "fresh yeast" = "?"
+    }
+  }
 }`,
 		`formula "ranges" {
-  topping "crumb" { ingredients = { "all-purpose flour" = "80 g to 100 g", "unsalted butter" = "50 g to 60 g", "sugar" = "40 g" } }
+  topping "crumb" {
+    ingredients = {
+      "all-purpose flour" = "80 g to 100 g", "unsalted butter" = "50 g to 60 g", "sugar" = "40 g"
+    }
+  }
   dough "d" {
-    ingredients = { "bread flour" = "450 g to 550 g", "water" = "50 % to 62 %", "active dry yeast" = "4 g to 7 g", "the crumb" = "20 g to 90 g", "honey" = "1 tbsp to 3 tbsp" }
-    steps = [ { soak = "10 min", at = "38 C to 43 C", with = "active dry yeast" }, { mix = "8 min to 12 min", by = "hand", to = "22 C to 27 C" }, { rest = "1 h to 3 h", at = "20 C to 30 C" },
-      { freeze = "2 h to 9 day" }, { thaw = "9 h", at = "fridge" }, { temper = "1 h", at = "room" }, { bake = "20 min to 40 min", at = "170 C to 230 C" } ]
+    ingredients = {
+      "bread flour" = "450 g to 550 g", "water" = "50 % to 62 %"
+      "active dry yeast" = "4 g to 7 g", "the crumb" = "20 g to 90 g"
+      "honey" = "1 tbsp to 3 tbsp"
+    }
+    steps = [
+      { soak = "10 min", at = "38 C to 43 C", with = "active dry yeast" },
+      { mix = "8 min to 12 min", by = "hand", to = "22 C to 27 C" },
+      { rest = "1 h to 3 h", at = "20 C to 30 C" }, { freeze = "2 h to 9 day" },
+      { thaw = "9 h", at = "fridge" }, { temper = "1 h", at = "room" },
+      { bake = "20 min to 40 min", at = "170 C to 230 C" },
+    ]
   }
 }`,
 		`formula "no flour" {
   filling "f" {
-    ingredients = { "cream cheese" = "300 g", "dark chocolate 70-85%" = { amount = "100 g", as = "melted" } }
+    ingredients = {
+      "cream cheese" = "300 g", "dark chocolate 70-85%" = { amount = "100 g", as = "melted" }
+    }
     steps = [ { melt = "5 min", to = "50 C" } ]
   }
 }`,
@@ -766,7 +798,10 @@ var fixedFormulas = sync.OnceValue(func() []*facts.Sheet {
     steps = [ { cook = "5 min", to = "65 C", measured = "66 C core" } ]
   }
   dough "d" {
-    ingredients = { "the roux" = "120 g", "bread flour" = "500 g", "fresh yeast" = "3 %", "whole milk" = "1 cup", "salted butter" = "20 %" }
+    ingredients = {
+      "the roux" = "120 g", "bread flour" = "500 g", "fresh yeast" = "3 %"
+      "whole milk" = "1 cup", "salted butter" = "20 %"
+    }
     steps = [ { mix = "10 min", to = "80 F" } ]
   }
 }`,

@@ -43,7 +43,6 @@ func (j *Judge) Open(s *facts.Sheet) {
 
 func (j *Judge) formula() *formula.Formula { return j.judge.Sheet().Formula }
 
-// holds judges a condition on a subject.
 func (j *Judge) holds(x *expr.Expr, subject facts.Subject, limits []expr.Limit) figure.Truth {
 	return j.judge.Holds(x, subject, limits)
 }

@@ -81,7 +81,8 @@ func TestLimits(t *testing.T) {
 				cases = append(cases, fmt.Sprintf("\"%d g\" = \"clear\"", i+1))
 			}
 			return "trial \"t\" {\n  rule = \"r\"\n  cases = { " + strings.Join(cases, ", ") +
-				" }\n  formula \"t\" {\n    dough \"d\" { ingredients = { \"salt\" = \"$case\" } }\n  }\n}\n"
+				" }\n  formula \"t\" {\n" +
+				"    dough \"d\" { ingredients = { \"salt\" = \"$case\" } }\n  }\n}\n"
 		}, "65 cases in one trial; 64 is the most"},
 		{"bytes of a pack", MaxPackBytes, func(n int) string {
 			text := rules(1)

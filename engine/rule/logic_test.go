@@ -13,7 +13,8 @@ import (
 // Answers in three values. In this formula has_salt is open, the flour
 // is 450 to 550 g, and the sugar is a point.
 const threeValued = `formula "t" {
-  dough "d" { ingredients = { "bread flour" = "450 g to 550 g", "sugar" = "100 g", "salted butter" = "?", "water" = "?" } }
+  dough "d" { ingredients = { "bread flour" = "450 g to 550 g", "salted butter" = "?",
+    "sugar" = "100 g", "water" = "?" } }
 }
 `
 
@@ -148,7 +149,8 @@ func TestUnsureNamesWhatSettles(t *testing.T) {
 		when, says string
 		needs      []string
 	}{
-		{"dough.salt_g > 10", `needs the amount of \"salted butter\" (line 2)`, []string{"salted butter"}},
+		{"dough.salt_g > 10", `needs the amount of \"salted butter\" (line 2)`,
+			[]string{"salted butter"}},
 		{"dough.flour_g > 500 and dough.sugar_g > 1",
 			`flagged at 550 g, clear at 450 g, from \"bread flour\" at line 2`,
 			[]string{"dough.flour_g"}},

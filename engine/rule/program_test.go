@@ -365,7 +365,12 @@ const benchCondition = "dough.sugar_pct >= limit.sugar_pct && dough.has_leaven &
 func benchJudge(b *testing.B) (*Judge, *expr.Expr, *expr.Names, facts.Subject, []expr.Limit) {
 	s := sheetOf(b, `formula "t" {
   family = "sweet dough"
-  dough "d" { ingredients = { "bread flour" = "1000 g", "whole milk" = "600 g", "sugar" = "22 %", "salt" = "1.8 %", "instant yeast" = "1 %" } }
+  dough "d" {
+    ingredients = {
+      "bread flour" = "1000 g", "whole milk" = "600 g", "sugar" = "22 %", "salt" = "1.8 %"
+      "instant yeast" = "1 %"
+    }
+  }
 }`)
 	limits := []expr.Limit{{Name: "sugar_pct", Value: 20}}
 	x, n, problems := parseCondition("dough", benchCondition, limits)

@@ -81,7 +81,8 @@ func TestPackIsNamedAsAFormula(t *testing.T) {
 	large := "about = \"large\"\n" + strings.Repeat("# a remark that makes the file long\n", 9000)
 	for name, text := range map[string]string{
 		"house.hcl": "house \"h\" {\n  packs = [\"./own.hcl\"]\n}\n", "own.hcl": large,
-		"f.hcl": "formula \"f\" {\n  dough \"d\" { ingredients = { \"bread flour\" = \"100 g\" } }\n}\n",
+		"f.hcl": "formula \"f\" {\n" +
+			"  dough \"d\" { ingredients = { \"bread flour\" = \"100 g\" } }\n}\n",
 	} {
 		if err := os.WriteFile(name, []byte(text), 0o666); err != nil {
 			t.Fatal(err)

@@ -72,8 +72,8 @@ var (
 	plainKey = regexp.MustCompile(`^[A-Za-z_][\w-]*$`)
 )
 
-// ingredient puts the name of an ingredient in quotes, before a sign =
-// or a colon.
+// ingredient puts the name of an ingredient in quotes, before a sign
+// = or a colon.
 func ingredient(line string) string {
 	m := bareName.FindStringSubmatch(line)
 	if m == nil || plainKey.MatchString(m[2]) && strings.Contains(line, "=") {

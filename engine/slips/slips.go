@@ -1,8 +1,8 @@
 // Package slips finds the corrected lines of a file that does not
-// parse: a missing quote, a colon for an equals sign, a bracket of the
-// wrong kind. It changes signs alone, never a word or a figure, and
-// offers only what brings the parser further. The run calls it for a
-// file that is refused.
+// parse: a missing quote, a colon for an equals sign, a bracket of
+// the wrong kind. It changes signs alone, never a word or a figure,
+// and offers only what brings the parser further. The run calls it
+// for a file that is refused.
 package slips
 
 import (
@@ -21,9 +21,10 @@ const rounds = 12
 // parses it some dozen times.
 const longest = 32 << 10
 
-// Mend gives the problems of a file that does not parse, each with the
-// corrected line to paste where one is found. Lines below that the same
-// slip spoils stand beside the first problem, each with its number.
+// Mend gives the problems of a file that does not parse, each with
+// the corrected line to paste where one is found. Lines below that
+// the same slip spoils stand beside the first problem, each with
+// its number.
 func Mend(f *source.File, problems source.Problems) source.Problems {
 	if len(problems) == 0 || len(f.Text) > longest {
 		return problems
@@ -71,8 +72,8 @@ func Mend(f *source.File, problems source.Problems) source.Problems {
 	return out
 }
 
-// first gives the line of the first problem of a text, from 0; ok where
-// it has none.
+// first gives the line of the first problem of a text, from 0; ok
+// where it has none.
 func first(name string, lines []string) (at int, ok bool) {
 	f := source.New(name, []byte(strings.Join(lines, "\n")))
 	_, problems := source.Parse(f)
@@ -174,9 +175,9 @@ var (
 	closers  = regexp.MustCompile(`^\s*[\]})]`)
 )
 
-// brackets gives the line that opens ingredients or steps with its sign
-// and its kind of bracket, and the line that closes it, -1 where that
-// is right already.
+// brackets gives the line that opens ingredients or steps with its
+// sign and its kind of bracket, and the line that closes it, -1 where
+// that is right already.
 func brackets(lines []string, at int) (text string, closing int, ok bool) {
 	m := listHead.FindStringSubmatch(lines[at])
 	if m == nil {

@@ -54,7 +54,8 @@ func TestMend(t *testing.T) {
 		f := source.New("f.hcl", []byte(text))
 		_, problems := source.Parse(f)
 		got := Mend(f, problems)
-		if len(problems) == 0 || len(got) != len(problems) || strings.Split(got[0].Paste, "\n")[0] != c.paste {
+		if len(problems) == 0 || len(got) != len(problems) ||
+			strings.Split(got[0].Paste, "\n")[0] != c.paste {
 			t.Errorf("%s: %v, offered %q", c.wrong, problems, got)
 		}
 	}
@@ -80,8 +81,9 @@ func letters(text string) string {
 	}, text)
 }
 
-// FuzzMend holds that no offer drops or adds a word or a figure of its line, but for the kind of a part
-// that a title alone was written for.
+// FuzzMend holds that no offer drops or adds a word or a figure of
+// its line, but for the kind of a part that a title alone was
+// written for.
 func FuzzMend(f *testing.F) {
 	f.Add(sound)
 	f.Add(strings.Replace(sound, `"500 g"`, `500 g`, 1))
@@ -94,7 +96,8 @@ func FuzzMend(f *testing.F) {
 		for _, p := range Mend(file, problems) {
 			for i, offer := range strings.Split(p.Paste, "\n") {
 				at := p.Place.Line() - 1
-				if strings.Contains(offer, "   # ") || i > 0 || p.Paste == "" || at < 0 || at >= len(lines) {
+				inFile := at >= 0 && at < len(lines)
+				if strings.Contains(offer, "   # ") || i > 0 || p.Paste == "" || !inFile {
 					continue
 				}
 				want, got := letters(lines[at]), letters(offer)
@@ -110,7 +113,8 @@ func FuzzMend(f *testing.F) {
 	})
 }
 
-// sorted counts the signs of a text, in any order: an amount may go behind its ingredient.
+// sorted counts the signs of a text, in any order: an amount may go
+// behind its ingredient.
 func sorted(text string) string {
 	count := map[rune]int{}
 	for _, r := range text {

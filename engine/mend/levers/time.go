@@ -122,9 +122,11 @@ func insteadOfTime(s *formula.Step) string {
 	case s == nil:
 		return ""
 	case s.Verb.Bakes():
-		return "bake smaller or flatter pieces, or use another tin; a probe in the middle settles it"
+		return "bake smaller or flatter pieces, or use another tin; " +
+			"a probe in the middle settles it"
 	case s.Verb.Waits():
-		return "look at the dough and not at the clock: write its rise, measured = \"1.8 x after 60 min\""
+		return "look at the dough and not at the clock: " +
+			"write its rise, measured = \"1.8 x after 60 min\""
 	}
 	return ""
 }

@@ -1,13 +1,18 @@
-// Package collocation follows a body in one direction whose heat runs smoothly: one that makes heat
-// of its own, whose butter melts, or whose conductivity changes, but into which no front moves.
+// Package collocation follows a body in one direction whose
+// heat runs smoothly: one that makes heat of its own, whose
+// butter melts, or whose conductivity changes, but into which
+// no front moves.
 //
-// Temperatures are known at a few nodes, and a polynomial through them meets the heat equation at
-// each (orthogonal collocation, Villadsen & Stewart 1967, memory). Time goes in steps of RODAS3, an
-// L-stable Rosenbrock method of third order (Sandu et al. 1997, memory), as long as their error
-// allows. What freezes or sets is for the finite volumes of package heat.
+// Temperatures are known at a few nodes, and a polynomial through
+// them meets the heat equation at each (orthogonal collocation,
+// Villadsen & Stewart 1967, memory). Time goes in steps of RODAS3,
+// an L-stable Rosenbrock method of third order (Sandu et al. 1997,
+// memory), as long as their error allows. What freezes or sets is
+// for the finite volumes of package heat.
 //
-// Core and mean are within 0.03 and 0.015 K of many small cells over steps of 5 to 75 K; the finite
-// volumes come within 0.08 and 0.06 K, at four to seven times the cost (computed).
+// Core and mean are within 0.03 and 0.015 K of many small cells
+// over steps of 5 to 75 K; the finite volumes come within 0.08 and
+// 0.06 K, at four to seven times the cost (computed).
 package collocation
 
 import (
@@ -16,23 +21,26 @@ import (
 	"forebake/engine/science/heat"
 )
 
-// inner is how many nodes lie within the body; its surface is one more. With 5 the core of a large
-// body is 0.3 K off in its first minutes.
+// inner is how many nodes lie within the body; its surface is
+// one more. With 5 the core of a large body is 0.3 K off in its
+// first minutes.
 const inner, nodes = 7, 8
 
-// The error of one step, K: at most tolerance, and share of the excess over the surroundings with
-// floor beside it. What is read off an excess that dies away is its logarithm.
+// The error of one step, K: at most tolerance, and share of the
+// excess over the surroundings with floor beside it. What is read
+// off an excess that dies away is its logarithm.
 const tolerance, share, floor = 0.03, 2e-3, 1e-6
 
-// untouched is the Fourier number below which nothing from outside has come to the middle, where
-// the polynomial would swing: a hot crumb conducts three times its middle figure.
+// untouched is the Fourier number below which nothing from outside
+// has come to the middle, where the polynomial would swing: a hot
+// crumb conducts three times its middle figure.
 const untouched = 0.01
 
 // vector is a figure at each node within the body.
 type vector [inner]float64
 
-// Body is a body in one direction and the stage that it is in. The zero Body must be started; it is
-// plain data and may be copied.
+// Body is a body in one direction and the stage that it is in. The
+// zero Body must be started; it is plain data and may be copied.
 type Body struct {
 	laplace  [inner][nodes]float64 // of a field, at each node within, to W/kg
 	weights  vector                // of the nodes in the mean
@@ -51,9 +59,10 @@ type Body struct {
 	next                      float64 // step that the error allows, s; 0 as a stage begins
 }
 
-// Start puts a body of dimension d (1 slab, 2 cylinder, 3 sphere; between them
-// heat.Body.EquivalentDimension) and half thickness or radius halfM, m, at an even temperature t0C.
-// It reports false, and changes nothing, for other figures.
+// Start puts a body of dimension d (1 slab, 2 cylinder, 3 sphere;
+// between them heat.Body.EquivalentDimension) and half thickness or
+// radius halfM, m, at an even temperature t0C. It reports false,
+// and changes nothing, for other figures.
 func (b *Body) Start(d, halfM float64, p heat.Properties, t0C float64) bool {
 	if !(d >= 1 && d <= 3) || !positive(halfM) || math.IsNaN(t0C) || math.IsInf(t0C, 0) ||
 		!positive(p.ConductivityWmK) || !positive(p.DensityKgM3) || !positive(p.SpecificHeat) {
@@ -74,23 +83,26 @@ func (b *Body) Start(d, halfM float64, p heat.Properties, t0C float64) bool {
 	return true
 }
 
-// Stage begins a stage now: surroundings at ambientC, C, and a surface coefficient h, W/(m2 K),
-// from 0 (insulated) on.
+// Stage begins a stage now: surroundings at ambientC, C, and a
+// surface coefficient h, W/(m2 K), from 0 (insulated) on.
 func (b *Body) Stage(ambientC, h float64) { b.ambientC, b.h, b.next = ambientC, h, 0 }
 
-// SetOwnHeat makes a dough work from now on: wkg W/kg at the temperature where activity is 1.
+// SetOwnHeat makes a dough work from now on: wkg W/kg at the
+// temperature where activity is 1.
 func (b *Body) SetOwnHeat(wkg float64, activity heat.Curve) { b.source, b.strength = activity, wkg }
 
-// SetSpecificHeat makes the specific heat, J/(kg K), a curve above 0.
+// SetSpecificHeat makes the specific heat, J/(kg K), a curve
+// above 0.
 func (b *Body) SetSpecificHeat(jkgK heat.Curve) { b.heats, b.heatVaries = jkgK, true }
 
-// SetConductivity makes the conductivity, as a share of the one of Start, a curve above 0.
+// SetConductivity makes the conductivity, as a share of the one of
+// Start, a curve above 0.
 func (b *Body) SetConductivity(share heat.Curve) { b.conduct, b.conductVaries = share, true }
 
 func positive(x float64) bool { return x > 0 && !math.IsInf(x, 1) }
 
-// Advance moves now on by the given seconds and gives the state there. Times below 0 and times that
-// are not finite count as 0.
+// Advance moves now on by the given seconds and gives the state
+// there. Times below 0 and times that are not finite count as 0.
 func (b *Body) Advance(seconds float64) heat.State {
 	if !positive(seconds) {
 		return b.state()
@@ -148,8 +160,9 @@ type reading struct {
 // whole is the share of a conductivity that does not change.
 var whole = vector{1, 1, 1, 1, 1, 1, 1}
 
-// read finds the surface and the rates of a field of temperatures. Heat flows by phi, the integral
-// of the share of conductivity from the surroundings on, so that what is as warm as they are stays.
+// read finds the surface and the rates of a field of temperatures.
+// Heat flows by phi, the integral of the share of conductivity from
+// the surroundings on, so that what is as warm as they are stays.
 func (b *Body) read(t *vector, r *reading) {
 	var phi vector
 	r.share, r.surfaceShare = whole, 1
@@ -209,7 +222,8 @@ func (b *Body) read(t *vector, r *reading) {
 	}
 }
 
-// step gives the field after one step from now, and the error in it, K.
+// step gives the field after one step from now, and the error in
+// it, K.
 func (b *Body) step(dt float64, now *reading) (t vector, err float64) {
 	var m matrix
 	m.factor(b, now, dt)
@@ -249,10 +263,12 @@ func (b *Body) step(dt float64, now *reading) (t vector, err float64) {
 	return t, err
 }
 
-// matrix is that of a step, 2/dt less the slopes of the rates, in its two triangles.
+// matrix is that of a step, 2/dt less the slopes of the rates, in
+// its two triangles.
 type matrix [inner]vector
 
-// factor makes the matrix and its triangles; the diagonal holds the inverses of its own.
+// factor makes the matrix and its triangles; the diagonal holds the
+// inverses of its own.
 func (m *matrix) factor(b *Body, r *reading, dt float64) {
 	for i := range inner {
 		row, out := &b.laplace[i], &m[i]
@@ -289,10 +305,12 @@ func (m *matrix) solve(x *vector) {
 	}
 }
 
-// isUntouched reports whether nothing from outside has come to the middle.
+// isUntouched reports whether nothing from outside has come to
+// the middle.
 func (b *Body) isUntouched() bool { return b.age < untouched*b.slowest }
 
-// alone is how fast what lies at tC warms by its own heat alone, K/s.
+// alone is how fast what lies at tC warms by its own heat
+// alone, K/s.
 func (b *Body) alone(tC float64) float64 {
 	if b.strength == 0 {
 		return 0
@@ -305,8 +323,8 @@ func (b *Body) alone(tC float64) float64 {
 	return b.strength * q / cp
 }
 
-// state reads the field. The core is extrapolated from the nodes within, which feel a new stage
-// last.
+// state reads the field. The core is extrapolated from the nodes
+// within, which feel a new stage last.
 func (b *Body) state() heat.State {
 	s := heat.State{SurfaceC: b.surfaceC}
 	for i, t := range b.t {
@@ -319,8 +337,9 @@ func (b *Body) state() heat.State {
 	return s
 }
 
-// TimeTo is the first time from now, s and at most within, at which the temperature at p is
-// targetC; +Inf when that does not happen in the stage. Nothing changes.
+// TimeTo is the first time from now, s and at most within, at which
+// the temperature at p is targetC; +Inf when that does not happen
+// in the stage. Nothing changes.
 func (b *Body) TimeTo(p heat.Point, targetC, within float64) float64 {
 	return heat.Passes(*b, func(c *Body, dt float64) float64 {
 		return c.Advance(dt).Of(p)

@@ -15,7 +15,8 @@ var (
 		DiffusivityM2s: 0.33 / 400 / 2600}
 )
 
-// The heat of a dough whose butter melts, the conductivity of a crumb and the work of yeast.
+// The heat of a dough whose butter melts, the conductivity of a
+// crumb and the work of yeast.
 func butter(tC float64) float64   { x := (tC - 22) / 6; return 2700 + 900*math.Exp(-x*x/2) }
 func conducts(tC float64) float64 { return (0.2 + 0.9/(1+math.Exp((80-tC)/10))) / 0.33 }
 func activity(tC float64) float64 { return math.Exp(-(tC - 36) * (tC - 36) / 150) }
@@ -26,8 +27,8 @@ var (
 	activityCurve = heat.NewCurve(-30, 45, 301, activity)
 )
 
-// reference follows a body by many cells of one width and many small steps, explicitly: as plain as
-// can be.
+// reference follows a body by many cells of one width and many
+// small steps, explicitly: as plain as can be.
 type reference struct {
 	d, half      float64
 	p            heat.Properties
@@ -91,8 +92,8 @@ func (r *reference) advance(seconds float64) heat.State {
 	return s
 }
 
-// Against many small cells the nodes come nearer than the finite volumes do, from the first
-// minutes to the end of a night.
+// Against many small cells the nodes come nearer than the finite
+// volumes do, from the first minutes to the end of a night.
 func TestNearerThanVolumes(t *testing.T) {
 	const cells, pieces = 50, 12
 	var nodes, volumes heat.State // the largest errors
@@ -157,8 +158,8 @@ func TestNearerThanVolumes(t *testing.T) {
 	}
 }
 
-// What is as warm as its surroundings stays so; what is insulated keeps its heat, to the last bit
-// of what it makes.
+// What is as warm as its surroundings stays so; what is insulated
+// keeps its heat, to the last bit of what it makes.
 func TestKeepsHeat(t *testing.T) {
 	one := heat.NewCurve(-50, 150, 2, func(float64) float64 { return 1 })
 	for _, d := range []float64{1, 1.7, 2, 3} {
@@ -180,7 +181,8 @@ func TestKeepsHeat(t *testing.T) {
 	}
 }
 
-// What is left of an excess over the surroundings is right in its logarithm, however small it is.
+// What is left of an excess over the surroundings is right in its
+// logarithm, however small it is.
 func TestDiesAway(t *testing.T) {
 	var b collocation.Body
 	var w heat.Walk
@@ -196,7 +198,8 @@ func TestDiesAway(t *testing.T) {
 	}
 }
 
-// The time to a temperature is when the body is at it, and +Inf where it never is.
+// The time to a temperature is when the body is at it, and +Inf
+// where it never is.
 func TestTimeTo(t *testing.T) {
 	for _, p := range []heat.Point{heat.Core, heat.Mean, heat.Surface} {
 		for _, target := range []float64{80, 40, 23} {

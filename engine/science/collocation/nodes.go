@@ -2,11 +2,13 @@ package collocation
 
 import "math"
 
-// A field is a polynomial in u, the square of the way from the middle over that to the surface: it
-// is level in the middle by itself. What the Laplacian makes of it is 4u d2/du2 + 2d d/du, in d
-// dimensions.
+// A field is a polynomial in u, the square of the way from the
+// middle over that to the surface: it is level in the middle by
+// itself. What the Laplacian makes of it is 4u d2/du2 + 2d d/du, in
+// d dimensions.
 
-// places are the nodes over u: those of Gauss and Legendre within, then the surface.
+// places are the nodes over u: those of Gauss and Legendre within,
+// then the surface.
 var places = func() (u [nodes]float64) {
 	for i := range inner {
 		x := math.Cos(math.Pi * (float64(i) + 0.75) / (inner + 0.5))
@@ -20,7 +22,8 @@ var places = func() (u [nodes]float64) {
 	return u
 }()
 
-// legendre is the Legendre polynomial of degree inner at x, and its slope.
+// legendre is the Legendre polynomial of degree inner at x, and
+// its slope.
 func legendre(x float64) (p, slope float64) {
 	before, p := 1.0, x
 	for n := 2.0; n <= inner; n++ {
@@ -29,7 +32,8 @@ func legendre(x float64) (p, slope float64) {
 	return p, inner * (x*p - before) / (x*x - 1)
 }
 
-// first and second are the derivatives over u at each node, of the field of all nodes.
+// first and second are the derivatives over u at each node, of the
+// field of all nodes.
 var first, second = func() (one, two [nodes][nodes]float64) {
 	product := func(i int) float64 {
 		p := 1.0
@@ -58,8 +62,8 @@ var first, second = func() (one, two [nodes][nodes]float64) {
 	return one, two
 }()
 
-// lagrange are the polynomials that are 1 at one node within and 0 at the others, by the powers of
-// u.
+// lagrange are the polynomials that are 1 at one node within and 0
+// at the others, by the powers of u.
 var lagrange = func() (p [inner][inner]float64) {
 	for i := range inner {
 		p[i][0] = 1

@@ -35,7 +35,8 @@ var PaceModel = figure.Model{
 	Error: "factor 1.5; 2 between 2.45 and 3.63 osmol/kg (7 to 15 % sugar) while no strain is " +
 		"written; osmotolerant 1.6",
 	Source: "fit to six points (trade dose rules, two informal timings, one threshold; read and " +
-		"quoted), weighed again with two more; osmotolerant from comparisons of strains (read, quoted)",
+		"quoted), weighed again with two more; osmotolerant from comparisons of strains " +
+		"(read, quoted)",
 	Misses: "one published series, a lean strain in a rheofermentometer (Rincon et al. 2001, " +
 		"Appl. Environ. Microbiol. 67, table 3, read), makes 580 mL of gas at 10 % sugar where " +
 		"1950 would be its lean pace: 0.30, and this curve has 0.69, a factor of 2.3. Its table " +

@@ -496,7 +496,9 @@ func TestRing(t *testing.T) {
 	if loaf, _ := LoafHalfMM(1000, 0.33, LoafLength, LoafHeight); h.HeightMM >= 0.8*loaf.HeightMM {
 		t.Errorf("half a ring is %g mm high, half a loaf %g", h.HeightMM, loaf.HeightMM)
 	}
-	for _, bad := range [][4]float64{{0, 0.33, 6, 0.6}, {1000, 0.33, 0.5, 0.6}, {1000, 0.33, 6, 2}} {
+	for _, bad := range [][4]float64{
+		{0, 0.33, 6, 0.6}, {1000, 0.33, 0.5, 0.6}, {1000, 0.33, 6, 2},
+	} {
 		if got, ok := RingHalfMM(bad[0], bad[1], bad[2], bad[3]); ok || got != (HalfSize{}) {
 			t.Errorf("%v answered", bad)
 		}

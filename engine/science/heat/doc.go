@@ -14,7 +14,7 @@
 //		var w heat.Walk                                        // keep it: it reuses its memory
 //		ok = w.Start(heat.SlabOf(0.040), p.ConductivityWmK, p.DiffusivityM2s, 26)
 //		ok = w.Stage(4, h)                                     // surroundings from now on
-//		s := w.At(3600)                                        // core, mean, surface an hour from now
+//		s := w.At(3600)                                        // core, mean, surface in an hour
 //		t := w.TimeTo(heat.Core, 8, math.Inf(1))               // seconds, +Inf for never
 //		f, ok := w.ScaleFor(heat.Core, 11, 6*3600)             // a probe read 11 C after 6 h
 //		ok = w.SetScale(f)

@@ -15,7 +15,8 @@ var FreezeModel = figure.Model{
 	Source: "freezing onset -1.86 K for each osmol/kg; ice grows as 1 - onset/T; water bound by " +
 		"solids does not freeze; heat and conductivity by composition (Choi & Okos 1986, read; " +
 		"bound water memory)",
-	Error:  "factor 1.4 in time (Plank's formula is good to 30 %); onset 1.3 K too high in lean dough",
+	Error: "factor 1.4 in time (Plank's formula is good to 30 %); " +
+		"onset 1.3 K too high in lean dough",
 	Limits: []figure.Limit{onsetMolality, iceOnset, freezerRange},
 }
 
@@ -52,7 +53,7 @@ const FreezeFactor = 1.4
 const (
 	meltingHeat   = 334e3 // J per kg of ice (read)
 	onsetPerOsmol = 1.86  // K kg/osmol
-	boundWater    = 0.3   // kg of water that each kg of fat-free solids keeps from freezing (memory)
+	boundWater    = 0.3   // kg of water that each kg of fat-free solids binds (memory)
 )
 
 // onsetError is how far below OnsetC freezing may begin, K: 1.3 K lower

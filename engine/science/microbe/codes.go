@@ -8,8 +8,9 @@ func fc(id string, value, fahrenheit float64, op Op, section string) Limit {
 
 const (
 	englandRules = "Food Safety and Hygiene (England) Regulations 2013 (SI 2013/2996), Sch. 4 para "
-	frenchText   = "French official text of 8 March 2012 on food hygiene, as described by a trade page"
-	usdaZone     = "USDA FSIS consumer guidance, danger zone"
+	frenchText   = "French official text of 8 March 2012 on food hygiene, " +
+		"as described by a trade page"
+	usdaZone = "USDA FSIS consumer guidance, danger zone"
 )
 
 // codes are the jurisdictions, each figure with its row in the
@@ -60,7 +61,8 @@ var codes = [...]Limits{
 	{
 		Code: "uk", Name: "United Kingdom",
 		Note: "display times are for one period only; Scotland has no figure for chill; " +
-			"display and hot figures read in the Northern Ireland and Wales texts of 2006, same wording",
+			"display and hot figures read in the Northern Ireland and Wales texts of 2006, " +
+			"same wording",
 		ColdC:        Limit{"uk-chill-max", 8, 0, AtMost, englandRules + "2(1)", "read"},
 		HotHoldC:     Limit{"uk-hot-hold", 63, 0, AtLeast, englandRules + "6", "quoted"},
 		ColdOutHours: Limit{"uk-chill-display", 4, 0, Under, englandRules + "5", "quoted"},
@@ -70,7 +72,8 @@ var codes = [...]Limits{
 		Code: "eu-852-2004",
 		Name: "European Union, Regulation (EC) 852/2004, Annex II ch. IX para 5-6",
 		Note: "no figure in the regulation: short breaks in the cold chain only if safe, cool as " +
-			"fast as possible after heating (memory); national law or the house plan gives the figures",
+			"fast as possible after heating (memory); national law or the house plan gives " +
+			"the figures",
 	},
 	{
 		Code: "fr", Name: "France, rapid chilling",

@@ -37,7 +37,8 @@ var (
 		"printed 3.14 min at 61 C, raised so that the line lies on the 28.64 min printed at 55 C",
 		"derived"}
 	muffinDoughLine = Line{"English muffin dough, pH 5.0", 4.26, 62, 6.2, 55, 62, 0.947,
-		"Singh A., Hunt C. & Channaiah L.H., J. Food Prot. 87(6):100280 (2024), abstract, 3 serovars",
+		"Singh A., Hunt C. & Channaiah L.H., J. Food Prot. 87(6):100280 (2024), abstract, " +
+			"3 serovars",
 		"printed 3.0 min at 62 C, raised so that the line lies on the 15.6 min printed at 58.5 C",
 		"derived"}
 	batterLine = Line{"muffin batter (sweet)", 20.65, 61, 10.4, 55, 61, 0.928,
@@ -49,7 +50,8 @@ var (
 		"printed 4.97 min at 75 C, raised so that the line lies on the 2.59 min printed at 80 C",
 		"derived"}
 	meatLine = Line{"lean meat, moist heat", 1.97, 60, 5.56, 54.4, 70, 0,
-		"USDA FSIS Appendix A, time-temperature table for cooked beef (kept in the 2021 Cooking Guideline)",
+		"USDA FSIS Appendix A, time-temperature table for cooked beef " +
+			"(kept in the 2021 Cooking Guideline)",
 		"slowest of the table's rows, 62.8 C; z of 10 F (memory)", "derived"}
 )
 

@@ -69,9 +69,10 @@ var (
 var Model = figure.Model{
 	Name: "mould-free days", Unit: "days",
 	Limits: []figure.Limit{erhRange, storeRange},
-	Error:  "the range of the family's labels and advice; the line a factor of 1.25; bread 2 to 6 days",
-	Source: "labels and keeping advice for panettone and stollen (read); Cauvain & Seiler (1992) for " +
-		"cakes of 74 to 90 % humidity (read); plain bread (read, memory)",
+	Error: "the range of the family's labels and advice; the line a factor of 1.25; " +
+		"bread 2 to 6 days",
+	Source: "labels and keeping advice for panettone and stollen (read); Cauvain & Seiler (1992) " +
+		"for cakes of 74 to 90 % humidity (read); plain bread (read, memory)",
 	Misses: "industrial panettone is labelled 270 days: preservatives are allowed in it",
 }
 

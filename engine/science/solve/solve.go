@@ -1,5 +1,6 @@
-// Package solve chooses the solver of a body that makes heat of its own, melts, freezes or has been
-// baked: what package heat's Walk, of constant properties, cannot follow.
+// Package solve chooses the solver of a body that makes heat of its
+// own, melts, freezes or has been baked: what package heat's Walk,
+// of constant properties, cannot follow.
 package solve
 
 import (
@@ -10,7 +11,8 @@ import (
 	"forebake/engine/science/melt"
 )
 
-// Stage is all that a course hangs on: a body of even temperature, and what is around it.
+// Stage is all that a course hangs on: a body of even temperature,
+// and what is around it.
 type Stage struct {
 	Dimension, HalfM     float64 // see heat.Body.EquivalentDimension; m
 	Properties           heat.Properties
@@ -25,15 +27,18 @@ type Stage struct {
 
 // Solver follows a body from the beginning of a stage on.
 type Solver interface {
-	// Advance moves now on by the given seconds and gives the state there.
+	// Advance moves now on by the given seconds and gives the
+	// state there.
 	Advance(seconds float64) heat.State
-	// TimeTo is the time from now, s and at most within, at which the temperature at p is targetC;
-	// +Inf when that does not happen. Nothing changes.
+	// TimeTo is the time from now, s and at most within, at which
+	// the temperature at p is targetC; +Inf when that does not
+	// happen. Nothing changes.
 	TimeTo(p heat.Point, targetC, within float64) float64
 }
 
-// Solvers holds the memory of the solvers: one course is followed at a time. The zero Solvers is
-// ready; it belongs to one goroutine.
+// Solvers holds the memory of the solvers: one course is
+// followed at a time. The zero Solvers is ready; it belongs to
+// one goroutine.
 type Solvers struct {
 	volumes heat.Volumes
 	nodes   collocation.Body
@@ -43,8 +48,9 @@ type Solvers struct {
 // pace is how hard yeast works by temperature, as a share of 26 C.
 var pace = heat.NewCurve(-30, 45, 301, ferment.TemperatureFactor)
 
-// Start begins a stage: by finite volumes where water freezes or chocolate sets, since a front moves
-// into the body, else by collocation. The solver is good until the next Start.
+// Start begins a stage: by finite volumes where water freezes or
+// chocolate sets, since a front moves into the body, else by
+// collocation. The solver is good until the next Start.
 func (s *Solvers) Start(b Stage) Solver {
 	cp := b.Properties.SpecificHeat
 	if b.Freezes || b.Sets {

@@ -9,8 +9,8 @@ import (
 // IngredientTemp is an ingredient's temperature in the heat balance.
 func (p *Part) IngredientTemp(in *formula.Ingredient) Value { return p.ingredientTemp(in) }
 
-// Warming is what a mix adds to a dough whose goods meet at meetC, K;
-// why is the reason for silence.
+// Warming is the rise that a mix adds to goods that meet at meetC, K; why is
+// the reason for silence.
 func (p *Part) Warming(s *formula.Step, meetC float64) (warms figure.Estimate, why string) {
 	mix, why := p.mixings(s)
 	if why != "" {
@@ -23,8 +23,8 @@ func (p *Part) Warming(s *formula.Step, meetC float64) (warms figure.Estimate, w
 	return figure.Ordered(runs), ""
 }
 
-// IsFreeLiquid reports whether the baker warms or cools an ingredient
-// to set the dough's temperature.
+// IsFreeLiquid reports whether the baker warms or cools an ingredient to set
+// the dough's temperature.
 func IsFreeLiquid(in *formula.Ingredient) bool {
 	return in.Of == nil && in.Item.Is(larder.Pourable)
 }

@@ -1,0 +1,93 @@
+package engine_test
+
+import (
+	"fmt"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"regexp"
+	"strings"
+	"testing"
+	"unicode/utf8"
+)
+
+// mostColumns bounds a line of code or comment; a tab counts four.
+const mostColumns = 100
+
+// wideTables are the files of rows that read worse when wrapped, each
+// with its reason. Their lines are not counted.
+var wideTables = map[string]string{}
+
+// wideYet gives the wide lines that a package and the packages below it
+// still have. A number may only fall.
+var wideYet = map[string]int{
+	"engine/facts":   156,
+	"engine/formula": 131,
+	"engine/larder":  4,
+	"engine/recipe":  244,
+	"engine/safety":  8,
+	"engine/said":    49,
+}
+
+// isGenerated is the mark of a file that a program wrote.
+var isGenerated = regexp.MustCompile(`(?m)^// Code generated .* DO NOT EDIT\.$`)
+
+// eachSource gives every Go file of the tree that a person writes,
+// tests too, with its path from the root.
+func eachSource(t *testing.T, visit func(path, text string)) {
+	t.Helper()
+	for _, root := range []string{"../.ci", "../cmd", "../engine", "../rules"} {
+		err := filepath.WalkDir(root, func(path string, _ fs.DirEntry, err error) error {
+			if err != nil || !strings.HasSuffix(path, ".go") {
+				return err
+			}
+			text, err := os.ReadFile(path)
+			if err == nil && !isGenerated.Match(text) {
+				visit(strings.TrimPrefix(filepath.ToSlash(path), "../"), string(text))
+			}
+			return err
+		})
+		if err != nil {
+			t.Fatal(err)
+		}
+	}
+}
+
+// topPackage gives the package of a file, or the one right below
+// engine that it belongs to.
+func topPackage(path string) string {
+	parts := strings.Split(path, "/")
+	return strings.Join(parts[:min(2, len(parts)-1)], "/")
+}
+
+// TestColumns bounds every line.
+func TestColumns(t *testing.T) {
+	wide := map[string][]string{}
+	tables := map[string]bool{}
+	eachSource(t, func(path, text string) {
+		for n, line := range strings.Split(text, "\n") {
+			columns := utf8.RuneCountInString(line) + 3*strings.Count(line, "\t")
+			if columns <= mostColumns {
+				continue
+			}
+			if wideTables[path] != "" {
+				tables[path] = true
+				continue
+			}
+			pkg := topPackage(path)
+			wide[pkg] = append(wide[pkg], fmt.Sprintf("%s:%d: %d columns", path, n+1, columns))
+		}
+	})
+	for pkg, lines := range wide {
+		if len(lines) > wideYet[pkg] {
+			t.Errorf("%s has %d lines of more than %d columns, where %d is the most; "+
+				"break them at an operator or a list, or name a part:\n\t%s", pkg, len(lines),
+				mostColumns, wideYet[pkg], strings.Join(lines, "\n\t"))
+		}
+	}
+	for path := range wideTables {
+		if !tables[path] {
+			t.Errorf("%s has no wide row; take it out of wideTables", path)
+		}
+	}
+}
