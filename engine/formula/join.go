@@ -171,7 +171,8 @@ func (rd *reader) noIngredient(in *Ingredient) {
 			in.Name)
 		return
 	}
-	rd.Problems = append(rd.Problems, refusal.Unknown(rd.opts.Larder, in.Name, in.Place, in.Amount.Given))
+	rd.Problems = append(rd.Problems, refusal.Unknown(rd.opts.Larder, in.Name, in.Place,
+		in.Amount.Given))
 }
 
 // checkPartOptions refuses ingredient options without meaning for a part.

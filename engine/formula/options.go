@@ -988,7 +988,8 @@ func (rd *reader) readWith(s *Step, e hclsyntax.Expression, what string) {
 }
 
 // leavesOut are keys of a step for the ingredients that do not go in yet.
-var leavesOut = []string{"without", "except", "but", "all but", "excluding", "minus", "holding back",
+var leavesOut = []string{"without", "except", "but", "all but", "excluding", "minus",
+	"holding back",
 	"hold back"}
 
 // readWithout reads the ingredients of the part that a step leaves out: it takes all the others.
@@ -1166,7 +1167,8 @@ func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what strin
 			return Amount{Given: g}
 		}
 		if n, at, ok := rd.value().WholeNumber(e); ok && in.measure != "" { // "pinch of salt" = 1
-			g, _ := rd.QuantityText(rd.saidAmount(in, rd.measured(in, quantity.Plain(n), at), at), at,
+			g, _ := rd.QuantityText(rd.saidAmount(in, rd.measured(in, quantity.Plain(n), at),
+				at), at,
 				quantity.Amounts, what)
 			return Amount{Given: g}
 		}
@@ -1195,15 +1197,16 @@ func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what strin
 	return rd.weighedText(in, text, at, what)
 }
 
-// secondThing puts what an amount holds besides its ingredient, "1, beaten with 1 tbsp milk", on a line
-// of its own.
+// secondThing puts what an amount holds besides its ingredient, "1, beaten with 1 tbsp milk",
+// on a line of its own.
 func (rd *reader) secondThing(in *Ingredient, two said.Second, at source.Place) {
 	other := &Ingredient{Part: in.Part, Name: two.Name, Place: at, Apart: in.Apart, loose: in.loose}
 	other.Amount = rd.weighedText(other, two.Amount, at, other.quoted())
 	other.Item, _, _ = rd.find(other)
 	rd.described(other, []string{other.aside})
 	in.second = other
-	rd.assumed(at, fmt.Sprintf("two ingredients in one amount are read as %q = %q, %q = %q", in.Name, two.First,
+	rd.assumed(at, fmt.Sprintf("two ingredients in one amount are read as %q = %q, %q = %q",
+		in.Name, two.First,
 		two.Name, two.Amount))
 }
 

@@ -66,8 +66,8 @@ func (rd *reader) measureInName(in *Ingredient) {
 	}
 }
 
-// measured gives the amount of an ingredient whose name begins with a measure: that of the name where
-// the value is none, or only its number.
+// measured gives the amount of an ingredient whose name begins with a measure: that of the
+// name where the value is none, or only its number.
 func (rd *reader) measured(in *Ingredient, text string, at source.Place) string {
 	fields := strings.Fields(in.measure)
 	out := text
@@ -94,9 +94,10 @@ func (rd *reader) besideName(in *Ingredient) {
 	}
 }
 
-// otherSetting gives the setting that a key of an ingredient means, tells one that says nothing that
-// is reckoned, and reports others; nil where none is to be read.
-func (rd *reader) otherSetting(in *Ingredient, pair reading.Pair, pairs []reading.Pair) *IngredientOption {
+// otherSetting gives the setting that a key of an ingredient means, tells one that says
+// nothing that is reckoned, and reports others; nil where none is to be read.
+func (rd *reader) otherSetting(in *Ingredient, pair reading.Pair,
+	pairs []reading.Pair) *IngredientOption {
 	o, known := findIngredientOption(said.OtherSetting(pair.Key))
 	text, at, quoted := rd.Literal(pair.Value)
 	switch {
@@ -106,7 +107,8 @@ func (rd *reader) otherSetting(in *Ingredient, pair reading.Pair, pairs []readin
 		}
 		rd.assumed(pair.Place, fmt.Sprintf("%s of %q is read as %s", pair.Key, in.Name, o.Name))
 		return o
-	case quoted && rd.isProse(pair.Key, text, ingredientOptionNames(nil)) && !unread.AskedOf(rd.opts.Larder, text):
+	case quoted && rd.isProse(pair.Key, text, ingredientOptionNames(nil)) &&
+		!unread.AskedOf(rd.opts.Larder, text):
 		rd.notRead(at, pair.Key+" "+text)
 	default:
 		rd.Unknown(pair.Place, "key", pair.Key, "an ingredient", ingredientOptionNames(nil))
@@ -114,8 +116,8 @@ func (rd *reader) otherSetting(in *Ingredient, pair reading.Pair, pairs []readin
 	return nil
 }
 
-// isProse reports whether a key that is not known, and near to none that is, holds words that can be
-// told as not read.
+// isProse reports whether a key that is not known, and near to none that is, holds words that
+// can be told as not read.
 func (rd *reader) isProse(key, text string, known []string) bool {
 	return said.NoFigure(text) && !reading.IsNear(key, known) && !unread.Asked(rd.opts.Larder, text)
 }

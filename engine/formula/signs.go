@@ -212,7 +212,8 @@ func (rd *reader) saidTime(s *Step, e hclsyntax.Expression) bool {
 		return false
 	}
 	s.manner = rest
-	if _, why := said.Which(rest, rd.names(s)); why == "" && s.Verb.Mixes() && len(s.With) == 0 { // "in the butter, 5 min"
+	if _, why := said.Which(rest, rd.names(s)); why == "" && s.Verb.Mixes() &&
+		len(s.With) == 0 { // "in the butter, 5 min"
 		rd.withs = append(rd.withs, use{step: s, name: rest, place: at})
 		rd.assumed(at, fmt.Sprintf("%q is read as with = %q", text, rest))
 	}
@@ -223,8 +224,8 @@ func (rd *reader) saidTime(s *Step, e hclsyntax.Expression) bool {
 	return true
 }
 
-// saidHeats reads a time that has a temperature beside it, or two times with an oven of two heats. It
-// reports whether it did.
+// saidHeats reads a time that has a temperature beside it, or two times with an oven of two
+// heats. It reports whether it did.
 func (rd *reader) saidHeats(s *Step, text string, at source.Place) bool {
 	if first, then, ok := said.TwoHeats(text); ok && s.Verb.Bakes() {
 		s.Time, _ = rd.QuantityText(first.Time, at, forTime, s.Verb.Name)
@@ -233,7 +234,8 @@ func (rd *reader) saidHeats(s *Step, text string, at source.Place) bool {
 		temp, _ := rd.QuantityText(then.Temp, at, forTemperature, s.Verb.Name)
 		s.Time.Text, s.At.Text, time.Text, temp.Text = first.Time, first.Temp, then.Time, then.Temp
 		rd.after = append(rd.after, func() *Step { return s.goesOn(time, temp) })
-		rd.assumed(at, fmt.Sprintf("%q is read as two steps, { %s = %q, at = %q }, { %s = %q, at = %q }", text,
+		rd.assumed(at, fmt.Sprintf("%q is read as two steps, { %s = %q, at = %q }, { %s = %q, "+
+			"at = %q }", text,
 			s.word, first.Time, first.Temp, s.word, then.Time, then.Temp))
 		return true
 	}
@@ -265,8 +267,10 @@ func (rd *reader) besideOwn(s *Step, text string, at source.Place) bool {
 		return true
 	}
 	if food := unread.Food(rd.opts.Larder, text); food != "" && s.Verb.Mixes() {
-		rd.Problems = append(rd.Problems, source.Problem{Place: at, Text: fmt.Sprintf("%s: %q stands in no list "+
-			"here; add it to the ingredients of %q, with its amount", s.Verb.Name, food, s.Part.Name),
+		rd.Problems = append(rd.Problems, source.Problem{Place: at,
+			Text: fmt.Sprintf("%s: %q stands in no list "+
+				"here; add it to the ingredients of %q, with its amount", s.Verb.Name, food,
+				s.Part.Name),
 			Paste: fmt.Sprintf("%q = \"?\"", food)})
 		return true
 	}

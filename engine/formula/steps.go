@@ -237,7 +237,8 @@ func (rd *reader) readSteps(p *Part, e hclsyntax.Expression) {
 		}
 	}
 	if len(p.Steps) > MaxSteps {
-		rd.Fault(rd.Place(e.Range()), "%d steps in one part, each turn counted; %d is the most", len(p.Steps), MaxSteps)
+		rd.Fault(rd.Place(e.Range()), "%d steps in one part, each turn counted; %d is the most",
+			len(p.Steps), MaxSteps)
 	}
 }
 
@@ -468,7 +469,8 @@ func (rd *reader) readOwn(s *Step, e hclsyntax.Expression) {
 	case placedText(rd.Place(e.Range())) == "true" && !s.Verb.PutsOn(): // { knock_back = true }
 		rd.readDone(s, rd.Place(e.Range()))
 	case s.Verb.PutsOn():
-		if name, at, ok := rd.Text(e, what); ok && rd.layered != nil && said.Key(s.word) == "laminate" {
+		if name, at, ok := rd.Text(e, what); ok && rd.layered != nil &&
+			said.Key(s.word) == "laminate" {
 			rd.readLayers(s, name, at)
 		} else if ok {
 			s.Words = name

@@ -233,7 +233,8 @@ var Verbs = []*Verb{
 	verb("fold", "stretch and fold the dough in its tub",
 		aTimeOrCount, takes{optAt, optTime, optCovered},
 		passing, noHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, touched, attended,
-		keepsForm, putsNothing, inMaking, rawOnly, "turn", "knock back", "punch down", "punch", "knock down", "deflate", "degas",
+		keepsForm, putsNothing, inMaking, rawOnly, "turn", "knock back", "punch down", "punch",
+		"knock down", "deflate", "degas",
 		"stretch and fold", "coil fold", "slap and fold", "book fold", "letter fold", "single turn",
 		"double turn", "letter turn", "book turn", "rabat"),
 	verb("rest", "leave it to stand and rise",
@@ -644,9 +645,11 @@ func (v *Verb) MeasuredIn(k quantity.Kind) bool { return v.own.kinds.Has(k) }
 // their own.
 func (rd *reader) stepWord(pair reading.Pair) stepWord {
 	word := stepNamed(pair.Key)
-	if word == (stepWord{}) && said.Key(pair.Key) == "laminate" && (rd.turnsLater || rd.layered != nil) {
+	if word == (stepWord{}) && said.Key(pair.Key) == "laminate" && (rd.turnsLater ||
+		rd.layered != nil) {
 		if rd.layered == nil {
-			rd.assumed(pair.Place, "laminate is read as the butter that is put in: the turns are the folds below")
+			rd.assumed(pair.Place, "laminate is read as the butter that is put in: the turns "+
+				"are the folds below")
 		}
 		return stepNamed("enclose")
 	}
@@ -817,16 +820,17 @@ func (s *Step) goesOn(time, temp Given) *Step {
 
 // standing is a wait between two folds: in the cold by its word or its place, else as a rest.
 func (s *Step) standing(wait Given, word string) *Step {
-	one := &Step{Part: s.Part, Verb: stepNamed("rest").verb, Place: s.Place, word: "rest", Time: wait,
-		At: s.At, Where: s.Where, Covered: s.Covered}
+	one := &Step{Part: s.Part, Verb: stepNamed("rest").verb, Place: s.Place, word: "rest",
+		Time: wait,
+		At:   s.At, Where: s.Where, Covered: s.Covered}
 	if strings.Contains(word, "chill") || s.Where.Cold() {
 		one.Verb, one.Where = Chill, nil
 	}
 	return one
 }
 
-// readFolds reads how often a dough is folded with the wait between, "3 times, every 20 min": a fold
-// and a wait each. It reports whether it did.
+// readFolds reads how often a dough is folded with the wait between, "3 times, every 20 min":
+// a fold and a wait each. It reports whether it did.
 func (rd *reader) readFolds(s *Step, text string, at source.Place) bool {
 	n, wait, ok := said.Every(text)
 	if !ok {
@@ -846,12 +850,14 @@ func (rd *reader) readFolds(s *Step, text string, at source.Place) bool {
 		}
 		rd.after = append(rd.after, func() *Step { return s.standing(time, "") })
 	}
-	rd.assumed(at, fmt.Sprintf("%q is read as %d times { %s = 1 }, { rest = %q }", text, n, s.word, wait))
+	rd.assumed(at, fmt.Sprintf("%q is read as %d times { %s = 1 }, { rest = %q }", text, n,
+		s.word, wait))
 	return true
 }
 
-// readLayers reads a lamination as one word, { laminate = "3 single folds" }: the fat that the list has
-// for it is put in, and each fold is sheeted, folded and left for what rest_between says.
+// readLayers reads a lamination as one word, { laminate = "3 single folds" }: the fat that the
+// list has for it is put in, and each fold is sheeted, folded and left for what rest_between
+// says.
 func (rd *reader) readLayers(s *Step, text string, at source.Place) {
 	p := rd.layerPart(s)
 	rd.uses = append(rd.uses, use{step: s, name: p.Name, place: at})
@@ -861,9 +867,13 @@ func (rd *reader) readLayers(s *Step, text string, at source.Place) {
 	}
 	for range n {
 		rd.after = append(rd.after,
-			func() *Step { return &Step{Part: s.Part, Verb: sheetVerb, Place: s.Place, OpenOwn: true} },
 			func() *Step {
-				return &Step{Part: s.Part, Verb: stepNamed("fold").verb, Place: s.Place, Measure: values.BareCount(1, at)}
+				return &Step{Part: s.Part, Verb: sheetVerb, Place: s.Place,
+					OpenOwn: true}
+			},
+			func() *Step {
+				return &Step{Part: s.Part, Verb: stepNamed("fold").verb, Place: s.Place,
+					Measure: values.BareCount(1, at)}
 			}, func() *Step {
 				if !rd.between.Set {
 					return nil
@@ -871,12 +881,15 @@ func (rd *reader) readLayers(s *Step, text string, at source.Place) {
 				return s.standing(rd.between, rd.betweenWord)
 			})
 	}
-	says := fmt.Sprintf("{ fill = %q }, then { sheet = \"?\" } and { fold = 1 } %d times", p.Name, n)
+	says := fmt.Sprintf("{ fill = %q }, then { sheet = \"?\" } and { fold = 1 } %d times",
+		p.Name, n)
 	if n == 0 || rest != "" {
 		rest = text
-		says = fmt.Sprintf("{ fill = %q }; write each turn as { sheet = \"?\" }, { fold = 1 }", p.Name)
+		says = fmt.Sprintf("{ fill = %q }; write each turn as { sheet = \"?\" }, { fold = 1 }",
+			p.Name)
 	}
-	rd.assumed(at, fmt.Sprintf("%s = %q is read as %s, with what stands between them", s.word, text, says))
+	rd.assumed(at, fmt.Sprintf("%s = %q is read as %s, with what stands between them", s.word,
+		text, says))
 }
 
 // layerPart makes a filling of the fat that a dough's list has for its layers.
@@ -884,10 +897,12 @@ func (rd *reader) layerPart(s *Step) *Part {
 	in := rd.layered
 	p := &Part{Formula: rd.formula, Name: in.Name, Place: in.Place, Implied: true, Kind: Filling,
 		Ingredients: []*Ingredient{in}}
-	s.Part.Ingredients = slices.DeleteFunc(s.Part.Ingredients, func(i *Ingredient) bool { return i == in })
+	s.Part.Ingredients = slices.DeleteFunc(s.Part.Ingredients,
+		func(i *Ingredient) bool { return i == in })
 	in.Part, rd.layered = p, nil
 	rd.formula.Parts = append(rd.formula.Parts, p)
-	rd.assumed(in.Place, fmt.Sprintf("%q is not mixed in: it is read as filling %q { ingredients = { %q = %q } }",
+	rd.assumed(in.Place, fmt.Sprintf("%q is not mixed in: it is read as filling %q { "+
+		"ingredients = { %q = %q } }",
 		in.Name, in.Name, in.Item.Name, writtenText(in.Amount.Given)))
 	return p
 }

@@ -48,8 +48,10 @@ var otherOptions = map[string]string{
 
 // otherSettings are words that bakers write for a setting of an
 // ingredient.
-var otherSettings = map[string]string{"state": "as", "form": "as", "prep": "as", "preparation": "as",
-	"condition": "as", "cut": "as", "how": "as", "temperature": "temp", "at": "temp", "warmth": "temp",
+var otherSettings = map[string]string{"state": "as", "form": "as", "prep": "as",
+	"preparation": "as",
+	"condition":   "as", "cut": "as", "how": "as", "temperature": "temp", "at": "temp",
+	"warmth": "temp",
 	"weight": "amount", "quantity": "amount", "qty": "amount", "mass": "amount", "volume": "amount",
 	"count": "amount", "number": "amount", "comment": "note", "notes": "note", "remark": "note",
 	"brand": "note", "for": "note", "hold back": "reserve", "held back": "reserve"}

@@ -290,7 +290,8 @@ func Every(text string) (n int, wait string, ok bool) {
 }
 
 var folds = spelling.Pattern(`(?i)^(?:with |in |give it |do )?(\d|one|two|three|four|five|six) ` +
-	`((?:letter|book|single|double|simple|three-fold|four-fold|half|tri-?fold) )?(?:turns?|folds?|tours?)\b(.*)$`)
+	`((?:letter|book|single|double|simple|three-fold|four-fold|half|tri-?fold) )?(?:turns?|` +
+	`folds?|tours?)\b(.*)$`)
 
 // Folds reads how often a dough is folded: "3 single folds". Rest are
 // the words behind it.

@@ -110,10 +110,13 @@ func singulars(text string) string {
 	return strings.Join(fields, " ")
 }
 
-var gradually = spelling.Pattern(`(?i)^(.+?)[ ,;(]+((?:(?:an?|one|1|two|a few) )?(?:(?:small|large) )?` +
-	`(?:table ?spoons?|tea ?spoons?|tbsp|tsp|spoonfuls?|spoons?|pieces?|cubes?|knobs?|bits?|little|third|` +
+var gradually = spelling.Pattern(`(?i)^(.+?)[ ,;(]+((?:(?:an?|one|1|two|a few) )?(?:(?:small|` +
+	`large) )?` +
+	`(?:table ?spoons?|tea ?spoons?|tbsp|tsp|spoonfuls?|spoons?|pieces?|cubes?|knobs?|bits?|` +
+	`little|third|` +
 	`quarter|half|slices?|pats?|lumps?|handfuls?|additions?|parts?)(?: by (?:\pL+)| at a time)|` +
-	`gradually|slowly|steadily|little by little|bit by bit|piece by piece|in (?:two|three|four|several|` +
+	`gradually|slowly|steadily|little by little|bit by bit|piece by piece|in (?:two|three|four|` +
+	`several|` +
 	`small|\d) (?:additions|batches|goes|parts|pieces|stages|lots))\)?$`)
 
 // Gradually parts what goes in from words on how it does: "butter, a

@@ -21,7 +21,8 @@ var eitherStarter = []string{"lievito madre", "pasta madre"}
 
 // Hydration is a culture's water over its flour, g/g, as written in %, else by
 // its name. ok is false for other ingredients.
-func Hydration(item *larder.Item, name string, written *figure.Interval) (h figure.Estimate, ok bool) {
+func Hydration(item *larder.Item, name string, written *figure.Interval) (h figure.Estimate,
+	ok bool) {
 	if item == nil || item.Yeast != 0 || item.Flour == 0 || !item.Is(larder.Leavens) {
 		return figure.Estimate{}, false
 	}
