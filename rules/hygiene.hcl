@@ -1693,6 +1693,76 @@ trial "elderberries" {
   }
 }
 
+rule "cassava-raw" {
+  on     = "part"
+  level  = "stop"
+  doubt  = "flag"
+  limits = { cook_c = 90 }
+  when   = "'raw cassava' in part.hazards && (part.has_process || part.is_used) && part.heated_to_c < limit.cook_c"
+  say    = "Cassava in this [reaches {part.heated_to_c}|may stay raw]: raw it gives off cyanide. Peel sweet cassava, slice it and boil it soft; throw the water away."
+  why    = "Raw cassava holds linamarin, which turns to cyanide as it is cut or grated. Heat and plenty of water drive it off."
+  source = "FAO; Food Standards Australia New Zealand: sweet cassava is peeled, sliced and cooked through (memory); the figure: judgement"
+}
+
+rule "cassava-told" {
+  on     = "part"
+  level  = "note"
+  limits = { cook_c = 90 }
+  when   = "'raw cassava' in part.hazards && part.heated_to_c >= limit.cook_c"
+  say    = "Cassava in this must be the sweet kind. Bitter cassava stays poisonous however long you bake it: it needs days of soaking, or grating and souring."
+  why    = "Bitter roots hold ten times the linamarin of sweet ones, and look alike. The kind is known from the seller alone."
+  source = "FAO; Food Standards Australia New Zealand, advice on cassava (memory)"
+}
+
+trial "cassava" {
+  rule  = "cassava-raw"
+  cases = {
+    "88 C"  = { expect = "flagged", of = "cassava", to = "88 C" }
+    "92 C"  = { expect = "clear", of = "cassava", to = "92 C" }
+    "a ?"   = { expect = "flagged", of = "cassava", to = "?" }
+    "flour" = { expect = "clear", of = "cassava flour", to = "30 C" }
+  }
+  formula "t" {
+    filling "f" {
+      ingredients = { "$of" = "300 g", "sugar" = "100 g" }
+      steps       = [{ cook = "30 min", to = "$to" }]
+    }
+  }
+}
+
+trial "which cassava" {
+  rule  = "cassava-told"
+  cases = { "88 C" = "clear", "92 C" = "flagged" }
+  formula "t" {
+    filling "f" {
+      ingredients = { "cassava" = "300 g", "sugar" = "100 g" }
+      steps       = [{ cook = "30 min", to = "$case" }]
+    }
+  }
+}
+
+rule "sprouts-raw" {
+  on     = "part"
+  level  = "risk"
+  doubt  = "flag"
+  limits = { cook_c = 74 }
+  when   = "part.has_sprouts && (part.has_process || part.is_used) && part.heated_to_c < limit.cook_c"
+  say    = "Sprouts in this are eaten raw. Cook them to {limit.cook_c}, or tell each guest; serve none to a child, the frail or the pregnant."
+  why    = "Salmonella and E. coli sit inside the seed and multiply as it sprouts. No washing and no fridge takes them away."
+  source = "raw seed sprouts are not served to highly susceptible guests: FDA Food Code 2022, 3-801.11(C) (read); to anybody else: judgement"
+}
+
+trial "sprouts" {
+  rule  = "sprouts-raw"
+  cases = { "72 C" = "flagged", "76 C" = "clear" }
+  formula "t" {
+    filling "f" {
+      ingredients = { "bean sprouts" = "300 g", "soy sauce" = "20 g" }
+      steps       = [{ cook = "5 min", to = "$case" }]
+    }
+  }
+}
+
 rule "no-food" {
   on     = "part"
   level  = "stop"
@@ -2528,6 +2598,47 @@ trial "fresh garlic in oil" {
     wash "oil" {
       ingredients = { "$of" = "60 g", "olive oil" = "300 g" }
       steps       = [{ mix = "2 min" }, { store = "1 day", at = "$at", covered = true }]
+    }
+  }
+}
+
+trial "bread after the bake" {
+  rule  = "no-air-stop"
+  cases = {
+    "lidded jars"      = { expect = "flagged", into = "screw the lids of the jars on", at = "room", sugar = "80 g", time = "3 week" }
+    "a vacuum bag"     = { expect = "flagged", into = "vacuum-pack it", at = "room", sugar = "80 g", time = "3 week" }
+    "jars in the cold" = { expect = "clear", into = "screw the lids of the jars on", at = "fridge", sugar = "80 g", time = "3 week" }
+    "jars for a day"   = { expect = "clear", into = "screw the lids of the jars on", at = "room", sugar = "80 g", time = "20 h" }
+    "a very sweet one" = { expect = "clear", into = "screw the lids of the jars on", at = "room", sugar = "900 g", time = "3 week" }
+  }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "600 g", "sugar" = "$sugar", "instant yeast" = "10 g" }
+      steps = [
+        { mix = "10 min", to = "25 C" },
+        { proof = "1 h", at = "28 C" },
+        { bake = "40 min", at = "180 C", measured = "95 C core" },
+        { handle = "$into" },
+        { store = "$time", at = "$at", covered = true },
+      ]
+    }
+  }
+}
+
+trial "bread baked in jars" {
+  rule  = "no-air-stop"
+  cases = { "put the lids on" = "flagged", "turn out" = "clear" }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "600 g", "sugar" = "80 g", "instant yeast" = "10 g" }
+      steps = [
+        { mix = "10 min", to = "25 C" },
+        { pan = "preserving jars" },
+        { proof = "1 h", at = "28 C" },
+        { bake = "40 min", at = "180 C", measured = "95 C core" },
+        { handle = "$case" },
+        { store = "9 day", at = "room" },
+      ]
     }
   }
 }

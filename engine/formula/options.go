@@ -144,7 +144,9 @@ var (
 			_, bare := e.(*hclsyntax.LiteralValueExpr)
 			yes, ok := false, false
 			if !bare {
-				yes, ok = said.Covered(strings.Trim(placedText(rd.Place(e.Range())), `"`))
+				text := strings.Trim(placedText(rd.Place(e.Range())), `"`)
+				yes, ok = said.Covered(text)
+				s.sealed = s.sealed || said.Airless(text)
 			}
 			if !ok {
 				yes, ok = rd.Bool(e, what)
@@ -913,6 +915,7 @@ func (s *Step) surrounds() string {
 // keepAside keeps words from which nothing is reckoned as a note, and tells so.
 func (rd *reader) keepAside(s *Step, key, text string, at source.Place) {
 	s.Note = strings.TrimSpace(s.Note + " " + key + " " + text)
+	s.sealed = s.sealed || said.Airless(text)
 	rd.assumed(at, fmt.Sprintf("%s = %q is kept as a note", key, text))
 }
 
@@ -1453,7 +1456,7 @@ func (rd *reader) readWhere(s *Step, pair reading.Pair, text string, at source.P
 	case isTin:
 		rd.keepAside(s, pair.Key, text, at)
 	case isCover && place == nil && s.Covered == nil && s.Verb.Takes(optCovered):
-		s.Covered = &yes
+		s.Covered, s.sealed = &yes, s.sealed || said.Airless(text)
 	case s.Verb.Takes(optAt) && s.Where == nil && !s.At.Set && (place != nil || !said.NoFigure(text)):
 		optAt.fill(rd, s, pair.Value)
 	default:

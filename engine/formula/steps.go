@@ -40,6 +40,7 @@ type Step struct {
 	Slice    *Given // length of one slice cut from a coil, mm
 	Wide     *Given // the side of a sheet that is rolled up, mm
 	Covered  *bool
+	sealed   bool  // words of where it stands or how it is covered shut the air out
 	Amount   Given // of the part that the verb puts on, g, where it is split
 	Humidity Given // of the air around it, %
 	Steam    *bool
@@ -57,6 +58,12 @@ type Step struct {
 
 // IsProbed reports whether a temperature was read in the step.
 func (s *Step) IsProbed() bool { return s.Reading != nil && s.Reading.Temp.Set }
+
+// Airless reports whether the step puts the part where no air is: in a jar, in a vacuum bag.
+func (s *Step) Airless() bool { return s.sealed || said.Airless(s.Words+" "+s.Tin+" "+s.manner) }
+
+// Unpacks reports whether the step takes the part out of what it stands in.
+func (s *Step) Unpacks() bool { return said.Unpacked(s.Words) }
 
 // Stands is the named place where the part is: as written, else the verb's own where no
 // temperature is written either; nil where there is none.

@@ -23,6 +23,7 @@ const (
 	HazardLiquorice  Hazard = "glycyrrhizin"   // mg in 1 g
 	HazardLectin     Hazard = "lectin"         // until it is boiled
 	HazardElderberry Hazard = "raw elderberry" // until it is cooked
+	HazardCassava    Hazard = "raw cassava"    // cyanide, until it is cooked
 	HazardSprouts    Hazard = "sprouts"        // for the frail
 	HazardCaustic    Hazard = "caustic"        // on skin, and where it is eaten unbaked
 	HazardNoFood     Hazard = "no food"
@@ -124,6 +125,9 @@ var graves = []grave{
 	{"bromate", [][]string{{"bromate*"}}, nil, hazardous(HazardBromate), ""},
 	{"elderberries", [][]string{{"elderberr*"}}, []string{"jam", "syrup", "jelly", "cordial"},
 		hazardous(HazardElderberry), ""},
+	{"cassava, which gives off cyanide", [][]string{{"cassava", "manioc", "mandioca", "yuca"}},
+		[]string{"starch", "flour", "cooked", "boiled", "meal", "farinha"},
+		hazardous(HazardCassava), ""},
 	{"a cherry or plum stone, which gives off cyanide",
 		[][]string{{"pit", "pits", "stone", "stones"},
 			{"cherry", "apricot*", "peach*", "plum*"}}, nil, hazardous(HazardKernel), ""},

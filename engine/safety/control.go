@@ -161,8 +161,13 @@ func (p *Part) SurelyNeedsControl() Value {
 		return figure.YesNo(false)
 	case c.Certain:
 		return figure.YesNo(true)
-	case !p.PH.Set && (p.Traits()&larder.Acid != 0 || p.IsSeasonedButter()):
+	case !p.PH.Set && p.IsSeasonedButter():
 		return figure.YesNo(false) // the water of butter lies in fine drops, and holds little
+	case !p.PH.Set && p.Traits()&larder.Acid != 0 && p.acidWaterPct().Hi >= acidPct:
+		if p.acidWaterPct().Lo < acidPct {
+			return figure.Maybe("one amount of each ingredient of \""+p.Name+"\"", p.Place)
+		}
+		return figure.YesNo(false)
 	case aw.Absent || aw.Lo > surelyWetAw:
 		return figure.YesNo(true)
 	case p.isRanged() && (p.PH.Set || aw.Hi > surelyWetAw+leastSpread):
@@ -170,6 +175,33 @@ func (p *Part) SurelyNeedsControl() Value {
 	}
 	return figure.YesNo(false)
 }
+
+// acidPct is the share of a part's water that must come with acid things
+// before they may make it acid, %: milk is at pH 4.6 with 0.6 to 0.7 % of
+// acid, and lemon juice holds 5 to 6 % (memory). A spoon of mustard in ham or
+// of mayonnaise in eggs does not (judgement).
+const acidPct = 15
+
+// dryAcid is what a gram of a dry acid counts as: of a solution of 5 %.
+const dryAcid = 20
+
+// acidWaterPct is the share of a part's water that acid ingredients bring, %.
+func (p *Part) acidWaterPct() Interval {
+	acid := Interval{}
+	for in := range p.Foods() {
+		switch {
+		case !in.Item.Is(larder.Acid):
+		case in.Item.Water < dryPct:
+			acid = acid.Add(p.sheet.Amount(in).Scale(dryAcid))
+		default:
+			acid = acid.Add(p.sheet.Amount(in).Scale(in.Item.Water / 100))
+		}
+	}
+	return acid.Div(p.Grams(makeup.AllWater)).Scale(100)
+}
+
+// dryPct is the water under which an acid is a powder, % (judgement).
+const dryPct = 5
 
 // leastSpread is the least distance of the model's ends: 0.02 each way.
 const leastSpread = 0.04

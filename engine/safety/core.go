@@ -7,6 +7,7 @@ import (
 	"forebake/engine/formula"
 	"forebake/engine/larder"
 	"forebake/engine/makeup"
+	"forebake/engine/quantity"
 )
 
 // targetTrustedC is the model's middle from which a written target core is
@@ -14,9 +15,48 @@ import (
 // leaves raw.
 const targetTrustedC = 71
 
-// CoreReached is the core that a bake brings a dough to: as read, else the
-// target where the time may well be enough, else as modelled.
+// CoreReached is the core that a bake has brought a dough to: in it, or in a
+// bake before that all of it went through. What was baked is not raw again
+// (FDA Food Code 2022, 3-401.11, asks for one cook; memory): its warm hours
+// and its reheating for hot holding have rules of their own.
 func (s *Sheet) CoreReached(step *formula.Step) Value {
+	v := s.coreReachedIn(step)
+	before := bakedBefore(step)
+	if before == nil {
+		return v
+	}
+	switch was := s.CoreReached(before); {
+	case was.Absent:
+		return v
+	case v.Absent || was.Lo >= v.Lo:
+		return was
+	}
+	return v
+}
+
+// bakedBefore gives the bake in which all that is in a bake went through the
+// oven already, and stood since; nil for none.
+func bakedBefore(step *formula.Step) *formula.Step {
+	stood := false
+	for i := step.Index - 1; i >= 0; i-- {
+		switch before := step.Part.Steps[i]; {
+		case before.Verb.Bakes():
+			if stood {
+				return before
+			}
+			return nil // they count as one: see BakesOn
+		case before.Uses != nil || before.Verb.Mixes() || len(before.With) > 0:
+			return nil
+		case before.Verb.Waits():
+			stood = true
+		}
+	}
+	return nil
+}
+
+// coreReachedIn is CoreReached of one bake: as read, else the target where
+// the time may well be enough, else as modelled.
+func (s *Sheet) coreReachedIn(step *formula.Step) Value {
 	if r := step.Reading; r != nil && r.Temp.Set {
 		v := figure.ValueOf(r.Temp.Interval)
 		v.Origin = figure.Measured
@@ -50,10 +90,16 @@ func (s *Sheet) CoreReached(step *formula.Step) Value {
 }
 
 // shaped reports whether a step before the bake gives the pieces' size
-// or tin.
+// or tin. What is divided by weight is a piece where it is shaped as one:
+// strands are plaited, and loaves and rings may be of more.
 func (s *Sheet) shaped(bake *formula.Step) bool {
+	stand := bake.Part.StandAt(bake.Index)
+	alone := stand != nil && stand.Name != formula.UsualStand.Name && !stand.Ring
 	for _, other := range bake.Part.Steps[:bake.Index+1] {
-		if other.Tin != "" || other.Pieces != nil || other.Form != nil && !other.Verb.Waits() {
+		weighed := other.Verb.Divides() && other.Measure.Set &&
+			other.Measure.Kind == quantity.Mass
+		if weighed && alone || other.Tin != "" || other.Pieces != nil ||
+			other.Form != nil && !other.Verb.Waits() {
 			return true
 		}
 	}
@@ -86,7 +132,8 @@ func (s *Sheet) coreAt(step *formula.Step, share float64) Value {
 	if s.ShapeOpen(step).Hi > 0 && v.Origin == figure.ByModel {
 		v.Hi = max(v.Lo, all.Hi) // as thin as a ring, it may be done
 		v.Need = &figure.Need{
-			What:  "shape = \"ring\", \"loaf\", \"log\", \"round\" before this bake, or measured = \"92 C core\"",
+			What: "shape = \"ring\", \"loaf\", \"log\", \"round\" before this bake, " +
+				"or measured = \"92 C core\"",
 			Place: step.Place,
 		}
 	}

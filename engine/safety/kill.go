@@ -56,9 +56,13 @@ func (p *Part) cameCooked() bool {
 }
 
 // WantKill lists the fillings on a step's part for which the step must be a
-// kill. What is crust after it is left out.
+// kill. What is crust after it is left out, and what a bake before it was
+// asked about.
 func (s *Sheet) WantKill(step *formula.Step) []*Part {
 	var out []*Part
+	if step.Verb.Bakes() && bakedBefore(step) != nil {
+		return nil
+	}
 	for _, other := range step.Part.Steps[:step.Index] {
 		if other.Verb.Fills() && other.Uses != nil && s.Part(other.Uses).wantsKill() &&
 			!s.crusts(other, step) {

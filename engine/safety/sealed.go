@@ -68,20 +68,25 @@ func (s *Sheet) warmestAround(step *formula.Step) float64 {
 func isMoistPlant(in *formula.Ingredient) bool { return in.Item.MoistPlant() }
 
 // wrapped is sealed for a dough: bread in a box or a bag stands in air, and
-// is no food in a jar. It is asked where a wait after its heat says covered.
+// is no food in a jar, unless a step puts it into one or draws the air off.
+// It is asked where a wait after its heat says covered, or the air is out.
 func (p *Part) wrapped() (class microbe.Sealed, days, warmestC float64, ok bool) {
 	cold := p.sheet.Limits().ColdC.Value
-	heated := false
+	heated, airless := false, false
 	for _, step := range p.Steps {
+		airless = step.Airless() || airless && !step.Unpacks()
+		covered := step.Covered == nil && airless || step.Covered != nil && *step.Covered
 		switch {
 		case step.Verb.HeatsThrough():
 			heated, days = true, 0
-		case !heated || !step.Verb.Waits() || step.Covered == nil || !*step.Covered:
-		default:
+		case heated && step.Verb.Waits() && covered:
 			if c := p.sheet.warmestAround(step); c > cold {
 				days, warmestC = days+step.Time.Interval.Hi/1440, max(warmestC, c)
 			}
 		}
+	}
+	if airless {
+		return microbe.AirlessBread, days, warmestC, days > 0
 	}
 	return microbe.MoistWrapped, days, warmestC, days > 0
 }
@@ -134,6 +139,10 @@ func (p *Part) Botulinum() Value {
 		aw = microbe.Interval{Lo: 0, Hi: 1} // the water is in the leaves, whatever the oil dilutes
 	case microbe.MoistWrapped:
 		aw = p.wrappedActivity()
+	case microbe.AirlessBread:
+		if crumb := p.CrumbActivity(p.WaterKept()); !crumb.Absent {
+			aw = microbe.Interval{Lo: crumb.Lo, Hi: crumb.Hi}
+		}
 	}
 	level, _ := microbe.Botulinum(class, warmestC, p.sheet.Limits().ColdC.Value, days, aw,
 		microbe.Interval{Lo: p.PH.Lo, Hi: p.PH.Hi}, p.PH.Set)

@@ -42,6 +42,23 @@ func Cover(text string) (covered, ok bool) {
 	return false, false
 }
 
+var (
+	airless = spelling.Pattern(`(?i)\b(?:jars?|vacuum|vacuum-\w+|vacuumed|vac-?pac\w*|` +
+		`hermetic\w*|canning|tin cans?|preserving glass\w*)\b`)
+	notIn    = spelling.Pattern(`(?i)\b(?:without|no|not|never)\b`)
+	unpacked = spelling.Pattern(`(?i)\b(?:out|unmou?ld\w*|remov\w+|open\w*|unpack\w*)\b`)
+)
+
+// Airless reports whether words name what shuts the air out: a jar, a
+// vacuum bag.
+func Airless(text string) bool {
+	return airless().MatchString(text) && !notIn().MatchString(text) && !Unpacked(text)
+}
+
+// Unpacked reports whether words take something out of what it is in:
+// "turn out", "unmould".
+func Unpacked(text string) bool { return unpacked().MatchString(text) }
+
 var turnedRound = spelling.Pattern(`(?i)\b(?:not|never|before|or)\b`)
 
 // Inside reports whether words say that something is in the named

@@ -8,6 +8,7 @@ const (
 	OilInfusion  Sealed = iota // fresh garlic, herbs or vegetables in oil; dried ones are not of it
 	LowAcidJar                 // vegetables, meat or puree bottled at home
 	MoistWrapped               // bread or cake in a sealed wrap
+	AirlessBread               // bread or cake shut in a jar or a vacuum bag
 )
 
 // The figures for C. botulinum.
@@ -29,6 +30,10 @@ var (
 	// WrapDays is a day under the first toxin in crumpets.
 	WrapDays = Limit{"bot-crumpet", 3, 0, AtMost,
 		"a day under J. Food Prot. 62(4):349-355 (1999), abstract", "judgement"}
+	// AirlessDays is when a jar or a vacuum bag is no longer a wrap for the
+	// day. USDA's National Center for Home Food Preservation gives no safe
+	// way to can bread or cake (memory).
+	AirlessDays = Limit{"airless-bread", 1, 0, AtMost, "a day, as of a jar", "judgement"}
 )
 
 // Botulinum answers for a sealed part that stands at warmestC for the
@@ -50,6 +55,12 @@ func Botulinum(s Sealed, warmestC, coldC, days float64, aw, ph Interval, phKnown
 		return Clear, WrapDays
 	case s == MoistWrapped:
 		return Risk, WrapDays
+	case s == AirlessBread && awRead && WrapAw.Allows(aw.Hi):
+		return Clear, WrapAw
+	case s == AirlessBread && (cold || brief(AirlessDays)):
+		return Clear, AirlessDays
+	case s == AirlessBread:
+		return Stop, AirlessDays
 	case s == LowAcidJar && awRead && JarAw.Allows(aw.Hi):
 		return Clear, JarAw
 	case s == LowAcidJar:
