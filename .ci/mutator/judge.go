@@ -103,9 +103,9 @@ func (after answers) onRung(f outside.Finding) (outside.Finding, bool) {
 	return outside.Finding{}, false
 }
 
-// still finds what became of a finding: the answer at its line,
-// else one of the same rule and subject at a line that had none
-// before. Several steps of a part share a subject.
+// still finds the later answer to a finding. It stands at its line,
+// else at a line without one before, with the same rule and subject.
+// Several steps of a part share a subject.
 func (after answers) still(f outside.Finding, before answers) (outside.Finding, bool) {
 	k := subjectKey{f.Formula, f.Rule, f.Subject}
 	for _, g := range after[k] {

@@ -1,14 +1,14 @@
 // Mutator makes what a formula or a house file says less known or
-// better known, and holds the program's answers before against
-// those after: knowing less never turns flagged to clear, and a
-// point inside a range never answers the opposite of the range.
+// better known, and compares the program's answers. Knowing less must
+// never turn flagged to clear. A point inside a range must never get
+// the range's opposite answer.
 //
 //	go build -o /tmp/forebake ./cmd/forebake
 //	go run ./.ci/mutator -count 5000 -seed 1 /tmp/forebake
 //
-// It knows the file format and the JSON of a check, and nothing of
-// the engine. It ends with status 1 where an answer broke the
-// promise or the program crashed.
+// It knows the file format and the JSON of a check, and nothing of the
+// engine. It ends with status 1 where an answer broke the promise or
+// the program crashed.
 package main
 
 import (

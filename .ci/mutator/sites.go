@@ -36,9 +36,9 @@ func isVerb(key string) bool {
 	return false
 }
 
-// wishes are what the baker wants or does, and not what is known,
-// each with the rules that hold what comes out against it: without
-// the wish they have no yardstick.
+// wishes are settings of what the baker wants, not of facts, each
+// with the rules that judge by it. Without the wish these rules have
+// no reference.
 var wishes = map[string][]string{
 	"makes": {"makes-mismatch", "divide-slipped", "pieces-uneven", "slices-off", "core-missing"},
 	"family": {

@@ -195,8 +195,8 @@ func readLevel(name string) (*finding.Level, error) {
 	return &level, nil
 }
 
-// whyFlag is the flag with which why, run in this folder, finds the
-// house of a run over these house files: "" for this folder's own.
+// whyFlag is the flag with which why finds the house of this run from
+// this folder; "" for the folder's own.
 func whyFlag(files []string) string {
 	own, err := engine.HouseAt(".")
 	switch {

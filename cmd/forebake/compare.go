@@ -155,8 +155,8 @@ func comparable(arg string) (engine.Input, error) {
 	return engine.Input{Name: arg, Text: text, Dir: dir}, nil
 }
 
-// fromHere writes a folder as a path from this one, like the other side
-// of a comparison: so both find one house, which is read once.
+// fromHere writes a folder as a path from this one, so that both sides
+// of a comparison find one house, which is read once.
 func fromHere(dir string) string {
 	here, err := os.Getwd()
 	if err == nil {

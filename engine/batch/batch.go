@@ -1,5 +1,5 @@
-// Package batch is the log of the bench: a formula's batches, with what
-// was read and noted at its steps and the marks of the tasting.
+// Package batch is the log of the bench: a formula's batches, with
+// readings and notes at its steps and the tasting's marks.
 //
 // The log of buns.hcl is buns.log.hcl beside it. It only grows: entries
 // are added at its end, and each new text begins with the old one.
@@ -90,9 +90,8 @@ func (l *Log) Of(name string) (out []*Batch) {
 	return out
 }
 
-// StepOf finds an entry's step: the one with its number, else the
-// only one of its part that matches; nil where the formula has
-// changed since.
+// StepOf finds an entry's step: the one with its number, else the only
+// match of its part. It is nil where the formula has changed since.
 func (e *Entry) StepOf(f *formula.Formula) *formula.Step {
 	var found *formula.Step
 	several := false

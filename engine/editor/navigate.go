@@ -87,7 +87,7 @@ func (s *Server) definition(ctx context.Context, p *protocol.AtPosition) (any, e
 }
 
 // declared is the place of the rule, limit or figure named at an offset
-// of a rule or house file; the zero place for the program's own.
+// of a rule or house file. It is the zero place for the program's own.
 func (a *answer) declared(offset int) source.Place {
 	start, end := wordAt(a.doc.text, offset)
 	word := string(a.doc.text[start:end])

@@ -1,7 +1,7 @@
 package family
 
-// Usual returns the ranges that a dough of the family is judged by:
-// those of the range table, as wide as the published formulas that were
+// Usual returns the ranges by which a dough of the family is judged.
+// They are the range table's, widened to the published formulas
 // counted, each with their margin. A range without counted formulas has
 // no margin. The family must not be changed.
 func (f *Family) Usual() *Family {
@@ -49,9 +49,8 @@ var spans = [...]struct {
 	{"fruit", func(f *Family) *Range { return &f.Fruit }},
 }
 
-// surveyed is how many formulas must be counted until they alone tell
-// the range of a family; with fewer the range of the nearest family by
-// make-up counts too (judgement).
+// surveyed is the least number of formulas that alone give a family's
+// range. With fewer, the nearest family's range counts too (judgement).
 const surveyed = 10
 
 func countedFamilies() []Family {

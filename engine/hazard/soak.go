@@ -18,8 +18,8 @@ const (
 )
 
 // SoakShare is the share of the published time of S. aureus that a soak
-// before the mix uses up in milk, egg or other food that needs control;
-// 0 where yeast is in it, for then it is a dough.
+// uses up before the mix, in food that needs control such as milk or
+// egg. It is 0 with yeast, which makes it a dough.
 func SoakShare(s *Sheet, step *formula.Step) Value {
 	none := figure.ValueOf(Interval{})
 	if makeup.MeetsYeast(step) || !beforeTheMix(step) || !makeup.Meets(step, needsControl(s)) {

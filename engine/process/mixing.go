@@ -421,9 +421,9 @@ var factorRange = figure.Limit{
 	Why: "the factor method is used",
 }
 
-// LiquidByFactor is the trade's factor method, as a check: k times the aim
-// less flour, room and preferment, each at its own temperature, less k times
-// the rise.
+// LiquidByFactor is the trade's factor method, as a check. It is k
+// times the aim, less flour, room and preferment at their temperatures,
+// less k times the rise.
 func (sh *Sheet) LiquidByFactor(s *formula.Step) Value {
 	if !s.To.Set {
 		return figure.Absent("to = \"25 C\" in this mix", s.Place)

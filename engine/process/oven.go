@@ -138,8 +138,8 @@ func (s *Sheet) tinFill(step *formula.Step, m Interval) Value {
 	return figure.ValueOf(count.Scale(volume).Div(m))
 }
 
-// TinRange is the usual tin volume for a gram of such a dough at a step: of
-// dough and filling where it is filled by then.
+// TinRange is the usual tin volume for a gram of such a dough at a
+// step. A dough filled by then counts with its filling.
 func (s *Sheet) TinRange(step *formula.Step) Interval {
 	if HoldsFilling(step) {
 		return Interval{Lo: 2.4, Hi: 3.2}

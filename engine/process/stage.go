@@ -247,8 +247,8 @@ const (
 	friedLeastMin     = 1
 )
 
-// friedMin is the least that a piece fries, min for heatsBy of its weight: a
-// minute for the published doughnut of 55 g, 10 for 1.8 kg.
+// friedMin is the least frying time, min for heatsBy of a piece's
+// weight: 1 for the published doughnut of 55 g, 10 for 1.8 kg.
 const friedMin = friedLeastMin / 14.5
 
 // heatsBy scales the time to heat a piece through with its weight, g, to
@@ -284,9 +284,9 @@ func (s *Sheet) FriedWell(step *formula.Step) Value {
 	return figure.YesNo(hot)
 }
 
-// unbounded is the first ingredient of a part and its fillings up to a
-// step that has no amount and is no seasoning bounded by its class; nil
-// without one.
+// unbounded is the first ingredient without an amount in a part and its
+// fillings up to a step; nil without one. A seasoning bounded by its
+// class does not count.
 func (s *Sheet) unbounded(step *formula.Step) *formula.Ingredient {
 	parts := s.Part(step.Part).Contents()
 	for _, other := range step.Part.Steps[:step.Index] {

@@ -211,9 +211,9 @@ func (t *text) Findings(f *Found) {
 	}
 }
 
-// mostWhole is how many formulas are printed with all their findings;
-// more have a summary, with summaryLines of them and the worst one's
-// detailLines worst findings.
+// mostWhole is the most formulas printed with all their findings. More
+// have a summary: summaryLines of them, and detailLines findings of
+// the worst.
 const (
 	mostWhole    = 3
 	summaryLines = 10

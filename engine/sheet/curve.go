@@ -142,9 +142,9 @@ func (l *Line) width() float64 {
 // the size.
 func timesItsSize(work float64) float64 { return math.Exp2(work / ferment.DoublingE) }
 
-// rise draws how large a dough is, in times its size, added up from the
-// mix, and again from the shaping; nil where it does not ferment or
-// that is not known. It fills in the steps' figures.
+// rise draws a dough's size against its start, from the mix and again
+// from the shaping. It is nil where the dough does not ferment or the
+// size is not known. It fills in the steps' figures.
 func (b *builder) rise(p *formula.Part, steps []Step) *Curve {
 	if p.Kind != formula.Dough && p.Kind != formula.Preferment {
 		return nil

@@ -1,8 +1,8 @@
 // Package slips finds the corrected lines of a file that does not
-// parse: a missing quote, a colon for an equals sign, a bracket of
-// the wrong kind. It changes signs alone, never a word or a figure,
-// and offers only what brings the parser further. The run calls it
-// for a file that is refused.
+// parse: a missing quote, a colon for an equals sign, a bracket of the
+// wrong kind. It changes signs alone, never a word or a figure, and
+// offers only what lets the parser get further. The run calls it for a
+// refused file.
 package slips
 
 import (
@@ -175,9 +175,8 @@ var (
 	closers  = regexp.MustCompile(`^\s*[\]})]`)
 )
 
-// brackets gives the line that opens ingredients or steps with its
-// sign and its kind of bracket, and the line that closes it, -1 where
-// that is right already.
+// brackets gives the line that opens ingredients or steps with its sign
+// and bracket, and the line that closes it; -1 where both are right.
 func brackets(lines []string, at int) (text string, closing int, ok bool) {
 	m := listHead.FindStringSubmatch(lines[at])
 	if m == nil {

@@ -34,18 +34,17 @@ func (s State) Of(p Point) float64 {
 	return s.CoreC
 }
 
-// Walk follows a body of constant properties through a chain of stages,
-// each with its ambient temperature and surface coefficient, by sums of
-// separable modes. It is exact apart from truncation: under 0.001 K at
-// Fo = alpha t/L^2 above 0.01, 0.003 K from 0.005 (computed against
-// finite volumes). Below that the core goes on as if the new stage had
-// not begun, and mean and surface are good to about 1 % of the step.
+// Walk follows a body of constant properties through stages by sums of
+// separable modes. Each stage has its ambient temperature and surface
+// coefficient. It is exact apart from truncation: under 0.001 K at Fo =
+// alpha t/L^2 above 0.01, 0.003 K from 0.005 (computed against finite
+// volumes). Below that the core ignores the new stage, and mean and
+// surface are good to about 1 % of the step.
 //
 // Time counts from now, which Advance moves; Stage, SetScale,
 // SetMaterial and Restart act now and may be repeated: the last one
-// counts. The zero Walk must be started. A Walk reuses its memory from
-// one Start to the next, is not safe for concurrent use, and must not
-// be copied once started.
+// counts. The zero Walk must be started. A Walk reuses its memory. It
+// is not safe for concurrent use, and must not be copied once started.
 type Walk struct {
 	dirs       [3]direction
 	n, nearest int
@@ -274,9 +273,9 @@ func (w *Walk) fold() {
 	w.terms = kept
 }
 
-// enter begins the stage from the moment before it: every vector moves
-// to the modes of the new Biot number, and the step in the ambient is a
-// new even term.
+// enter begins the stage from the moment before it. Every vector moves
+// to the modes of the new Biot number; the ambient's step is a new
+// even term.
 func (w *Walk) enter() {
 	for i := range w.n {
 		w.bases[i] = w.basisFor(i, clampBiot(w.h*w.scale*w.dirs[i].half/w.k))
@@ -301,9 +300,8 @@ func (w *Walk) enter() {
 
 func (w *Walk) basis(i int) *basis { return &w.cache[w.bases[i]] }
 
-// basisFor finds the modes of direction i in the cache, or solves
-// them into the oldest slot that neither this moment nor the one
-// before uses.
+// basisFor finds the modes of direction i in the cache, or solves them
+// into the oldest slot not in use now or the moment before.
 func (w *Walk) basisFor(i int, bi float64) int {
 	d := w.dirs[i].d
 	if len(w.before) > 0 {

@@ -8,7 +8,7 @@ import (
 
 // Growth is a square-root curve of growth in one medium: log10 a hour =
 // (B (T - MinC))^2. The lag is inside B. Low, Mid and High of B are the
-// slowest, the middle and the careful reading of its rows; a figure
+// slowest, the middle and the careful reading of its rows. A figure
 // without its own low end repeats the careful one.
 type Growth struct {
 	Organism   Organism
@@ -76,8 +76,8 @@ func (g *Growth) rate(b, tC float64) float64 {
 }
 
 // LogAt is the growth, log10, by one reading of B, while the
-// temperature moves linearly from t0C to t1C in the given hours: the
-// exact integral. It is not cut at MostLog, since the parts of a
+// temperature moves linearly from t0C to t1C in the given hours. It is
+// the exact integral. It is not cut at MostLog, since the parts of a
 // history add up. Anything unreadable is infinite.
 func (g *Growth) LogAt(run figure.Run, t0C, t1C, hours float64) float64 {
 	lo, hi := math.Min(t0C, t1C), math.Max(t0C, t1C)
@@ -144,7 +144,7 @@ func AwCredit(aw Interval) figure.Estimate {
 // below 4.9 where the water activity is 0.96 or less (Notermans S. &
 // Heuvelman C.J., J. Food Sci. 48, 1983, abstract read; 4.3 is a
 // judgement under it). At or below 4.6 the middle of a water activity
-// will do: the acid makes up for its error (judgement). The pH must
+// suffices, since the acid offsets its error (judgement). The pH must
 // have been reached: until then the rate counts. High ends decide.
 func AcidStops(aw, ph Interval) bool {
 	if !(ph.Lo >= 0 && ph.Lo <= ph.Hi && ph.Hi <= 14) {
