@@ -408,3 +408,14 @@ func (s *Sheet) BakeLoss() Interval {
 	}
 	return bakeLoss
 }
+
+// ShareTin reports whether n pieces, in all of a volume in mL, lie side
+// by side in the tin that a step names, at both ends of the two.
+func (s *Sheet) ShareTin(step *formula.Step, n, ml Interval) bool {
+	tin, ok := s.Kitchen.TinNamed(step.Tin)
+	if step.Pieces != nil {
+		n = step.Pieces.Interval
+	}
+	return ok && step.Tin != "" && step.Count == nil && ml.IsFinite() &&
+		tin.Together(n.Lo, ml.Hi, step.Pieces != nil)
+}

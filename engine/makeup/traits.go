@@ -9,6 +9,25 @@ import (
 	"forebake/engine/larder"
 )
 
+// icingSugar is the least share of dry sugar in an icing (judgement).
+const icingSugar = 0.2
+
+// IsIcing reports whether the part is a topping of dry sugar stirred
+// with something wet, without flour, which no step of its own cooks.
+func (p *Part) IsIcing() bool {
+	if p.Kind != formula.Topping || p.IsCooked() || p.Grams(Flour).Hi > 0 ||
+		p.Grams(Water).Lo == 0 {
+		return false
+	}
+	dry := Interval{}
+	for _, in := range p.Ingredients {
+		if in.Item != nil && in.Item.Class == larder.ClassSugar && in.Item.Water < 5 {
+			dry = dry.Add(p.sheet.Mass(in).Grams(p.flourG))
+		}
+	}
+	return dry.Lo > 0 && dry.Lo >= icingSugar*p.Grams(Mass).Hi
+}
+
 // boilingSugarC is the least boiling point of a sugar syrup, C: from
 // there on it counts as hot.
 const boilingSugarC = 100

@@ -510,12 +510,11 @@ func (p *Part) meanTemp(otherwise Value, which func(*formula.Ingredient) bool) V
 
 // FatTemp is the written temperature of the solid fat that a mix works in.
 func (*Sheet) FatTemp(step *formula.Step) Value {
-	list := step.With
-	if len(list) == 0 {
-		list = step.Part.Ingredients
-	}
 	v := figure.Absent("a solid fat in this mix", step.Place)
-	for _, in := range list {
+	if len(step.With) == 0 && !FirstMix(step) { // it was worked in before
+		return v
+	}
+	for _, in := range GoesIn(step) {
 		if in.Item == nil || in.Item.Class != larder.ClassFat || !in.Item.Is(larder.MilkFat) ||
 			makeup.IsMelted(in) {
 			continue

@@ -430,7 +430,7 @@ func figures(f *finding.Finding) string {
 	var parts, limits []string
 	for i, g := range f.Figures {
 		switch {
-		case slices.Contains(f.Lesser, i):
+		case slices.Contains(f.Lesser, i), slices.ContainsFunc(f.Figures[:i], g.Restates):
 		case g.Shown == "unknown": // the finding says what is missing
 		case g.Kind == "limit":
 			limits = append(limits, "limit "+g.Label+" "+g.Shown)
