@@ -39,9 +39,10 @@ type reader struct {
 	*reading.Reader
 	opts    Options
 	formula *Formula
-	uses    []use    // parts that steps name, or may name, to be looked up when all parts are read
-	withs   []use    // ingredients named by steps
-	listed  []string // the names of the ingredients of the part that is read
+	uses    []use                    // parts that steps may name, to be looked up at the end
+	withs   []use                    // ingredients named by steps
+	listed  []string                 // the names of the ingredients of the part that is read
+	eggs    func(name string) string // whose sizes they are of; nil until asked
 
 	turnsLater  bool           // a later step of the part folds the dough
 	layered     *Ingredient    // of the dough's list, what is folded in: "butter, for laminating"

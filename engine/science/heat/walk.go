@@ -1,6 +1,9 @@
 package heat
 
-import "math"
+import (
+	"math"
+	"slices"
+)
 
 // State is a body at one moment, all in C. SurfaceC is the middle of
 // the nearest face.
@@ -298,10 +301,69 @@ func (w *Walk) enter() {
 	}
 }
 
+// Kept is a Walk at one moment, to go on from there as often as asked.
+// Its modes are named by their numbers, from which they are solved.
+type Kept struct {
+	dirs          [3]direction
+	n, nearest    int
+	k, alpha      float64
+	h, scale      float64
+	ambient       float64
+	staged        bool
+	terms, before []term
+	beforeAmbient float64
+	now, then     [3]biot // of bases and beforeBases
+}
+
+// biot names modes: the kind of direction and the Biot number.
+type biot struct {
+	d  int
+	bi float64
+}
+
+// Keep gives a started Walk as it stands, for GoOn.
+func (w *Walk) Keep() *Kept {
+	k := &Kept{dirs: w.dirs, n: w.n, nearest: w.nearest, k: w.k, alpha: w.alpha, h: w.h,
+		scale: w.scale, ambient: w.ambient, staged: w.staged, terms: slices.Clone(w.terms),
+		before: slices.Clone(w.before), beforeAmbient: w.beforeAmbient}
+	for i := range w.n {
+		b := w.basis(i)
+		k.now[i] = biot{b.d, b.bi}
+		if len(w.before) > 0 {
+			b = &w.cache[w.beforeBases[i]]
+			k.then[i] = biot{b.d, b.bi}
+		}
+	}
+	return k
+}
+
+// GoOn puts the Walk where a Walk was kept.
+func (w *Walk) GoOn(k *Kept) {
+	w.dirs, w.n, w.nearest, w.k, w.alpha = k.dirs, k.n, k.nearest, k.k, k.alpha
+	w.h, w.scale, w.ambient, w.staged = k.h, k.scale, k.ambient, k.staged
+	w.terms = append(w.terms[:0], k.terms...)
+	w.before, w.beforeAmbient = append(w.before[:0], k.before...), k.beforeAmbient
+	if !k.staged {
+		return
+	}
+	w.bases, w.beforeBases = nowhere, nowhere
+	for i := range w.n {
+		w.bases[i] = w.place(k.now[i])
+		if len(w.before) > 0 {
+			w.beforeBases[i] = w.place(k.then[i])
+		}
+	}
+	for i := range w.bases {
+		w.bases[i], w.beforeBases[i] = max(0, w.bases[i]), max(0, w.beforeBases[i])
+	}
+}
+
+// nowhere are places that the cache lacks.
+var nowhere = [3]int{-1, -1, -1}
+
 func (w *Walk) basis(i int) *basis { return &w.cache[w.bases[i]] }
 
-// basisFor finds the modes of direction i in the cache, or solves them
-// into the oldest slot not in use now or the moment before.
+// basisFor finds the place of the modes of direction i.
 func (w *Walk) basisFor(i int, bi float64) int {
 	d := w.dirs[i].d
 	if len(w.before) > 0 {
@@ -312,8 +374,14 @@ func (w *Walk) basisFor(i int, bi float64) int {
 			return at
 		}
 	}
+	return w.place(biot{d, bi})
+}
+
+// place finds modes in the cache, or solves them into the oldest slot
+// that neither this moment nor the one before uses. No slots are alike.
+func (w *Walk) place(m biot) int {
 	for at := range w.cache {
-		if b := &w.cache[at]; b.d == d && b.bi == bi {
+		if b := &w.cache[at]; b.d == m.d && b.bi == m.bi {
 			return at
 		}
 	}
@@ -323,9 +391,9 @@ func (w *Walk) basisFor(i int, bi float64) int {
 	at := w.next
 	w.next = (w.next + 1) % len(w.cache)
 	if w.Solved != nil {
-		w.cache[at] = *w.Solved.basis(d, bi)
+		w.cache[at] = *w.Solved.basis(m.d, m.bi)
 	} else {
-		w.cache[at].fill(d, bi)
+		w.cache[at].fill(m.d, m.bi)
 	}
 	return at
 }
