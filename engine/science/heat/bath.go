@@ -6,9 +6,8 @@ import (
 	"forebake/engine/figure"
 )
 
-// Bath is a vessel of unstirred food in ice and water, open to the room above. A
-// tray, SlabOf its depth, is cooled only from below; a bowl or pot, BowlOf, from
-// below and the side.
+// Bath is a vessel of unstirred food in ice and water, open to the room above. A tray, SlabOf its
+// depth, is cooled only from below; a bowl or pot, BowlOf, from below and the side.
 type Bath struct {
 	Body          Body
 	Food          Properties
@@ -60,8 +59,8 @@ var (
 	}
 )
 
-// Chilling is the course of one run of a Bath. The slow run takes the warmer of an
-// open and a lidded top, the quick one the colder.
+// Chilling is the course of one run of a Bath. The slow run takes the
+// warmer of an open and a lidded top, the quick one the colder.
 type Chilling struct {
 	courses [2]chill
 	n       int
@@ -69,8 +68,8 @@ type Chilling struct {
 	run     figure.Run
 }
 
-// Run starts one run: the low one is the quickest and coldest. why is the reason
-// for silence, "" with an answer.
+// Run starts one run: the low one is the quickest and coldest. why is
+// the reason for silence, "" with an answer.
 func (b Bath) Run(run figure.Run) (c Chilling, why string) {
 	depth := 2 * b.Body.Half[0]
 	if b.Body.Shape == FiniteCylinder {
@@ -112,8 +111,8 @@ func (b Bath) Run(run figure.Run) (c Chilling, why string) {
 // Hasten speeds the rest of the course by factor, above 0.
 func (c *Chilling) Hasten(factor float64) { c.pace *= factor }
 
-// Advance moves now on by the given seconds and gives the state there. CoreC is the
-// warmest place, which may be the top, and SurfaceC the top.
+// Advance moves now on by the given seconds and gives the state there. CoreC is the warmest place,
+// which may be the top, and SurfaceC the top.
 func (c *Chilling) Advance(seconds float64) (s State) {
 	for i := range c.n {
 		now := c.courses[i].advance(seconds * c.pace)
@@ -124,8 +123,8 @@ func (c *Chilling) Advance(seconds float64) (s State) {
 	return s
 }
 
-// TimeTo is when the warmest place is at targetC, s from now; +Inf when not within.
-// It may never be: a deep tray stays warm on top.
+// TimeTo is when the warmest place is at targetC, s from now; +Inf when
+// not within. It may never be: a deep tray stays warm on top.
 func (c *Chilling) TimeTo(targetC, within float64) float64 {
 	if !finite(targetC) || !positive(within) {
 		return math.Inf(1)
@@ -146,15 +145,14 @@ func (c *Chilling) TimeTo(targetC, within float64) float64 {
 	return best
 }
 
-// chill is the field on the axis of a vessel, built exactly of courses in one
-// direction. With A the fall of an even start between the two faces, B the rise
-// under a top that is 1 K warmer, and R the fall from the side alone, all between 0
-// and 1,
+// chill is the field on the axis of a vessel, built exactly of courses in one direction. With A the
+// fall of an even start between the two faces, B the rise under a top that is 1 K warmer, and R the
+// fall from the side alone, all between 0 and 1,
 //
 //	T = water + (start - water) A R + (room - water) integral of R dB
 //
-// because heat that the top lets in fades by R from then on. A chill may be copied:
-// of side only At is called, which changes nothing.
+// because heat that the top lets in fades by R from then on. A chill
+// may be copied: of side only At is called, which changes nothing.
 type chill struct {
 	axial, lift Volumes
 	side        Walk
@@ -194,8 +192,7 @@ func (c *chill) start(b Bath, depth, wet, top float64) bool {
 	return true
 }
 
-// left is what the side alone leaves on the axis and on average after the
-// given seconds.
+// left is what the side alone leaves on the axis and on average after the given seconds.
 func (c *chill) left(seconds float64) (axis, mean float64) {
 	if !c.round {
 		return 1, 1

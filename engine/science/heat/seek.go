@@ -2,10 +2,9 @@ package heat
 
 import "math"
 
-// TimeTo is the first time from now, in seconds and at most within (+Inf for
-// no limit), at which the temperature at p is targetC; +Inf when that does
-// not happen in the stage. The path may turn: a core can go on warming from
-// heat that the last stage left outside. Error 1e-5 K.
+// TimeTo is the first time from now, in seconds and at most within (+Inf for no limit), at which
+// the temperature at p is targetC; +Inf when that does not happen in the stage. The path may turn:
+// a core can go on warming from heat that the last stage left outside. Error 1e-5 K.
 func (w *Walk) TimeTo(p Point, targetC, within float64) float64 {
 	never := math.Inf(1)
 	if !finite(targetC) || !(within >= 0) || len(w.terms) == 0 {
@@ -38,8 +37,7 @@ func (w *Walk) TimeTo(p Point, targetC, within float64) float64 {
 		if !sameSide(f0, f2) {
 			return crossing(f, t1, t2, f1, f2, guess)
 		}
-		// A turn towards the target between two points may cross and
-		// come back.
+		// A turn towards the target between two points may cross and come back.
 		if t1 > 0 && math.Abs(f1) <= math.Abs(fOld) && math.Abs(f1) <= math.Abs(f2) {
 			if turn := nearestApproach(f, tOld, t2); !sameSide(f0, f(turn)) {
 				return crossing(f, tOld, turn, fOld, f(turn), guess)
@@ -50,12 +48,12 @@ func (w *Walk) TimeTo(p Point, targetC, within float64) float64 {
 	return never
 }
 
-// sameSide reports whether b is on a's side of zero; the last 1e-9 K of an
-// approach are noise and count as that side.
+// sameSide reports whether b is on a's side of zero; the last 1e-9 K of
+// an approach are noise and count as that side.
 func sameSide(a, b float64) bool { return (a > 0) == (b > 0) || math.Abs(b) < 1e-9 }
 
-// lastMode gives the final rate of approach to the ambient, 1/s, and the time
-// at which that mode alone would pass targetC, NaN for never.
+// lastMode gives the final rate of approach to the ambient, 1/s, and
+// the time at which that mode alone would pass targetC, NaN for never.
 func (w *Walk) lastMode(p Point, targetC float64) (rate, guess float64) {
 	for i := range w.n {
 		rate += float64(
@@ -110,8 +108,7 @@ func crossing(f func(float64) float64, lo, hi, flo, fhi, guess float64) float64 
 	return (lo + hi) / 2
 }
 
-// nearestApproach is the time in (lo, hi) at which |f| is least, by
-// golden section.
+// nearestApproach is the time in (lo, hi) at which |f| is least, by golden section.
 func nearestApproach(f func(float64) float64, lo, hi float64) float64 {
 	const g = 0.3819660112501051
 	for range 24 {
@@ -133,22 +130,19 @@ func nearestApproach(f func(float64) float64, lo, hi float64) float64 {
 	return (lo + hi) / 2
 }
 
-// Range of ScaleFor: a reading outside it was taken elsewhere or of
-// something else.
+// Range of ScaleFor: a reading outside it was taken elsewhere or of something else.
 const LowestScale, HighestScale = 0.2, 5.0
 
-// ScaleFor is the factor on h with which the stage passes through readC at p,
-// to 1e-4 K, the given seconds from now. SetScale takes it, now and for later
-// stages in the same place. ok is false when no factor from LowestScale to
-// HighestScale does. The Walk is unchanged.
+// ScaleFor is the factor on h with which the stage passes through readC at p, to 1e-4 K, the given
+// seconds from now. SetScale takes it, now and for later stages in the same place. ok is false when
+// no factor from LowestScale to HighestScale does. The Walk is unchanged.
 func (w *Walk) ScaleFor(p Point, readC, seconds float64) (factor float64, ok bool) {
 	if !w.staged || !finite(readC) || !positive(seconds) {
 		return 0, false
 	}
 	var f func(logFactor float64) float64
 	if len(w.before) == 0 && p == Core {
-		// An even start, as nearly always: the few modes still alive
-		// then suffice.
+		// An even start, as nearly always: the few modes still alive then suffice.
 		f = func(logFactor float64) float64 {
 			share := 1.0
 			for i := range w.n {
@@ -194,9 +188,9 @@ func (w *Walk) ScaleFor(p Point, readC, seconds float64) (factor float64, ok boo
 // scaleNear is a scaled course's distance to its reading, K.
 const scaleNear = 1e-4
 
-// Settle narrows a bracket of a smooth f by inverse quadratic steps where
-// they are safe, else by halving (Chandrupatla, Advances in Engineering
-// Software 28:145, 1997), until f is within near of zero.
+// Settle narrows a bracket of a smooth f by inverse quadratic steps
+// where they are safe, else by halving (Chandrupatla, Advances in
+// Engineering Software 28:145, 1997), until f is within near of zero.
 func Settle(f func(float64) float64, a, b, fa, fb, near float64) float64 {
 	t := 0.5
 	x := fa / (fa - fb)
