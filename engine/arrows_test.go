@@ -19,7 +19,8 @@ var mayKnow = map[string][]string{
 	"engine/figure": {
 		"engine/source",
 	}, // the place at which a missing figure is to be written
-	"engine/quantity": nil,
+	// compiles a pattern when it is first used
+	"engine/quantity": {"engine/spelling"},
 	"engine/source":   nil,
 	// reads and writes bytes; what a text says is not its business
 	"engine/files":                 nil,
@@ -64,7 +65,7 @@ var mayKnow = map[string][]string{
 	"engine/science/internal/published": nil, // for tests alone
 
 	// corrected lines of a text that does not parse; it knows no words
-	"engine/slips": {"engine/source"},
+	"engine/slips": {"engine/source", "engine/spelling"},
 	"engine/reading": {
 		"engine/quantity",
 		"engine/source",
@@ -304,6 +305,7 @@ var mayKnow = map[string][]string{
 		"engine/mend/levers",
 		"engine/quantity",
 		"engine/source",
+		"engine/spelling",
 	}, // a text of another size; package engine judges it
 	"engine/mixing": {
 		"engine/facts",
@@ -349,6 +351,7 @@ var mayKnow = map[string][]string{
 		"engine/linehash",
 		"engine/sariflog",
 		"engine/source",
+		"engine/spelling",
 	}, // prints findings; a format must not be able to change an answer
 	"engine/sheet": {
 		"engine/facts",
@@ -375,6 +378,7 @@ var mayKnow = map[string][]string{
 		"engine/kitchen",
 		"engine/reading",
 		"engine/source",
+		"engine/spelling",
 	}, // worked formulas and the answers expected of them; what answers is not its business
 	"engine/tolerant": {
 		"engine/source",

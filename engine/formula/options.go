@@ -2,7 +2,6 @@ package formula
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -216,6 +215,86 @@ var (
 		func(s *Step) string { return s.Note },
 		func(s *Step) string { return s.Note })
 )
+
+// init sets what is assumed for unwritten options of steps. Of an option without an
+// entry nothing is: a rule that needs it is unsure.
+func init() {
+	optBy.assumes = func(s *Step) string {
+		if s.Verb.Cooks() {
+			return "not in hot fat"
+		}
+		return ""
+	}
+	optAs.assumes = func(s *Step) string {
+		if s.Verb.Waits() {
+			return "as it stood, or in a bowl"
+		}
+		return ""
+	}
+	optPieces.assumes = func(s *Step) string {
+		switch {
+		case s.Tin != "" && s.Count != nil || s.Slice != nil || s.Measure.Kind == quantity.Count:
+		case s.Verb.Divides() && s.Measure.Set:
+			return "as many pieces as its weight gives"
+		case s.Verb.Coils() || s.Verb.Finishes():
+			return "as many pieces as before, or as are made"
+		}
+		return ""
+	}
+	optWide.assumes = func(s *Step) string {
+		if s.Verb.Sheets() {
+			return "as near square as the bench takes it"
+		}
+		return ""
+	}
+	optCount.assumes = func(s *Step) string {
+		if s.Tin != "" && s.Pieces == nil {
+			return "a tin for each piece, or one for all that touch"
+		}
+		return ""
+	}
+	optWith.assumes = func(s *Step) string {
+		v, later := s.Verb, s.Part.Steps[s.Index+1:]
+		if (v.Soaks() || v.Cooks() || v.Melts()) && len(s.Part.Ingredients) > 1 &&
+			slices.ContainsFunc(later, func(o *Step) bool { return o.Verb.Mixes() }) {
+			return "takes all that is in the part"
+		}
+		return ""
+	}
+	optCore.assumes = func(s *Step) string {
+		if s.Verb.Bakes() && s.Reading == nil {
+			return "as hot in the middle as its oven and time make it"
+		}
+		return ""
+	}
+	optTo.assumes = func(s *Step) string {
+		switch r := s.Reading; {
+		case r != nil && r.Temp.Set || s.Core.Set || s.HeatIsOfWay():
+		case s.Verb.Mixes():
+			return "as warm as what goes into it"
+		case s.Verb.Cooks() || s.Verb.Melts():
+			return "somewhere up to the boil"
+		}
+		return ""
+	}
+	optAt.assumes = func(s *Step) string {
+		switch {
+		case s.Verb.place != nil:
+			return "in the " + s.Verb.place.Name
+		case s.Verb.usual == inRoom:
+			return "in the room, 4 C either way"
+		case s.Verb.usual == inWarmth:
+			return "in the room or a warm place"
+		case s.Verb.Waits() && !s.Verb.Stores():
+			return "stands at the right temperature"
+		case s.Verb.Cooks():
+			return "somewhere up to the boil"
+		case s.Verb.HeatsThrough():
+			return "hot enough"
+		}
+		return ""
+	}
+}
 
 // StepOptions are all the options of steps, in the order in which compare shows them.
 var StepOptions = numbered(optAt, optTo, optCore, optBy, optTin, optAs, optCount, optPieces,
@@ -632,7 +711,10 @@ func (in *Ingredient) called() string {
 // unitsOf is whose measures a name counts in: the kitchen's, else of an egg's size the file's.
 func (rd *reader) unitsOf(name string) string {
 	if rd.opts.Units == "" && said.IsSizedEgg(name) {
-		return said.EggCountry(name, rd.File.Text)
+		if rd.eggs == nil {
+			rd.eggs = said.EggCountry(rd.File.Text)
+		}
+		return rd.eggs(name)
 	}
 	return rd.opts.Units
 }
@@ -1263,7 +1345,7 @@ func (rd *reader) described(in *Ingredient, words []string) {
 	}
 }
 
-var sticks = regexp.MustCompile(`(?i)^[\d./ ½¼¾]*\bsticks?$`)
+var sticks = spelling.Pattern(`(?i)^[\d./ ½¼¾]*\bsticks?$`)
 
 // plainAmount takes packs, what is for the bench, and words of preparation off an amount. ok is
 // false where the text can mean two amounts; it is told.
@@ -1296,7 +1378,7 @@ func (rd *reader) plainAmount(in *Ingredient, text string, at source.Place, what
 		text = more
 	}
 	if it, _, ok := rd.find(in); ok {
-		if sticks.MatchString(text) && it.Class != larder.ClassFat {
+		if sticks().MatchString(text) && it.Class != larder.ClassFat {
 			rd.Fault(at, "%s: a stick is a measure of butter; weigh this one, or write \"?\"", what)
 			return "", false
 		}

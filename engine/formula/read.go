@@ -38,9 +38,10 @@ type reader struct {
 	*reading.Reader
 	opts    Options
 	formula *Formula
-	uses    []use    // parts that steps name, or may name, to be looked up when all parts are read
-	withs   []use    // ingredients named by steps
-	listed  []string // the names of the ingredients of the part that is read
+	uses    []use                    // parts that steps may name, to be looked up at the end
+	withs   []use                    // ingredients named by steps
+	listed  []string                 // the names of the ingredients of the part that is read
+	eggs    func(name string) string // whose sizes they are of; nil until asked
 
 	turnsLater bool // a later step of the part folds the dough
 }
@@ -296,6 +297,10 @@ func (rd *reader) readIngredients(p *Part, e hclsyntax.Expression) {
 
 // assume tells what a word with several meanings is read as.
 func (rd *reader) assume(in *Ingredient) {
+	if over := rd.opts.Larder.Unread(in.Name); over != "" {
+		rd.assumed(in.Place,
+			fmt.Sprintf("%q is read as %s, without %q", in.Name, in.Item.Name, over))
+	}
 	a, ok := rd.opts.Larder.Ambiguous(in.Name)
 	if !ok || in.sized != "" || a.Taken == "" || len(a.Choices) < 2 {
 		return
@@ -357,6 +362,12 @@ func (rd *reader) unknownIngredient(in *Ingredient) {
 		}
 		rd.Problems = append(rd.Problems, source.Problem{Place: in.Place, Text: text,
 			Paste: strings.Join(paste, "\n")})
+		return
+	}
+	if held := rd.opts.Larder.Held(in.Name); held != "" && in.Amount.Set {
+		rd.Problems = append(rd.Problems, source.Problem{Place: in.Place, Text: text +
+			"; write that name where it is that, or describe it in house.hcl",
+			Paste: fmt.Sprintf("%q = %q", held, in.Amount.Text)})
 		return
 	}
 	rd.Problems = append(rd.Problems, source.Problem{Place: in.Place,

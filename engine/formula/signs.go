@@ -12,6 +12,7 @@ import (
 	"forebake/engine/quantity"
 	"forebake/engine/said"
 	"forebake/engine/source"
+	"forebake/engine/spelling"
 )
 
 // sign is what a baker waits for in the place of a time, "until doubled", or says beside one.
@@ -23,17 +24,17 @@ type sign struct {
 // signTime is how long a wait for a sign usually is, min.
 type signTime struct {
 	waits  func(*Step) bool
-	sign   *regexp.Regexp
+	sign   func() *regexp.Regexp
 	usual  figure.Interval
 	source string
 }
 
 var (
-	relaxed = regexp.MustCompile(`(?i)relax|slack|rested`)
-	anySign = regexp.MustCompile(``)
-	rising  = regexp.MustCompile(`(?i)doubl|bulk|risen|volume|puff|ready|light|jiggl`)
-	tripled = regexp.MustCompile(`(?i)tripl|three times`)
-	working = regexp.MustCompile(`(?i)bubbl|foam|froth|activ|spong|dom(?:ed|es)|peak`)
+	relaxed = spelling.Pattern(`(?i)relax|slack|rested`)
+	anySign = spelling.Pattern(``)
+	rising  = spelling.Pattern(`(?i)doubl|bulk|risen|volume|puff|ready|light|jiggl`)
+	tripled = spelling.Pattern(`(?i)tripl|three times`)
+	working = spelling.Pattern(`(?i)bubbl|foam|froth|activ|spong|dom(?:ed|es)|peak`)
 )
 
 const usage = "trade usage, a judgement"
@@ -82,7 +83,7 @@ func (rd *reader) settleSign(s *Step, w sign) {
 		return
 	}
 	for _, t := range signTimes {
-		if !t.waits(s) || !t.sign.MatchString(w.text) {
+		if !t.waits(s) || !t.sign().MatchString(w.text) {
 			continue
 		}
 		q := quantity.Quantity{Kind: quantity.Time, Interval: t.usual, Unit: "h", Text: w.text}
@@ -132,12 +133,12 @@ func (s *Step) HeatUnsaid() bool {
 }
 
 // notThat are words of a sign that turn its meaning round: "do not boil", "just below the boil".
-var notThat = regexp.MustCompile(
+var notThat = spelling.Pattern(
 	`(?i)\b(?:not|never|don't|without|before|below|under|nearly|almost)\b`)
 
 // wayIn is the way of cooking that a sign names: "bring to the boil"; nil where it names none.
 func wayIn(text string) *Way {
-	if notThat.MatchString(text) {
+	if notThat().MatchString(text) {
 		return nil
 	}
 	for _, w := range Ways {
@@ -152,7 +153,7 @@ func wayIn(text string) *Way {
 // it. It reports whether they were.
 func (rd *reader) saidTime(s *Step, e hclsyntax.Expression) bool {
 	text, at, ok := rd.Literal(e)
-	if !ok || quantity.IsPlain(text) {
+	if !ok || said.PlainTime(text) {
 		return false
 	}
 	if sum, ok := said.Sum(text); ok && s.Verb.Mixes() {

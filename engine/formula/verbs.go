@@ -307,7 +307,7 @@ var Verbs = []*Verb{
 		passing, noHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, touched, attended,
 		keepsForm, putsNothing, inMaking, anyTime, "drain", "strain", "sieve", "sift", "trim", "vent",
 		"seal", "invert", "turn out", "unmould", "unmold", "flip", "preheat", "grease", "line", "garnish",
-		"crimp", "serve warm"),
+		"crimp", "serve warm", "split", "halve"),
 	verb("proof", "the final rise",
 		aTime, takes{optAt, optTo, optAs, optCovered, optHumidity, optTin, optCount},
 		standing, noHeat, nowhere, inWarmth, joinsNothing, endsBulk, keepsGas, touched, unattended,

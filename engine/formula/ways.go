@@ -2,9 +2,9 @@ package formula
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
 	"strings"
+	"sync"
 
 	"forebake/engine/figure"
 	"forebake/engine/said"
@@ -271,7 +271,7 @@ func WayNames(v *Verb) []string {
 
 // wayByWord finds the ways of a name or another word for them, folded. A word may mean one thing
 // of one verb and another of another: cool by a fan, bake by a fan.
-var wayByWord = func() map[string][]*Way {
+var wayByWord = sync.OnceValue(func() map[string][]*Way {
 	m := map[string][]*Way{}
 	for _, w := range Ways {
 		for _, word := range w.words() {
@@ -279,13 +279,13 @@ var wayByWord = func() map[string][]*Way {
 		}
 	}
 	return m
-}()
+})
 
 // findWay finds the way that a baker's words mean of a verb: "hand", "By Hand", "in hot oil".
 func findWay(v *Verb, text string) (*Way, bool) {
-	list, ok := wayByWord[text]
+	list, ok := wayByWord()[text]
 	if !ok {
-		list = wayByWord[said.Fold(text)]
+		list = wayByWord()[said.Fold(text)]
 	}
 	for _, w := range list {
 		if w.suits(v) {
@@ -296,7 +296,7 @@ func findWay(v *Verb, text string) (*Way, bool) {
 }
 
 // beside are words that may stand beside a way and change nothing of it.
-var beside = regexp.MustCompile(`\b(?:with|using|fitted|the|an?|my|our|in|on|by|at|to|of|and|` +
+var beside = spelling.Pattern(`\b(?:with|using|fitted|the|an?|my|our|in|on|by|at|to|of|and|` +
 	`then|or|attachment|bowl|set|low|medium|middle|high|slow|fast|first|second|speed|gear|\d+)\b`)
 
 // wayAmong finds the way that is named among other words: "stand mixer with the dough hook". Of
@@ -319,7 +319,7 @@ func wayAmong(v *Verb, text string) (found *Way, ok bool) {
 			}
 		}
 	}
-	return found, found != nil && strings.TrimSpace(beside.ReplaceAllString(rest, "")) == ""
+	return found, found != nil && strings.TrimSpace(beside().ReplaceAllString(rest, "")) == ""
 }
 
 // nearWays are the names of the ways to do a verb that are nearest to a word.

@@ -12,9 +12,9 @@ func (e environment) iced() bool {
 	return e.air == airKind(heat.IceBath) || e.air == airKind(heat.StirredBath)
 }
 
-// vessel is the shape of a part in ice water in one run: a tray with one wet face,
-// a bowl in its own shape, a box as a tray of its least edge. ok is false for a
-// piece wholly in the water.
+// vessel is the shape of a part in ice water in one run. A tray has one
+// wet face, a bowl keeps its shape, a box counts as a tray of its least
+// edge. ok is false for a piece wholly in the water.
 func (f *Simulator) vessel(l *run, e environment) (b heat.Body, ok bool) {
 	if !e.iced() {
 		return b, false

@@ -8,9 +8,9 @@ import (
 	"forebake/engine/science/heat"
 )
 
-// evidence sums up the readings in a kind of air: how much quicker or slower all
-// three runs are there, as a logarithm, and the share of the model's error that
-// is left.
+// evidence sums up the readings in a kind of air: the pace of all three
+// runs against the model, as a logarithm, and the share of the model's
+// error that is left.
 type evidence struct{ shift, left float64 }
 
 // probeError is a probe's error where the reading is no range, K.

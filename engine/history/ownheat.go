@@ -37,9 +37,10 @@ func (f *Simulator) worksHard(l *run, e environment) bool {
 	return f.excess(l, e).InTheEnd(f.ownHeat(l.which, t)) >= hardExcess
 }
 
-// warmth is how far its own heat keeps a run above its walk, K: by the run's heat
-// for temperatures, by the middle run's for hours. The error of the rises already
-// holds that of the heat, as it was fitted to real doughs.
+// warmth is how far own heat keeps a run above its walk, K.
+// Temperatures go by the run's heat, hours by the middle run's. The
+// error of the rises already holds that of the heat, as it was fitted
+// to real doughs.
 type warmth struct{ run, middle heat.State }
 
 // course follows one run through a stage: the walk in its surroundings, and the

@@ -95,7 +95,7 @@ func (f *Simulator) intoTin(step *formula.Step) bool {
 	switch {
 	case step.Count != nil && step.Count.Lo >= 1:
 		f.shape.tins = step.Count.Lo
-	case step.Pieces == nil && f.touch(&tin):
+	case f.touch(&tin, step.Pieces != nil):
 		f.shape.tins = 1
 	}
 	if f.shape.tins > 0 {
@@ -104,19 +104,13 @@ func (f *Simulator) intoTin(step *formula.Step) bool {
 	return fresh
 }
 
-// thinInTin is the least height of a piece alone in a tin, mm (judgement).
-const thinInTin = 15
-
-// touch reports whether pieces lie side by side in one tin: each alone would not
-// cover its base, and all together fit.
-func (f *Simulator) touch(tin *kitchen.Tin) bool {
+// touch reports whether the pieces lie side by side in one tin.
+func (f *Simulator) touch(tin *kitchen.Tin, counted bool) bool {
 	n := f.shape.pieces
 	if made := f.setup.Part.Formula.Makes.Pieces; n <= 1 {
 		n = made
 	}
-	base, g := tin.Inside[0]*tin.Inside[1], f.massKg()*1000
-	high := g / f.shape.mixedRho * 1e6 / base // of all of them, mm
-	return n > 1 && high/n < thinInTin && high < tin.Inside[2]
+	return tin.Together(n, f.massKg()*1e6/f.shape.mixedRho, counted)
 }
 
 // inTin gives the body in a tin; in one with a chimney it is the ring, unrolled.

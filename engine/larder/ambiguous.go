@@ -77,17 +77,25 @@ const maxNear = 4
 // where all but the order of the letters is the same, so that ham is
 // not jam.
 func (l *Larder) Near(name string) []string {
-	typed := foldedWords(name)
+	typed := l.thing(name)
 	if len(typed) == 0 {
 		return nil
 	}
-	all := l.Names()
+	all := slices.DeleteFunc(l.Names(), func(n string) bool {
+		it, _ := l.Find(n)
+		return it != nil && (it.Hazard == HazardCaustic || it.Hazard == HazardNoFood) &&
+			Harmless(n, it) == "" && Grave(name) == ""
+	})
 	if graves := gravesOf(name); len(graves) > 0 {
 		all = slices.DeleteFunc(all, func(n string) bool {
 			it, _ := l.Find(n)
 			return it != nil && lacking(graves, it) != ""
 		})
 	}
+	if held := l.Held(name); held != "" {
+		return []string{held}
+	}
+	name = strings.Join(typed, " ")
 	offered := map[*Item]bool{} // one name of each item
 	near := slices.DeleteFunc(spelling.Nearest(name, all, 4*maxNear), func(n string) bool {
 		it, _ := l.Find(n)
@@ -128,9 +136,40 @@ func (l *Larder) Near(name string) []string {
 	}
 	slices.SortStableFunc(found, func(a, b candidate) int { return b.score - a.score })
 	for _, c := range found[:min(maxNear, len(found))] {
-		near = append(near, c.item.Name)
+		if c.score == found[0].score { // who shares the thing, before who shares a word
+			near = append(near, c.item.Name)
+		}
 	}
 	return near
+}
+
+// thing are the folded words of a name that say what it is: without what stands aside of it, and
+// without how it is prepared, where something is left.
+func (l *Larder) thing(name string) []string {
+	head, _, _ := strings.Cut(inRound().ReplaceAllString(name, " "), ",")
+	typed := foldedWords(head)
+	said := slices.DeleteFunc(slices.Clone(typed), func(w string) bool { return leaves(w, nil) })
+	if len(said) == 0 {
+		return typed
+	}
+	return said
+}
+
+// Held is the longest name of the larder at the end or the start of an unknown one, with words
+// left over that the larder does not know: "bread flour" of "Dove Farm bread flour". It is "" for
+// none of two words or more, and for one that lacks what the name says.
+func (l *Larder) Held(name string) string {
+	typed, graves := l.thing(name), gravesOf(name)
+	for n := len(typed) - 1; n > 1; n-- {
+		for at := len(typed) - n; at >= 0; at -= len(typed) - n {
+			it, ok := l.Find(strings.Join(typed[at:at+n], " "))
+			left := slices.Concat(typed[:at], typed[at+n:])
+			if ok && lacking(graves, it) == "" && !slices.ContainsFunc(left, l.tells) {
+				return it.Name
+			}
+		}
+	}
+	return ""
 }
 
 // sharesWord reports whether a name of several words has a word of the

@@ -65,6 +65,15 @@ func TestNearIsByMeaningFirst(t *testing.T) {
 			t.Errorf("near %q: %q; want %q, not %q", c.name, got, c.want, c.not)
 		}
 	}
+	for name, want := range map[string]string{ // the thing itself, and no lye for bread
+		"Huber bread flour": "bread flour", "finest golden syrup": "golden syrup",
+		"wheat flower, cheap": "", "jam of grandmother, scalded": ""} {
+		got := l.Near(name)
+		if want != "" && (len(got) != 1 || got[0] != want) ||
+			slices.Contains(got, "sodium hydroxide") || slices.Contains(got, "whole milk") {
+			t.Errorf("near %q: %q, want %q", name, got, want)
+		}
+	}
 	if got := l.Near("mountain cheese"); len(got) == 0 || !strings.Contains(got[0], "cheese") {
 		t.Errorf("mountain cheese: %q", got)
 	}

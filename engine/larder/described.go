@@ -2,13 +2,13 @@ package larder
 
 import (
 	"math"
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
 	"sync"
 
 	"forebake/engine/larder/internal/names"
+	"forebake/engine/spelling"
 )
 
 // plainWords say how an ingredient is prepared, and leave what it is made of as the larder has it.
@@ -28,9 +28,12 @@ var plainWords = sync.OnceValue(func() map[string]func(*Item) bool {
 			"organic range pure plump large small medium cut torn divided firm pliable " +
 			"waxed unwaxed slivered halve piece chunk cube half level scalded drained " +
 			"steeped bloomed dissolved warming crisp crispy thin thick strips rounds " +
-			"runny soaked plumped overnight aop aoc dop bio patted zested strained reserved heaped level spooned swept " +
+			"runny soaked plumped overnight aop aoc dop bio patted zested " +
+			"strained reserved heaped level spooned swept sieved " +
+			"twice once rubbed dice trimmed supermarket shop bought mg " +
 			foreignAlways, always},
 		{"soft whole " + foreignWhole, butFlour},
+		{"dessert eating tart sharp", ofFruit},
 		{"thawed defrosted frozen cored pitted stoned seedless mashed", ofFruit},
 		{"ground milled toasted roasted blanched skinned shelled flaked " +
 			foreignDry, dry},
@@ -122,33 +125,52 @@ func (it *Item) fatIs(pct string) bool {
 }
 
 var (
-	ofSome = regexp.MustCompile(`^(?:the )?(?:(?:finely|freshly) )?(?:(?:grated|pared) )?` +
+	ofSome = spelling.Pattern(`^(?:the )?(?:(?:finely|freshly) )?(?:(?:grated|pared) )?` +
 		`(zest|rind|juice|peel|seeds|yolks?|whites?) (?:of|from) (?:the )?` +
 		`(?:(?:\d+(?:/\d+)?|[½¼¾]|an?|one|two|three|half an?|half) )?(.+)$`)
-	leadingCount = regexp.MustCompile(`^\d+ `)
-	inRound      = regexp.MustCompile(`\(([^()]*)\)`)
+	leadingCount = spelling.Pattern(`^\d+ `)
+	inRound      = spelling.Pattern(`\(([^()]*)\)`)
 
-	inches        = regexp.MustCompile(`[\d/½¼¾.]+[- ]?(?:inch(?:es)?|cm|mm|in)\b`)
-	creamOf       = regexp.MustCompile(`^(?:\w+ )?(?:cream|sahne|creme|panna|gradde|flode) ?\(?(\d+) ?%(?: fat)?\)?$`)
-	partedPercent = regexp.MustCompile(` +%`) // "35 %" is one word
-	leadingKind   = regexp.MustCompile(`^(flour|yeast|sugar|salt|butter|cream|oil|eggs?|mehl) (.+)$`)
+	inches  = spelling.Pattern(`[\d/½¼¾.]+[- ]?(?:inch(?:es)?|cm|mm|in)\b`)
+	creamOf = spelling.Pattern(`^(?:\w+ )?(?:cream|sahne|creme|panna|gradde|flode) ` +
+		`?\(?(\d+) ?%(?: fat)?\)?$`)
+	partedPercent = spelling.Pattern(` +%`) // "35 %" is one word
+	leadingKind   = spelling.Pattern(`^(flour|yeast|sugar|salt|butter|cream|oil|eggs?|mehl) (.+)$`)
 )
 
 // Described finds the item of a name that says how it is prepared: "unsalted butter, softened",
 // "chopped walnuts", "zest of 1 orange". said are those words. It takes off only what leaves the
-// make-up as it is; a word that it does not know makes it fail.
+// make-up as it is. Words in brackets or behind a comma that no name of the larder holds say no
+// other ingredient: Unread gives them to tell. Any other unknown word makes it fail.
 func (l *Larder) Described(name string) (it *Item, said []string, ok bool) {
+	it, said, _, ok = l.described(name)
+	return it, said, ok
+}
+
+// Unread are words of a described name that were passed over, "" for none: "top grade" of "wheat
+// flour, top grade".
+func (l *Larder) Unread(name string) string {
+	_, _, unread, _ := l.described(name)
+	return unread
+}
+
+func (l *Larder) described(name string) (it *Item, said []string, unread string, ok bool) {
 	if it, ok = l.Find(name); ok {
-		return it, nil, true
+		return it, nil, "", true
 	}
-	if m := creamOf.FindStringSubmatch(fold(name)); m != nil { // "cream 35 %" says which by its fat
+	if m := makers().FindString(name); m != "" && !l.tells(fold(m)) { // "King's bread flour"
+		if it, said, unread, ok = l.described(name[len(m):]); ok {
+			return it, said, strings.TrimSpace(m + unread), true
+		}
+	}
+	if m := creamOf().FindStringSubmatch(fold(name)); m != nil { // "cream 35 %" says which by its fat
 		if it, ok = l.Find("heavy cream"); ok && it.fatIs(m[1]) {
-			return it, []string{m[1] + "% fat"}, true
+			return it, []string{m[1] + "% fat"}, "", true
 		}
 	}
 	aside := ""
 	var also []*Item // another name of it in brackets: "plum butter (Powidl)"
-	head := inRound.ReplaceAllStringFunc(inches.ReplaceAllString(name, " "), func(s string) string {
+	head := inRound().ReplaceAllStringFunc(inches().ReplaceAllString(name, " "), func(s string) string {
 		if other, known := l.Find(strings.Trim(s, "() ")); known {
 			also = append(also, other)
 		} else {
@@ -156,30 +178,77 @@ func (l *Larder) Described(name string) (it *Item, said []string, ok bool) {
 		}
 		return " "
 	})
-	head, after, _ := strings.Cut(partedPercent.ReplaceAllString(head, "%"), ",")
-	aside = fold(strings.ReplaceAll(after, ",", " ") + partedPercent.ReplaceAllString(aside, "%"))
-	head = leadingCount.ReplaceAllString(fold(head), "")
-	if m := ofSome.FindStringSubmatch(head); m != nil {
+	head, after, _ := strings.Cut(partedPercent().ReplaceAllString(head, "%"), ",")
+	aside = fold(strings.ReplaceAll(after, ",", " ") + partedPercent().ReplaceAllString(aside, "%"))
+	head = leadingCount().ReplaceAllString(fold(head), "")
+	if m := ofSome().FindStringSubmatch(head); m != nil {
 		head = singularLast(m[2]) + " " + m[1]
 	}
 	it, ok = l.turned(head, aside) // "potatoes, boiled and mashed" are boiled potatoes
 	if !ok {
 		it, said, ok = l.stripped(strings.Fields(head))
-		if m := leadingKind.FindStringSubmatch(head); !ok && m != nil { // "flour T45"
+		if m := leadingKind().FindStringSubmatch(head); !ok && m != nil { // "flour T45"
 			it, said, ok = l.stripped(strings.Fields(m[2] + " " + m[1]))
 		}
 		for _, w := range strings.Fields(aside) {
-			ok = ok && leaves(w, it)
+			if ok && !leaves(w, it) {
+				ok = !l.tells(w)
+				unread = strings.TrimSpace(unread + " " + w)
+			}
 		}
 	}
-	if !ok || slices.ContainsFunc(also, func(other *Item) bool { return other != it }) {
-		return nil, nil, false
+	if !ok || slices.ContainsFunc(also, func(other *Item) bool { return other != it }) ||
+		unread != "" && Harmless(name, it) != "" {
+		return nil, nil, "", false
 	}
 	if aside != "" {
 		said = append(said, aside)
 	}
-	return it, said, true
+	if unread != "" {
+		unread = aside
+	}
+	return it, said, unread, true
 }
+
+// makers match who made a thing: "King's bread flour".
+var makers = spelling.Pattern(`^\p{Lu}\p{L}+['’]s `)
+
+// others are words that make another thing of what they stand beside, and that no name of the
+// larder holds.
+const others = " no non not without ohne sans senza sin utan uten less free frei vegan plant " +
+	"based style like type substitute substituted alternative replacement replacer mock " +
+	"artificial instead xylitol erythritol stevia allulose splenda sweetener sheeps sheep ewes " +
+	"ewe cows camels camel mares mare buffalos goats insect cricket acorn pea fava mix cured "
+
+// tells reports whether a folded word may say another ingredient: one of a name of the larder or
+// of its words with several meanings, a figure, or a word of others.
+func (l *Larder) tells(word string) bool {
+	word = strings.TrimSpace(word)
+	if strings.ContainsAny(word, "0123456789%&/") || strings.Contains(others, " "+word+" ") ||
+		heldWords()[word] || heldWords()[singular(word)] {
+		return true
+	}
+	return slices.ContainsFunc(l.added, func(it *Item) bool { return it.speaksOf([]string{word}) })
+}
+
+// heldWords are the words of all names of the shipped larder, folded.
+var heldWords = sync.OnceValue(func() map[string]bool {
+	out := make(map[string]bool, len(index))
+	hold := func(name string) {
+		for _, w := range strings.FieldsFunc(name, func(c rune) bool {
+			return strings.ContainsRune(" ,()", c)
+		}) {
+			out[w], out[singular(w)] = true, true
+		}
+	}
+	for i := range index {
+		hold(index[i].key)
+	}
+	for key := range ambiguousByKey() {
+		hold(key)
+	}
+	return out
+})
 
 // turned finds a name whose kind stands behind a comma, where the other words there leave it as it
 // is.
@@ -191,6 +260,9 @@ func (l *Larder) turned(head, aside string) (*Item, bool) {
 		} {
 			it, ok := l.Find(name)
 			for k, other := range words {
+				if strings.Contains(name, aside) && !strings.Contains(aside, "soaked") {
+					break // all of them
+				}
 				ok = ok && (k == i || filler(other) || plainWords()[other] != nil && other != "soaked")
 			}
 			if ok {

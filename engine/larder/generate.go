@@ -1,7 +1,7 @@
 //go:build ignore
 
 // This program writes table.go from larder.csv, allergens.csv,
-// ambiguous.csv and hazards.csv. Run it with "go generate" in this
+// ambiguous.csv, hazards.csv and abroad.csv. Run it with "go generate" in this
 // folder after a change of any of them.
 package main
 
@@ -30,7 +30,11 @@ func main() {
 	if err != nil {
 		log.Fatal(err)
 	}
-	src, err := tablegen.Generate(larder, allergens, ambiguous, hazards)
+	abroad, err := os.ReadFile("abroad.csv")
+	if err != nil {
+		log.Fatal(err)
+	}
+	src, err := tablegen.Generate(larder, allergens, ambiguous, hazards, abroad)
 	if err != nil {
 		log.Fatal(err)
 	}

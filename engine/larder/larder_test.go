@@ -21,7 +21,7 @@ import (
 func TestTableIsFresh(t *testing.T) {
 	larder, allergens := readFile(t, "larder.csv"), readFile(t, "allergens.csv")
 	want, err := tablegen.Generate(larder, allergens, readFile(t, "ambiguous.csv"),
-		readFile(t, "hazards.csv"))
+		readFile(t, "hazards.csv"), readFile(t, "abroad.csv"))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -54,7 +54,7 @@ func TestGenerateRefuses(t *testing.T) {
 				t.Fatalf("larder.csv no longer holds %q", c.old)
 			}
 			_, err := tablegen.Generate([]byte(broken), allergens,
-				readFile(t, "ambiguous.csv"), readFile(t, "hazards.csv"))
+				readFile(t, "ambiguous.csv"), readFile(t, "hazards.csv"), readFile(t, "abroad.csv"))
 			if err == nil || !strings.Contains(err.Error(), c.want) ||
 				!strings.HasPrefix(err.Error(), "larder.csv:") {
 				t.Errorf("got error %v, want one about %s", err, c.want)
@@ -293,6 +293,13 @@ func TestEveryNameFindsItsItem(t *testing.T) {
 	for k, owner := range seen {
 		if other, ok := seen[k+"s"]; ok && other != owner {
 			t.Errorf("%q is %s, %q is %s", k, owner, k+"s", other)
+		}
+	}
+	for _, e := range index { // and so the names abroad
+		if other := findShipped([]byte(e.key + "s")); other != nil && other != &shipped[e.at] {
+			if _, asked := l.Ambiguous(e.key + "s"); !asked {
+				t.Errorf("%q is %s, %q is %s", e.key, shipped[e.at].Name, e.key+"s", other.Name)
+			}
 		}
 	}
 	if got := len(l.Names()); got != len(seen) {

@@ -176,8 +176,15 @@ var spellings = func() map[string]*unit {
 	return m
 }()
 
-// exactUnit finds a unit by its canonical name.
+// exactUnit finds a unit by its canonical name, or as one piece and
+// several cups are written.
 func exactUnit(name string) *unit {
+	switch name {
+	case "piece":
+		name = "pieces"
+	case "cups":
+		name = "cup"
+	}
 	for i := range units {
 		if units[i].name == name {
 			return &units[i]

@@ -2,6 +2,7 @@ package said
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -171,11 +172,24 @@ func Number(text string) bool {
 var waits = spelling.Pattern(`(?i)\b(?:rest|prove|proof|rise|chill|retard|stand|leave|overnight|` +
 	`fridge|freezer|refrigerat\w*)\b`)
 
+// mayHold reports whether a text may hold one of some words, whatever
+// the letter case: a cheap look before a pattern that needs one.
+func mayHold(text string, words ...string) bool {
+	low := strings.ToLower(text)
+	return strings.Contains(low, "\u017f") || // a pattern takes it for an s
+		slices.ContainsFunc(words, func(w string) bool { return strings.Contains(low, w) })
+}
+
 // Waits reports whether words of a step that takes no time tell of a
 // wait, which would be lost.
 func Waits(words string) bool {
+	if !mayHold(words, "re", "pro", "ris", "chil", "stand", "leave", "overnight", "freez",
+		"fridg") ||
+		!waits().MatchString(words) {
+		return false
+	}
 	_, _, timed := TimeIn(words)
-	return waits().MatchString(words) && (timed || inCold().MatchString(words))
+	return timed || inCold().MatchString(words)
 }
 
 var inCold = spelling.Pattern(`(?i)\b(?:fridge|freezer|refrigerat\w*|overnight|chill)\b`)

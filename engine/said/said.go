@@ -194,6 +194,9 @@ var worded = spelling.Pattern(`^\p{L}.*\p{L}$`)
 // TimeIn reads a time with words beside it: "until doubled, about 2 h",
 // "overnight, hanging". Words with their own figures are none.
 func TimeIn(text string) (time, rest string, ok bool) {
+	if !strings.ContainsAny(text, "0123456789¼½¾⅓⅔") && !mayHold(text, "night") {
+		return "", "", false
+	}
 	m := timeIn().FindStringSubmatch(text)
 	if m == nil || strings.ContainsAny(m[1]+m[3], "0123456789¼½¾⅓⅔") {
 		return "", "", false
@@ -589,7 +592,9 @@ type Made struct {
 // Makes reads "24 pieces", "10 to 12 buns" and "2 loaves of 450 g"; why
 // says what is wrong.
 func Makes(text string) (m Made, why string) {
-	text = aboutSo().ReplaceAllString(text, "")
+	if text != "" && (text[0] < '0' || text[0] > '9') {
+		text = aboutSo().ReplaceAllString(text, "")
+	}
 	number, rest, _ := strings.Cut(text, " ")
 	n, bad := Count(number)
 	m.Lo, m.Hi = n, n

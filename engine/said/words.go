@@ -31,6 +31,18 @@ var clock = spelling.Pattern(`(?i)^(\d+) ?(?:h|hours?|hrs?),? ?(?:and )?([0-5]\d
 var perSide = spelling.Pattern(`(?i)^(\d+(?:\.\d+)?) ?(s|secs?|seconds?|m|mins?|` +
 	`minutes?)\.? (?:per|each|a|on each|on either) side$`)
 
+// PlainTime reports whether a text is a plain quantity, or a range of
+// times and no word beside: "60 to 90 min".
+func PlainTime(text string) bool {
+	lo, hi, isRange := strings.Cut(text, " to ")
+	if !isRange {
+		return quantity.IsPlain(text)
+	}
+	_, plain := quantity.ReadPlain(lo, quantity.Of(quantity.Time))
+	_, ends := quantity.ReadPlain(hi, quantity.Of(quantity.Time))
+	return ends && (plain || Whole(lo))
+}
+
 // Time gives a worded time in figures: "half an hour", "2 min per
 // side". Others stay.
 func Time(text string) string {

@@ -25,7 +25,7 @@ func TestLines(t *testing.T) {
 		"milk 1 c, warm":                                    "milk 1 cup",
 		"2 c. + 2 T. A.P. flour":                            "AP flour 2 cup 2 tbsp",
 		"500 g flour Type 550":                              "Type 550 flour 500 g",
-		"1 1/2 tbsp dry active yeast":                       "active dry yeast 1 1/2 tbsp",
+		"1 1/2 tbsp dry active yeast":                       "dry active yeast 1 1/2 tbsp",
 		"1 cube fresh yeast (42 g)":                         "fresh yeast 42 g",
 		"1 tbsp cream":                                      "heavy cream 1 tbsp",
 		"1 egg 50g butter":                                  "egg 1 piece; butter 50 g",

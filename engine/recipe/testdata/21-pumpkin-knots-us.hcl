@@ -1,4 +1,4 @@
-# From a plain text: 3 things not read, 13 questions or guesses besides. Each stands in a comment at its place.
+# From a plain text: 2 things not read, 13 questions or guesses besides. Each stands in a comment at its place.
 formula "Pumpkin Knots" {
   makes = "24 rolls"
 
@@ -8,7 +8,7 @@ formula "Pumpkin Knots" {
       "butter"               = { amount = "1/4 cup", as = "melted", temp = "35 to 40 C" }   # read as unsalted butter; it may be salted butter, European-style butter; written 1/2 stick too
       "active dry yeast"     = "7 g"   # an envelope of dry yeast is 7 g; read the label; written: 1 envelope active dry yeast
       "warm water"           = { amount = "1/3 cup", note = "warm", temp = "105 to 115 F" }
-      # "canned pumpkin puree" = "3/4 cup"   # not read: no ingredient "canned pumpkin puree" in the larder; nearest is canned pumpkin
+      "canned pumpkin puree" = "3/4 cup"
       "light brown sugar"    = { amount = "1/3 cup", note = "packed" }
       "egg"                  = "1 piece"
       "egg yolk"             = { amount = "1 piece", temp = "18 to 24 C" }   # room temperature: read as 18 to 24 C

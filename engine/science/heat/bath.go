@@ -114,7 +114,7 @@ func (b Bath) Run(run figure.Run) (c Chilling, why string) {
 func (c *Chilling) Hasten(factor float64) { c.pace *= factor }
 
 // Advance moves now on by the given seconds and gives the state
-// there: CoreC is the warmest place, which may be the top, and
+// there. CoreC is the warmest place, which may be the top, and
 // SurfaceC the top.
 func (c *Chilling) Advance(seconds float64) (s State) {
 	for i := range c.n {

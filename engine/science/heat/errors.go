@@ -14,10 +14,10 @@ const (
 const rhoCpError, kError = 0.07, 0.15
 
 // TimeError is the relative error of a cooling or warming time at Biot
-// number bi = h L/k, 0 to +Inf, given the relative error of h: rho cp
-// (7 %), h and k (15 %) in quadrature, the last two by their share of
-// the resistance. Fridge dough (Bi 0.5) 27 %, ice bath (Bi 20) 16 %.
-// Basis derived.
+// number bi = h L/k, 0 to +Inf, given the relative error of h. It adds
+// rho cp (7 %), h and k (15 %) in quadrature, the last two by their
+// share of the resistance. Fridge dough (Bi 0.5) 27 %, ice bath (Bi 20)
+// 16 %. Basis derived.
 //
 // The solvers' own error is negligible beside it. Bulk meat
 // measured against such formulas was 11 % off (Rollin, Matthews &

@@ -100,10 +100,10 @@ func (b Body) Nearest() float64 {
 func SlabOf(thicknessM float64) Body { return Body{Slab, [3]float64{thicknessM / 2}} }
 
 // TrayOf is a filled tray or pan of the given depth, m. An insulated
-// underside (wood, a still stack) is exactly a slab of twice the depth;
-// otherwise the two faces share their mean h, good to 4 % in time while
-// they are within 2:1, and 8-21 % too fast at 5:1 (computed): Volumes
-// takes two unlike faces.
+// underside (wood, a still stack) is exactly a slab of twice the depth.
+// Otherwise the two faces share their mean h: good to 4 % in time
+// within 2:1, and 8-21 % too fast at 5:1 (computed). Volumes takes two
+// unlike faces.
 func TrayOf(depthM float64, insulatedBelow bool) Body {
 	if insulatedBelow {
 		depthM *= 2
@@ -140,10 +140,10 @@ func EllipsoidOf(a, b, c float64) Body { return Body{Ellipsoid, [3]float64{a / 2
 
 // EquivalentDimension is the d between 1 and 3 for which a body of half
 // dimension Nearest ends its cooling at b's rate, with conductivity k
-// and coefficient h. Volumes takes it for a brick; alone it cools up to
-// 11 % too fast below Bi 1, 13 % at worst (computed), so use it for the
-// difference that a source makes and add that to Walk's answer. NaN for
-// a bad body, k or h.
+// and coefficient h. Volumes takes it for a brick. Alone it cools up to
+// 11 % too fast below Bi 1, 13 % at worst (computed). So use it for a
+// source's difference, and add that to Walk's answer. NaN for a bad
+// body, k or h.
 func (b Body) EquivalentDimension(k, h float64) float64 {
 	dirs, n, nearest, ok := b.directions()
 	if !ok || !positive(k) || !(h >= 0) {

@@ -34,10 +34,9 @@ const (
 	ownHeatPower = 0.7  // of the dose: twice the yeast makes 1.6 times the gas
 )
 
-// OwnHeat is a dough's heat at 26 C, W/kg, by its yeast in % on
-// flour, as instant, and the factor by which sugar and salt slow it.
-// why is the reason for silence. At other temperatures it follows the
-// yeast's gas.
+// OwnHeat is a dough's heat at 26 C, W/kg, by its yeast in % on flour,
+// as instant, and the osmotic factor. why is the reason for silence. At
+// other temperatures it follows the yeast's gas.
 func OwnHeat(yeastPct, osmotic float64) (q figure.Estimate, why string) {
 	if why := ownHeatYeast.Refuses(yeastPct); why != "" {
 		return q, why
@@ -49,10 +48,10 @@ func OwnHeat(yeastPct, osmotic float64) (q figure.Estimate, why string) {
 	return figure.WithinFactor(mid, OwnHeatFactor), ""
 }
 
-// Excess is how far own heat keeps a body above its temperature without
-// it: in the end, for each W/kg, and the time to get there. Volumes
-// follows bodies for which this is too rough; before the end it errs by
-// a tenth of the excess (computed).
+// Excess is a body's excess temperature from own heat: the final one
+// for each W/kg, and its time constant. On the way it errs by a tenth
+// of the excess (computed). Volumes follows bodies for which this is
+// too rough.
 type Excess struct {
 	inTheEnd State   // K for each W/kg
 	tau      float64 // s

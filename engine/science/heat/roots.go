@@ -62,8 +62,8 @@ type basis struct {
 	m  [modes]float64 // volume mean of f
 
 	// The modes that are not kept, in groups whose edges double: z^2 of
-	// each, and its share of what the kept ones leave out of the mean
-	// and surface of a body that has just met another ambient.
+	// each, and its share of what the kept ones miss. The miss is that
+	// of mean and surface just after a change of ambient.
 	late2, lateMean, lateSurf [lateGroups]float64
 }
 
@@ -122,8 +122,8 @@ func evenCore(d int, bi, fo float64) float64 {
 }
 
 // fill solves the basis for bi, which clampBiot has limited. Norm,
-// constants and means are one formula for the three shapes, written
-// with s and g so that a held surface needs no case of its own.
+// constants and means are one formula for the three shapes. In s and g,
+// a held surface needs no case of its own.
 func (b *basis) fill(d int, bi float64) {
 	b.d, b.bi = d, bi
 	for n := range modes {

@@ -141,9 +141,9 @@ func nearestApproach(f func(float64) float64, lo, hi float64) float64 {
 const LowestScale, HighestScale = 0.2, 5.0
 
 // ScaleFor is the factor on h with which the stage passes through readC
-// at p, to 1e-4 K, the given seconds from now; give it to SetScale, and
-// keep it for later stages in the same place. ok is false when no
-// factor from LowestScale to HighestScale does. The Walk is unchanged.
+// at p, to 1e-4 K, the given seconds from now. SetScale takes it, now
+// and for later stages in the same place. ok is false when no factor
+// from LowestScale to HighestScale does. The Walk is unchanged.
 func (w *Walk) ScaleFor(p Point, readC, seconds float64) (factor float64, ok bool) {
 	if !w.staged || !finite(readC) || !positive(seconds) {
 		return 0, false

@@ -81,8 +81,8 @@ func SurfaceCoefficient(p Place) (Coefficient, bool) {
 }
 
 // StillAir is the coefficient between a surface and still air,
-// radiation included, W/(m2 K): 9 for a dough at 26 C in a room of 22,
-// 12.8 for a loaf at 60 C.
+// radiation included, W/(m2 K). It is 9 for a dough at 26 C in a room
+// of 22, 12.8 for a loaf at 60 C.
 func StillAir(surfaceC, airC float64) float64 {
 	return convection(math.Abs(surfaceC-airC)) + Radiation(surfaceC, airC)
 }
@@ -100,7 +100,7 @@ func convection(difference float64) float64 {
 const stillConvection, stillDifference = 3.7, 4.0
 
 // Dew is what condensation adds to StillAir on a surface colder than
-// moist air, W/(m2 K): the water that settles from air of a relative
+// moist air, W/(m2 K). The water settles from air of a relative
 // humidity, 0 to 1, by the Chilton-Colburn analogy with Le^(2/3) = 0.88
 // (Incropera eq. 6.60, memory). It is 0 above the dew point.
 func Dew(surfaceC, airC, humidity float64) float64 {
@@ -120,9 +120,9 @@ func Saturated(tC float64) float64 {
 	return 611.2 * math.Exp(17.62*tC/(243.12+tC)) / (gas * (tC + 273.15))
 }
 
-// SurfaceLag is a surface's mean distance from the air over a whole
-// cooling or warming, as a share of the body's first difference: at
-// that third its coefficient is the mean one (judgement).
+// SurfaceLag is a surface's mean difference from the air over a cooling
+// or warming, as a share of the body's first difference. There its
+// coefficient is the mean one (judgement).
 const SurfaceLag = 1. / 3
 
 // Layer is something between a surface and its surroundings.
@@ -174,9 +174,9 @@ func InSeries(h float64, resistances ...float64) float64 {
 }
 
 // Radiation is the radiant part of a surface coefficient, W/(m2 K),
-// between a surface and surroundings at the given temperatures, C,
-// emissivity 0.9: 4.9 in a fridge, 5.3 on a bench, 15 in an oven at 200
-// C. It is exact for grey bodies.
+// between a surface and surroundings at the given temperatures, C.
+// Emissivity is 0.9; it is exact for grey bodies: 4.9 in a fridge, 5.3
+// on a bench, 15 in an oven at 200 C.
 func Radiation(surfaceC, surroundingsC float64) float64 {
 	const emissivity, stefan, zero = 0.9, 5.67e-8, 273.15
 	s, a := surfaceC+zero, surroundingsC+zero

@@ -2,10 +2,10 @@ package heat
 
 import "math"
 
-// cells is how many finite volumes lie between the middle and a
+// cells is the number of finite volumes between the middle and a
 // surface. They make most of the error: 24 cost up to 0.02 K of a 25 K
 // step, and the 25 steps of a stage a third of that (computed against
-// Walk); 16 cells would cost twice as much.
+// Walk). 16 cells would cost twice as much.
 const cells = 24
 
 // Volumes follows a body in one direction by implicit finite volumes
@@ -354,8 +354,8 @@ func (v *Volumes) stepAlone(dt float64) {
 }
 
 // step is one TR-BDF2 step: the trapezium rule over its first 0.586,
-// then a second backward difference, which does not ring after a jump
-// in h. l is of now, and follows it.
+// then a second backward difference. It does not ring after a jump in
+// h. l is of now, and follows it.
 func (v *Volumes) step(dt float64, halvings int, l *looked) {
 	const g = 2 - math.Sqrt2
 	uLow, uHigh := v.faces()
@@ -381,7 +381,7 @@ func (v *Volumes) step(dt float64, halvings int, l *looked) {
 }
 
 // solve finds the field with h(t) - c rates(t) = want by Newton, one
-// tridiagonal system a round; a body of constant properties takes
+// tridiagonal system a round. A body of constant properties takes
 // one round. It reports false after eight rounds. l is of t, and
 // follows it.
 func (v *Volumes) solve(t, want *field, l *looked, c, uLow, uHigh float64) bool {
