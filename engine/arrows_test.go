@@ -84,6 +84,7 @@ var mayKnow = map[string][]string{
 		"engine/figure",
 		"engine/larder",
 		"engine/quantity",
+		"engine/said/unread",
 		"engine/spelling",
 	}, // words that mean a figure; it reads no file and no formula
 	"engine/said/unread": {
@@ -105,7 +106,20 @@ var mayKnow = map[string][]string{
 		"engine/said",
 		"engine/source",
 	}, // values that hang on nothing else in a formula
+	"engine/formula/culture": {
+		"engine/figure",
+		"engine/larder",
+		"engine/science/bakersmath",
+	}, // how wet a sourdough is; it knows no formula
+	"engine/formula/refusal": {
+		"engine/larder",
+		"engine/quantity",
+		"engine/reading",
+		"engine/source",
+	}, // what is said of an ingredient that is not read
 	"engine/formula": {
+		"engine/formula/culture",
+		"engine/formula/refusal",
 		"engine/formula/values",
 		"engine/family",
 		"engine/larder",

@@ -550,7 +550,7 @@ var IngredientOptions = []*IngredientOption{
 		},
 		deText, deText,
 		des, assumesNothing},
-	{"as", "its form: melted, cold cubes",
+	{formOption, "its form: melted, cold cubes",
 		false, false, nil,
 		func(rd *reader, in *Ingredient, e hclsyntax.Expression, what string) {
 			in.Form, _, _ = rd.Text(e, what)
@@ -580,6 +580,9 @@ var IngredientOptions = []*IngredientOption{
 		func(in *Ingredient) string { return in.Note },
 		notes, assumesNothing},
 }
+
+// formOption is the option that says in what form an ingredient goes in.
+const formOption = "as"
 
 // hydration is the option that says how wet a culture is, within bounds in %.
 const (
@@ -1069,6 +1072,33 @@ func (rd *reader) readWith(s *Step, e hclsyntax.Expression, what string) {
 	}
 }
 
+// leavesOut are keys of a step for the ingredients that do not go in yet.
+var leavesOut = []string{"without", "except", "but", "all but", "excluding", "minus",
+	"holding back",
+	"hold back"}
+
+// readWithout reads the ingredients of the part that a step leaves out: it takes all the others.
+func (rd *reader) readWithout(s *Step, e hclsyntax.Expression) {
+	names, places, ok := []string{}, []source.Place{}, true
+	if text, at, isText := rd.Literal(e); isText {
+		names, places = []string{text}, []source.Place{at}
+	} else if names, places, ok = rd.Texts(e, s.Verb.says[optWith.index]); !ok {
+		return
+	}
+	left := rd.names(s)
+	for i, name := range names {
+		c, why := said.Which(name, rd.names(s))
+		if why != "" {
+			rd.Fault(places[i], "%s: without: %s", s.Verb.Name, why)
+			return
+		}
+		left = slices.DeleteFunc(left, func(n string) bool { return slices.Contains(c.Names, n) })
+	}
+	for _, name := range left {
+		rd.withs = append(rd.withs, use{step: s, name: name, place: rd.Place(e.Range())})
+	}
+}
+
 // checkTin reports whether a tin is one of the house, or one of an open size. A name that is near
 // one of the house is refused: it is likely misspelt.
 func (rd *reader) checkTin(name string, at source.Place) bool {
@@ -1221,6 +1251,12 @@ func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what strin
 		if g, ok := rd.bareAmount(in, e); ok {
 			return Amount{Given: g}
 		}
+		if n, at, ok := rd.value().WholeNumber(e); ok && in.measure != "" { // "pinch of salt" = 1
+			g, _ := rd.QuantityText(rd.saidAmount(in, rd.measured(in, quantity.Plain(n), at),
+				at), at,
+				quantity.Amounts, what)
+			return Amount{Given: g}
+		}
 		g, _ := rd.Quantity(e, quantity.Amounts, what)
 		return Amount{Given: g}
 	}
@@ -1228,6 +1264,7 @@ func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what strin
 	if !ok {
 		return Amount{}
 	}
+	text = rd.measured(in, text, at)
 	if q, plain := quantity.ReadPlain(text, plainAmounts); plain {
 		return Amount{Given: Given{Quantity: q, Place: at, Set: true}}
 	}
@@ -1242,7 +1279,25 @@ func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what strin
 		rd.assumed(at, fmt.Sprintf("%s: %q is no weight: taken as \"?\"; weigh it", what, text))
 		return Amount{Open: true, Given: Given{Place: at}}
 	}
-	written := text
+	return rd.weighedText(in, text, at, what)
+}
+
+// secondThing puts what an amount holds besides its ingredient, "1, beaten with 1 tbsp milk",
+// on a line of its own.
+func (rd *reader) secondThing(in *Ingredient, two said.Second, at source.Place) {
+	other := &Ingredient{Part: in.Part, Name: two.Name, Place: at, Apart: in.Apart, loose: in.loose}
+	other.Amount = rd.weighedText(other, two.Amount, at, other.quoted())
+	other.Item, _, _ = rd.find(other)
+	rd.described(other, []string{other.aside})
+	in.second = other
+	rd.assumed(at, fmt.Sprintf("two ingredients in one amount are read as %q = %q, %q = %q",
+		in.Name, two.First,
+		two.Name, two.Amount))
+}
+
+// weighedText reads the amount of an ingredient from a text.
+func (rd *reader) weighedText(in *Ingredient, text string, at source.Place, what string) Amount {
+	written, ok := text, true
 	if !quantity.IsPlain(text) {
 		if text, ok = rd.plainAmount(in, text, at, what); !ok {
 			return Amount{}
@@ -1366,10 +1421,8 @@ func (rd *reader) plainAmount(in *Ingredient, text string, at source.Place, what
 			rd.assumed(at, fmt.Sprintf("%q is read as %s: %s has its own line", text, two.First, two.Name))
 			text = two.First
 		case ok:
-			rd.Problems = append(rd.Problems, source.Problem{Place: at,
-				Text:  fmt.Sprintf("%s: two ingredients in one amount; write each on its line", what),
-				Paste: fmt.Sprintf("%q = %q\n%q = %q", in.Name, two.First, two.Name, two.Amount)})
-			return "", false
+			text = two.First
+			rd.secondThing(in, two, at)
 		}
 	}
 	text, _ = rd.standApart(in, text)
@@ -1455,6 +1508,14 @@ func (rd *reader) unknownOption(s *Step, pair reading.Pair) {
 	case o != nil && o != optNote && s.Verb.Takes(o) && o.text(s) == "":
 		o.fill(rd, s, pair.Value)
 	case o != nil && o != optNote && !s.Verb.Takes(o) && rd.otherwise(s, o, pair):
+	case quoted && strings.Contains(word, "between") && len(rd.after) > 0:
+		rd.between, _ = rd.QuantityText(text, at, forTime, s.Verb.Name)
+		rd.betweenWord = word
+	case slices.Contains(leavesOut, word) && s.Verb.Takes(optWith) && len(s.With) == 0:
+		rd.readWithout(s, pair.Value)
+	case quoted && rd.isProse(word, text, s.Verb.Options()):
+		s.Note = strings.TrimSpace(s.Note + " " + pair.Key + " " + text)
+		rd.notRead(at, pair.Key+" "+text)
 	case quoted && slices.Contains(s.Verb.Options(), name):
 		rd.Fault(pair.Place, "no key %q in a %s step; write %s = %q", pair.Key, s.Verb.Name, name, text)
 	default:

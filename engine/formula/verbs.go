@@ -233,7 +233,8 @@ var Verbs = []*Verb{
 	verb("fold", "stretch and fold the dough in its tub",
 		aTimeOrCount, takes{optAt, optTime, optCovered},
 		passing, noHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, touched, attended,
-		keepsForm, putsNothing, inMaking, rawOnly, "turn", "knock back", "punch down", "degas",
+		keepsForm, putsNothing, inMaking, rawOnly, "turn", "knock back", "punch down", "punch",
+		"knock down", "deflate", "degas",
 		"stretch and fold", "coil fold", "slap and fold", "book fold", "letter fold", "single turn",
 		"double turn", "letter turn", "book turn", "rabat"),
 	verb("rest", "leave it to stand and rise",
@@ -259,7 +260,8 @@ var Verbs = []*Verb{
 	verb("cook", "heat it in a pan, a pot or hot fat",
 		aTime, takes{optAt, optTo, optCore, optBy, optAs},
 		passing, cooks, nowhere, anywhere, joinsNothing, endsBulk, keepsGas, touched, attended,
-		keepsForm, putsNothing, inMaking, anyTime),
+		keepsForm, putsNothing, inMaking, anyTime, "heat", "heat up", "bring to temperature",
+		"aufkochen", "kochen"),
 	verb("melt", "melt it, or warm it and no more",
 		aTime, takes{optAt, optTo, optBy},
 		passing, melts, nowhere, anywhere, joinsNothing, goesOn, keepsGas, touched, unattended,
@@ -643,8 +645,12 @@ func (v *Verb) MeasuredIn(k quantity.Kind) bool { return v.own.kinds.Has(k) }
 // their own.
 func (rd *reader) stepWord(pair reading.Pair) stepWord {
 	word := stepNamed(pair.Key)
-	if rd.turnsLater && word == (stepWord{}) && said.Key(pair.Key) == "laminate" {
-		rd.assumed(pair.Place, "laminate is read as the butter that is put in: the turns are the folds below")
+	if word == (stepWord{}) && said.Key(pair.Key) == "laminate" && (rd.turnsLater ||
+		rd.layered != nil) {
+		if rd.layered == nil {
+			rd.assumed(pair.Place, "laminate is read as the butter that is put in: the turns "+
+				"are the folds below")
+		}
 		return stepNamed("enclose")
 	}
 	text, at, _ := rd.Literal(pair.Value)
@@ -802,4 +808,101 @@ func (rd *reader) readDone(s *Step, at source.Place) {
 		s.OpenOwn = true
 		rd.assumed(at, fmt.Sprintf("%s = true says no figure: taken as \"?\"", s.word))
 	}
+}
+
+// goesOn is a bake in the same oven at another heat: what is aimed at and read holds at its end.
+func (s *Step) goesOn(time, temp Given) *Step {
+	one := *s
+	one.Time, one.At, one.Where, one.Steam = time, temp, nil, nil
+	s.Core, s.Reading = Given{}, nil
+	return &one
+}
+
+// standing is a wait between two folds: in the cold by its word or its place, else as a rest.
+func (s *Step) standing(wait Given, word string) *Step {
+	one := &Step{Part: s.Part, Verb: stepNamed("rest").verb, Place: s.Place, word: "rest",
+		Time: wait,
+		At:   s.At, Where: s.Where, Covered: s.Covered}
+	if strings.Contains(word, "chill") || s.Where.Cold() {
+		one.Verb, one.Where = Chill, nil
+	}
+	return one
+}
+
+// readFolds reads how often a dough is folded with the wait between, "3 times, every 20 min":
+// a fold and a wait each. It reports whether it did.
+func (rd *reader) readFolds(s *Step, text string, at source.Place) bool {
+	n, wait, ok := said.Every(text)
+	if !ok {
+		return false
+	}
+	time, ok := rd.QuantityText(wait, at, forTime, s.Verb.Name)
+	if !ok {
+		return true
+	}
+	s.Measure = values.BareCount(1, at)
+	for i := range n {
+		if i > 0 {
+			rd.after = append(rd.after, func() *Step {
+				one := *s
+				return &one
+			})
+		}
+		rd.after = append(rd.after, func() *Step { return s.standing(time, "") })
+	}
+	rd.assumed(at, fmt.Sprintf("%q is read as %d times { %s = 1 }, { rest = %q }", text, n,
+		s.word, wait))
+	return true
+}
+
+// readLayers reads a lamination as one word, { laminate = "3 single folds" }: the fat that the
+// list has for it is put in, and each fold is sheeted, folded and left for what rest_between
+// says.
+func (rd *reader) readLayers(s *Step, text string, at source.Place) {
+	p := rd.layerPart(s)
+	rd.uses = append(rd.uses, use{step: s, name: p.Name, place: at})
+	n, rest, ok := said.Folds(text)
+	if !ok {
+		n = 0
+	}
+	for range n {
+		rd.after = append(rd.after,
+			func() *Step {
+				return &Step{Part: s.Part, Verb: sheetVerb, Place: s.Place,
+					OpenOwn: true}
+			},
+			func() *Step {
+				return &Step{Part: s.Part, Verb: stepNamed("fold").verb, Place: s.Place,
+					Measure: values.BareCount(1, at)}
+			}, func() *Step {
+				if !rd.between.Set {
+					return nil
+				}
+				return s.standing(rd.between, rd.betweenWord)
+			})
+	}
+	says := fmt.Sprintf("{ fill = %q }, then { sheet = \"?\" } and { fold = 1 } %d times",
+		p.Name, n)
+	if n == 0 || rest != "" {
+		rest = text
+		says = fmt.Sprintf("{ fill = %q }; write each turn as { sheet = \"?\" }, { fold = 1 }",
+			p.Name)
+	}
+	rd.assumed(at, fmt.Sprintf("%s = %q is read as %s, with what stands between them", s.word,
+		text, says))
+}
+
+// layerPart makes a filling of the fat that a dough's list has for its layers.
+func (rd *reader) layerPart(s *Step) *Part {
+	in := rd.layered
+	p := &Part{Formula: rd.formula, Name: in.Name, Place: in.Place, Implied: true, Kind: Filling,
+		Ingredients: []*Ingredient{in}}
+	s.Part.Ingredients = slices.DeleteFunc(s.Part.Ingredients,
+		func(i *Ingredient) bool { return i == in })
+	in.Part, rd.layered = p, nil
+	rd.formula.Parts = append(rd.formula.Parts, p)
+	rd.assumed(in.Place, fmt.Sprintf("%q is not mixed in: it is read as filling %q { "+
+		"ingredients = { %q = %q } }",
+		in.Name, in.Name, in.Item.Name, writtenText(in.Amount.Given)))
+	return p
 }

@@ -46,6 +46,20 @@ var otherOptions = map[string]string{
 	"decor": "note", "before": "note", "preheat": "note",
 }
 
+// otherSettings are words that bakers write for a setting of an
+// ingredient.
+var otherSettings = map[string]string{"state": "as", "form": "as", "prep": "as",
+	"preparation": "as",
+	"condition":   "as", "cut": "as", "how": "as", "temperature": "temp", "at": "temp",
+	"warmth": "temp",
+	"weight": "amount", "quantity": "amount", "qty": "amount", "mass": "amount", "volume": "amount",
+	"count": "amount", "number": "amount", "comment": "note", "notes": "note", "remark": "note",
+	"brand": "note", "for": "note", "hold back": "reserve", "held back": "reserve"}
+
+// OtherSetting gives the setting of an ingredient that a word means; ""
+// for none.
+func OtherSetting(word string) string { return otherSettings[Key(word)] }
+
 // OtherOption gives the option that a word means; "" for none.
 func OtherOption(word string) string { return otherOptions[Key(word)] }
 

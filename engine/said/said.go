@@ -14,6 +14,7 @@ import (
 
 	"forebake/engine/larder"
 	"forebake/engine/quantity"
+	"forebake/engine/said/unread"
 	"forebake/engine/spelling"
 )
 
@@ -135,6 +136,12 @@ func Ingredient(l *larder.Larder, name, units string) (*larder.Item, []string, b
 			it, words, ok = l.Described(strings.Replace(name, t, "", 1)) // "warm milk (110F)"
 		}
 	}
+	if !ok {
+		if head, rest := Beside(l, name); head != "" {
+			it, words, _ = l.Described(head)
+			return it, append(words, rest), true
+		}
+	}
 	if len(words) == 0 {
 		return it, nil, ok
 	}
@@ -145,6 +152,44 @@ func Ingredient(l *larder.Larder, name, units string) (*larder.Item, []string, b
 		}
 	}
 	return it, words, ok
+}
+
+// Beside parts a name that the larder does not know whole into what it
+// knows, and the words behind a comma or in brackets that it can do
+// without: "bread flour, from the mill". No head means that it has to
+// be asked.
+func Beside(l *larder.Larder, name string) (head, rest string) {
+	i := strings.IndexAny(name, ",(")
+	if i < 0 {
+		i = strings.Index(name, " - ")
+	}
+	if i <= 0 {
+		return "", ""
+	}
+	head, rest = strings.TrimSpace(name[:i]), strings.Trim(name[i:], " ,()-")
+	it, _, ok := l.Described(head)
+	if !ok || larder.Harmless(name, it) != "" {
+		return "", ""
+	}
+	if GoesIn(rest) == "" && unread.AskedOf(l, rest) {
+		if _, apart := Apart(name); !apart {
+			return "", ""
+		}
+	}
+	return head, rest
+}
+
+var named = spelling.Pattern(`(?i)^((?:(?:an?|one|\d+) )?(?:(?:small|large|good|generous|big) )?` +
+	`(?:pinch(?:es)?|dash(?:es)?|splash|drizzle|few drops|knob|prise|nypa|pizzico|pincée)) ?` +
+	`(?:of|de|di|d'|av)? (\pL.*)$`)
+
+// Named parts a name that begins with a measure: "pinch of salt".
+func Named(name string) (amount, thing string, ok bool) {
+	m := named().FindStringSubmatch(strings.TrimSpace(name))
+	if m == nil {
+		return "", "", false
+	}
+	return m[1], m[2], true
 }
 
 var sizes = spelling.Pattern(`\b(?:large|medium|small)\b`)
@@ -247,6 +292,34 @@ func Every(text string) (n int, wait string, ok bool) {
 	return n, m[2], fault == nil && n > 0 && n <= 8
 }
 
+var folds = spelling.Pattern(`(?i)^(?:with |in |give it |do )?(\d|one|two|three|four|five|six) ` +
+	`((?:letter|book|single|double|simple|three-fold|four-fold|half|tri-?fold) )?(?:turns?|` +
+	`folds?|tours?)\b(.*)$`)
+
+// Folds reads how often a dough is folded: "3 single folds". Rest are
+// the words behind it.
+func Folds(text string) (n int, rest string, ok bool) {
+	m := folds().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return 0, "", false
+	}
+	number := strings.ToLower(m[1])
+	if number == "six" {
+		number = "6"
+	} else if digit := numbers[number]; digit != "" {
+		number = digit
+	}
+	n, err := strconv.Atoi(number)
+	return n, strings.Trim(m[3], " ,;()"), err == nil && n > 0
+}
+
+var layers = spelling.Pattern(`(?i)\b(?:laminat(?:e|ing|ion)|roll(?:ing)?[- ]in|tourage|beurrage|` +
+	`(?:butter )?block|layers|layering|lock[- ]?in)\b`)
+
+// Layers reports whether words of an ingredient's name say that it is
+// folded into the dough, and not mixed.
+func Layers(name string) bool { return layers().MatchString(name) }
+
 // Times reads a number of times: "4 times", "in half".
 func Times(text string) (number string, ok bool) {
 	text = strings.TrimSpace(text)
@@ -288,6 +361,7 @@ var turns = map[string]bool{"letter": true, "letter turn": true, "letter fold": 
 	"single":      true,
 	"single turn": true, "simple": true, "book": true, "book turn": true, "book fold": true,
 	"double": true, "double turn": true, "half": true, "three-fold": true, "four-fold": true,
+	"knock back": true, "knock it back": true, "punch down": true, "degas": true, "deflate": true,
 	"double fold": true, "single fold": true, "simple fold": true, "simple turn": true,
 	"tri-fold": true, "tour double": true, "tour simple": true}
 
@@ -310,7 +384,8 @@ const packet = `sachets?|packets?|envelopes?|packages?|pkgs?|packs?|päckchen|pc
 // Sources: pinch and dash from measuring-spoon pages (read), the bounds
 // a judgement; a sachet of dry yeast is 7 g (German and US pages,
 // read); saffron 0.1 to 0.5 g, cardamom pods and drops (memory);
-// vanilla sugar 7.5 g in France, 8 g in Germany, 10 g in Austria
+// a Würfel of fresh yeast is 42 g (German pages, read); vanilla sugar
+// 7.5 g in France, 8 g in Germany, 10 g in Austria
 // (memory); a stick of butter is 4 oz (SR 28, read).
 var measures = []struct {
 	word   func() *regexp.Regexp
@@ -343,6 +418,9 @@ var measures = []struct {
 	{spelling.Pattern(`^(?:few )?drops?$`), 0.03, 0.3, "ml", false,
 		func(it *larder.Item) bool { return it.Density > 0 },
 		"a drop is taken as 0.03 ml, and a few as up to 0.3 ml: weigh it"},
+	{spelling.Pattern(`^(?:würfel|wuerfel|hefewürfel)$`), 42, 42, "g", false,
+		func(it *larder.Item) bool { return it.YeastKind == "fresh" },
+		"a Würfel of fresh yeast is taken as 42 g"},
 	{spelling.Pattern(`^sticks?$`), 4, 4, "oz", true,
 		func(it *larder.Item) bool {
 			return it.Class == larder.ClassFat && it.Water > 0 && it.Fat < 90

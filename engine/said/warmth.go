@@ -31,6 +31,9 @@ var warmNames = []struct {
 		`smeltet`), "32 C to 45 C", anything},
 	{names(`warm(?:ed)?|warme?[nrs]?|varmt?|varme`), "35 C to 43 C", anything},
 	{names(`ice[- ]cold|iced`), "0 C to 4 C", anything},
+	{names(`(?:cool|cold) (?:but|and|yet) (?:still )?(?:pliable|malleable|plastic)|pliable|` +
+		`malleable`),
+		"10 C to 16 C", isFat},
 	{
 		names(
 			`fridge|refrigerated|chilled|cold|kalte?[nrs]?|froide?|fredd[oa]|fr[ií][oa]|kallt?|koldt?`),
