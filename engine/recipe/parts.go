@@ -7,6 +7,7 @@ import (
 
 	"forebake/engine/recipe/list"
 	"forebake/engine/recipe/phrase"
+	"forebake/engine/spelling"
 )
 
 func kindOf(name string) string {
@@ -34,7 +35,8 @@ func (d *draft) heading(bare, line string) (kind, name string, ok bool) {
 		return "", "", false // "pearl sugar", "raspberry jam" are ingredients
 	}
 	kind = kindOf(name)
-	for _, lead := range []string{"for the ", "for ", "make the ", "to make the ", "prepare the ", "prepare ", "make ", "the "} {
+	for _, lead := range []string{"für den ", "für die ", "für das ", "fuer den ", "fuer die ", "fuer das ",
+		"pour la ", "pour le ", "per la ", "per il ", "para la ", "para el ", "for the ", "for ", "make the ", "to make the ", "prepare the ", "prepare ", "make ", "the "} {
 		name = strings.TrimPrefix(name, lead)
 	}
 	if kind == "" && (d.block || strings.HasSuffix(strings.TrimSpace(bare), ":")) && !d.method.on && len(cuesOf(bare)) == 0 {
@@ -44,8 +46,22 @@ func (d *draft) heading(bare, line string) (kind, name string, ok bool) {
 		}
 		d.say("what kind of part is " + quote(name) + "? read as a " + kind)
 	}
+	if english := englishHeads[name]; english != "" {
+		name = english
+	}
 	return kind, name, kind != "" && name != ""
 }
+
+// englishHeads are headings of other languages that the method names in English.
+var englishHeads = map[string]string{"teig": "dough", "masa": "dough", "deg": "dough", "dej": "dough",
+	"ciasto": "dough", "füllung": "filling", "fuellung": "filling", "fülle": "filling",
+	"fyllning": "filling", "fyld": "filling", "ripieno": "filling", "relleno": "filling",
+	"nadzienie": "filling", "garniture": "filling", "guss": "icing", "glasur": "icing",
+	"lukier": "icing", "glassa": "icing", "glaçage": "icing", "kruszonka": "crumble",
+	"garnering": "topping", "pynt": "topping", "belag": "topping", "cobertura": "topping"}
+
+// rollIn are words of a fat that is folded in, and not mixed: it is a part of its own.
+var rollIn = spelling.Pattern(`(?i)\btourage\b|\broll-in\b|\blaminat|\bziehfett\b|\btourier|\bbeurrage\b|\block-in\b`)
 
 // upper reports whether a line is all in capitals, as headings are.
 func upper(text string) bool { return text == strings.ToUpper(text) && len(text) > 4 }
@@ -162,6 +178,9 @@ func (d *draft) add(p *part, lines []list.Line, left []list.Left) {
 				l.Says = append(l.Says, "for "+l.For+": read as no part of the "+p.name)
 			}
 			d.bounded(&l, to)
+		} else if p.kind == "dough" && rollIn().MatchString(l.Name) {
+			to = d.partOf("filling", "butter block")
+			l.Says = append(l.Says, "read as folded in, no part of the "+p.name)
 		}
 		to.lines = append(to.lines, d.newLine(l))
 	}

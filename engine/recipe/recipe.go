@@ -219,6 +219,9 @@ func (d *draft) join() {
 	}
 	d.parts = kept
 	for _, p := range d.parts {
+		if p.kind == "preferment" && main.takes(p) {
+			continue
+		}
 		if p.kind == "preferment" && !main.holds("the "+p.name) {
 			main.lines = append([]*line{d.newLine(list.Line{Name: "the " + p.name, Amount: "all",
 				Says: []string{"not said where the " + p.name + " goes: read as all of it, into the " +
@@ -237,6 +240,18 @@ func (d *draft) join() {
 				" goes: put it on with a fill, wash or brush step of the dough"})
 		}
 	}
+}
+
+// takes reports whether a line of the part's list names another part, "120 g tangzhong", and has it
+// mean that part.
+func (p *part) takes(other *part) bool {
+	for _, l := range p.lines {
+		if l.off && strings.EqualFold(l.Name, other.name) && l.Amount != "?" {
+			l.off, l.Options = false, nil
+			return true
+		}
+	}
+	return false
 }
 
 // puts reports whether a step puts a part on.
