@@ -900,10 +900,6 @@ func (d *draft) settle(p *part, s *step) {
 	}
 }
 
-func without(says []string, text string) []string {
-	return slices.DeleteFunc(says, func(t string) bool { return t == text })
-}
-
 // around reads what is around the part, and how it is done.
 func (d *draft) around(p *part, s *step, verb, text string) {
 	lower := strings.ToLower(text)

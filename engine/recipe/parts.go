@@ -7,7 +7,6 @@ import (
 
 	"forebake/engine/recipe/list"
 	"forebake/engine/recipe/phrase"
-	"forebake/engine/spelling"
 )
 
 func kindOf(name string) string {
@@ -35,8 +34,7 @@ func (d *draft) heading(bare, line string) (kind, name string, ok bool) {
 		return "", "", false // "pearl sugar", "raspberry jam" are ingredients
 	}
 	kind = kindOf(name)
-	for _, lead := range []string{"für den ", "für die ", "für das ", "fuer den ", "fuer die ", "fuer das ",
-		"pour la ", "pour le ", "per la ", "per il ", "para la ", "para el ", "for the ", "for ", "make the ", "to make the ", "prepare the ", "prepare ", "make ", "the "} {
+	for _, lead := range headLeads {
 		name = strings.TrimPrefix(name, lead)
 	}
 	if kind == "" && (d.block || strings.HasSuffix(strings.TrimSpace(bare), ":")) && !d.method.on && len(cuesOf(bare)) == 0 {
@@ -46,22 +44,9 @@ func (d *draft) heading(bare, line string) (kind, name string, ok bool) {
 		}
 		d.say("what kind of part is " + quote(name) + "? read as a " + kind)
 	}
-	if english := englishHeads[name]; english != "" {
-		name = english
-	}
+	name = orElse(englishHeads[name], name)
 	return kind, name, kind != "" && name != ""
 }
-
-// englishHeads are headings of other languages that the method names in English.
-var englishHeads = map[string]string{"teig": "dough", "masa": "dough", "deg": "dough", "dej": "dough",
-	"ciasto": "dough", "füllung": "filling", "fuellung": "filling", "fülle": "filling",
-	"fyllning": "filling", "fyld": "filling", "ripieno": "filling", "relleno": "filling",
-	"nadzienie": "filling", "garniture": "filling", "guss": "icing", "glasur": "icing",
-	"lukier": "icing", "glassa": "icing", "glaçage": "icing", "kruszonka": "crumble",
-	"garnering": "topping", "pynt": "topping", "belag": "topping", "cobertura": "topping"}
-
-// rollIn are words of a fat that is folded in, and not mixed: it is a part of its own.
-var rollIn = spelling.Pattern(`(?i)\btourage\b|\broll-in\b|\blaminat|\bziehfett\b|\btourier|\bbeurrage\b|\block-in\b`)
 
 // upper reports whether a line is all in capitals, as headings are.
 func upper(text string) bool { return text == strings.ToUpper(text) && len(text) > 4 }

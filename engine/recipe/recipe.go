@@ -219,10 +219,7 @@ func (d *draft) join() {
 	}
 	d.parts = kept
 	for _, p := range d.parts {
-		if p.kind == "preferment" && main.takes(p) {
-			continue
-		}
-		if p.kind == "preferment" && !main.holds("the "+p.name) {
+		if p.kind == "preferment" && !main.takes(p) && !main.holds("the "+p.name) {
 			main.lines = append([]*line{d.newLine(list.Line{Name: "the " + p.name, Amount: "all",
 				Says: []string{"not said where the " + p.name + " goes: read as all of it, into the " +
 					main.name}})}, main.lines...)
@@ -288,12 +285,7 @@ func (p *part) lastRise() {
 }
 
 func (p *part) holds(name string) bool {
-	for _, l := range p.lines {
-		if strings.EqualFold(l.Name, name) {
-			return true
-		}
-	}
-	return false
+	return slices.ContainsFunc(p.lines, func(l *line) bool { return strings.EqualFold(l.Name, name) })
 }
 
 // mergeTwice leaves one line of an ingredient that stands twice, its amounts added up.

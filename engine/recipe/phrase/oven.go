@@ -75,7 +75,8 @@ func Core(text string) string {
 }
 
 // ovenPlace are words for a place in the oven, which is no middle of a loaf.
-var ovenPlace = spelling.Pattern(`(?i)(?:middle|cent(?:re|er)) (?:of (?:the |an? )?(?:\w+ )?oven|shelf|rack)`)
+var ovenPlace = spelling.Pattern(`(?i)(?:middle|cent(?:re|er)) ` +
+	`(?:of (?:the |an? )?(?:\w+ )?oven|shelf|rack)`)
 
 func firstOf(texts ...string) string {
 	for _, t := range texts {

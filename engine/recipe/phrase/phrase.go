@@ -61,10 +61,11 @@ var (
 	timeForm  = spelling.Pattern(`(?i)(?:(at least|up to|another|about|around|approximately|every|after|after the first|the last|within|below|per) )?(` + list.Number + `|an?|half an|half|a further|a couple of|a few|three quarters of an|` + wordNumber + `)` +
 		`(?:\s*(?:minutes?|mins?|seconds?|secs?|hours?|hrs?|h))?(?:\s*(?:-|–|—|to|or)\s*(` + list.Number + `|` + wordNumber + `))?\s*-?\s*(?:more |further )?(seconds?|secs?|minutes?|mins?|hours?|hrs?|h|days?)(?:\b(?: (?:and )?(` + list.Number + `|a half)\s*(minutes?|mins?)?)?|([0-5]\d)\b)`)
 	// minutesForm are minutes behind hours without their unit: no degrees, weight or length.
-	minutesForm = spelling.Pattern(`^[0-5]\d(?:[,.;)]|$| (?:at|in|until|or|and|then|covered|with|on)\b)`)
-	mixedForm   = spelling.Pattern(`(?i)^(` + list.Number + `|an?|one|two)\s*(minutes?|mins?|hours?|hrs?|h)\b`)
-	overnight   = spelling.Pattern(`(?i)\bover ?night\b|\bthe night before\b`)
-	eachGram    = spelling.Pattern(`(?i)\b(\d{2,4} ?g(?:rams?)?|\d(?:[.,]\d)? ?kg)\b`)
+	minutesForm = spelling.Pattern(`^[0-5]\d(?:[,.;)]|$| (?:at|in|until|or|and|then|covered|` +
+		`with|on)\b)`)
+	mixedForm = spelling.Pattern(`(?i)^(` + list.Number + `|an?|one|two)\s*(minutes?|mins?|hours?|hrs?|h)\b`)
+	overnight = spelling.Pattern(`(?i)\bover ?night\b|\bthe night before\b`)
+	eachGram  = spelling.Pattern(`(?i)\b(\d{2,4} ?g(?:rams?)?|\d(?:[.,]\d)? ?kg)\b`)
 )
 
 var smallNumbers = map[string]string{"two": "2", "three": "3", "four": "4", "five": "5", "six": "6",
