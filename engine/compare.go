@@ -101,8 +101,8 @@ func compared(a, b *formula.Formula, fa, fb *run.File) finding.Comparison {
 	return out
 }
 
-// partnersOf gives each part of a its partner in b: the part of its
-// kind and name, else the first of its kind that is left.
+// partnersOf gives each part of a its partner in b. It has the same
+// kind and name, else it is the first left of that kind.
 func partnersOf(a, b *formula.Formula) map[*formula.Part]*formula.Part {
 	partners := map[*formula.Part]*formula.Part{}
 	taken := map[*formula.Part]bool{}

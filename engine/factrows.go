@@ -16,10 +16,10 @@ import (
 	"forebake/engine/source"
 )
 
-// Facts computes the figures of some files' formulas: those
-// named, or all of the formula and its parts; with all, those of
-// steps, ingredients and the kitchen too. A result with problems
-// has no figures.
+// Facts computes the figures of some files' formulas: those named,
+// else all of the formula and its parts. With all, those of steps,
+// ingredients and the kitchen come too. A result with problems has
+// no figures.
 func (e *Engine) Facts(inputs []Input, names []string, all bool) ([]finding.FactRow, *Result) {
 	res := e.do(inputs, run.Options{Keep: true})
 	wanted := map[string]bool{}

@@ -152,9 +152,8 @@ func (e *Engine) mendFile(f *run.File, taste bool) (out mendedFile) {
 	return out
 }
 
-// unproven gives the problems of a mended file that the run over its
-// new text contradicts: what the search says is left must be all that
-// the run finds.
+// unproven gives the problems of a mended file whose run contradicts
+// the search: the run must find only what the search leaves.
 func unproven(m *mendedFile, after *run.File) source.Problems {
 	if problems := after.Problems(); len(problems) > 0 {
 		return problems

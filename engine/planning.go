@@ -408,9 +408,9 @@ func foundAnew(gained []*finding.Finding) string {
 // the cold.
 const keptOvernight = "20 h"
 
-// early lists what can be made a day before: what the plan puts there,
-// and each filling, topping, syrup or wash without a new finding when
-// kept cold overnight. One that is taken in hot is left out.
+// early lists the work that can be done a day before: what the plan
+// puts there, and each filling, topping, syrup or wash that a cold
+// night gives no new finding. One that is taken in hot is left out.
 func (p *planning) early(group int) (out []string) {
 	for i, part := range p.job.Parts {
 		if p.job.Chains[i].Group != group || len(part.Steps) == 0 || part.FlourG.Hi > 0 ||

@@ -705,6 +705,47 @@ trial "syrup boiled, nobody says how hot" {
 }
 
 # Fat alone on a laminated family: the roll-in.
+rule "icing-hot" {
+  on     = "brush"
+  level  = "note"
+  limits = { surface_c = 70 }
+  when   = "brush.is_icing && !part.is_fried && brush.surface_end_c > limit.surface_c"
+  doubt  = "middle"
+  say    = "The icing goes on a crust at {brush.surface_end_c}, and over {limit.surface_c} it melts and runs off. Let the piece cool for 10 minutes or more first."
+  why    = "Sugar dissolves in what little water an icing holds as soon as it is warm; butter and cream cheese melt at 32 to 35 C."
+  source = "icing goes on when warm or cool, a doughnut's glaze when hot: common practice, no source; 70 C is a judgement"
+}
+
+trial "an icing straight from the oven" {
+  rule  = "icing-hot"
+  cases = { "5 min" = "flagged", "6 min" = "unsure", "20 min" = "clear" }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "10 g" }
+      steps       = [{ mix = "10 min", to = "26 C" }, { divide = "70 g" }, { bake = "14 min", at = "200 C", measured = "92 C core" }, { cool = "$case" }, { brush = "icing" }]
+    }
+    topping "icing" { ingredients = { "powdered sugar" = "200 g", "water" = "30 g" } }
+  }
+}
+
+rule "icing-thin" {
+  on     = "topping"
+  level  = "risk"
+  limits = { sugar_pct = 100 }
+  when   = "topping.is_icing && 10 * topping.fat_g < topping.mass_g && topping.sugar_on_water_pct < limit.sugar_pct"
+  say    = "This icing holds more water than sugar, and runs off. Stir 12 to 20 g of liquid into 100 g of powdered sugar, or look for a point that slipped."
+  why    = "A drizzle has about a third of its sugar in water, an icing that stands a sixth."
+  source = "common practice, no source"
+}
+
+trial "water of an icing" {
+  rule  = "icing-thin"
+  cases = { "190 g" = "clear", "210 g" = "flagged" }
+  formula "t" {
+    topping "icing" { ingredients = { "powdered sugar" = "200 g", "water" = "$case" } }
+  }
+}
+
 rule "roll-in-temper" {
   on     = "ingredient"
   level  = "risk"

@@ -363,11 +363,12 @@ trial "milk beside eggs and butter of any warmth" { # cooler milk alone is the l
 rule "fat-too-soft" {
   on     = "mix"
   level  = "risk"
-  limits = { fat_c = 22 }
-  when   = "part.has_leaven && part.has_flour && known(mix.fat_c) && mix.fat_c > limit.fat_c"
+  limits = { fat_c = 22, soft_c = 26, fat_pct = 15 }
+  note   = "mix.fat_c <= limit.soft_c"
+  when   = "part.has_leaven && part.has_flour && known(mix.fat_c) && mix.fat_c > (part.fat_pct > limit.fat_pct ? limit.fat_c : limit.soft_c)"
   say    = "Butter goes in at {mix.fat_c}; over {limit.fat_c} it is greasy. Chill it first, and work it in at 16 to 18 C."
   why    = "Soft butter smears over the flour instead of lying in the gluten: the dough turns greasy and slack, and the crumb comes out short."
-  source = "16 to 18 C, pliable and not greasy, soft at 26 C: a sourdough school's note (read); 22 C as the limit is common practice, no source"
+  source = "16 to 18 C, pliable and not greasy, soft at 26 C: a sourdough school's note (read); 22 C as the limit, and only where fat is over 15 %, is common practice, no source"
 
   adjust "fat.temp" {
     to     = "17"
@@ -377,10 +378,38 @@ rule "fat-too-soft" {
 
 trial "butter about the softest" {
   rule  = "fat-too-soft"
-  cases = { "22.5 C" = "flagged", "21.5 C" = "clear", "20 C to 24 C" = "unsure" }
+  cases = {
+    "26.5 C"       = "risk"
+    "25.5 C"       = "note"
+    "22.5 C"       = "note"
+    "21.5 C"       = "clear"
+    "20 C to 24 C" = "unsure"
+  }
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "unsalted butter" = { amount = "200 g", temp = "$case" }, "instant yeast" = "15 g" }
+      steps       = [{ mix = "10 min" }]
+    }
+  }
+}
+
+trial "soft butter of a bun dough" {
+  rule  = "fat-too-soft"
+  cases = { "25.5 C" = "clear", "26.5 C" = "risk" }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "unsalted butter" = { amount = "100 g", temp = "$case" }, "instant yeast" = "15 g" }
+      steps       = [{ mix = "10 min" }]
+    }
+  }
+}
+
+trial "butter at 24 C, by how much" {
+  rule  = "fat-too-soft"
+  cases = { "180 g" = "clear", "190 g" = "note" } # 14.6 and 15.4 % fat
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "unsalted butter" = { amount = "$case", temp = "24 C" }, "instant yeast" = "15 g" }
       steps       = [{ mix = "10 min" }]
     }
   }

@@ -522,10 +522,10 @@ trial "pieces asked of a coil" {
 rule "divide-slipped" {
   on     = "divide"
   level  = "risk"
-  limits = { factor = 9, cut_pct = 40 }
-  when   = "known(divide.cut_pct) && (divide.cut_pct < limit.cut_pct || limit.cut_pct * divide.cut_pct > 10000) || !known(divide.cut_pct) && known(divide.pieces) && known(formula.pieces) && (divide.pieces > limit.factor * formula.pieces || limit.factor * divide.pieces < formula.pieces)"
+  limits = { factor = 9, most = 16, cut_pct = 40 }
+  when   = "known(divide.cut_pct) && (divide.cut_pct < limit.cut_pct || limit.cut_pct * divide.cut_pct > 10000) || !known(divide.cut_pct) && known(divide.pieces) && known(formula.pieces) && (divide.pieces > limit.factor * formula.pieces && divide.pieces < limit.most * formula.pieces || limit.factor * divide.pieces < formula.pieces)"
   say    = "The dough divides into {divide.pieces}, and {formula.pieces} are wanted. Did a point slip in the weight of a piece?"
-  why    = "A braid takes up to eight ropes a piece; beyond that the figures do not belong together."
+  why    = "A braid takes up to eight ropes a piece, and a point that slips makes it ten. More are small balls, piled into one tin."
   source = "common practice, no source"
 }
 
@@ -554,7 +554,7 @@ trial "small balls piled into one loaf, by the weight of a ball" {
 
 trial "loaves divided, ropes or a slip" {
   rule  = "divide-slipped"
-  cases = { "37 pieces" = "flagged", "35 pieces" = "clear" }
+  cases = { "37 pieces" = "flagged", "35 pieces" = "clear", "63 pieces" = "flagged", "65 pieces" = "clear" }
   formula "t" {
     makes = "4 loaves"
     dough "d" {

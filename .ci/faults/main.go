@@ -5,12 +5,11 @@
 //	go run ./.ci/faults /tmp/forebake
 //
 // The faults stand in faults.csv. A fault counts as found when a
-// finding of its level or a higher one is there that the sound formula
-// does not have, about the part or the step at fault or about the whole
-// formula, and it holds one of the fault's words; or when the program
-// refuses the file. A reading that stands in a changed step goes: it
-// was read of another plan. It goes from the sound formula as well, so
-// that what is new comes from the fault alone.
+// finding of its level or a higher one is new. It speaks of the part
+// or the step at fault, or of the whole formula, and holds one of the
+// fault's words. A refused file counts too. A reading in a changed
+// step is removed, from the sound formula as well: it was read of
+// another plan.
 //
 // The program ends with status 1 where less than -least percent
 // are found.
@@ -354,15 +353,14 @@ func news(sound, faulty []outside.Finding) []outside.Finding {
 	return out
 }
 
-// speaks reports whether a finding is about the fault: its part or its
-// step, a part that the step at fault takes in, or the whole formula.
+// speaks reports whether a finding is about the fault. It may name its
+// part or step, a part that the step takes in, or the whole formula.
 func (f fault) speaks(g outside.Finding, takes []string) bool {
 	if outside.Severity(g.Level) < outside.Severity(f.level) || g.Safety && !f.safety {
 		return false
 	}
-	// What is wrong with a filling or a preferment may be told where it
-	// is taken in, and what is wrong with taking it in may be told of
-	// the part that is taken.
+	// What is wrong with a filling or a preferment may be reported
+	// where it is taken in, and the reverse.
 	named := func(part string) bool { return strings.Contains(g.Subject, strconv.Quote(part)) }
 	if f.dough && g.Subject != "formula" && !named(f.part) && !slices.ContainsFunc(takes, named) {
 		return false

@@ -1,6 +1,6 @@
-// Hostile runs a built program over a table of hostile inputs, each
-// under the limits of GNU timeout and ulimit, and prints the time and
-// the memory that each took.
+// Hostile runs a built program over a table of hostile inputs. Each has
+// the limits of GNU timeout and ulimit; it prints the time and the
+// memory used.
 //
 //	go run ./.ci/hostile PROGRAM
 //

@@ -1,6 +1,6 @@
 // Mutate moves each fitted constant by a fifth, up and down, and
-// reports the changes that no test notices of its package, or of the
-// one that its line names. It works on a copy of the project and takes
+// reports the changes that no test of its package notices, or of the
+// package on its line. It works on a copy of the project and takes
 // minutes: it is no part of go test.
 //
 //	go run ./.ci/mutate                            every line of .ci/mutations.txt

@@ -38,7 +38,7 @@ const (
 	toldDefault = "the report says what is taken where nothing is written"
 	carefulEnd  = "food safety takes the careful end of a range"
 	toldOnce    = "told with another subject of its rule"
-	wishGone    = "nothing is wished for any more"
+	wishGone    = "nothing is wished for, or read, that it could compare"
 	likeHolds   = "the ingredient it is like says it"
 	atSetting   = "it was said of the removed setting itself"
 	aimUnsaid   = "an aim that is unsafe is worse than none"
@@ -103,9 +103,9 @@ func (after answers) onRung(f outside.Finding) (outside.Finding, bool) {
 	return outside.Finding{}, false
 }
 
-// still finds what became of a finding: the answer at its line,
-// else one of the same rule and subject at a line that had none
-// before. Several steps of a part share a subject.
+// still finds the later answer to a finding. It stands at its line,
+// else at a line without one before, with the same rule and subject.
+// Several steps of a part share a subject.
 func (after answers) still(f outside.Finding, before answers) (outside.Finding, bool) {
 	k := subjectKey{f.Formula, f.Rule, f.Subject}
 	for _, g := range after[k] {

@@ -36,9 +36,9 @@ func isVerb(key string) bool {
 	return false
 }
 
-// wishes are what the baker wants or does, and not what is known,
-// each with the rules that hold what comes out against it: without
-// the wish they have no yardstick.
+// wishes are settings of what the baker wants, not of facts, each
+// with the rules that judge by it. Without the wish these rules have
+// no reference.
 var wishes = map[string][]string{
 	"makes": {"makes-mismatch", "divide-slipped", "pieces-uneven", "slices-off", "core-missing"},
 	"family": {
@@ -46,12 +46,13 @@ var wishes = map[string][]string{
 		"fat-high", "salt-low", "egg-low", "egg-high", "roll-in-off", "dough-too-cold",
 		"bulk-short", "proof-short", "proof-long", "proof-missing",
 	},
-	"core":    {"core-low", "core-high", "core-missed", "bake-short"},
-	"to":      {"dough-too-warm", "dough-too-cold", "fat-melts-in-dough", "starch-underset"},
-	"reserve": {"reserve-forgotten"},
-	"pieces":  {"pieces-uneven", "slices-off", "divide-slipped"},
-	"slice":   {"slices-off"},
-	"wide":    {"coil-too-fat", "slices-off"},
+	"core":     {"core-low", "core-high", "core-missed", "bake-short"},
+	"to":       {"dough-too-warm", "dough-too-cold", "fat-melts-in-dough", "starch-underset"},
+	"measured": {"core-missed"}, // a reading is held against the core that was wished
+	"reserve":  {"reserve-forgotten"},
+	"pieces":   {"pieces-uneven", "slices-off", "divide-slipped"},
+	"slice":    {"slices-off"},
+	"wide":     {"coil-too-fat", "slices-off"},
 }
 
 // cookAims are the rules that stop an aim that is too low, and give

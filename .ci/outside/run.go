@@ -176,9 +176,8 @@ func (p *Program) Check(dir string, files []string, formulas map[string]int) map
 	return out
 }
 
-// about gives the answers that a complaint about a file is for:
-// those of the file itself, or of all that stand beside and below a
-// house file.
+// about gives the answers that a complaint about a file affects. Those
+// of a house file are all beside and below it.
 func about(name string, out map[string]*Answer) []*Answer {
 	if a := out[name]; a != nil {
 		return []*Answer{a}
@@ -196,9 +195,8 @@ func about(name string, out map[string]*Answer) []*Answer {
 	return all
 }
 
-// takeAssumed takes in what a report says was assumed: of a formula
-// for its file, of a kitchen for all files that its house stands
-// beside or above.
+// takeAssumed reads a report's assumptions: those of a formula for its
+// file, those of a kitchen for all files under its house.
 func (r *report) takeAssumed(out map[string]*Answer) {
 	for _, a := range r.Assumed {
 		for _, answer := range about(filepath.ToSlash(filepath.Clean(a.File)), out) {

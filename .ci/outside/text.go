@@ -1,7 +1,7 @@
-// Package outside measures the built program from the outside. It knows
-// the format of formula and house files, and the JSON of a check; it
-// imports nothing of the engine, so that a fault of the engine cannot
-// hide in it.
+// Package outside measures the built program from the outside. It
+// knows the format of formula and house files, and the JSON of a
+// check. It imports nothing of the engine, so that no fault of the
+// engine can hide.
 package outside
 
 import (

@@ -62,8 +62,8 @@ Exit status: 0 B gains nothing at the failing level, 1 it does,
 					return err
 				}
 			}
-			e := engine.New()
-			if e.Today, err = today(); err != nil {
+			e, err := newEngine()
+			if err != nil {
 				return err
 			}
 			res := e.Compare(inputs[0], inputs[1])
@@ -111,8 +111,8 @@ func compareBatches(cmd *cobra.Command, path string, batches []int, as string) e
 			in.Name,
 			in.Name)
 	}
-	e := engine.New()
-	if e.Today, err = today(); err != nil {
+	e, err := newEngine()
+	if err != nil {
 		return err
 	}
 	return printBatches(cmd, e, in, batches, as)
@@ -155,8 +155,8 @@ func comparable(arg string) (engine.Input, error) {
 	return engine.Input{Name: arg, Text: text, Dir: dir}, nil
 }
 
-// fromHere writes a folder as a path from this one, like the other side
-// of a comparison: so both find one house, which is read once.
+// fromHere writes a folder as a path from this one, so that both sides
+// of a comparison find one house, which is read once.
 func fromHere(dir string) string {
 	here, err := os.Getwd()
 	if err == nil {

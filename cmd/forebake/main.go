@@ -46,11 +46,10 @@ const firstCollection, laterOnes, leastGrowth = 208 << 20, 128 << 20, 40
 // is live, bytes.
 const whileSmall = 240 << 20
 
-// tuneMemory delays garbage collection: a run is short, and most of
-// its memory is syntax trees that are dropped at once (measured: half
-// the time of the default). A large heap grows by a share of what is
-// live, so that it does not collect all the time. The user's own
-// settings win.
+// tuneMemory delays garbage collection. A run is short, and most of its
+// memory is syntax trees (measured: half the time of the default). A
+// large heap grows by a share of what is live, so that it does not
+// collect all the time. The user's own settings win.
 func tuneMemory() {
 	if os.Getenv("GOGC") != "" || os.Getenv("GOMEMLIMIT") != "" {
 		return

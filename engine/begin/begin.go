@@ -1,6 +1,6 @@
 // Package begin writes starting files: a formula for each family of
 // doughs, from the middle of its published ranges, and a house file
-// that asks for what must be measured.
+// with the figures to measure.
 //
 // Percentages come from package family, processes from this package's
 // table. Package engine hands the texts out.
@@ -167,9 +167,9 @@ func wrapped(text string, width int) []string {
 // the bench, surplus what may be left beyond them (common practice).
 const benchLoss, mostBenchLoss, surplus = 0.02, 0.05, 0.02
 
-// dough works out a family's ingredients from the middle of its ranges:
-// eggs, sugar, salt and yeast directly; fat and liquid fill what is
-// then lacking of fat and water.
+// dough computes a family's ingredients from the middle of its ranges.
+// Eggs, sugar, salt and yeast come directly; fat and liquid supply the
+// rest of fat and water.
 func (p *process) dough(f *family.Family, flourG float64) (list []line, from *sources) {
 	from = &sources{}
 	item := func(name string) *larder.Item {

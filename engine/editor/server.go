@@ -369,9 +369,8 @@ func (s *Server) touched(states ...*document) {
 }
 
 // kitchen gives the engine over the current texts. It is cached until a
-// house or rule file changes, in the editor or on disk, so a keystroke
-// in a formula reads no pack again. Closed texts are forgotten. judging
-// is held.
+// house or rule file changes, so a keystroke in a formula reads no pack
+// again. Closed texts are forgotten. judging is held.
 func (s *Server) kitchen() *engine.Engine {
 	s.mutex.Lock()
 	held, rest := s.texts()

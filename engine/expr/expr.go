@@ -1,11 +1,11 @@
-// Package expr is the language of conditions: it parses an
-// expression of a rule file, checks its types against the facts and
-// judges it on intervals.
+// Package expr is the language of conditions. It parses a rule
+// file's expression, checks its types against the facts and judges
+// it on intervals.
 //
-// The expression library knows the grammar. The checker lets through only
-// what the judge can answer on every formula, so a checked expression
-// cannot fail. A declared figure is such an expression under a name.
-// Package machine judges a second time.
+// The expression library knows the grammar. The checker lets through
+// only what the judge can answer on every formula, so a checked
+// expression cannot fail. A declared figure is such an expression under
+// a name. Package machine judges a second time.
 package expr
 
 import (

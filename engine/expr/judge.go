@@ -7,8 +7,8 @@ import (
 	"forebake/engine/figure"
 )
 
-// Result is the value of an expression on intervals: a number's ends, or
-// 0 to 1 for a yes or no; words for a text or a list.
+// Result is the value of an expression on intervals: a number's ends, 0
+// to 1 for a yes or no, or a text's words.
 type Result struct {
 	lo, hi float64
 	words  []string

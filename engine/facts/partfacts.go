@@ -856,6 +856,13 @@ var partFacts = []Fact{
 		part:   func(p *part) Value { return figure.YesNo(p.Baked()) },
 	},
 	{
+		Name:   "is_icing",
+		Type:   YesNo,
+		Means:  "a topping of dry sugar stirred with something wet, without flour, never cooked",
+		Source: srcGiven,
+		part:   func(p *part) Value { return figure.YesNo(p.IsIcing()) },
+	},
+	{
 		Name:   "is_fried",
 		Type:   YesNo,
 		Means:  "a step cooks it in hot fat",

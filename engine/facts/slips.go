@@ -55,6 +55,9 @@ func usualShare(s *parts, in *formula.Ingredient) (usual Interval, of makeup.Com
 		usual = figure.Between(10, 80)
 	case larder.ClassSpice:
 		usual = figure.Between(0.02, 1.5)
+		if b, bounded := larder.BoundOf(in.Item, larder.InDough); bounded && b.MostPct < 1 {
+			usual = figure.Between(0.002, 2*b.MostPct) // on flour, about half of a dough
+		}
 	case larder.ClassLeaven:
 		usual = figure.Between(0.2, 2.5)
 	default:

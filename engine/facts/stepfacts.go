@@ -822,6 +822,16 @@ var stepFacts = []Fact{
 		},
 	},
 	{
+		Name:   "is_icing",
+		Type:   YesNo,
+		of:     (*formula.Verb).Tops,
+		Means:  "what is put on is an icing: dry sugar stirred with something wet, never cooked",
+		Source: srcGiven,
+		step: func(s *parts, step *formula.Step) Value {
+			return figure.YesNo(step.Uses != nil && s.Part(step.Uses).IsIcing())
+		},
+	},
+	{
 		Name:   "remainder_pct",
 		Unit:   "%",
 		of:     (*formula.Verb).Divides,

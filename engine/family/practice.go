@@ -1,9 +1,11 @@
 package family
 
+import "sync"
+
 // Practice is the span of one figure over the published formulas of a
-// family, with the margin of soft knowledge: a dough outside the span
-// by less than Margin is as usual, by up to twice Margin worth a note.
-// It is a handful of formulas and no survey; Count says how many.
+// family, with a margin. A dough outside the span by less than Margin
+// is usual, by up to twice Margin worth a note. It is a handful of
+// formulas and no survey; Count says how many.
 type Practice struct {
 	Family, Quantity string  // quantity as testdata/tables/families-more.csv has it
 	Low, High        float64 // % on total flour; sheet_mm in mm
@@ -453,8 +455,8 @@ var practices = [...]Practice{
 }
 
 // nearestByMakeUp names, for each family that the range table lacks,
-// the family of it whose ranges its published formulas miss least:
-// computed, see the fallback rows of families-more.csv.
+// the nearest one in it: its published formulas miss those ranges least
+// (computed, see the fallback rows of families-more.csv).
 var nearestByMakeUp = map[string]string{
 	"hot cross bun":           "sweet dough",
 	"cinnamon roll":           "sweet dough",
@@ -481,13 +483,22 @@ func PracticeOf(family, quantity string) (Practice, bool) {
 			}
 		}
 	}
+	p, ok := folded()[[2]string{key, quantity}]
+	return p, ok
+}
+
+// folded holds the first span of each figure in a family, by the
+// family's folded name.
+var folded = sync.OnceValue(func() map[[2]string]Practice {
+	out := make(map[[2]string]Practice, len(practices))
 	for _, p := range practices {
-		if p.Quantity == quantity && fold(p.Family) == key {
-			return p, true
+		key := [2]string{fold(p.Family), p.Quantity}
+		if _, has := out[key]; !has {
+			out[key] = p
 		}
 	}
-	return Practice{}, false
-}
+	return out
+})
 
 // Practices lists every span.
 func Practices() []Practice { return append([]Practice(nil), practices[:]...) }
@@ -514,9 +525,9 @@ func (p Practice) Edge(x float64) Edge {
 	return Outside
 }
 
-// Nearest returns the family of the range table that is nearest by
-// make-up to one that the table lacks, and false for a family that is
-// in it or is not known at all.
+// Nearest returns the family of the range table nearest by make-up to
+// one that the table lacks. It returns false for a family in the table,
+// or unknown.
 func Nearest(name string) (*Family, bool) {
 	key := fold(name)
 	for more, known := range nearestByMakeUp {

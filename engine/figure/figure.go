@@ -1,6 +1,6 @@
-// Package figure holds what a figure is: an interval, an estimate with
-// its error, a truth that may be open, a fact's value, and the unit
-// that a name's ending stands for.
+// Package figure holds the kinds of figure: an interval, an estimate
+// with its error, a truth that may be open, a fact's value, and the
+// unit in a name's ending.
 //
 // It is a leaf: every package that computes or prints figures uses it.
 // It knows only the places of package source, so that a missing figure

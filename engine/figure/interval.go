@@ -105,8 +105,8 @@ func times(x, y float64) float64 {
 }
 
 // Div is every quotient of a number of a by a nonzero one of b. Where
-// zero is an end of b, a of one sign has an open end; where b is zero
-// alone, or has zero inside, nothing is known.
+// zero is an end of b, a of one sign has an open end. Where b is zero
+// or spans it, nothing is known.
 func (a Interval) Div(b Interval) Interval {
 	switch {
 	case b.Lo > 0 || b.Hi < 0:

@@ -7,10 +7,10 @@ import (
 )
 
 // InRepository gives a file's path, with slashes, from the root of its
-// repository, wherever the program runs: sites that take a report know
-// a file by it. The root is the nearest folder upward that holds .git:
-// from the working folder for a file below it, else from the file. A
-// file in no repository keeps its name. No git program is asked.
+// repository, by which sites know the file of a report. The root is the
+// nearest folder upward that holds .git. The search starts at the
+// working folder for a file below it, else at the file. A file in no
+// repository keeps its name. No git program is asked.
 func InRepository() func(name string) string {
 	here, err := os.Getwd()
 	if err != nil {

@@ -54,9 +54,9 @@ func Causes(list []*Finding) []Waiting {
 	return out
 }
 
-// Open is a formula's unsure answers in reading order: food safety
-// within the models' error, then by what is missing, then all others
-// within that error.
+// Open is a formula's unsure answers in reading order. First is food
+// safety within the models' error, then missing figures, then all
+// others within that error.
 type Open struct {
 	Told   []Waiting
 	Within *Within // nil where that is fewer than two answers, or all are told one by one

@@ -80,6 +80,13 @@ type Figure struct {
 	Place   source.Place // the line that the figure came from, where there is one
 }
 
+// Restates reports whether another figure of a model says the same:
+// its value and ends in one unit.
+func (f *Figure) Restates(other *Figure) bool {
+	return f.Numeric && f.Kind == "model" && other.Kind == f.Kind && other.Unit == f.Unit &&
+		other.Value == f.Value && other.Low == f.Low && other.High == f.High
+}
+
 // Finding is one rule's answer on one subject, unless clear.
 type Finding struct {
 	Rule    string

@@ -37,9 +37,8 @@ func (r *Run) SetAside() []*Finding {
 	return out
 }
 
-// Assumptions are what is assumed for the unwritten settings of a
-// formula, or of a house's kitchen: a default, or that they are as they
-// should be. Every report tells it.
+// Assumptions are the values taken for unwritten settings of a formula
+// or a kitchen: a default, or the right one. Every report lists them.
 type Assumptions struct {
 	File    string // "" for a kitchen without a house file
 	Formula string // "" for a kitchen

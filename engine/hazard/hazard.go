@@ -1,6 +1,6 @@
-// Package hazard says what hurts in an ingredient by itself: a dose,
-// raw meat or pulses that no heat reaches, a soak too long and too
-// warm, raw flour on what is baked.
+// Package hazard gives the hazards of an ingredient by itself: a dose,
+// raw meat or pulses without heat, a long warm soak, raw flour on
+// baked goods.
 //
 //	hazard.go   doses of poisons and additives   the larder's figures (larder/hazards.csv)
 //	raw.go      raw meat, fish and pulses        FDA Food Code 2022, 3-401.11; FDA, Bad Bug Book
@@ -48,10 +48,9 @@ func Holds(p *Part, h larder.Hazard) bool {
 	})
 }
 
-// Dose is how much of a hazard is in a kilogram of what the formula
-// makes, in the unit of the larder's figure for a gram, times the gram
-// of it: mg/kg of coumarin, g/kg of nutmeg. The oven's loss is taken
-// off at the high end.
+// Dose is the amount of a hazard in a kilogram of the goods. Its unit
+// follows the larder's figure for a gram: mg/kg of coumarin, g/kg of
+// nutmeg. The oven's loss is taken off at the high end.
 func Dose(s *Sheet, h larder.Hazard) Value {
 	dose, mass := Interval{}, Interval{}
 	for _, p := range s.Formula.Parts {

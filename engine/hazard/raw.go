@@ -21,9 +21,9 @@ const (
 	othersC   = 100
 )
 
-// longs are times at a low heat that UK advice takes for a cook, C and
-// min: 45 min at 60 C and 2 at 70 C (memory), each with the time to
-// come up (judgement). The US code has other figures.
+// longs are times at a low heat that UK advice counts as a cook, C and
+// min: 45 min at 60 C and 2 at 70 C (memory). Each has the heating time
+// added (judgement). The US code has other figures.
 var longs = [...]struct{ c, minutes float64 }{{60, 75}, {70, 15}}
 
 // HasRawMeat reports whether the part's own ingredients hold raw meat
@@ -90,9 +90,9 @@ func MeatHeated(s *Sheet, p *Part) Value {
 	return figure.ValueOf(h.Interval)
 }
 
-// MeatUnread reports whether a step may well cook the raw meat, and no
-// reading says that it does: it is not told how hot, or it is long at a
-// low heat.
+// MeatUnread reports whether a step probably cooks the raw meat,
+// without a reading that shows it. Its temperature is not written, or
+// it is long at a low heat.
 func MeatUnread(s *Sheet, p *Part) Value {
 	return figure.YesNo(HasRawMeat(p).Lo == 1 && meat(s, p).unread != nil)
 }
@@ -252,9 +252,9 @@ func FlourDusted(step *formula.Step) Value {
 	return figure.YesNo(step.IsAfterHeat() && !step.IsBeforeHeat())
 }
 
-// OnlyHeat reports whether a step cooks a dough outside an oven, no
-// later step heats it, and none before it is a bake or was read to have
-// cooked it: then it is warmed again.
+// OnlyHeat reports whether a step is the only heat of a dough cooked
+// outside an oven. After a bake, or a reading that shows it cooked, the
+// step only warms it again.
 func OnlyHeat(step *formula.Step) bool {
 	if step.Part.Kind != formula.Dough || !step.Verb.Cooks() || !step.HeatsAll() ||
 		step.IsBeforeHeat() {

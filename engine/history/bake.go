@@ -119,10 +119,11 @@ func (b falling) with(step *formula.Step, st *Stage) falling {
 	return b
 }
 
-// inOven gives one piece at the start of a bake, in the three runs: a proofed dough
-// with its filling as mixed, or what does not rise as it is. A large piece of
-// unwritten shape is round in the coldest run and a ring in the warmest. body is
-// what it cools as, rho its density, kg/m3.
+// inOven gives one piece at the start of a bake, in the three runs. A
+// dough is proofed, with its filling as mixed; what does not rise stays
+// as it is. A large piece of unwritten shape is round in the coldest
+// run and a ring in the warmest. body is what it cools as, rho its
+// density, kg/m3.
 func (f *Simulator) inOven(step *formula.Step) (pieces [figure.Runs]bake.Piece, body heat.Body,
 	rho float64) {
 	kg := f.massKg()

@@ -80,8 +80,7 @@ func (f *Simulator) portion(step *formula.Step) bool {
 	return true
 }
 
-// intoTin takes a step's tin; false where it names none, or the part is in
-// it already.
+// intoTin takes a step's tin; false where it names none, or the part is in it already.
 func (f *Simulator) intoTin(step *formula.Step) bool {
 	if step.Tin == "" {
 		return false
@@ -95,7 +94,7 @@ func (f *Simulator) intoTin(step *formula.Step) bool {
 	switch {
 	case step.Count != nil && step.Count.Lo >= 1:
 		f.shape.tins = step.Count.Lo
-	case step.Pieces == nil && f.touch(&tin):
+	case f.touch(&tin, step.Pieces != nil):
 		f.shape.tins = 1
 	}
 	if f.shape.tins > 0 {
@@ -104,19 +103,13 @@ func (f *Simulator) intoTin(step *formula.Step) bool {
 	return fresh
 }
 
-// thinInTin is the least height of a piece alone in a tin, mm (judgement).
-const thinInTin = 15
-
-// touch reports whether pieces lie side by side in one tin: each alone would not
-// cover its base, and all together fit.
-func (f *Simulator) touch(tin *kitchen.Tin) bool {
+// touch reports whether the pieces lie side by side in one tin.
+func (f *Simulator) touch(tin *kitchen.Tin, counted bool) bool {
 	n := f.shape.pieces
 	if made := f.setup.Part.Formula.Makes.Pieces; n <= 1 {
 		n = made
 	}
-	base, g := tin.Inside[0]*tin.Inside[1], f.massKg()*1000
-	high := g / f.shape.mixedRho * 1e6 / base // of all of them, mm
-	return n > 1 && high/n < thinInTin && high < tin.Inside[2]
+	return tin.Together(n, f.massKg()*1e6/f.shape.mixedRho, counted)
 }
 
 // inTin gives the body in a tin; in one with a chimney it is the ring, unrolled.
@@ -147,8 +140,7 @@ func brick(h geometry.HalfSize) heat.Body {
 // smallPieceKg is the weight up to which a piece is taken for a bun, not a loaf.
 const smallPieceKg = 0.25
 
-// standOf is a large piece's shape at a step; nil for a bun, and where none
-// is written.
+// standOf is a large piece's shape at a step; nil for a bun, and where none is written.
 func (f *Simulator) standOf(index int, kg float64) *formula.Stand {
 	if kg <= smallPieceKg {
 		return nil
@@ -156,8 +148,7 @@ func (f *Simulator) standOf(index int, kg float64) *formula.Stand {
 	return f.setup.Part.StandAt(index)
 }
 
-// freeStanding gives a piece without a tin: a bun, or the shape that is written,
-// else a loaf.
+// freeStanding gives a piece without a tin: a bun, or the shape that is written, else a loaf.
 func freeStanding(as *formula.Stand, kg, density float64) (geometry.HalfSize, bool) {
 	switch {
 	case kg <= smallPieceKg:

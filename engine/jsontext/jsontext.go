@@ -1,7 +1,7 @@
-// Package jsontext writes JSON objects with long lists, item by item:
-// as one text a list of a large collection would take several times the
-// memory of the whole check. It knows nothing of what it writes; the
-// formats and the pages call it.
+// Package jsontext writes JSON objects with long lists, item by item.
+// As one text, a large collection's list would take several times the
+// memory of the check. It knows no formula; the formats and the pages
+// call it.
 package jsontext
 
 import (

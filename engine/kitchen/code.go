@@ -82,8 +82,8 @@ func (k *Kitchen) Figure(name string) (microbe.Limit, bool) {
 }
 
 // FigureSource returns the source of the kitchen's legal limit: the
-// section of the code, and why that code applies if the kitchen did not
-// choose it. It returns "" for a name without a legal limit.
+// section of the code, and the reason for a code that the kitchen did
+// not choose. It returns "" for a name without a legal limit.
 func (k *Kitchen) FigureSource(name string) string {
 	l, ok := k.Figure(name)
 	if !ok {

@@ -46,8 +46,8 @@ type Kitchen struct {
 }
 
 // UnitNames are whose measures a kitchen can name. Pints and fluid
-// ounces differ between the US and the UK, and so do the sizes of eggs;
-// a US kitchen reads temperatures in Fahrenheit too.
+// ounces differ between the US and the UK, and so do the sizes of eggs.
+// A US kitchen also reads temperatures in Fahrenheit.
 var UnitNames = []string{"metric", "uk", "us"}
 
 // Oven is what the house's oven takes at once.
@@ -67,9 +67,9 @@ type Span struct {
 	Readings []*Kitchen
 }
 
-// figureKey is a figure of a kitchen for which a range or "?" may
-// stand: the field, its bounds, and what may stand for "?" (judgement:
-// from the least to the most, and where answers turn).
+// figureKey is a figure of a kitchen that may be a range or "?": its
+// field, its bounds, and the values of "?" (judgement: the least, the
+// most, and where answers turn).
 type figureKey struct {
 	name     string
 	field    func(*Kitchen) *reading.Given
@@ -181,9 +181,9 @@ func (k *Kitchen) Assumed() []string {
 	return out
 }
 
-// boxesOf are the boxes that stand for the ranges of a tin's sides: the
-// ends, and some between in even ratios, for a loaf bakes slowest in a
-// tin that is about as wide as the dough in it is high.
+// boxesOf are the sample boxes of a tin with ranged sides: the ends,
+// and some between in even ratios. A loaf bakes slowest in a tin about
+// as wide as its dough is high.
 func boxesOf(sides [3]figure.Interval) [][3]float64 {
 	out := figure.Corners(sides)
 	if len(out) == 1 {

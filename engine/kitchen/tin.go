@@ -1,6 +1,7 @@
 package kitchen
 
 import (
+	"math"
 	"strings"
 
 	"forebake/engine/figure"
@@ -21,6 +22,25 @@ type Tin struct {
 	Chimney float64 // mm, width of the tube in the middle of a round one; 0 for none
 	Paper   bool    // a paper mould
 	Open    bool    // "?", to be decided
+}
+
+// Least height of a piece with a tin to itself, mm; of one whose number
+// is written beside the tin, half of it (judgement).
+const thinInTin = 15
+
+// Together reports whether n pieces of a dough of that volume, mL, lie
+// side by side in one tin: each alone would not cover its base, and
+// together they fit. counted: their number is written beside the tin.
+func (t *Tin) Together(n, ml float64, counted bool) bool {
+	base, thin := t.Inside[0]*t.Inside[1], float64(thinInTin)
+	if t.Round {
+		base = math.Pi / 4 * (base - t.Chimney*t.Chimney)
+	}
+	if counted {
+		thin /= 2
+	}
+	high := ml * 1000 / base
+	return n > 1 && high/n < thin && high < t.Inside[2]
 }
 
 // TinKeys are the keys of a tin block.

@@ -33,7 +33,7 @@ var (
 	mildSpice = []string{"cinnamon", "cardamom", "nutmeg", "mace", "mahleb", "anise seed",
 		"star anise", "fennel seed", "caraway seed", "ground ginger", "coriander seed", "cumin",
 		"pumpkin spice", "mixed spice", "gingerbread spice", "paprika", "turmeric"}
-	strongSpice = []string{"cloves", "allspice", "mastic", "saffron", "tonka bean"}
+	strongSpice = []string{"cloves", "allspice", "mastic", "tonka bean"}
 	hotSpice    = []string{"black pepper", "cayenne", "chili powder"}
 	driedHerb   = []string{"dried oregano", "dried rosemary", "dried thyme"}
 	extracts    = []string{"vanilla extract", "vanilla paste", "vanilla bean", "almond extract",
@@ -61,7 +61,8 @@ var bounds = []struct {
 	{Bound{"spice, warm and mild (cinnamon, cardamom, nutmeg, mahleb, anise)", []Where{InDough}, 3},
 		mildSpice},
 	{Bound{"spice, warm and mild", []Where{InFilling, InTopping}, 12}, mildSpice},
-	{Bound{"spice, strong (clove, allspice, mastic, saffron, tonka)", []Where{InDough}, 0.3},
+	{Bound{"saffron", []Where{InDough}, 0.15}, []string{"saffron"}},
+	{Bound{"spice, strong (clove, allspice, mastic, tonka)", []Where{InDough}, 0.3},
 		strongSpice},
 	{Bound{"spice, hot (pepper, chili, cayenne)", []Where{InDough}, 0.5}, hotSpice},
 	{Bound{"herb, dried", []Where{InDough}, 1.5}, driedHerb},

@@ -45,9 +45,9 @@ func foldLine(b *strings.Builder, line string, width int) {
 	b.WriteString(line)
 }
 
-// hanging is the indent of what is cut off a line: that of its last
-// column where two thirds of the width are left of it at most, else
-// four more than its own.
+// hanging is the indent of a continuation line. It is that of the last
+// column within two thirds of the width, else four more than the
+// line's own.
 func hanging(line string, width int) int {
 	own := indentOf(line)
 	hang := own + 4
@@ -64,9 +64,8 @@ func hanging(line string, width int) int {
 
 func indentOf(line string) int { return len(line) - len(strings.TrimLeft(line, " ")) }
 
-// cutAt is the last space of a line behind an indent that leaves it no
-// wider than so many columns, else the first space behind them; -1
-// where there is none.
+// cutAt is the last space behind an indent within so many columns, else
+// the first space after them; -1 where there is none.
 func cutAt(line string, from, width int) int {
 	best := -1
 	for i := from + 1; i < len(line); i++ {

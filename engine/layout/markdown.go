@@ -6,13 +6,13 @@ import (
 )
 
 // Separator is an empty HTML comment. It separates a sign from the word
-// behind it: sites look for mentions, references and addresses in the
-// rendered text, where a backslash before the sign is gone.
+// behind it. Sites look for mentions and addresses in the rendered
+// text, which has lost a backslash.
 const Separator = "<!-- -->"
 
-// Markdown makes a text safe in Markdown: one line, with no markup, no
-// HTML, no end of a table cell, no link, no mention, no reference and
-// no formula. Rendered, it reads as it was written.
+// Markdown makes a text safe in Markdown: one line without markup,
+// HTML, the end of a table cell, a link, a mention, a reference or a
+// formula. Rendered, it reads as it was written.
 func Markdown(s string) string {
 	rs := []rune(strings.Join(strings.Fields(s), " "))
 	var b strings.Builder

@@ -1,6 +1,6 @@
-// Package linehash identifies the lines of a text by what stands in
-// them, as sites that scan code do: a finding keeps its hash where
-// lines are put in above it.
+// Package linehash identifies a text's lines by their content, as
+// code-scanning sites do. A finding keeps its hash when lines are added
+// above it.
 //
 // The method is the published one of the site that names it
 // primaryLocationLineHash (github.com/github/codeql-action,
@@ -18,10 +18,10 @@ const (
 	ending = 0xFFFF // stands behind the last unit of the text
 )
 
-// Of gives a hash a line, the first for line 1: 64 bits in hexadecimal
-// digits, a colon, and how often these have come up so far. Blanks and
-// tabs do not count, and every line ending counts as one line feed. A
-// text that ends in a line ending has an empty last line.
+// Of gives a hash for each line: 64 bits in hexadecimal digits, a
+// colon, and the count of equal ones so far. Blanks and tabs do not
+// count, and every line ending counts as one line feed. A text that
+// ends in a line ending has an empty last line.
 func Of(text []byte) []string {
 	var units []uint16
 	starts := []int{0}

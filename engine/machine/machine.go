@@ -1,9 +1,9 @@
 // Package machine is the second judge of conditions: the expression
 // library's own parser, checker and machine, on points.
 //
-// It shares nothing with the judge on intervals of package expr but the
-// text of an expression, so the two can be held against each other.
-// Trials ask it; a check does not, and compiles nothing.
+// It shares only the text of an expression with the judge on intervals
+// of package expr, so that each checks the other. Trials ask it; a
+// check does not, and compiles nothing.
 package machine
 
 import (

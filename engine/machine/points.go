@@ -24,8 +24,8 @@ type choice struct {
 // Points for a figure that is unknown.
 var anywhere = []float64{-1e6, 0, 1, 12345.678}
 
-// choices lists the values at which a read is sampled: the ends of its
-// interval and its middle, and points far apart where it is open.
+// choices lists the values at which a read is sampled: the ends and the
+// middle of its interval, or distant points where it is open.
 func (a *asked) choices(i int) []choice {
 	r := &a.x.Reads()[i]
 	if r.Fact == nil {
@@ -115,10 +115,10 @@ func (a *asked) wordsOf(v *facts.Value, least int) [][]string {
 const maxPoints = 81
 
 // sample visits points within the intervals of the expression at hand:
-// all combinations of the choices where they are few; else the first,
-// the last and the middle choices together, each read through its own
-// choices with the others in the middle, and combinations spread by a
-// fixed sequence. alone tells that there is only one point.
+// all combinations of the choices where they are few. Else it takes the
+// first, the last and the middle choices together, each read alone with
+// the others in the middle, and combinations by a fixed sequence. alone
+// tells that there is only one point.
 func (a *asked) sample(visit func(point []choice, alone bool) error) error {
 	all := make([][]choice, len(a.x.Reads()))
 	total := 1

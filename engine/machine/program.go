@@ -23,11 +23,10 @@ type program struct {
 	quotient *division
 }
 
-// compile hands the text of a checked expression to the library: its
-// own parser, its own checker against an environment in which every
-// fact has its type, and its own compiler. Nothing but the text is
-// shared with the judge on intervals, so the two can be held against
-// each other.
+// compile hands the text of a checked expression to the library's own
+// parser, checker and compiler. In the environment every fact has its
+// type. The judge on intervals shares only the text, so that each
+// checks the other.
 func compile(x *expr.Expr, n *expr.Names) (*program, error) {
 	return compileText(x.Text(), x, n)
 }

@@ -8,8 +8,8 @@ import (
 	"forebake/engine/science/wateractivity"
 )
 
-// Activity is the water activity at 25 C, as measured or by the model:
-// the most solutes in the least water give the low end, the reverse the
+// Activity is the water activity at 25 C, as measured or by the model.
+// The most solutes in the least water give the low end, the reverse the
 // high one. Yeast splits sucrose, so a dough's low end has it split.
 func (p *Part) Activity() Value {
 	if p.WaterActivity.Set {
@@ -98,10 +98,9 @@ func (p *Part) highest(weak wateractivity.Solution, class wateractivity.Class) f
 	return min(1, max(estimate.High, all+careful))
 }
 
-// HighestActivity is the most that a part too dry for the model can
-// have: that of the syrup of its water and sugar, with the model's
-// error. Where solids take up water, the solution is only stronger. It
-// is 1 where nothing is known.
+// HighestActivity bounds a part too dry for the model by the syrup of
+// its water and sugar, with the model's error. Where solids take up
+// water, the solution is only stronger. It is 1 where nothing is known.
 func (p *Part) HighestActivity() float64 { return p.highest(p.solution(weakest), p.class()) }
 
 // driestSolution is the share of water below which the model is silent:

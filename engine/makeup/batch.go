@@ -34,8 +34,8 @@ func (s *Sheet) Spread() Interval {
 }
 
 // IsClosedIn reports whether a step puts a filling in the dough
-// before the heat: not roll-in fat, nor what lies on top or goes in
-// after the bake.
+// before the heat. Roll-in fat, toppings, and fillings after the bake
+// are none.
 func IsClosedIn(step *formula.Step) bool {
 	return step.Verb.Fills() && step.Uses != nil && step.Uses.Kind == formula.Filling &&
 		!OnlyFat(step.Uses) && !step.IsAfterHeat()
@@ -45,7 +45,7 @@ func IsClosedIn(step *formula.Step) bool {
 var wells = []string{"well", "hollow", "dent", "dimple", "nest", "open"}
 
 // LiesOpen reports whether a filling lies uncovered on the dough in the
-// oven: on a dough that is in its tin already, or in a well.
+// oven: on one already in its tin, or in a well.
 func LiesOpen(step *formula.Step) bool {
 	if !IsClosedIn(step) {
 		return false
@@ -92,9 +92,8 @@ func isRollIn(step *formula.Step) bool {
 	return GoesOnBeforeHeat(step) && step.Uses.Kind == formula.Filling && OnlyFat(step.Uses)
 }
 
-// IsLaminated reports whether the part is a dough in layers, or is
-// rolled into one: its family has a roll-in, or it is folded with only
-// fat in it.
+// IsLaminated reports whether the part is or goes into a dough in
+// layers: its family has a roll-in, or it is folded around fat alone.
 func (p *Part) IsLaminated() bool {
 	if p.Formula.Family != nil && p.Family().RollIn.Known {
 		return true
@@ -267,8 +266,8 @@ func (s *Sheet) divides() *formula.Step {
 	return nil
 }
 
-// cutToWish reports whether the dough is divided into pieces of just
-// the weight asked for, before a filling goes in: the wish is of
+// cutToWish reports whether the dough is divided into pieces of the
+// weight asked for before a filling goes in. The wish is then of
 // dough alone.
 func (s *Sheet) cutToWish() bool {
 	each := s.Formula.Makes.Each
@@ -408,4 +407,15 @@ func (s *Sheet) BakeLoss() Interval {
 		return filledLoss.Hull(bakeLoss)
 	}
 	return bakeLoss
+}
+
+// ShareTin reports whether n pieces, in all of a volume in mL, lie side
+// by side in the tin that a step names, at both ends of the two.
+func (s *Sheet) ShareTin(step *formula.Step, n, ml Interval) bool {
+	tin, ok := s.Kitchen.TinNamed(step.Tin)
+	if step.Pieces != nil {
+		n = step.Pieces.Interval
+	}
+	return ok && step.Tin != "" && step.Count == nil && ml.IsFinite() &&
+		tin.Together(n.Lo, ml.Hi, step.Pieces != nil)
 }

@@ -48,10 +48,10 @@ func (p *Part) HasFruit() bool {
 // filling's acid (judgement).
 const mostBeside = 0.15
 
-// IsAcidFruit reports whether the part is a filling of acid fruit: with
-// any sugar, fat, zest, spice, spirit and acid juice, water up to the
-// weight of the fruit, and little of anything else. Egg, milk, leaven
-// and whatever needs control by itself exclude it.
+// IsAcidFruit reports whether the part is a filling of acid fruit. It
+// may hold any sugar, fat, zest, spice, spirit and acid juice, water up
+// to the fruit's weight, and little else. Egg, milk, leaven and
+// whatever needs control by itself exclude it.
 func (p *Part) IsAcidFruit() bool {
 	if p.IsDough() || p.AnyControl() || p.Traits()&(larder.Egg|larder.Dairy|larder.Leavens) != 0 {
 		return false
@@ -75,21 +75,20 @@ func (p *Part) IsAcidFruit() bool {
 	return fruit > 0 && water <= fruit && beside <= mostBeside*fruit
 }
 
-// What a filling may hold and be no wetter than the crumb around it,
-// shares of its weight: bread has 35 to 40 % of water (common practice,
-// no source).
+// Bounds of a filling no wetter than the crumb around it, shares of its
+// weight. Bread has 35 to 40 % of water (common practice, no source).
 const (
 	dryFillingWater = 0.30
 	garlicMost      = 0.20 // of raw vegetables, where half of it is butter
 )
 
 // IsDryFilling reports whether a filling is of nuts, seeds, sugar or
-// fat, with little water, and holds no meat, fish, cheese or cooked
+// fat, with little water, and without meat, fish, cheese or cooked
 // plant food.
 //
 // Baked in, it needs no fridge: California holds baked goods without
 // cream, custard or meat fillings not to be potentially hazardous
-// (Health and Safety Code 114365.5(b)(1), read), and the crumb of plain
+// (Health and Safety Code 114365.5(b)(1), read). The crumb of plain
 // bread needs none (NSW Food Authority, quoted). No study of its water
 // activity was found: its rule stays a note.
 func (p *Part) IsDryFilling() bool {
@@ -105,13 +104,14 @@ func (p *Part) IsDryFilling() bool {
 	return !p.Controls(larder.ControlRawVegetable) || p.IsSeasonedButter()
 }
 
-// IsCrustPaste reports whether a topping is a paste of raw flour in water,
-// milk or fat, such as the cross of a bun: baked on, it is bread crust.
+// IsCrustPaste reports whether a topping is a paste of raw flour in
+// water, milk or fat, such as the cross of a bun. Baked on, it is
+// bread crust.
 //
-// Plain and enriched bread needs no fridge (HK and NSW guidance, read), and
-// crust is drier than crumb: 0.918 where crumb has 0.944 and more (Singh,
-// Hunt & Channaiah 2024; Daifas 1999, read). Egg, cheese, fruit and more
-// liquid than 1.2 to the flour make another thing of it.
+// Plain and enriched bread needs no fridge (HK and NSW guidance, read).
+// Crust is drier than crumb: 0.918 where crumb has 0.944 and more
+// (Singh, Hunt & Channaiah 2024; Daifas 1999, read). Egg, cheese, fruit
+// and more liquid than 1.2 to the flour make another thing of it.
 func (p *Part) IsCrustPaste() bool {
 	flour, water := p.FlourG, p.Grams(AllWater)
 	return p.Kind == formula.Topping && !p.IsCooked() &&
@@ -129,8 +129,9 @@ func (p *Part) IsMilkSyrup() bool {
 		sugar.Lo >= 0.8*water.Hi && p.Grams(Fat).Hi <= 0.1*p.Grams(Mass).Lo
 }
 
-// IsBoiledNut reports whether the part is nuts in sugar and fat boiled over 100 C, as
-// on a bee-sting cake: spread warm, for cold it is caramel.
+// IsBoiledNut reports whether the part is nuts in sugar and fat
+// boiled over 100 C, as on a bee-sting cake. It is spread warm: cold
+// it is caramel.
 func (p *Part) IsBoiledNut() bool {
 	mass, nuts := p.Grams(Mass), false
 	for in := range p.Foods() {

@@ -120,10 +120,9 @@ func (p *Part) strainsOf() []ferment.Strain {
 	return out
 }
 
-// PaceSpan is every pace of the part's yeast against one that feels
-// no sugar and salt, without the error: a span where the molality is
-// one, or strains are mixed. Without yeast it is that of an
-// unwritten strain.
+// PaceSpan is the range of the yeast's pace against one without sugar
+// and salt, without the error. The molality's range and mixed strains
+// widen it. Without yeast it is that of an unwritten strain.
 func (p *Part) PaceSpan() (Interval, bool) {
 	m, ok := p.molality()
 	if !ok {

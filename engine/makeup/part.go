@@ -78,8 +78,8 @@ type Part struct {
 
 // Contents is the part and all that it takes in, at any depth and
 // without repeats, the part first. Where each of many parts takes all
-// earlier ones, the paths are too many to walk: a figure that looks
-// into taken parts uses this list, or caches its answer by part.
+// earlier ones, the paths are too many to walk. A figure of taken parts
+// uses this list, or caches its answer by part.
 func (p *Part) Contents() []*Part {
 	if p.contents != nil {
 		return p.contents
@@ -308,8 +308,9 @@ func (p *Part) addWithoutFlour(in *formula.Ingredient, m formula.Mass, outside I
 	}
 }
 
-// What a blend of sweet spices holds, shares: cinnamon first, the rest ginger,
-// nutmeg, coriander (common practice, no source; 0.15 to 0.2: notes of the larder).
+// Shares of a blend of sweet spices: cinnamon first, the rest ginger,
+// nutmeg, coriander (common practice, no source; 0.15 to 0.2: notes of
+// the larder).
 const blendCinnamon, blendStrong = 0.5, 0.2
 
 // isSpiceBlend reports whether a row is mixed from the spices of the larder.
@@ -357,9 +358,8 @@ const (
 	driedEggAsEgg = 4
 )
 
-// syrupByDE gives what a gram of glucose syrup of a written DE
-// dissolves as, within the model: all its carbohydrate, at the mean
-// molar mass of that DE.
+// syrupByDE gives the solutes in a gram of glucose syrup of a written
+// DE: all its carbohydrate, at that DE's mean molar mass.
 func syrupByDE(in *formula.Ingredient) (solids, molar float64, ok bool) {
 	if in.DE == nil {
 		return 0, 0, false
@@ -486,9 +486,9 @@ func (p *Part) NoFlour() Value {
 
 // Over gives one Component over another, as a fraction. Amounts in
 // percent give two paths, by the flour and by the grams. Both hold the
-// truth and each is narrower where the other counts one range twice, so
-// their intersection is taken; else a percentage turned into "?" could
-// narrow the figure.
+// truth, and each is narrower where the other counts one range twice,
+// so the result is their intersection. Else a percentage turned into
+// "?" could narrow the figure.
 func (p *Part) Over(c, of Component) Interval {
 	p.add()
 	byMass := p.Grams(c).Div(p.Grams(of))

@@ -84,8 +84,8 @@ func (p *Part) outside(in *formula.Ingredient) Interval {
 }
 
 // addSoaks fills p.soaks. A soak step takes its fruit and liquid. Fruit
-// and liquid that make up a part lie together even without a step: what
-// they have taken up when a dough takes them is then open.
+// and liquid that make up a part lie together even without a step. What
+// the fruit has taken up by the dough is then open.
 func (p *Part) addSoaks() {
 	p.soaks = nil
 	for _, s := range p.Steps {

@@ -1,6 +1,6 @@
-// Package makeup says what a part is made of: the sums over its
-// ingredients, what dissolves and how strongly the yeast feels it, what
-// heat meets in it, its allergens and other traits.
+// Package makeup gives a part's composition: the sums over its
+// ingredients, its solutes and their effect on yeast, its thermal
+// properties, its allergens and other traits.
 //
 // Package process builds on it. Of steps it reads only their effect on
 // the make-up, and it follows no temperature.

@@ -87,10 +87,10 @@ func (p *Part) OpenShare() float64 {
 	return total.Width() / total.Lo
 }
 
-// settledWithin is the share of a part's mass by which a weight may be
-// open, like a lemon's zest or flour by the cup, while its middle still
-// carries the heat: at 30 K colder or warmer it moves the mix by 1.5 K
-// at most, and times are widened by the share (computed).
+// settledWithin is the share of a part's mass that may be open while
+// its middle still carries the heat, such as a lemon's zest or flour by
+// the cup. At 30 K colder or warmer it moves the mix by 1.5 K at most,
+// and times widen by the share (computed).
 const settledWithin = 0.1
 
 // IsSettled reports whether a weight in the part is known well enough

@@ -32,8 +32,8 @@ func (c *candidate) harmless() bool { return len(c.worsens) == 0 }
 // forBaker reports whether a candidate is a matter of taste.
 func (c *candidate) forBaker() bool { return c.lever.Kind.ForBaker(c.lever) }
 
-// mostForNote is the cost of a change up to which a note is mended without
-// asking: a sixth more or less of an amount or a time.
+// mostForNote is the most that a change may cost to mend a note without
+// asking: a sixth of an amount or a time.
 const mostForNote = 0.16
 
 // isLarge reports whether a change is more than a note is worth. One that the
@@ -100,8 +100,9 @@ func (m *Mender) candidates(v *version, q question, a *rule.Adjust) []*candidate
 	return out
 }
 
-// candidate finds the best value of one lever for a finding: the one that the
-// rule computes, else the nearest that clears it, or leaves it unsure.
+// candidate finds the best value of one lever for a finding. The
+// rule's own value comes first, then the nearest that clears it or
+// leaves it unsure.
 func (m *Mender) candidate(v *version, q question, a *rule.Adjust, l *levers.Lever) *candidate {
 	s := m.newSearch(v, q, l)
 	if a.To == nil {

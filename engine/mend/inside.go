@@ -11,16 +11,16 @@ import (
 // A value on the edge of a rule clears it by nothing. A baker takes the usual
 // value, or a round one inside.
 
-// mostMoved is the factor by which a value is moved towards the usual one: from
-// what is written where the edge is nearer, else from the edge. Where the edge
-// is farther than slip, what is written says little.
+// mostMoved is the factor by which a value moves towards the usual one,
+// from the written value where the edge is nearer, else from the edge.
+// A written value farther from the edge than slip says little.
 const (
 	mostMoved = 1.25
 	slip      = 2
 )
 
-// aims lists the steps that a baker would choose behind the edge, the best
-// first: the usual value, half the way to it, the next round one inside, the
+// aims lists a baker's choices behind the edge, the best first: the
+// usual value, half the way to it, the next round value inside, the
 // round one on the edge. Direction leads away from the written value.
 func (s *search) aims(edge, direction int) []int {
 	l := s.lever
@@ -103,8 +103,8 @@ func withEdge(text, edge string) string {
 	return fmt.Sprintf("%s; %s", text, edge)
 }
 
-// rangeMargin is how far a figure may lie outside its published range and count
-// as inside, in the unit of the figure: the rounding of what is published.
+// rangeMargin is how far outside its published range a figure still
+// counts as inside, in its unit: the rounding of the source.
 const rangeMargin = 0.05
 
 // leavesRange reports whether a figure lies inside its published range in one

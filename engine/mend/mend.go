@@ -48,10 +48,9 @@ type Mender struct {
 	// since the mender was made.
 	Judgements, Reads int
 
-	// Budget bounds the work on one formula: the answers, the
-	// entries of the texts read, and the waits that were followed;
-	// 0 stands for no bound. It is no time, so that every machine
-	// finds the same.
+	// Budget bounds the work on one formula: the answers, the entries
+	// read, and the waits followed; 0 is no bound. It is no time, so
+	// that every machine finds the same.
 	Budget int
 
 	// Ended is asked throughout a search; once it reports true the

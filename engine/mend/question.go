@@ -25,10 +25,11 @@ func rank(a finding.Answer) int {
 // equal.
 const excessMargin = 1e-6
 
-// worsened lists the findings that a change would make worse: of a level or a
-// higher one, of food safety and about a dough that stands at any level. An
-// answer that becomes unsure counts too. In a draft it does so for food safety
-// alone: open amounts leave unsure what a new figure makes it possible to ask.
+// worsened lists the findings that a change would make worse, from a
+// level up. Those of food safety and of a dough that stands count at
+// any level. An answer that becomes unsure counts too. In a draft that
+// holds for food safety alone, since a new figure there opens questions
+// that open amounts leave unsure.
 func worsened(before, after *version, level finding.Level) []question {
 	var out []question
 	for q, a := range after.answers {
@@ -59,8 +60,8 @@ func (m *Mender) flagged(v *version) []question {
 	return out
 }
 
-// level is the level of a finding of a version; of an answer that is not flagged there the level
-// that it had as written, else the rule's.
+// level is the level of a version's finding. An answer that is not
+// flagged has its level as written, else the rule's.
 func (m *Mender) level(v *version, q question) finding.Level {
 	if level, known := v.levels[q]; known {
 		return level

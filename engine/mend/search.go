@@ -230,8 +230,8 @@ func (s *search) nearestIn(direction int, goal finding.Answer) (int, bool) {
 	return s.scanned(first, last, goal)
 }
 
-// hopeless reports whether the first step, the middle and the bound all miss the
-// goal, and trend away from it or not far enough towards it.
+// hopeless reports whether the first step, the middle and the bound
+// miss the goal and do not trend far enough towards it.
 func (s *search) hopeless(first, last int, goal finding.Answer) bool {
 	was := s.m.ask(s.from, s.question).excess
 	nearer, farther := true, true

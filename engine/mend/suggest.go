@@ -36,9 +36,9 @@ func (m *Mender) Suggest(name string, text []byte, index int) (
 	if m.Budget > 0 && fewestTexts*m.textWork(v.formula) > m.Budget {
 		return nil, false, nil // each text would cost too much for a search to get anywhere
 	}
-	// The budget goes to the stops first, then to single levers for every other
-	// finding, those that need no search and the more serious first, then to
-	// several.
+	// The budget goes to the stops first, then to single levers for
+	// every other finding, then to several. Levers without a search and
+	// serious findings come first.
 	found := map[question][]finding.Mend{}
 	for _, q := range m.flagged(v) {
 		if q.Rule.Level == finding.Stop {

@@ -1,5 +1,5 @@
-// Package mixing answers how warm the liquid of a dough is poured, and
-// how much of it as ice, from what stands in the kitchen now.
+// Package mixing gives the temperature of a dough's liquid, and its
+// share of ice, from the kitchen's readings now.
 //
 // It sets the temperatures that a baker has read into a copy of the
 // formula, and asks the figures of the mix. So its answer is the one

@@ -12,8 +12,8 @@ import (
 )
 
 // Mend prints the prelude and what mending found, formula by formula:
-// the lines that differ, each change with its trust, and the findings
-// that are left. Formulas with nothing to mend are named at the end.
+// the changed lines, each change with its trust, and the findings left.
+// Formulas with nothing to mend are named at the end.
 func Mend(w io.Writer, run *finding.Run, list []finding.Mending, o report.Options) error {
 	return write(w, run, o, func(t *text) {
 		var clear []string

@@ -11,9 +11,9 @@ import (
 	"forebake/engine/source"
 )
 
-// Plan prints the clock of some formulas: the sums, then every step day
-// by day, then what a day before can take over, where hands are wanted
-// twice, and who is wanted by night.
+// Plan prints the clock of some formulas: the sums, every step day by
+// day, work for the day before, and steps that need two people or fall
+// in the night.
 func Plan(w io.Writer, run *finding.Run, p *finding.Plan, o report.Options) error {
 	return write(w, run, o, func(t *text) {
 		fmt.Fprintf(t, "%s\n\n", t.Bold(p.Head))

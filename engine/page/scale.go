@@ -11,8 +11,8 @@ import (
 	"forebake/engine/source"
 )
 
-// Scale prints the prelude and a formula at another size: what is new
-// at that size first, then the lots, and what to weigh of each part.
+// Scale prints the prelude and a formula at another size: first what is
+// new at that size, then the lots, then each part's weights.
 func Scale(w io.Writer, run *finding.Run, s *finding.Scaling, o report.Options) error {
 	return write(w, run, o, func(t *text) {
 		fmt.Fprintf(t, "%s  %s\n", t.Bold(source.Safe(s.Formula)),

@@ -159,9 +159,9 @@ const (
 )
 
 // Chills lists the chills of a group's doughs that keep the group out
-// of the night, one for each place where a baker would put one: an
-// existing chill, a finished bulk rest, the shaped dough before its
-// proof. Each is the shortest in half hours.
+// of the night, one a place. A baker chills at an existing chill,
+// after the bulk rest, or before the proof. Each is the shortest in
+// half hours.
 func (j *Job) Chills(s *Schedule, group int, a Anchor, n Night) []Chill {
 	var out []Chill
 	for i := range j.Chains {
@@ -240,8 +240,8 @@ func (j *Job) with(chain int, place chillPlace, more int) []Chain {
 	return out
 }
 
-// withStep gives the job with a chain's steps as they are with a chill:
-// a new one is as little hand work as an existing one.
+// withStep gives the job with a chill in a chain's steps. A new chill
+// is no more hand work than an existing one.
 func (j *Job) withStep(chain int, place chillPlace) *Job {
 	if place.longer {
 		return j

@@ -103,9 +103,9 @@ func (s *Schedule) Shift(by int) {
 // mostOrders bounds the group orders tried: all of five groups.
 const mostOrders = 120
 
-// Solve gives the schedule in which the groups wait least for the time
-// at which all are ready; of those, the one in which least waits to be
-// taken in. Within a group no chain takes one that comes before it.
+// Solve gives the schedule in which finished groups wait least until
+// all are ready. Of equals, it takes the one in which parts wait least.
+// Within a group no chain takes one that comes before it.
 func Solve(chains []Chain) *Schedule {
 	groups := 0
 	for i := range chains {

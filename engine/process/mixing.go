@@ -57,23 +57,15 @@ func mixesIn(s *formula.Step) bool {
 // firstMix reports whether no mix stands before it. The first takes the
 // ingredients, later ones work them on.
 func firstMix(s *formula.Step) bool {
-	for _, other := range s.Part.Steps[:s.Index] {
-		if other.Verb.Mixes() {
-			return false
-		}
-	}
-	return true
+	return !slices.ContainsFunc(s.Part.Steps[:s.Index], mixes)
 }
 
 // LastMix reports whether no later step of the part mixes it.
 func LastMix(s *formula.Step) bool {
-	for _, other := range s.Part.Steps[s.Index+1:] {
-		if other.Verb.Mixes() {
-			return false
-		}
-	}
-	return true
+	return !slices.ContainsFunc(s.Part.Steps[s.Index+1:], mixes)
 }
+
+func mixes(s *formula.Step) bool { return s.Verb.Mixes() }
 
 // tempsWritten reports whether every usually cold or wet ingredient has a
 // written temperature: the balance then beats the baker's aim.
@@ -421,9 +413,9 @@ var factorRange = figure.Limit{
 	Why: "the factor method is used",
 }
 
-// LiquidByFactor is the trade's factor method, as a check: k times the aim
-// less flour, room and preferment, each at its own temperature, less k times
-// the rise.
+// LiquidByFactor is the trade's factor method, as a check. It is k
+// times the aim, less flour, room and preferment at their temperatures,
+// less k times the rise.
 func (sh *Sheet) LiquidByFactor(s *formula.Step) Value {
 	if !s.To.Set {
 		return figure.Absent("to = \"25 C\" in this mix", s.Place)
@@ -510,12 +502,11 @@ func (p *Part) meanTemp(otherwise Value, which func(*formula.Ingredient) bool) V
 
 // FatTemp is the written temperature of the solid fat that a mix works in.
 func (*Sheet) FatTemp(step *formula.Step) Value {
-	list := step.With
-	if len(list) == 0 {
-		list = step.Part.Ingredients
-	}
 	v := figure.Absent("a solid fat in this mix", step.Place)
-	for _, in := range list {
+	if len(step.With) == 0 && !FirstMix(step) { // it was worked in before
+		return v
+	}
+	for _, in := range GoesIn(step) {
 		if in.Item == nil || in.Item.Class != larder.ClassFat || !in.Item.Is(larder.MilkFat) ||
 			makeup.IsMelted(in) {
 			continue

@@ -23,10 +23,10 @@ func isCrystals(item *larder.Item) bool {
 // balance (doughs and fillings 1.7 to 4.2 kJ/(kg K); computed).
 const doughHeatSpan = 1.6
 
-// openBalance spans a mix's heat balance over all weights and minutes that
-// the formula leaves open, with its aim, which is believed where the balance
-// is silent. ok is false where everything is one figure, or the balance is
-// always silent.
+// openBalance spans a mix's heat balance over all weights and minutes
+// that the formula leaves open. The aim is believed where the balance
+// is silent. ok is false where everything is one figure, or the balance
+// is always silent.
 func (p *Part) openBalance(s *formula.Step) (v Value, ok bool) {
 	goods := slices.Clone(p.goesIn(s))
 	open := s.Time.Set && !s.Time.IsPoint()

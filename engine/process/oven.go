@@ -129,17 +129,26 @@ func (s *Sheet) tinFill(step *formula.Step, m Interval) Value {
 	if !(volume > 0) {
 		return figure.Absent("the inside of the tin", step.Place)
 	}
-	count := s.pieceCount(step)
-	if step.Count != nil {
-		count = step.Count.Interval
-	} else if step.Pieces != nil {
-		count = step.Pieces.Interval
-	}
-	return figure.ValueOf(count.Scale(volume).Div(m))
+	return figure.ValueOf(s.tins(step, m).Scale(volume).Div(m))
 }
 
-// TinRange is the usual tin volume for a gram of such a dough at a step: of
-// dough and filling where it is filled by then.
+// tins is the number of tins at a step that names one: as written, one for each piece, or one for
+// all that lie side by side in it.
+func (s *Sheet) tins(step *formula.Step, m Interval) Interval {
+	n := s.pieceCount(step)
+	switch {
+	case step.Count != nil:
+		return step.Count.Interval
+	case s.ShareTin(step, n, m.Scale(1/geometry.MixedDensity)):
+		return figure.Point(1)
+	case step.Pieces != nil:
+		return step.Pieces.Interval
+	}
+	return n
+}
+
+// TinRange is the usual tin volume for a gram of such a dough at a
+// step. A dough filled by then counts with its filling.
 func (s *Sheet) TinRange(step *formula.Step) Interval {
 	if HoldsFilling(step) {
 		return Interval{Lo: 2.4, Hi: 3.2}
@@ -235,6 +244,8 @@ func (s *Sheet) PieceMass(step *formula.Step) Interval {
 		switch {
 		case other.Tin != "" && other.Count != nil:
 			n = other.Count.Interval
+		case s.ShareTin(other, n, s.wholeMass(other).Scale(1/geometry.MixedDensity)):
+			n = figure.Point(1)
 		case other.Pieces != nil:
 			n = other.Pieces.Interval
 		}

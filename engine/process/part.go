@@ -70,7 +70,7 @@ func (p *Part) prepare() history.Setup {
 }
 
 // ownHeat is a dough's heat at 26 C by the spans of its yeast, % of the
-// flour, and of its pace; why is the reason for silence.
+// flour, and its pace. why is the reason for silence.
 func ownHeat(yeast, pace Interval) (q figure.Estimate, why string) {
 	low, why1 := heat.OwnHeat(yeast.Lo, pace.Lo)
 	mid, why2 := heat.OwnHeat(yeast.Mid(), pace.Mid())
@@ -81,8 +81,9 @@ func ownHeat(yeast, pace Interval) (q figure.Estimate, why string) {
 	return figure.Estimate{Low: low.Low, Mid: mid.Mid, High: high.High}, ""
 }
 
-// asFilling gives the part as it is when spread: as its own steps leave it,
-// or as warm as it can be where they cannot be followed.
+// asFilling gives the part when spread. Its own steps set its
+// temperature; where they cannot be followed it is as warm as it
+// can be.
 func (p *Part) asFilling() *history.Filling {
 	t := p.EndTemp()
 	if t.Absent {

@@ -128,22 +128,16 @@ func fallen(st *history.Stage, targetC float64) (Value, bool) {
 
 // LastCool reports whether no later step of the part cools it.
 func LastCool(step *formula.Step) bool {
-	for _, other := range step.Part.Steps[step.Index+1:] {
-		if other.Verb.Cools() && !other.Verb.Freezes() {
-			return false
-		}
-	}
-	return true
+	return !slices.ContainsFunc(step.Part.Steps[step.Index+1:], func(s *formula.Step) bool {
+		return s.Verb.Cools() && !s.Verb.Freezes()
+	})
 }
 
 // StoredNext reports whether a later step of the part stores it.
 func StoredNext(step *formula.Step) bool {
-	for _, other := range step.Part.Steps[step.Index+1:] {
-		if other.Verb.Stores() {
-			return true
-		}
-	}
-	return false
+	return slices.ContainsFunc(step.Part.Steps[step.Index+1:], func(s *formula.Step) bool {
+		return s.Verb.Stores()
+	})
 }
 
 // HandMixed reports whether every mix of the part is by hand.
@@ -247,8 +241,8 @@ const (
 	friedLeastMin     = 1
 )
 
-// friedMin is the least that a piece fries, min for heatsBy of its weight: a
-// minute for the published doughnut of 55 g, 10 for 1.8 kg.
+// friedMin is the least frying time, min for heatsBy of a piece's
+// weight: 1 for the published doughnut of 55 g, 10 for 1.8 kg.
 const friedMin = friedLeastMin / 14.5
 
 // heatsBy scales the time to heat a piece through with its weight, g, to
@@ -284,9 +278,9 @@ func (s *Sheet) FriedWell(step *formula.Step) Value {
 	return figure.YesNo(hot)
 }
 
-// unbounded is the first ingredient of a part and its fillings up to a
-// step that has no amount and is no seasoning bounded by its class; nil
-// without one.
+// unbounded is the first ingredient without an amount in a part and its
+// fillings up to a step; nil without one. A seasoning bounded by its
+// class does not count.
 func (s *Sheet) unbounded(step *formula.Step) *formula.Ingredient {
 	parts := s.Part(step.Part).Contents()
 	for _, other := range step.Part.Steps[:step.Index] {

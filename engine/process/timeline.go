@@ -168,8 +168,8 @@ func (s *Sheet) HandsOn() Value {
 	return figure.ValueOf(sum.Scale(1.0 / 60))
 }
 
-// HoursToHeat is the time from a step of a part until it is baked or cooked,
-// in every part that takes it, h; ok is false where it is not.
+// HoursToHeat is the time from a step of a part until it is baked or
+// cooked, in every part that takes it, h. ok is false where it is not.
 func (s *Sheet) HoursToHeat(p *formula.Part, from int) (h Interval, ok bool) {
 	own := Interval{}
 	for _, step := range p.Steps[from:] {

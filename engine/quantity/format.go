@@ -11,14 +11,21 @@ import (
 // Format returns a number with its unit, with decimals that suit the
 // unit and no trailing zeros: "12.5 g", "0.45 %", "1.5 h". The units ""
 // and "ratio" are not printed; "money" has two decimals and no unit.
-// NaN and infinities are "unknown".
+// NaN and infinities are "unknown". One of what is counted is singular.
 func Format(x float64, unit string) string {
 	n := number(x, unit)
 	if n == unknown || unitText(unit) == "" {
 		return n
 	}
+	if n == "1" && counted[unit] {
+		return n + " " + strings.TrimSuffix(unit, "s")
+	}
 	return n + " " + unitText(unit)
 }
+
+// counted are the units that are words in the plural.
+var counted = map[string]bool{"pieces": true, "slices": true, "turns": true, "folds": true,
+	"days": true}
 
 // FormatInterval returns a range: "55 to 62 %", "over 3 g", "up to 3
 // g", "unknown". A point, or a range whose ends print alike, is as

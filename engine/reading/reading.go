@@ -1,11 +1,10 @@
 // Package reading converts the expressions of a parsed HCL file to
-// plain values: texts, quantities, booleans, lists and objects, each
-// with its place in the file.
+// plain values, each with its place in the file.
 //
 // The readers of formulas, houses and rule packs call it. It walks the
-// syntax tree and evaluates no expression: a file is data, and
-// evaluation would cost time and might not end. It collects problems
-// and goes on, so that one run shows all the errors of a file.
+// syntax tree and evaluates no expression. A file is data, and
+// evaluation might not end. It collects problems and goes on, so that
+// one run shows all the errors of a file.
 package reading
 
 import (

@@ -62,9 +62,9 @@ func (p *Page) List(list []*finding.Finding) { p.findings(list) }
 // Tally counts findings in words: "1 stop, 3 risk".
 func Tally(list []*finding.Finding) string { return tally(list) }
 
-// CautionLine is a caution on a page: the house's pack that adds it,
-// "" for a shipped one, its text, and its source, which short lines
-// leave out.
+// CautionLine is a caution on a page: its text, its source (which
+// short lines leave out), and the house's pack that adds it, "" for a
+// shipped one.
 type CautionLine struct {
 	Pack   string `json:"pack"`
 	Text   string `json:"text"`

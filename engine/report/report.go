@@ -1,11 +1,11 @@
-// Package report prints what a run found: as text for people, as error
-// lines for editors, as JSON for programs, as SARIF for code-scanning
-// sites, as Markdown for reviews.
+// Package report prints a run's findings: text for people, error lines
+// for editors, JSON for programs, SARIF for code-scanning sites,
+// Markdown for reviews.
 //
 // It knows findings and cautions, never how they were found. One walk
-// over a run (Write) calls the parts of a format in order: the prelude
-// first, headed by the cautions, and the totals last. A file's texts
-// are made safe before they are printed.
+// over a run (Write) calls the parts of a format in order. The prelude
+// comes first, headed by the cautions, and the totals last. A file's
+// texts are made safe before they are printed.
 package report
 
 import (

@@ -91,9 +91,8 @@ const (
 	maxLog     = 9_900_000
 )
 
-// End writes the log, with as little folded as makes it fit: first the
-// cautions of all formulas stand as one, then the least serious
-// findings go.
+// End writes the log, folded only until it fits. First the cautions of
+// all formulas are joined, then the least serious findings go.
 func (s *sarif) End() error {
 	s.describe()
 	s.formulas = s.cautions.byFormula()

@@ -211,9 +211,9 @@ func (t *text) Findings(f *Found) {
 	}
 }
 
-// mostWhole is how many formulas are printed with all their findings;
-// more have a summary, with summaryLines of them and the worst one's
-// detailLines worst findings.
+// mostWhole is the most formulas printed with all their findings. More
+// have a summary: summaryLines of them, and detailLines findings of
+// the worst.
 const (
 	mostWhole    = 3
 	summaryLines = 10
@@ -430,7 +430,7 @@ func figures(f *finding.Finding) string {
 	var parts, limits []string
 	for i, g := range f.Figures {
 		switch {
-		case slices.Contains(f.Lesser, i):
+		case slices.Contains(f.Lesser, i), slices.ContainsFunc(f.Figures[:i], g.Restates):
 		case g.Shown == "unknown": // the finding says what is missing
 		case g.Kind == "limit":
 			limits = append(limits, "limit "+g.Label+" "+g.Shown)

@@ -37,10 +37,10 @@ func (j *Judge) finding(rule *Rule, x facts.Subject, a finding.Answer,
 	return f
 }
 
-// Level is a finding's level: a note where the rule's note
-// condition holds for certain; a risk where its risk condition
-// does, or only a model's careful end is past the limit. A level
-// that the house sets stands.
+// Level is a finding's level. It is a note where the rule's note
+// condition holds for certain. It is a risk where its risk condition
+// does, or only a model's careful end is past the limit. A level that
+// the house sets stands.
 func (j *Judge) Level(rule *Rule, x facts.Subject) finding.Level {
 	switch {
 	case rule.LevelBy != nil:
@@ -53,10 +53,10 @@ func (j *Judge) Level(rule *Rule, x facts.Subject) finding.Level {
 	return rule.Level
 }
 
-// atCarefulEnd reports whether only a model's careful end flags a rule:
-// without the model's error it is clear, no figure lacks an input, and
-// the parts that the subject goes into are written out too. Where a
-// setting is a range, that holds at each of its ends.
+// atCarefulEnd reports whether only a model's careful end flags a rule.
+// Without the model's error it is then clear, no figure lacks an input,
+// and the parts that use the subject are written out. Where a setting
+// is a range, that holds at each of its ends.
 func (j *Judge) atCarefulEnd(rule *Rule, x facts.Subject) bool {
 	written := j.judge.Sheet()
 	defer j.judge.Open(written)
@@ -135,9 +135,9 @@ func (j *Judge) limitFigure(rule *Rule, r *expr.Read) *finding.Figure {
 	return known[r.Limit].figure
 }
 
-// unsure gives the reason that an answer is open, and what would settle
-// it: a missing figure, an open amount, a range in which the answer
-// changes, or a model's error.
+// unsure gives the reason that an answer is open. It also lists what
+// would settle it: a missing figure, an open amount, a range, or a
+// model's error.
 func (j *Judge) unsure(rule *Rule, x facts.Subject) (reason string, needs []string,
 	causes []finding.Cause) {
 	j.judge.Set(rule.When, x, rule.Limits)

@@ -65,7 +65,7 @@ func (j *Judge) To(r *Rule, a *Adjust, x facts.Subject) (number float64, word st
 }
 
 // Excess tells how far the rule's condition can hold on a subject, as a
-// share of the figures compared: above zero it is not clear, and more
+// share of the figures compared. Above zero it is not clear, and more
 // is worse. It shows whether a remaining finding was made worse, and
 // which of two misses is nearer.
 func (j *Judge) Excess(r *Rule, x facts.Subject) float64 {

@@ -15,9 +15,10 @@ import (
 	"forebake/engine/source"
 )
 
-// Message is a text with figures in it: "Salt is {dough.salt_pct} of the
-// flour." A clause in brackets, "[, about {x}]", is left out where a figure
-// of it is unknown; "[{x}|too much]" has other words for that case.
+// Message is a text with figures in it: "Salt is {dough.salt_pct} of
+// the flour." A clause in brackets, "[, about {x}]", is left out
+// where its figure is unknown. "[{x}|too much]" has other words for
+// that case.
 type Message struct {
 	pieces []piece
 }
@@ -43,8 +44,8 @@ const (
 // clauseMarks are the signs of a clause.
 var clauseMarks = map[rune]clauseMark{'[': clauseBegins, '|': clauseElse, ']': clauseEnds}
 
-// clauseEnd finds the end of a clause that begins at a bracket; ok is false
-// for a plain bracket, which holds no figure or does not end.
+// clauseEnd finds the end of a clause that begins at a bracket. ok is
+// false for a bracket that holds no figure or does not end.
 func clauseEnd(runes []rune, from int) (end int, ok bool) {
 	depth, figures := 0, 0
 	for i := from; i < len(runes); i++ {
@@ -167,9 +168,9 @@ func unit(x *expr.Expr, limits []expr.Limit, follows string) string {
 	return out
 }
 
-// sentences writes a message. A clause or sentence with an unknown figure
-// is left out, except for the first sentence: it says what is wrong, with
-// words for the figure.
+// sentences writes a message. A clause or sentence with an unknown
+// figure is left out. The first sentence stays, with words for the
+// figure, since it says what is wrong.
 type sentences struct {
 	strings.Builder
 	from    int // where the sentence at hand begins

@@ -65,9 +65,8 @@ type Rule struct {
 	NoteText string     // as written
 	Risk     *expr.Expr // where it holds for certain, a stop is a risk; nil for none
 	RiskText string     // as written
-	// Careful makes a stop that only the model's careful end reaches
-	// a risk: by the middle it is clear, and its figures' inputs are
-	// all written.
+	// Careful lowers a stop to a risk where only the model's careful
+	// end reaches it and all inputs of its figures are written.
 	Careful bool
 	Once    bool // told once a formula, with the other subjects named
 	Doubt   bool // unsure counts as flagged

@@ -116,7 +116,7 @@ func longTime(mid float64, unit string) (by float64, shownIn string) {
 
 // roundToError rounds a modelled figure to the power of ten within half
 // the width of its error, keeping at least two digits. A temperature,
-// whose zero is arbitrary, is rounded to a degree at most; a number
+// whose zero is arbitrary, is rounded to a degree at most. A number
 // without unit, such as a water activity near 1, keeps one digit more.
 func roundToError(x, width float64, unit string) float64 {
 	if unit == "times" || unit == "log" { // no rise or count is known closer

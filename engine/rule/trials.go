@@ -42,9 +42,9 @@ type trialRun struct {
 }
 
 // RunTrials runs the trials of all packs, and judges each again with
-// the compiled program of the expression library: a difference fails
-// the trial. A limit counts as tried when a step of it each way changes
-// a trial's answer: a tenth of the limit, or 1 where it is 0.
+// the compiled program of the expression library. A difference fails
+// the trial. A limit counts as tried when a step each way changes a
+// trial's answer. The step is a tenth of the limit, or 1 where it is 0.
 func RunTrials(packs []*Pack) TrialReport {
 	rep := TrialReport{}
 	run := trialRun{judge: NewJudge(), rules: map[string]*Rule{}, cautions: map[string]*Caution{}}

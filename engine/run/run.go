@@ -1,11 +1,10 @@
-// Package run takes formula files through one run: it opens and reads
-// each file once, judges its formulas by its house's rules, sets
-// aside what the house waives, removes what a backlog covers, and
-// counts the rest.
+// Package run takes formula files through one run. It reads each file
+// once, judges its formulas by the house's rules, applies waivers and
+// backlog, and counts the rest.
 //
-// Every verb that needs an answer about a formula calls Do: check,
-// compare, facts, and the first and the last check of mend. So all
-// answer alike. Besides, only mend's search calls the judge.
+// Every verb that judges a formula calls Do, so all answer alike:
+// check, compare, facts, and the first and last check of mend. Besides,
+// only mend's search calls the judge.
 package run
 
 import (
@@ -121,8 +120,8 @@ func saidNotices(files []File, order []int) []string {
 const mostForeign = 3
 
 // foreignNotice names the files that were passed over without a block
-// of this program, "" for none: a formula whose block is misspelt
-// beyond recognition is among them.
+// of this program, "" for none. A badly misspelt formula block is
+// among them.
 func foreignNotice(files []File, order []int) string {
 	var names []string
 	for _, i := range order {

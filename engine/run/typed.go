@@ -29,9 +29,9 @@ func ReadingWords() []string {
 		formula.PartKeys)
 }
 
-// LoadRules reads a rule file's pack, with its trials: the pack of
-// the nearest house that names the file or its folder, else the file
-// as a pack.
+// LoadRules reads a rule file's pack, with its trials. The nearest
+// house may name the file or its folder as a pack; else the file
+// is one.
 func (h *Houses) LoadRules(path string) (*rule.Pack, *Loaded, source.Problems) {
 	dir := filepath.Dir(path)
 	at := Nearest(dir)
@@ -100,8 +100,8 @@ func holds(p source.Problem, path string) bool {
 	return p.Place.File != nil && filepath.FromSlash(p.Place.File.Name) == path
 }
 
-// Stamp is the size and change time of the house and rule files that
-// were read, so that a caller who caches houses sees a change.
+// Stamp is the size and change time of the house and rule files read,
+// for a caller that caches houses.
 func (h *Houses) Stamp(held map[string][]byte) string {
 	var out []byte
 	for _, path := range h.Opened() {

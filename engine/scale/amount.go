@@ -41,7 +41,7 @@ func stepOf(unit string, scaleG float64) float64 {
 }
 
 // niceStep is the smallest of 1, 2 and 5 times a power of ten that a
-// scale of that step can show: itself where it is one.
+// scale of that step can show, or x where it is one.
 func niceStep(x float64) float64 {
 	power := math.Pow(10, math.Floor(math.Log10(x)+1e-9))
 	for _, n := range []float64{1, 2, 5, 10} {
@@ -109,9 +109,8 @@ func byWeight(g formula.Given, item *larder.Item) formula.Given {
 
 func cents(x float64) float64 { return math.Round(100*x) / 100 }
 
-// tells reports whether an error of the scale shows in the dough:
-// of yeast, salt, leaven and spice little is weighed, and much
-// hangs on it.
+// tells reports whether an error of the scale shows in the dough. Small
+// weights of yeast, salt, leaven and spice have large effects.
 func tells(item *larder.Item) bool {
 	switch item.Class {
 	case larder.ClassYeast, larder.ClassSalt, larder.ClassSpice, larder.ClassLeaven:

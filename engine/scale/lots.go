@@ -192,8 +192,9 @@ func countText(n float64) string {
 		" of one, beaten and weighed"
 }
 
-// Exact gives the weights of a formula as written, times a factor, g,
-// by serial of the ingredient; NaN for one that is a range or open.
+// Exact gives the weights of a formula as written, times a factor,
+// g, by serial of the ingredient. It is NaN for one that is a range
+// or open.
 func Exact(s *facts.Sheet, factor float64) []float64 {
 	out := make([]float64, s.Formula.Ingredients)
 	for _, p := range s.Formula.Parts {

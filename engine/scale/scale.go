@@ -156,9 +156,8 @@ func (e *edits) counted(s *formula.Step, what string, g formula.Given) string {
 	return g.Written(up(lo), up(hi))
 }
 
-// hangsOnBatch reports whether a reading of a step would be another one
-// in a batch of another weight: the whole of it is mixed, or stands in
-// a shape that grows with it.
+// hangsOnBatch reports whether a step's reading depends on the batch's
+// weight: the whole batch is mixed, or its shape grows with it.
 func hangsOnBatch(s *formula.Step) bool {
 	if s.Form == nil {
 		return true

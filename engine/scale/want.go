@@ -1,6 +1,5 @@
-// Package scale turns a formula into the same formula of another size:
-// the edits of its text, the weights as a kitchen's scale shows them,
-// and the lots in which it is made.
+// Package scale gives a formula at another size: the edits of its text,
+// the weights on a kitchen's scale, and its lots.
 //
 // Percentages, temperatures, times and thicknesses stay. Package engine
 // calls it and checks what comes out: this package judges nothing.

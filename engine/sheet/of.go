@@ -132,7 +132,7 @@ func (b *builder) zero() plan.Clock {
 }
 
 // clock writes a time of the schedule: a clock of the day, with the
-// days to that of the anchor; without a clock the hours and minutes
+// days from the anchor's. Without a clock it is the hours and minutes
 // since the first step.
 func (b *builder) clock(s int) string {
 	c := b.zero() + plan.Clock(s)

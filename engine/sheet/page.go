@@ -1,7 +1,7 @@
-// Package sheet makes the sheet that hangs at the bench: the cautions,
-// then each part with its weights, its steps on the clock, what to
-// probe and which reading is right, boxes to write what happened, the
-// findings that are open, and curves of temperature and rise.
+// Package sheet makes the bench sheet. It holds the cautions, each
+// part's weights, its steps on the clock with the readings to take and
+// their right values, boxes for notes, the open findings, and curves of
+// temperature and rise.
 //
 // The engine builds pages with Of, from a formula, its figures and its
 // plan; the formats of this package print them. A sheet judges nothing:

@@ -108,7 +108,7 @@ type Changed struct {
 
 // Compare returns the lines that differ between two texts, in order,
 // without line endings. It suits texts that mostly agree, such as a
-// file before and after edits: it matches lines from both ends, then by
+// file before and after edits. It matches lines from both ends, then by
 // the longest common subsequence.
 func Compare(before, after []byte) []Changed {
 	a, b := lines(before), lines(after)

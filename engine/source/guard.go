@@ -39,9 +39,8 @@ type Block struct {
 }
 
 // Blocks returns a file's top-level blocks, as the guard found them. It
-// returns false if the guard refused the file, or met text between
-// blocks that it does not recognise; then the caller should parse the
-// whole file.
+// returns false if the guard refused the file, or met unknown text
+// between blocks. Then the caller should parse the whole file.
 //
 // Settings between blocks are not listed. To leave blocks out, parse
 // the ranges between them with ParseSpan.

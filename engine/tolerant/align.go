@@ -10,9 +10,9 @@ import (
 )
 
 // Align gives the edits that indent a text by its brackets and align
-// the signs = of neighbouring lines: of settings and ingredients, and
-// of the verbs of steps. They touch blanks alone, and none before a
-// comment. The text must parse.
+// the signs = of neighbouring lines: settings, ingredients, and the
+// verbs of steps. They touch blanks alone, and none before a comment.
+// The text must parse.
 func Align(text []byte) []source.Edit {
 	p := scan(text)
 	a := aligner{page: p, groups: make([][]entry, 1)}

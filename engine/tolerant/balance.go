@@ -73,9 +73,8 @@ func (p *page) place(l *line, open []frame) {
 	}
 }
 
-// closeBefore closes what a line shows to be over by its indentation: a
-// line that does not stand deeper than the line of a bracket stands
-// outside it.
+// closeBefore closes the brackets that a line's indentation shows to be
+// over: those opened on lines no less deep.
 func (p *page) closeBefore(open []frame, i, before int) []frame {
 	l := &p.lines[i]
 	first := l.tokens[0]
@@ -194,9 +193,9 @@ func (p *page) separate(open []frame, i, before int) {
 	}
 }
 
-// closeQuote mends a line with a quote that is not closed. What stands
-// in the quotes is not known, so a value becomes an open one, and an
-// entry of which the name is not known is taken out.
+// closeQuote mends a line with a quote that is not closed. The quoted
+// text is not known: a value becomes open, and an entry without a name
+// is removed.
 func (l *line) closeQuote() {
 	l.tries++
 	first := l.tokens[0]

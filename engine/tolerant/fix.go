@@ -2,10 +2,9 @@ package tolerant
 
 import "slices"
 
-// fix mends the line that a problem stands on, harder with every call:
-// first its value is opened or the setting is taken out, then the line,
-// then the block around it. done holds the lines that were mended in
-// this round.
+// fix mends a problem's line, harder with every call. First it opens
+// the value or removes the setting, then the line, then the block
+// around it. done holds the lines that were mended in this round.
 func (p *page) fix(done map[int]bool, from int) {
 	i := p.at(from)
 	for ; i > 0 && !p.lines[i].full(); i-- {

@@ -1,9 +1,9 @@
-// Package protocol holds the types of the Language Server Protocol 3.17
-// that the editor's server reads and writes, by the published
-// specification (microsoft.github.io/language-server-protocol, 3.17),
-// and turns bytes of a text into its positions. Lines count from 0.
-// Characters count UTF-16 units, or bytes where a client asks for
-// utf-8. It knows no formula.
+// Package protocol holds the types of the Language Server Protocol
+// 3.17 that the editor's server uses (specification:
+// microsoft.github.io/language-server-protocol, 3.17). It turns a
+// text's bytes into positions. Lines count from 0. Characters
+// count UTF-16 units, or bytes where a client asks for utf-8. It
+// knows no formula.
 package protocol
 
 // Position is a place between two characters.

@@ -18,8 +18,8 @@ import (
 const Draft = "https://json-schema.org/draft/2020-12/schema"
 
 // Of gives the schema of a value's type. Keys that may be left out are
-// not required, and a key that is not in it is no fault: a new key does
-// not change the format.
+// not required. An unknown key is no fault: a new key does not change
+// the format.
 func Of(title string, v any) []byte {
 	s := typeOf(reflect.TypeOf(v))
 	s["$schema"] = Draft

@@ -1,5 +1,6 @@
-// Package asked identifies what a search for mends asks: one rule on one subject,
-// in a form that holds for every version of a formula's text. It judges nothing.
+// Package asked identifies the questions of a search for mends. Each is
+// one rule on one subject, the same for every version of a formula's
+// text. It judges nothing.
 package asked
 
 import (

@@ -43,9 +43,9 @@ func (stepAt) Edit(l *Lever, t *Text, to Setting) ([]source.Edit, error) {
 	return one(t.Step(s, "at", degreesText(s.At, inBase(to.Number, l.Unit))))
 }
 
-// Cost is an eighth of the difference in K around a dough, which works half as
-// fast again 5 K warmer: a baker would rather give it time. An oven or hot fat is
-// set without a thought, 60 K for the cost of 8.
+// Cost is an eighth of the difference in K around a dough, which works
+// half as fast again 5 K warmer. Bakers would rather give it time. An
+// oven or hot fat is set without a thought, 60 K for the cost of 8.
 func (stepAt) Cost(l *Lever, to Setting) float64 {
 	const perTwenty, ofOven, hot = 20.0 / 8, 20.0 / 60, 100
 	if inBase(l.Start, l.Unit) > hot {

@@ -103,9 +103,9 @@ func (g Grid) RoundAt(x float64) float64 {
 	return 60
 }
 
-// roundStep is the step in which a baker would choose near x: 1, 2 or 5 times a
-// power of ten, at most a twentieth of x. It is never finer than fine, nor
-// wider than coarsest allows.
+// roundStep is a baker's step near x. It is 1, 2 or 5 times a power of
+// ten, at most a twentieth of x. It is never finer than fine, nor wider
+// than coarsest allows.
 func roundStep(unit string, x, fine float64) float64 {
 	most := math.Abs(x) / 20
 	if _, kind, ok := quantity.ToBase(1, unit); ok {

@@ -31,9 +31,9 @@ func CrumbConducts(tC float64) float64 {
 	return crumbCold + crumbSteam/(1+math.Exp((crumbHalfC-tC)/crumbSpanK))
 }
 
-// Figures of CrumbConducts: the conductivity of a cold crumb and what
-// its vapour adds at most, W/(m K), where half of that is reached, C,
-// and its span, K.
+// Figures of CrumbConducts: the conductivity of a cold crumb and the
+// most that vapour adds, W/(m K). Half of that is reached at
+// crumbHalfC, C, over crumbSpanK, K.
 const crumbCold, crumbSteam, crumbHalfC, crumbSpanK = 0.2, 0.9, 80, 10
 
 // CrumbShare is CrumbConducts over CrumbConductivity.
@@ -52,9 +52,9 @@ const steamShare = 0.25
 const crust = 0.030
 
 // OpenCrumb is the surface coefficient of a hot crumb, W/(m2 K), that
-// cools from startC in air of the given typical coefficient: dry, as
-// under a lid, and open, where lost steam carries heat away. still is
-// for a room's air, whose own draught grows with the difference.
+// cools from startC in air of the given typical coefficient. It is dry
+// under a lid; open, lost steam carries heat away too. still is for a
+// room's air, whose own draught grows with the difference.
 func OpenCrumb(typical, startC, airC float64, still bool) (dry, open float64) {
 	dry = typical
 	if excess := startC - airC; still && excess > 0 {

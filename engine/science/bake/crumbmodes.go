@@ -2,9 +2,9 @@ package bake
 
 import "math"
 
-// crumbModes is how many terms of the series a bake keeps. Eight hold
-// the core to 0.01 K from Fo = alpha t/L^2 of crumbUntouched on
-// (computed); before that it has moved by at most 0.1 K.
+// crumbModes is the number of series terms that a bake keeps. Eight
+// hold the core to 0.01 K from Fo = alpha t/L^2 of crumbUntouched on
+// (computed). Before that it has moved by at most 0.1 K.
 const crumbModes, crumbUntouched = 8, 0.02
 
 // powers holds the factors between the power series' terms of f in
@@ -90,8 +90,8 @@ func (p *powers) root(n int, bi float64, held *[crumbModes]float64) float64 {
 
 // between holds the modes of a body of any dimension d from 1 to 3:
 // f(zx) that solve x^(1-d) (x^(d-1) f')' = -z^2 f with f(0) = 1. Walk
-// has the whole dimensions and their products; a baked piece is neither
-// slab nor ball, and its d comes from its surface and volume.
+// has the whole dimensions and their products. A baked piece is neither
+// slab nor ball; its d comes from its surface and volume.
 type between struct {
 	z2 [crumbModes]float64
 	s  [crumbModes]float64 // f at the surface

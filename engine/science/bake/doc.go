@@ -1,5 +1,5 @@
-// Package bake is the bake of a dough: how long its core takes to a
-// temperature in an oven, and how hot it gets in a time. It is fitted
+// Package bake models the bake of a dough: its core's time to a
+// temperature in an oven, and its temperature at a time. It is fitted
 // to published bakes (bake-times.csv).
 //
 //	oven := bake.Oven{TempC: 190}

@@ -21,8 +21,8 @@ const (
 )
 
 // ovenConvection is the convective part of an oven's surface
-// coefficient by kind, W/(m2 K): set by hand, to sort the bakes that
-// the model is fitted to (judgement).
+// coefficient by kind, W/(m2 K). It was set by hand to sort the bakes
+// of the fit (judgement).
 var ovenConvection = [ovenKinds]float64{
 	AnyOven:    8,
 	StaticOven: 5,
@@ -31,8 +31,8 @@ var ovenConvection = [ovenKinds]float64{
 	FanOven:    20,
 }
 
-// The bake model is fitted to 13 published bakes, 8 to 60 minutes, with
-// sizes worked out from the tin or assumed (computed; a free fit gives
+// The bake model is fitted to 13 published bakes, 8 to 60 minutes.
+// Sizes come from the tin or are assumed (computed; a free fit gives
 // 0.666, 0.467 and 0.596).
 const (
 	warmingShare = 0.65 // of the oven's heat; the rest makes steam
@@ -110,10 +110,10 @@ const CoolestOvenC = 110
 const publishedLow, publishedHigh = 140, 250
 
 // The error of a bake's time, as a factor: the time is between
-// mid/factor and mid*factor. Of the bakes in bake-times.csv, fitted
-// or kept back, all in tins, paper and of rolls lie inside the first
-// but the ribbed mould, and the three free-standing loaves inside
-// the second.
+// mid/factor and mid*factor. Of the bakes in bake-times.csv, fitted or
+// kept back, those in tins and paper and the rolls lie inside the
+// first, except the ribbed mould. The three free-standing loaves lie
+// inside the second.
 const (
 	bakeFactor       = 1.4
 	bakeFactorLoaf   = 1.6 // stands free and is no roll: its height in the oven is a guess
@@ -125,17 +125,17 @@ const (
 const rollHalf = 0.025
 
 // turnedError is the relative error in time of a bake at the mean of an
-// oven turned by up to 80 K: up to a tenth quicker when it falls, and
-// slower when it rises (computed).
+// oven turned by up to 80 K. A falling oven is up to a tenth quicker, a
+// rising one slower (computed).
 const turnedError = 0.10
 
-// steamHead is by how much steam in the oven may speed the core, s: the
-// skin is at 90 C after one minute with steam and after four without
-// (McGee, On Food and Cooking, 2004, read).
+// steamHead is the time that steam in the oven may save at the core, s.
+// The skin is at 90 C after one minute with steam and after four
+// without (McGee, On Food and Cooking, 2004, read).
 const steamHead = 180
 
 // carryOver is how long the core goes on rising out of the oven, as if
-// still in it, as alpha t/L^2: the crust's cooling reaches the middle
+// still in it, as alpha t/L^2. The crust's cooling reaches the middle
 // late. On grids of rolls, loaves and panettone it is 0.043 to 0.064 in
 // moved air of 40 W/(m2 K) and 0.06 to 0.08 on a rack (computed). A
 // loaf of 450 g taken out at 79 C was read at 96 C on the rack (a home
@@ -147,9 +147,10 @@ var carryOver = figure.Estimate{Low: 0.043, Mid: 0.06, High: 0.08}
 // it, and 5 to 7 in a panettone (read).
 const CoreMargin = 5
 
-// BoilingPointC is where water boils at an altitude in m, -500 to 3000,
-// C: 100 - 0.0033 a metre, within 0.1 of the standard atmosphere up to
-// 2000 m (memory). Sugar in enriched crumb adds 0.5-1 K.
+// BoilingPointC is the boiling point of water at an altitude in m,
+// -500 to 3000, C. It is 100 - 0.0033 a metre, within 0.1 of the
+// standard atmosphere up to 2000 m (memory). Sugar in enriched crumb
+// adds 0.5-1 K.
 func BoilingPointC(altitudeM float64) float64 { return 100 - 0.0033*altitudeM }
 
 // Oven is an oven at one temperature, that of the air and walls around
@@ -232,8 +233,8 @@ func (c *coreCourse) stretch(times float64) {
 }
 
 // Bake starts a bake: conduction in one direction of dimension d = half
-// thickness times surface over volume, with the oven's heat at the skin
-// until that boils, and a skin at boiling from then on. why is the
+// thickness times surface over volume. The oven's heat reaches the skin
+// until that boils; from then on the skin is at boiling. why is the
 // reason for silence, "" with an answer.
 func (o Oven) Bake(p Piece) (b Baking, why string) {
 	half := p.Body.Nearest()
@@ -287,12 +288,12 @@ func (o Oven) Bake(p Piece) (b Baking, why string) {
 }
 
 // crumb is a piece's conductivity and diffusivity. A filling in layers
-// mixes with the dough: heat contents add by volume, and the heat
-// crosses one behind the other. A lump in the middle adds its own time
-// to that of the dough around it: with a share v of the volume it
-// reaches v^(1/d) of the way. Grids of two materials have 0.92 to 1.06
-// of that time in layers and 0.95 to 1.10 around a lump, of 10 to 20 %
-// in a log or a ball (computed).
+// mixes with the dough: heat contents add by volume, and resistances
+// in series. A lump in the middle adds its own time to that of the
+// dough around it. With a share v of the volume it reaches v^(1/d) of
+// the way. Grids of two materials have 0.92 to 1.06 of that time in
+// layers and 0.95 to 1.10 around a lump, of 10 to 20 % in a log or a
+// ball (computed).
 func (p Piece) crumb(d float64) (k, alpha float64) {
 	if p.Lump {
 		slowness := p.doughDensity() * crumbCp / crumbK
@@ -355,11 +356,10 @@ func (b *Baking) core(seconds float64) float64 {
 }
 
 // Dough is one run's coldest dough after the given minutes, C: the
-// core, but around a lump the dough that touches it. From the core
-// to the dough's skin the excess grows at least with the square of
-// the way, from the fourth minute on: grids of two materials are
-// hotter there (computed). The quick run's skin is no warmer than
-// the middle one's.
+// core, or the dough that touches a lump. From the fourth minute on,
+// the excess grows from core to skin at least with the square of the
+// way. Grids of two materials are hotter there (computed). The quick
+// run's skin is no warmer than the middle one's.
 func (b *Baking) Dough(run figure.Run, minutes float64) float64 {
 	core, seconds := b.Core(run, minutes), b.paced(min(run, figure.Middle), minutes)
 	if b.around == 0 || seconds < shellLearns {
@@ -459,11 +459,11 @@ func (b *Baking) MinutesToDough(doughC float64) (e figure.Estimate, why string) 
 	}, ""
 }
 
-// lumpQuick is how many times sooner yet the dough around a lump may be
-// hot: no published bake holds one, and steam carries heat to it. Buns
-// around cooked bean paste bake 12 to 15 min at 190 to 200 C (common
-// practice, no source). Core and Dough, which food safety goes by, have
-// none of it.
+// lumpQuick is the further factor by which the dough around a lump may
+// be hot sooner. No published bake holds a lump, and steam carries heat
+// to it. Buns around cooked bean paste bake 12 to 15 min at 190 to 200
+// C (common practice, no source). Core and Dough, which food safety
+// goes by, have none of it.
 const lumpQuick = bakeFactorBeyond / bakeFactor
 
 // secondsTo is when the middle run's core is at coreC, +Inf from
@@ -490,8 +490,8 @@ func (b *Baking) secondsTo(coreC float64) float64 {
 	return heat.Settle(f, lo, hi, flo, f(hi), 1e-3)
 }
 
-// Through is the same bake with its pace set by a probe: the core was
-// at readC after the given minutes, and the model's error is gone. A
+// Through is the same bake with its pace set by a probe, without the
+// model's error. The core was at readC after the given minutes. A
 // reading above the last timed core counts as that core, which the
 // middle had reached by then. ok is false for a reading at or below
 // the start.

@@ -1,12 +1,12 @@
-// Package bakersmath is the arithmetic of the bowl: how much a mix
-// warms a dough, the heat balance for the dough's temperature and the
-// liquid's, ice, the trade factor as a check, the flour and water of a
-// starter, and the liquid that a soak leaves outside its fruit.
+// Package bakersmath is the arithmetic of the bowl: a mix's warming,
+// the heat balance for the temperatures of dough and liquid, ice, the
+// trade factor as a check, a starter's flour and water, and a soak's
+// free liquid.
 //
 // Package facts calls it with figures of one run each (see figure.Run).
 // It reads no ingredient table, rounds nothing for the scale, and holds
-// no limit of good practice. A silent model gives the reason in place
-// of a figure; an impossible sum gives ok false and 0.
+// no limit of good practice. A silent model gives its reason; an
+// impossible sum gives ok false and 0.
 package bakersmath
 
 import "math"

@@ -40,9 +40,9 @@ const (
 const slowSpeed = 0.4
 
 // By hand there is no motor: the dough tends to the hand and the room.
-// handC is the skin of the palm, C (memory); handPull is the pull
-// towards it, 1/min, set on two measured rises: 0 K in 15 min and 0.9 K
-// in 10 min (computed).
+// handC is the skin of the palm, C (memory); handPull is the rate
+// towards it, 1/min. It was set on two measured rises: 0 K in 15 min
+// and 0.9 K in 10 min (computed).
 const (
 	handC    = 32
 	handPull = 0.0071

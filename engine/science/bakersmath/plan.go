@@ -7,11 +7,11 @@ import (
 )
 
 // BalanceErrorC is a heat balance's error in the dough's temperature,
-// C, beside that of the mixing: specific heats known to 5 % and a
-// kitchen thermometer (judgement).
+// C, without that of the mixing. It covers specific heats known to 5 %
+// and a kitchen thermometer (judgement).
 const BalanceErrorC = 0.5
 
-// HottestLiquidC is the hottest liquid that may meet yeast, C: over it
+// HottestLiquidC is the hottest liquid that may meet yeast, C. Above it
 // yeast dies (rule yeast-scalded; makers of fast yeast ask for 49 to 54
 // C, memory).
 const HottestLiquidC = 55
@@ -95,8 +95,8 @@ type Plan struct {
 // Water gives the temperature of the liquid, and how much of it is ice.
 // The Low bowl wants the coldest liquid: its goods are the warmest and
 // its aim the coolest. Where an end of the error is out of reach, that
-// end of the plan stops at what is possible; where the middle is, the
-// plan is silent, and only the ends of its figures hold.
+// end of the plan stops at the possible. Where the middle is, the plan
+// is silent, and only the ends of its figures hold.
 //
 // Melted ice is water: in place of milk it thins the dough's solids.
 // Ice straight from a freezer at -18 C cools by a tenth more (38
@@ -163,7 +163,7 @@ func (b *Bowl) pour(run figure.Run) (liquidC, iceG float64, outside string) {
 }
 
 // iceFor is the g of ice in place of as much liquid at liquidC so that
-// it cools like a liquid at needC; ok is false where all ice would not
+// it cools like a liquid at needC. ok is false where all ice would not
 // be enough.
 func iceFor(meetC, needC, liquidKg, specificHeatKJ, liquidC float64) (iceG float64, ok bool) {
 	// Each kg of ice for liquid takes up this much more on its way

@@ -1,8 +1,8 @@
 package bakersmath
 
 // WaterTemperature is the trade factor: factorK times the dough wanted,
-// less friction and the other temperatures (flour, room, preferment),
-// in one unit throughout, C or F. factorK is 3 for flour and room, 4
+// less friction and the other temperatures (flour, room, preferment).
+// The unit is C or F throughout. factorK is 3 for flour and room, 4
 // with a preferment; friction is factorK times the dough's real rise.
 //
 // It checks Water and is never the answer. It counts the room as in the

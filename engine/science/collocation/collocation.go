@@ -1,18 +1,17 @@
-// Package collocation follows a body in one direction whose
-// heat runs smoothly: one that makes heat of its own, whose
-// butter melts, or whose conductivity changes, but into which
-// no front moves.
+// Package collocation follows a body in one direction without a moving
+// front. The body may make heat of its own, hold butter that melts, or
+// change its conductivity.
 //
-// Temperatures are known at a few nodes, and a polynomial through
-// them meets the heat equation at each (orthogonal collocation,
-// Villadsen & Stewart 1967, memory). Time goes in steps of RODAS3,
-// an L-stable Rosenbrock method of third order (Sandu et al. 1997,
-// memory), as long as their error allows. What freezes or sets is
-// for the finite volumes of package heat.
+// Temperatures are known at a few nodes, and a polynomial through them
+// meets the heat equation at each (orthogonal collocation, Villadsen &
+// Stewart 1967, memory). Time goes in steps of RODAS3, an L-stable
+// Rosenbrock method of third order (Sandu et al. 1997, memory), as long
+// as their error allows. What freezes or sets is for the finite volumes
+// of package heat.
 //
-// Core and mean are within 0.03 and 0.015 K of many small cells
-// over steps of 5 to 75 K; the finite volumes come within 0.08 and
-// 0.06 K, at four to seven times the cost (computed).
+// Core and mean are within 0.03 and 0.015 K of many small cells over
+// steps of 5 to 75 K; the finite volumes come within 0.08 and 0.06 K,
+// at four to seven times the cost (computed).
 package collocation
 
 import (
@@ -31,9 +30,9 @@ const inner, nodes = 7, 8
 // off an excess that dies away is its logarithm.
 const tolerance, share, floor = 0.03, 2e-3, 1e-6
 
-// untouched is the Fourier number below which nothing from outside
-// has come to the middle, where the polynomial would swing: a hot
-// crumb conducts three times its middle figure.
+// untouched is the Fourier number below which no heat from outside has
+// reached the middle, where the polynomial would swing. A hot crumb
+// conducts three times its middle figure.
 const untouched = 0.01
 
 // vector is a figure at each node within the body.

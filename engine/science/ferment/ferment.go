@@ -1,6 +1,6 @@
-// Package ferment models how fast baker's yeast makes gas in a dough:
-// the molality of the dough's water, a strain's pace at a molality and
-// at a temperature, the heat that kills it, and the error of a rise.
+// Package ferment models the gas rate of baker's yeast in a dough. It
+// gives the molality of the dough's water, a strain's pace by molality
+// and temperature, the heat that kills it, and the error of a rise.
 //
 // Packages facts and history call it. It reads no ingredient table and
 // follows no step. Yeast mass is constant for 2 h (+26 % from 2 to 4 h,
@@ -116,8 +116,9 @@ const (
 )
 
 // halfPaceMolality is where standard yeast works at half its pace,
-// osmol/kg: fitted to six points with the exponent of the Hill curve,
-// 3.31 +/- 0.38 and 4.1 +/- 1.5, which is rounded to 4.
+// osmol/kg: fitted to six points with the exponent of the Hill curve.
+// The fit gives 3.31 +/- 0.38 and 4.1 +/- 1.5; the exponent is rounded
+// to 4.
 const halfPaceMolality = 3.3
 
 // OsmoticFactor gives standard yeast's gas rate at a molality in osmol
@@ -160,9 +161,9 @@ func cardinal(tC float64) float64 {
 var cardinalAtReference = cardinal(ReferenceC)
 
 // TemperatureFactor gives the gas rate at a dough temperature in C
-// against 26 C (1): 0.021 at 4 C, 1.653 at the optimum of 38 C, and 0
-// at or outside 0.5 and 45 C. 0 above 45 C is not death: see Dead.
-// TemperatureError has its error. NaN for NaN.
+// against 26 C (1). It is 0.021 at 4 C, 1.653 at the optimum of 38 C,
+// and 0 at or outside 0.5 and 45 C. 0 above 45 C is not death: see
+// Dead. TemperatureError has its error. NaN for NaN.
 func TemperatureFactor(tC float64) float64 {
 	return cardinal(tC) / cardinalAtReference
 }

@@ -6,10 +6,10 @@ import (
 	"forebake/engine/figure"
 )
 
-// What sugar and salt do to yeast's pace. Standard yeast follows
+// The effect of sugar and salt on yeast's pace. Standard yeast follows
 // OsmoticFactor. Osmotolerant yeast is that times gain, fitted to
-// published comparisons of strains: a little slower in lean dough, as
-// fast at 5 to 8 % sugar, nearly twice as fast from 11 % on.
+// published comparisons of strains. It is a little slower in lean
+// dough, as fast at 5 to 8 % sugar, nearly twice as fast from 11 % on.
 const (
 	// mutants for sweet dough: 0.76 to 0.96 of their parent in lean
 	// dough (read)

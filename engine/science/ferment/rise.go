@@ -24,7 +24,7 @@ const (
 )
 
 // Errors of TemperatureFactor: warmError holds its four points,
-// coldError the one below ColdBelowC, where a retard rule for levain
+// coldError the one below ColdBelowC. There a retard rule for levain
 // bread has 2.25 from 5.6 to 10 C and the curve 3.43 (read).
 const (
 	warmError = 1.3
@@ -52,8 +52,8 @@ func RiseError(retarded, measured bool) float64 {
 	return sameDayError
 }
 
-// MostRise is the largest size of a dough told in full, against 1 at
-// the start: a dough with more gas has long lost it (judgement).
+// MostRise is the largest size of a dough that is printed, against 1 at
+// the start. A dough with more gas has long lost it (judgement).
 const MostRise = 6
 
 // RiseOf gives a dough's size against 1 at the start, after yeast work

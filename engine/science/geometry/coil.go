@@ -33,8 +33,8 @@ func CoilFromSheet(sheetLengthMM, layerMM, coreMM float64) (Coil, bool) {
 }
 
 // Slices gives the whole slices of sliceMM in a roll of rollMM, and the
-// length in mm left over, without loss to the knife or trimmed ends. A
-// 12 in log in 1 in slices gives 12. ok is false for over a million.
+// remaining length in mm, without losses at knife or ends. A 12 in log
+// in 1 in slices gives 12. ok is false for over a million.
 func Slices(rollMM, sliceMM float64) (slices int, restMM float64, ok bool) {
 	if !positive(rollMM, sliceMM) {
 		return 0, 0, false

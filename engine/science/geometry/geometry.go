@@ -50,9 +50,8 @@ func size(x float64) (float64, bool) {
 // mostCount is where a count is taken for a slip of units and refused.
 const mostCount = 1e6
 
-// A count that misses a whole number by less than this part of
-// itself is whole, so that 304.8 mm holds twelve slices of 25.4 and
-// not eleven.
+// A count within this share of a whole number is whole: 304.8 mm holds
+// twelve slices of 25.4, not eleven.
 const countSlack = 1e-9
 
 // MeanDensity gives the density in g/mL of two things together, such

@@ -26,9 +26,9 @@ const (
 
 // BunHalfMM gives the half dimensions of a bun, a ball flattened to
 // heightToWidth (in (0, 1]; usually BunHeight): V = pi/6*w*w*h. Use its
-// density into the oven. A bun has a flat foot and fuller sides:
-// against two stated buns the width is 15 % over and 8 % under
-// (computed), a fifth either way is fair.
+// density into the oven. A bun has a flat foot and fuller sides.
+// Against two stated buns the width is 15 % over and 8 % under
+// (computed); a fifth either way is fair.
 func BunHalfMM(massG, densityGPerML, heightToWidth float64) (HalfSize, bool) {
 	return LoafHalfMM(massG, densityGPerML, 1, heightToWidth)
 }
@@ -55,11 +55,10 @@ func LoafHalfMM(massG, densityGPerML, lengthToWidth, heightToWidth float64) (Hal
 	return h, true
 }
 
-// RingHalfMM gives the half dimensions of a strand that is closed to a
-// ring, as a loaf that is as thick all along: V = pi/4*l*w*h,
-// aroundToWidth (at least 1) the length along its middle over its
-// width. Its ends touch, so no heat comes in there: the length given is
-// that of an endless one. Error as BunHalfMM.
+// RingHalfMM gives the half dimensions of a ring, as a loaf of even
+// thickness: V = pi/4*l*w*h. aroundToWidth (at least 1) is the length
+// along its middle over its width. No heat enters at its joined ends:
+// the length given is that of an endless one. Error as BunHalfMM.
 func RingHalfMM(massG, densityGPerML, aroundToWidth, heightToWidth float64) (HalfSize, bool) {
 	if !positive(massG, densityGPerML, aroundToWidth, heightToWidth) || aroundToWidth < 1 ||
 		heightToWidth > 1 {
@@ -74,7 +73,7 @@ func RingHalfMM(massG, densityGPerML, aroundToWidth, heightToWidth float64) (Hal
 }
 
 // TinLoafHalfMM gives the half dimensions of a loaf that fills its
-// tin's inside length and width: the height follows from the volume,
+// tin's inside length and width. The height follows from the volume,
 // with a flat top, over the rim or not. Two stated plant loaves are
 // within 10 % of their height at 0.30 g/mL (computed); a dome is higher
 // in the middle.

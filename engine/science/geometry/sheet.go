@@ -44,11 +44,10 @@ type BenchSheet struct {
 
 // SheetForBench gives the sheet that a dough of massG makes at
 // thicknessMM on a bench. The sheet is as near square as the bench
-// allows: once its side is the bench's shorter side less BenchMarginMM
-// on both, it grows only along the longer one. The convention leaves
-// the area, and so whether it fits, untouched; a baker who wants
-// another shape states it. Rolled up, the width gives the turns and the
-// length is the roll's.
+// allows. Once its side is the bench's shorter side less BenchMarginMM
+// on both, it grows only along the longer one. The convention changes
+// neither the area nor the fit; a baker states another shape. Rolled
+// up, the width gives the turns and the length is the roll's.
 //
 // The bench's two sides may come in either order. Areas carry
 // SheetError: a dough within that part of LargestG may or may not

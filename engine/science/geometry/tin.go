@@ -3,10 +3,10 @@ package geometry
 import "math"
 
 // TinVolumeML gives the volume in mL of a straight tin, inside
-// lengths in mm. Tins taper and have round corners, and labels are
-// often outside sizes: the box is 5-15 % too much (common practice;
-// two published tins: 6 and 13 %, read). Measure with water where
-// it matters.
+// lengths in mm. Tins taper and have round corners, and labels
+// often give outside sizes. The box is 5-15 % too much (common
+// practice; two published tins: 6 and 13 %, read). Measure with
+// water where it matters.
 func TinVolumeML(lengthMM, widthMM, heightMM float64) (volumeML float64, ok bool) {
 	if !positive(lengthMM, widthMM, heightMM) {
 		return 0, false
@@ -15,7 +15,7 @@ func TinVolumeML(lengthMM, widthMM, heightMM float64) (volumeML float64, ok bool
 }
 
 // RoundTin is a round tin's base, in mm: long and wide are equal unless
-// it is an oval; chimneyMM is the tube in its middle, or 0.
+// it is an oval. chimneyMM is the tube in its middle, or 0.
 type RoundTin struct{ LongMM, WideMM, ChimneyMM float64 }
 
 // areaMM2 is the tin's base without the tube.
@@ -34,9 +34,9 @@ func (r RoundTin) VolumeML(heightMM float64) (volumeML float64, ok bool) {
 }
 
 // HalfMM gives the half dimensions of what fills the tin's base, as a
-// box: with a tube the ring unrolled, as long as its middle, as wide as
-// its gap; without one the tin's long and wide. The height follows from
-// the volume.
+// box: with a tube it is the ring unrolled, as long as its middle and
+// as wide as its gap. Without one it is the tin's long and wide. The
+// height follows from the volume.
 func (r RoundTin) HalfMM(massG, densityGPerML float64) (HalfSize, bool) {
 	if !(r.ChimneyMM >= 0) || !positive(massG, densityGPerML, r.LongMM, r.WideMM, r.areaMM2()) {
 		return HalfSize{}, false

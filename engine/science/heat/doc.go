@@ -1,6 +1,6 @@
 // Package heat holds the heat behaviour of foods: thermal properties
-// from composition, surface coefficients of places and covers, and the
-// temperature of a body that goes from place to place.
+// from composition, surface coefficients of places and covers, and a
+// body's temperature on its way through places.
 //
 // The package that follows a part's temperature calls it. It reads no
 // ingredient table and no formula, does not judge a temperature, and

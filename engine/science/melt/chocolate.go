@@ -26,8 +26,8 @@ const (
 )
 
 // ChocolateHeats is the specific heat by temperature, J/(kg K), of a
-// food with the share w of chocolate and the sensible specific heat cp:
-// the heat of melting is spread from 17 to 36 C as the cocoa butter's
+// food with the share w of chocolate and the sensible specific heat cp.
+// The heat of melting is spread from 17 to 36 C as the cocoa butter's
 // solids fall. Error 10 %; untempered, it melts some 5 K lower.
 func ChocolateHeats(cp, w float64) heat.Curve {
 	_, most, _ := SolidFat(CocoaButter, ChocolateSets)

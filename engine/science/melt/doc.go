@@ -1,6 +1,6 @@
-// Package melt holds what sets and melts in a food: its ice, milk fat
-// and cocoa butter, as specific heats and conductivities by temperature
-// for heat.Volumes.
+// Package melt models the setting and melting of a food's ice, milk fat
+// and cocoa butter. It gives specific heats and conductivities by
+// temperature for heat.Volumes.
 //
 // Packages makeup and history call it. It reads no ingredient table and
 // solves no course. SI units, temperatures in C.

@@ -15,7 +15,7 @@ const (
 
 // codes are the jurisdictions, each figure with its row in the
 // published limits. USDA FSIS cooling of meat and poultry (54.4 to 26.7
-// C in 1.5 h, memory) is left out: it is tighter at the top, but no law
+// C in 1.5 h, memory) is left out. It is tighter at the top, but no law
 // for bakers.
 var codes = [...]Limits{
 	{

@@ -48,9 +48,9 @@ type edge struct {
 }
 
 // grid is one table. For each water activity band, assess is the first
-// pH band that calls for an assessment, as all above it do; one past
-// the last where none does. Both tables are staircases, so the high
-// ends are the unfavourable ones.
+// pH band that calls for an assessment, as all above it do. It is one
+// past the last where none does. Both tables are staircases, so the
+// high ends are the unfavourable ones.
 type grid struct {
 	name   string
 	aw, ph []edge
@@ -80,8 +80,8 @@ var grids = [...]grid{
 // 1-201.10(B) (read).
 //
 // The unfavourable, high end of an interval decides. Without a pH
-// (phKnown false) every pH counts: only a water activity that is free
-// of control at any pH gives NotNeeded. Missing, reversed or impossible
+// (phKnown false) every pH counts. Only a water activity free of
+// control at any pH gives NotNeeded. Missing, reversed or impossible
 // figures give Needs, an unknown table is read as table B.
 //
 // The tables suppose measured figures: pass a computed water activity

@@ -35,7 +35,7 @@ func (l Limit) Known() bool { return l.Source != "" }
 
 // Allows reports whether x, in the limit's unit, keeps it. A
 // temperature keeps it by either printed figure, so that Celsius and
-// Fahrenheit readings of one law agree: they differ by rounding, up to
+// Fahrenheit readings of one law agree. They differ by rounding, up to
 // 0.45 C. Without a figure, or for NaN, nothing is allowed.
 func (l Limit) Allows(x float64) bool {
 	most, least := l.Value, l.Value
@@ -137,10 +137,10 @@ func ForCode(code string) (Limits, bool) {
 	return Limits{}, false
 }
 
-// Strictest takes the strictest of each figure among the named codes:
-// what keeps it keeps them all, cooling included, since its clock
-// starts hotter and runs shorter to a colder end. No place asks for all
-// of it. An unknown code asks nothing.
+// Strictest takes the strictest of each figure among the named codes.
+// What keeps it keeps them all. Its cooling starts hotter and runs
+// shorter to a colder end. No place asks for all of it. An unknown code
+// asks nothing.
 func Strictest(of ...string) Limits {
 	s := Limits{
 		Code: "strictest",
@@ -163,9 +163,8 @@ func Strictest(of ...string) Limits {
 	return s
 }
 
-// Or fills figures that l lacks from other, and lists what they
-// are about: a code that is silent on cooling gives no leave to
-// cool slowly.
+// Or fills figures that l lacks from other, and lists their subjects. A
+// code that is silent on cooling does not allow slow cooling.
 func (l Limits) Or(other Limits) (filled Limits, borrowed []string) {
 	for _, f := range fields {
 		own, spare := f.of(&l), f.of(&other)
@@ -182,8 +181,8 @@ func (l Limits) Or(other Limits) (filled Limits, borrowed []string) {
 }
 
 // NewtonHours is the time of Newton's cooling (or warming) from fromC
-// to toC, h: T = Ta + (T0 - Ta) exp(-t/tau), the time constant tau in
-// h, above 0. +Inf where toC is never reached, NaN for unreadable
+// to toC, h: T = Ta + (T0 - Ta) exp(-t/tau), with the time constant tau
+// in h, above 0. +Inf where toC is never reached, NaN for unreadable
 // figures. A law, so its error is tau's.
 func NewtonHours(tauHours, ambientC, fromC, toC float64) float64 {
 	if !(tauHours > 0) || !readable(ambientC) || !readable(fromC) || !readable(toC) {

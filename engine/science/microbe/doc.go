@@ -1,12 +1,11 @@
-// Package microbe holds the published figures that keep food from
-// making people ill, and the plain arithmetic on them: whether a food
-// needs time and temperature control, how much of its time a warm
-// history has used, what the codes ask of cooling and holding, how far
-// heat kills.
+// Package microbe holds the published figures of food safety and plain
+// arithmetic on them. It answers whether a food needs time and
+// temperature control, and how much of its time a history has used. It
+// gives the codes' limits on cooling and holding, and the kill by heat.
 //
 // Packages history and facts call it. It knows no formulas, parts or
 // rules. It never says that a food is safe, and never rounds towards
-// safety: unreadable figures need control, use up every hour, kill
+// safety. Unreadable figures need control, use up every hour, and kill
 // nothing. Where sources differ, the careful one is taken and the
 // other named.
 //

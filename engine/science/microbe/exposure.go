@@ -6,7 +6,7 @@ import (
 )
 
 // Exposure is how long a food has been in each span of temperature, and
-// how warm within it: one pass along a history answers for every
+// how warm within it. One pass along a history answers for every
 // organism. The zero Exposure is empty.
 type Exposure struct {
 	hours      [maxSpans]float64
@@ -31,10 +31,10 @@ type knot struct{ tC, perHour float64 }
 // band the pace is the band's, and over the last RampC it climbs to the
 // next warmer band's. So it is never less careful than the band of that
 // temperature, except in the first RampC above the coldest growth,
-// where it climbs from 0: there the published square-root curves
-// (CustardCereus, LiveStaph) are far slower still, and B. cereus did
-// not grow in cream at 4 or 7 C (Feijoo S.C. et al., J. Dairy Sci.
-// 80:1546, 1997, read).
+// where it climbs from 0. There the published square-root curves
+// (CustardCereus, LiveStaph) are far slower still. B. cereus did not
+// grow in cream at 4 or 7 C (Feijoo S.C. et al., J. Dairy Sci. 80:1546,
+// 1997, read).
 func paceKnots(bands []Band) []knot {
 	knots := []knot{{bands[0].FromC, 0}, {bands[0].FromC + RampC, 1 / bands[0].Hours}}
 	for i, b := range bands[1:] {
@@ -64,8 +64,8 @@ func Pace(o Organism, tC float64) float64 {
 	return 0
 }
 
-// paces are the knots of every organism; edges are all their
-// temperatures, coldest first, span i lying below edges[i]; shares and
+// paces are the knots of every organism. edges are all their
+// temperatures, coldest first; span i lies below edges[i]. shares and
 // slopes are the pace at each span's lower end, and its rise a C.
 var (
 	paces = func() (all [organismCount][]knot) {
@@ -94,10 +94,10 @@ var (
 	}()
 )
 
-// Add adds a stretch in which the temperature moves linearly from t0C
-// to t1C, C, in the given hours: -273.15 to 1000 C, 0 h or more.
-// Anything else makes every budget infinite, so that an unreadable
-// history is over its limit.
+// Add adds an interval in which the temperature moves linearly from t0C
+// to t1C in the given hours. Its bounds are -273.15 to 1000 C, 0 h or
+// more. Anything else makes every budget infinite, so that an
+// unreadable history is over its limit.
 func (e *Exposure) Add(t0C, t1C, hours float64) {
 	lo, hi := math.Min(t0C, t1C), math.Max(t0C, t1C)
 	if !readable(lo) || !readable(hi) || !(hours >= 0 && hours <= math.MaxFloat64) {

@@ -81,20 +81,20 @@ type Kill struct {
 	pieces []piece
 }
 
-// piece is a span where one line leads: from fromC to the next piece
+// piece is a span where one line leads. From fromC to the next piece
 // its rate is rate at fromC, times 10 each z (level where z is 0).
 type piece struct{ fromC, rate, z float64 }
 
 // KillFor chooses by kind and by the low end of the water activity.
-// Between two published foods the drier, sweeter one serves: at 0.947
+// Between two published foods the drier, sweeter one serves. At 0.947
 // or more a Dough is English muffin dough, at 0.928 or more sweet
-// batter, at 0.421 or more nut cookie dough; below that, and without a
+// batter, at 0.421 or more nut cookie dough. Below that, and without a
 // water activity, nothing is counted. The egg, dairy, meat and bun
 // lines serve only from 0.947 up; drier, those foods count as Dough.
 //
 // A drier food's line is a floor under the wetter one's, since drying
-// protects: a rate that must stay level above its own tested
-// temperatures still rises where a drier food's is known to.
+// protects. A rate that stays level above its own tested temperatures
+// still rises where a drier food's is known to.
 func KillFor(food Food, awLo float64) Kill {
 	chain := []Line{muffinDoughLine, batterLine, nutPasteLine}
 	for len(chain) > 0 && !(awLo >= chain[0].Aw) {

@@ -1,10 +1,10 @@
-// Package mould estimates how many days baked goods stay free of mould:
-// by a table of families where labels and keeping advice are published,
-// by a line on the equilibrium humidity for plain cakes, and by a
-// handbook range for bread crumb.
+// Package mould estimates how many days baked goods stay free of mould.
+// It uses a table of families with published labels and keeping advice,
+// a line on the equilibrium humidity for plain cakes, and a handbook
+// range for bread crumb.
 //
 // Package facts calls it. The days are labels and keeping advice, not a
-// safety figure: packing after a clean, full cooling matters more than
+// safety figure. Packing after a clean, full cooling matters more than
 // water activity.
 package mould
 
@@ -134,10 +134,10 @@ var families = [...]kept{
 	{"stollen", func(Goods) bool { return true }, figure.Estimate{Low: 14, Mid: 28, High: 56}},
 }
 
-// Days is how many days the goods stay free of mould, from the crumb's
-// humidity over its span, %, and the storage in C: by the family table
-// where the family has a row, else by the line in its range, and as
-// bread for moister goods. silent is the reason where nothing answers.
+// Days is the number of days without mould, from the crumb's humidity
+// over its span, %, and the storage in C. The family's row comes first,
+// then the line in its range; moister goods count as bread. silent is
+// the reason where nothing answers.
 func Days(g Goods, erh figure.Interval, tC float64) (days figure.Estimate, silent string) {
 	for i := range families {
 		if k := &families[i]; k.family == g.Family && k.fits(g) {

@@ -1,6 +1,6 @@
 // Package solve chooses the solver of a body that makes heat of its
-// own, melts, freezes or has been baked: what package heat's Walk,
-// of constant properties, cannot follow.
+// own, melts, freezes or has been baked. Walk of package heat has
+// constant properties and cannot follow it.
 package solve
 
 import (

@@ -3,8 +3,8 @@
 // a dough or a crumb.
 //
 // Package facts calls it. It reads no ingredient table and never rounds
-// towards safety: an answer about food safety takes Estimate's high
-// end, which counts no water as bound.
+// towards safety. A food-safety answer takes Estimate's high end, which
+// counts no water as bound.
 //
 // All sugars go into one equation for the mixture (Norrish R.S., J.
 // Food Technol. 1:25, 1966; memory):
@@ -48,7 +48,7 @@ const (
 	WorkingErrorCrumb   = 0.03
 
 	// workingErrorStrong holds the points under aw 0.70 and those past
-	// saturation; it comes in evenly from 0.75 down, so that a stronger
+	// saturation. It comes in evenly from 0.75 down, so that a stronger
 	// solution never has the higher high end.
 	workingErrorStrong = 0.05
 	strongBelow        = 0.70
@@ -208,10 +208,10 @@ func Estimate(s Solution, c Class) (aw figure.Estimate, silent string) {
 }
 
 // highest is the high end of s with the water free that nothing binds.
-// Where all the water would hold the sugar and salt but the free water
-// does not, the rest is crystal at this end: the free water is a
-// saturated solution, published at 0.843 to 0.86 for sucrose (memory;
-// agency page 0.85, read), with its class's error.
+// Where all the water would dissolve the sugar and salt but the free
+// water does not, the rest is crystal at this end. The free water is
+// then a saturated solution, published at 0.843 to 0.86 for sucrose
+// (memory; agency page 0.85, read), with its class's error.
 func (s *Solution) highest(free Solution, c Class, mid float64) float64 {
 	if !s.isPastSaturation() && free.isPastSaturation() {
 		free.SucroseG = min(free.SucroseG, SaturatedSucrose*free.WaterG)
