@@ -38,7 +38,7 @@ const (
 	toldDefault = "the report says what is taken where nothing is written"
 	carefulEnd  = "food safety takes the careful end of a range"
 	toldOnce    = "told with another subject of its rule"
-	wishGone    = "nothing is wished for any more"
+	wishGone    = "nothing is wished for, or read, that it could compare"
 	likeHolds   = "the ingredient it is like says it"
 	atSetting   = "it was said of the removed setting itself"
 	aimUnsaid   = "an aim that is unsafe is worse than none"

@@ -35,6 +35,7 @@ func main() {
 	stress := flag.Float64("stress", 0.6, "share of the mutations on texts with slips put in first")
 	list := flag.Int("list", 0, "violations listed of each kind; 0 lists all")
 	excused := flag.Bool("excused", false, "list the excused answers too")
+	only := flag.String("only", "", "one row of the table: \"step option, removed\"")
 	keep := flag.String("keep", "", "folder to write the files of each violation to")
 	flag.Parse()
 	if flag.NArg() != 1 {
@@ -45,8 +46,8 @@ func main() {
 	program, err := outside.NewProgram(flag.Arg(0))
 	if err == nil {
 		var bad int
-		bad, err = measure(os.Stdout, program, *project, *seed, *count, *stress, *list, *excused,
-			*keep)
+		bad, err = measure(os.Stdout, program, *project, *only, *seed, *count, *stress, *list,
+			*excused, *keep)
 		if err == nil && bad > 0 {
 			os.Exit(1)
 		}
@@ -122,6 +123,7 @@ func measure(
 	w io.Writer,
 	program *outside.Program,
 	project string,
+	only string,
 	seed uint64,
 	count int,
 	stress float64,
@@ -187,7 +189,7 @@ func measure(
 
 	// One house file stands for ten formulas, so fewer of its
 	// mutations are drawn.
-	first := draw(r, formulas, kitchens, count*3/4, stress)
+	first := draw(r, formulas, kitchens, only, count*3/4, stress)
 	targets := make([]*base, len(first))
 	for i, m := range first {
 		targets[i] = m.to
@@ -454,8 +456,9 @@ func slipped(b *base, r *rand.Rand) *base {
 }
 
 // draw makes mutations, the kinds in turn so that each is tried
-// about as often.
-func draw(r *rand.Rand, formulas, kitchens []*base, count int, stress float64) []mutation {
+// about as often. With only, those of one row of the table alone.
+func draw(r *rand.Rand, formulas, kitchens []*base, only string, count int,
+	stress float64) []mutation {
 	type slot struct {
 		b *base
 		s site
@@ -510,6 +513,9 @@ func draw(r *rand.Rand, formulas, kitchens []*base, count int, stress float64) [
 		change := changes[r.IntN(3)]
 		if name == "amount" && change == "removed" {
 			change = "line removed"
+		}
+		if only != "" && only != name+", "+change {
+			continue
 		}
 		if m, ok := mutate(pick.b, pick.s, change, r); ok {
 			out = append(out, m)
@@ -814,6 +820,10 @@ func (bn *bench) houseJobs(list []*base) ([]job, error) {
 	return jobs, nil
 }
 
+// statedOf are options of which README says it for a few verbs alone.
+var statedOf = []string{"cook by", "bake core", "sheet wide", "mix to", "cook to", "melt to",
+	"soak with", "cook with", "melt with"}
+
 // stated are the settings for which README says what is taken where
 // they are not written.
 func stated(s site) bool {
@@ -821,12 +831,13 @@ func stated(s site) bool {
 	case "kitchen figure":
 		return s.key != "code" // the strictest code stands for none: nothing may turn clear by it
 	case "step option":
-		return strings.HasSuffix(s.key, " at") || s.key == "cook by" ||
-			strings.HasSuffix(s.key, " as")
+		_, key, _ := strings.Cut(s.key, " ")
+		return slices.Contains([]string{"at", "as", "pieces", "count"}, key) ||
+			slices.Contains(statedOf, s.key)
 	case "ingredient option":
 		return s.key == "temp" || s.key == "strain" || s.key == "protein" || s.key == "hydration"
 	case "formula figure":
-		return s.key == "keep" || s.key == "makes"
+		return s.key == "keep" || s.key == "makes" || s.key == "family"
 	}
 	return false
 }

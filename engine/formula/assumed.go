@@ -17,6 +17,9 @@ func (f *Formula) Assumed() []Assumption {
 	if !f.Keep.Set && !f.isOpen("keep") {
 		out = append(out, Assumption{"eaten in good time", "keep", f.Place.Line()})
 	}
+	if f.Family == nil && !f.isOpen("family") {
+		out = append(out, Assumption{"the ranges of any enriched dough", "family", f.Place.Line()})
+	}
 	if f.Makes.Pieces == 0 && !f.isOpen("makes") && f.divides() { // a braid's strands are joined again
 		out = append(out, Assumption{"each divided piece bakes by itself", "makes", f.Place.Line()})
 	}
@@ -59,40 +62,6 @@ func (f *Formula) divides() bool {
 		}
 	}
 	return false
-}
-
-// init sets what is assumed for unwritten options of steps. Of an option without an
-// entry nothing is: a rule that needs it is unsure.
-func init() {
-	optBy.assumes = func(s *Step) string {
-		if s.Verb.Cooks() {
-			return "not in hot fat"
-		}
-		return ""
-	}
-	optAs.assumes = func(s *Step) string {
-		if s.Verb.Waits() {
-			return "as it stood, or in a bowl"
-		}
-		return ""
-	}
-	optAt.assumes = func(s *Step) string {
-		switch {
-		case s.Verb.place != nil:
-			return "in the " + s.Verb.place.Name
-		case s.Verb.usual == inRoom:
-			return "in the room, 4 C either way"
-		case s.Verb.usual == inWarmth:
-			return "in the room or a warm place"
-		case s.Verb.Waits() && !s.Verb.Stores():
-			return "stands at the right temperature"
-		case s.Verb.Cooks():
-			return "somewhere up to the boil"
-		case s.Verb.HeatsThrough():
-			return "hot enough"
-		}
-		return ""
-	}
 }
 
 // isOpen reports whether a setting of the formula is "?".

@@ -1,6 +1,7 @@
 package hazard
 
 import (
+	"math"
 	"slices"
 
 	"forebake/engine/figure"
@@ -19,10 +20,11 @@ const (
 
 // SoakShare is the share of the published time of S. aureus that a soak
 // uses up before the mix, in food that needs control such as milk or
-// egg. It is 0 with yeast, which makes it a dough.
+// egg. It is 0 where it names yeast, which makes it a dough; a soak that
+// names nothing may soak them without.
 func SoakShare(s *Sheet, step *formula.Step) Value {
 	none := figure.ValueOf(Interval{})
-	if makeup.MeetsYeast(step) || !beforeTheMix(step) || !makeup.Meets(step, needsControl(s)) {
+	if namesYeast(step) || !beforeTheMix(step) || !makeup.Meets(step, needsControl(s)) {
 		return none
 	}
 	if !step.Time.Set {
@@ -41,7 +43,20 @@ func SoakShare(s *Sheet, step *formula.Step) Value {
 		}
 		return 0
 	}
-	return figure.ValueOf(Interval{Lo: share(step.Time.Lo, at.Lo), Hi: share(step.Time.Hi, at.Hi)})
+	v := figure.ValueOf(Interval{Lo: share(step.Time.Lo, at.Lo), Hi: share(step.Time.Hi, at.Hi)})
+	if makeup.MeetsYeast(step) { // of those that may soak, it may be none
+		v.Lo, v.Mid, v.Need = 0, math.NaN(), whatSoaks(step)
+	}
+	return v
+}
+
+// namesYeast reports whether a step is said to take yeast.
+func namesYeast(step *formula.Step) bool { return len(step.With) > 0 && makeup.MeetsYeast(step) }
+
+// whatSoaks is what a soak lacks that names nothing.
+func whatSoaks(step *formula.Step) *figure.Need {
+	return &figure.Need{What: "with = [\"...\"] for what soaks in this " + step.Verb.Name,
+		Place: step.Place}
 }
 
 // needsControl tells of ingredients that need control once they are
@@ -71,7 +86,7 @@ const wetPct = 25
 // out of the cold before any heat, with no yeast in them, h. A measured
 // pH at which the vegetative germs stop ends it.
 func SoakedHours(s *Sheet, p *Part) Value {
-	sum, live := Interval{}, p.Traits()&larder.Leavens != 0
+	sum, live, need := Interval{}, p.Traits()&larder.Leavens != 0, (*figure.Need)(nil)
 	if p.PH.Set && p.PH.Hi <= acidPH {
 		return figure.ValueOf(sum)
 	}
@@ -83,7 +98,7 @@ func SoakedHours(s *Sheet, p *Part) Value {
 		}
 		own := step.Verb.Soaks() && beforeTheMix(step)
 		at := s.AroundStep(step)
-		if !step.Verb.Waits() || live && (!own || makeup.MeetsYeast(step)) || !wet ||
+		if !step.Verb.Waits() || live && (!own || namesYeast(step)) || !wet ||
 			!makeup.Meets(step, driedSeed) || !at.Absent && at.Hi <= coolC {
 			continue
 		}
@@ -91,12 +106,16 @@ func SoakedHours(s *Sheet, p *Part) Value {
 		switch {
 		case !step.Time.Set:
 			hours = figure.Positive()
+		case own && makeup.MeetsYeast(step):
+			hours.Lo, need = 0, whatSoaks(step)
 		case at.Absent || at.Lo <= coolC:
 			hours.Lo = 0
 		}
 		sum = sum.Add(hours)
 	}
-	return figure.ValueOf(sum)
+	v := figure.ValueOf(sum)
+	v.Need = need
+	return v
 }
 
 // acidPH is where Salmonella and the toxins of S. aureus and C.

@@ -2,6 +2,7 @@ package safety
 
 import (
 	"math"
+	"slices"
 
 	"forebake/engine/figure"
 	"forebake/engine/formula"
@@ -16,13 +17,13 @@ import (
 const targetTrustedC = 71
 
 // CoreReached is the core that a bake has brought a dough to: in it, or in a
-// bake before that all of it went through. What was baked is not raw again
+// bake before that all but raw meat and fish went through. What was baked is not raw again
 // (FDA Food Code 2022, 3-401.11, asks for one cook; memory): its warm hours
 // and its reheating for hot holding have rules of their own.
 func (s *Sheet) CoreReached(step *formula.Step) Value {
 	v := s.coreReachedIn(step)
 	before := bakedBefore(step)
-	if before == nil {
+	if before == nil || s.addsMeat(before, step) {
 		return v
 	}
 	switch was := s.CoreReached(before); {
@@ -34,7 +35,17 @@ func (s *Sheet) CoreReached(step *formula.Step) Value {
 	return v
 }
 
-// bakedBefore gives the bake in which all that is in a bake went through the
+// addsMeat reports whether meat or fish that its own steps do not cook comes
+// onto a dough between two bakes.
+func (s *Sheet) addsMeat(before, step *formula.Step) bool {
+	between := step.Part.Steps[before.Index:step.Index]
+	return slices.ContainsFunc(between, func(on *formula.Step) bool {
+		return on.Uses != nil && !s.Part(on.Uses).CooksAll() &&
+			s.Part(on.Uses).Controls(larder.ControlMeat, larder.ControlFish)
+	})
+}
+
+// bakedBefore gives the bake in which the dough of a bake went through the
 // oven already, and stood since; nil for none.
 func bakedBefore(step *formula.Step) *formula.Step {
 	stood := false
@@ -45,7 +56,7 @@ func bakedBefore(step *formula.Step) *formula.Step {
 				return before
 			}
 			return nil // they count as one: see BakesOn
-		case before.Uses != nil || before.Verb.Mixes() || len(before.With) > 0:
+		case before.Verb.Mixes():
 			return nil
 		case before.Verb.Waits():
 			stood = true
@@ -162,28 +173,24 @@ func (s *Sheet) CoreAsRound(step *formula.Step) Value {
 	return v
 }
 
-// richSugarPct is the sugar on flour from which a dough counts as rich, %.
-// Sweet batter shields bacteria from heat: 5 log in muffin batter takes 9 min
-// at 71 C.
-const richSugarPct = 10
-
-// IsRich reports whether the part holds egg, or sugar that shields bacteria.
-func (p *Part) IsRich() Value {
-	if p.Traits()&larder.Egg != 0 {
-		return figure.YesNo(true)
-	}
-	sugar := p.Pct(makeup.Sugar)
-	return figure.YesNo(!sugar.Absent && sugar.Hi >= richSugarPct)
-}
-
 // IsReheat reports whether a cook heats food again that was cooked and
 // cooled, in the part or one it takes in, and that is held warm afterwards,
 // there or where it goes.
 func (s *Sheet) IsReheat(step *formula.Step) Value {
-	if !step.HeatsAll() || !s.cooledAgain(step.Part, step.Index) {
+	if !step.HeatsAll() {
 		return figure.YesNo(false)
 	}
-	return figure.YesNo(s.heldWarm(step.Part, step.Index+1))
+	again := s.cooledAgain(step.Part, step.Index)
+	return ifPlaced(again.And(s.heldWarm(step.Part, step.Index+1)), step)
+}
+
+// ifPlaced is the value of a truth that is open where a wait names no place.
+func ifPlaced(t figure.Truth, step *formula.Step) Value {
+	if t == figure.Open {
+		return figure.Maybe("at = \"fridge\", \"room\" or a temperature in each hold and store",
+			step.Place)
+	}
+	return figure.YesNo(t == figure.Yes)
 }
 
 // IsRewarmed is IsReheat, and counts a part mostly bought cooked.
@@ -195,34 +202,39 @@ func (s *Sheet) IsRewarmed(step *formula.Step) Value {
 		}
 	}
 	if step.HeatsAll() && 2*bought.Hi > p.Grams(makeup.Mass).Lo && bought.Hi > 0 {
-		return figure.YesNo(s.heldWarm(step.Part, step.Index+1))
+		return ifPlaced(s.heldWarm(step.Part, step.Index+1), step)
 	}
 	return s.IsReheat(step)
 }
 
 // cooledAgain reports whether a part was cooked and then cooled before one of
-// its steps, or came in so.
-func (s *Sheet) cooledAgain(p *formula.Part, before int) bool {
-	cooked, cooled := false, false
+// its steps, or came in so. A wait without a place leaves it open.
+func (s *Sheet) cooledAgain(p *formula.Part, before int) figure.Truth {
+	cooled := figure.No
 	for _, in := range p.Ingredients {
-		if in.Of != nil && s.Part(in.Of).cooledInAll() {
-			cooked, cooled = true, true
+		if in.Of != nil {
+			cooled = cooled.Or(s.Part(in.Of).cooledInAll())
 		}
 	}
+	cooked := cooled.Possible()
 	for _, step := range p.Steps[:before] {
 		switch {
 		case step.HeatsAll():
-			cooked, cooled = true, false
+			cooked, cooled = true, figure.No
 		case cooked && step.Verb.Waits():
 			at := s.AroundStep(step)
-			cooled = cooled || !at.Absent && at.Hi < s.Limits().FirstToC.Value || step.Verb.Cools()
+			is := figure.TruthOf(step.Verb.Cools() || at.Hi < s.Limits().FirstToC.Value)
+			if at.Absent && is == figure.No {
+				is = figure.Open
+			}
+			cooled = cooled.Or(is)
 		}
 	}
 	return cooled
 }
 
 // cooledInAll is cooledAgain after all steps of a part; computed once.
-func (p *Part) cooledInAll() bool {
+func (p *Part) cooledInAll() figure.Truth {
 	if p.cooled == nil {
 		is := p.sheet.cooledAgain(p.Part, len(p.Steps))
 		p.cooled = &is
@@ -232,42 +244,46 @@ func (p *Part) cooledInAll() bool {
 
 // heldWarm reports whether a wait from a step on is meant to keep the part
 // hot, or a wait of a part that takes it in or is spread with it after the
-// heat. It is computed once a step.
-func (s *Sheet) heldWarm(p *formula.Part, from int) bool {
+// heat; open where a wait has no place. It is computed once a step.
+func (s *Sheet) heldWarm(p *formula.Part, from int) figure.Truth {
 	known := s.Part(p)
-	is, has := known.held[from]
-	if !has {
-		if known.held == nil {
-			known.held = map[int]bool{}
-		}
-		is = s.isHeldWarm(p, from)
-		known.held[from] = is
+	if known.held == nil {
+		known.held = map[int]figure.Truth{}
 	}
-	return is
+	if _, has := known.held[from]; !has {
+		known.held[from] = s.isHeldWarm(p, from)
+	}
+	return known.held[from]
 }
 
-func (s *Sheet) isHeldWarm(p *formula.Part, from int) bool {
+func (s *Sheet) isHeldWarm(p *formula.Part, from int) figure.Truth {
+	held := figure.No
 	for _, step := range p.Steps[from:] {
 		if step.Verb.HeatsThrough() {
-			return false
+			return held
 		}
-		if at := s.AroundStep(step); step.Verb.Waits() && !at.Absent && at.Hi > meantHotC {
-			return true
+		if !step.Verb.Waits() {
+			continue
+		}
+		if at := s.AroundStep(step); at.Absent {
+			held = figure.Open
+		} else if at.Hi > meantHotC {
+			return figure.Yes
 		}
 	}
 	for _, q := range s.Formula.Parts {
 		for _, in := range q.Ingredients {
-			if in.Of == p && s.heldWarm(q, 0) {
-				return true
+			if in.Of == p {
+				held = held.Or(s.heldWarm(q, 0))
 			}
 		}
 		for i, step := range q.Steps {
-			if step.Uses == p && s.heldWarm(q, i+1) {
-				return true
+			if step.Uses == p {
+				held = held.Or(s.heldWarm(q, i+1))
 			}
 		}
 	}
-	return false
+	return held
 }
 
 // meantHotC is from where a hold is to keep food hot, C (common practice).

@@ -59,9 +59,9 @@ type Part struct {
 	heated     *Value                 // see HeatedTo
 	eggHeated  *Value                 // see EggHeatedTo
 	uncooked   map[larder.Trait]Value // see Raw; kept where other parts are taken in
-	cooled     *bool                  // see cooledInAll
+	cooled     *figure.Truth          // see cooledInAll
 	milky      *bool                  // see rawMilk
-	held       map[int]bool           // see heldWarm
+	held       map[int]figure.Truth   // see heldWarm
 }
 
 // Reset makes the sheet serve another formula, keeping its memory.
