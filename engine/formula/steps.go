@@ -345,7 +345,7 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 	var room [8]stepWord
 	words := room[:0]
 	for _, pair := range pairs {
-		words = append(words, rd.stepWord(pair))
+		words = append(words, rd.stepWord(s, pair))
 	}
 	settleOption(words)
 	putWith := false
@@ -531,6 +531,8 @@ func (rd *reader) readOwnQuantity(s *Step, e hclsyntax.Expression) {
 	if text, at, ok := rd.Literal(e); ok && s.Verb.Turns() && !quantity.IsPlain(text) {
 		switch {
 		case rd.readFolds(s, text, at):
+			return
+		case rd.readTurns(s, text, at):
 			return
 		case said.Turn(said.Key(s.word) + " " + text): // { punch = "down" }
 			s.Measure = values.BareCount(1, at)
