@@ -1249,6 +1249,40 @@ trial "a raw meat filling, probed at" {
   }
 }
 
+trial "baked to, cooled and warmed again" {
+  rule  = "core-unsafe"
+  cases = {
+    "94 C"                 = { expect = "clear", read = "94 C core", on = "butter" }
+    "94 C, then meat"      = { expect = "flagged", read = "94 C core", on = "raw sausage" }
+    "62 C, and not enough" = { expect = "flagged", read = "62 C core", on = "butter" }
+  }
+  formula "t" {
+    makes = "20 pieces"
+    topping "t" { ingredients = { "$on" = "200 g" } }
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "egg" = "100 g", "water" = "500 g", "instant yeast" = "15 g" }
+      steps = [
+        { mix = "10 min", to = "26 C" },
+        { bake = "15 min", at = "200 C", measured = "$read" },
+        { cool = "1 h", at = "room" },
+        { brush = "t" },
+        { bake = "5 min", at = "160 C", measured = "50 C core" },
+      ]
+    }
+  }
+}
+
+trial "balls divided by weight, their number unsaid" {
+  rule  = "core-unsafe"
+  cases = { "5 min" = "flagged", "16 min" = "clear" }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "egg" = "100 g", "water" = "500 g", "instant yeast" = "15 g" }
+      steps       = [{ mix = "10 min", to = "26 C" }, { divide = "75 g" }, { shape = "balls" }, { bake = "$case", at = "190 C" }]
+    }
+  }
+}
+
 rule "core-shape-open" {
   on     = "bake"
   level  = "risk"
