@@ -1351,7 +1351,7 @@ rule "core-unproven-risk" {
   level  = "risk"
   limits = { core_c = 71, lean_c = 74, rich_c = 82 }
   when   = "part.has_leaven && bake.core_usual_c >= limit.core_c && (bake.core_low_c < limit.core_c || bake.core_usual_c < (part.is_heat_shielded ? limit.rich_c : limit.lean_c))"
-  say    = "In a slow oven the middle reaches {bake.core_low_c}; lean dough needs {limit.lean_c}, sweet or egg dough {limit.rich_c}. Probe it and write core = \"92 C\"."
+  say    = "In a slow oven the middle reaches {bake.core_low_c}; [this dough needs {part.is_heat_shielded ? limit.rich_c : limit.lean_c}|sweet or egg dough needs {limit.rich_c}]. Probe it and write core = \"92 C\"."
   why    = "Sugar shields bacteria from heat: 5 log takes 9 minutes at 71 C in sweet batter, and 1.2 at 80 C."
   source = "muffin batter: Channaiah et al., Int. J. Food Microbiol. 250:1-6 (2017), bun dough: J. Food Prot. 79(4):544 (2016), abstracts (read), carried straight on from the tested 61 C (computed)"
 }
@@ -1361,7 +1361,7 @@ rule "core-unproven-note" {
   level  = "note"
   limits = { lean_c = 74, rich_c = 82 }
   when   = "part.has_leaven && bake.core_low_c >= 71 && bake.core_usual_c >= (part.is_heat_shielded ? limit.rich_c : limit.lean_c) && bake.core_low_c < (part.is_heat_shielded ? limit.rich_c : limit.lean_c)"
-  say    = "In a slow oven the middle reaches {bake.core_low_c}; lean dough needs {limit.lean_c}, sweet or egg dough {limit.rich_c}. Probe it and write core = \"92 C\"."
+  say    = "In a slow oven the middle reaches {bake.core_low_c}; [this dough needs {part.is_heat_shielded ? limit.rich_c : limit.lean_c}|sweet or egg dough needs {limit.rich_c}]. Probe it and write core = \"92 C\"."
   why    = "Sugar shields bacteria from heat: 5 log takes 9 minutes at 71 C in sweet batter, and 1.2 at 80 C."
   source = "muffin batter: Channaiah et al., Int. J. Food Microbiol. 250:1-6 (2017), bun dough: J. Food Prot. 79(4):544 (2016), abstracts (read), carried straight on from the tested 61 C (computed)"
 }

@@ -15,6 +15,7 @@ import (
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/said"
+	"forebake/engine/said/around"
 	"forebake/engine/source"
 	"forebake/engine/spelling"
 )
@@ -145,7 +146,7 @@ var (
 			yes, ok := said.Covered(text)
 			isCover := said.IsCover(text) || rd.opts.Larder.AllergenIn(text) == "" &&
 				!rd.isFood(text)
-			s.sealed = s.sealed || quoted && said.Airless(text)
+			s.sealed = s.sealed || quoted && around.Airless(text)
 			if ok = ok && quoted && isCover; !ok {
 				yes, ok = rd.Bool(e, what)
 			} else {
@@ -1006,7 +1007,7 @@ func (s *Step) surrounds() string {
 // keepAside keeps words from which nothing is reckoned as a note, and tells so.
 func (rd *reader) keepAside(s *Step, key, text string, at source.Place) {
 	s.Note = strings.TrimSpace(s.Note + " " + key + " " + text)
-	s.sealed = s.sealed || said.Airless(text)
+	s.sealed = s.sealed || around.Airless(text)
 	rd.assumed(at, fmt.Sprintf("%s = %q is kept as a note", key, text))
 }
 
@@ -1199,7 +1200,7 @@ func (rd *reader) settleManner(s *Step) {
 			}
 		}
 	}
-	if yes, ok := said.Cover(s.manner); ok && s.Covered == nil && s.Verb.Takes(optCovered) &&
+	if yes, ok := around.Cover(s.manner); ok && s.Covered == nil && s.Verb.Takes(optCovered) &&
 		!slices.Contains(s.Open, optCovered) {
 		s.Covered = &yes
 	}
@@ -1582,7 +1583,7 @@ func (rd *reader) unknownOption(s *Step, pair reading.Pair) {
 func (rd *reader) readWhere(s *Step, pair reading.Pair, text string, at source.Place) bool {
 	way, isWay := findWay(s.Verb, text)
 	place := placeAmong(text)
-	yes, isCover := said.Cover(text)
+	yes, isCover := around.Cover(text)
 	_, isTin := said.TinSize(text)
 	switch {
 	case isWay && s.Verb.Takes(optBy) && s.Way == nil:
@@ -1592,7 +1593,7 @@ func (rd *reader) readWhere(s *Step, pair reading.Pair, text string, at source.P
 	case isTin:
 		rd.keepAside(s, pair.Key, text, at)
 	case isCover && place == nil && s.Covered == nil && s.Verb.Takes(optCovered):
-		s.Covered, s.sealed = &yes, s.sealed || said.Airless(text)
+		s.Covered, s.sealed = &yes, s.sealed || around.Airless(text)
 	case s.Verb.Takes(optAt) && s.Where == nil && !s.At.Set && (place != nil || !said.NoFigure(text)):
 		optAt.fill(rd, s, pair.Value)
 	default:
