@@ -33,7 +33,8 @@ func TestHazards(t *testing.T) {
 		{"stuffed in a dough", "meat_needs_c", `"raw salmon" = "200 g" }`, before, 74, 74},
 		{"cured to be eaten raw", "meat_needs_c", `"smoked salmon" = "200 g" }`, after, 0, 0},
 		{"read at the boil", "boiled_min", `"dried kidney beans" = "200 g", "water" = "500 g" }
-      steps = [{ cook = "12 min", to = "80 C", measured = "99 C core" }, { cook = "8 h", to = "80 C" }]`,
+      steps = [{ cook = "12 min", to = "80 C", measured = "99 C core" },
+        { cook = "8 h", to = "80 C" }]`,
 			after, 12, 12},
 		{"nuts soaked and held", "soaked_h", `"cashews" = "200 g", "water" = "200 g" }
       steps = [{ soak = "18 h", at = "22 C" }, { mix = "2 min" }, { hold = "5 h", at = "22 C" }]`,

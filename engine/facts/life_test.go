@@ -497,7 +497,8 @@ func TestLiquidPutBack(t *testing.T) {
 			need.Lo < bakersmath.ColdestLiquidC || need.Hi > bakersmath.HottestLiquidC {
 			t.Fatalf("%+v", need)
 		}
-		if !(ice.Lo <= ice.Mid && ice.Mid <= ice.Hi) || ice.Lo < 0 || ice.Hi > milk+1e-4 || // as written
+		// as written
+		if !(ice.Lo <= ice.Mid && ice.Mid <= ice.Hi) || ice.Lo < 0 || ice.Hi > milk+1e-4 ||
 			ice.Mid > 0 && need.Mid != bakersmath.ColdestLiquidC {
 			t.Fatalf("liquid at %v, ice %+v", need.Mid, ice)
 		}
@@ -574,7 +575,8 @@ func TestPrefermentComesInAtItsOwnTemperature(t *testing.T) {
 }
 dough "d" {
   ingredients = { "the sponge" = `+temp+
-			`, "bread flour" = { amount = "600 g", temp = "20 C" }, "water" = { amount = "150 g", temp = "20 C" } }
+			`, "bread flour" = { amount = "600 g", temp = "20 C" },
+    "water" = { amount = "150 g", temp = "20 C" } }
   steps = [ { mix = "9 min", by = "hand", to = "25 C" } ]
 }`, kitchenOf(nil))
 		steps := s.Formula.PartNamed("sponge").Steps

@@ -24,7 +24,8 @@ func withoutError(t *testing.T, s *Sheet, part, name string) (whole Value, left 
 func TestWithoutErrorKeepsWhatIsOpen(t *testing.T) {
 	dough := func(rest, yeast string) *Sheet {
 		return sheet(t, `dough "d" {
-    ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "`+yeast+`" }
+    ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g",
+      "instant yeast" = "`+yeast+`" }
     steps = [{ mix = "10 min", to = "26 C" }, { rest = "`+rest+`", at = "26 C", as = "slab 5 mm" }]
   }`)
 	}

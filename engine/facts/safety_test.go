@@ -54,7 +54,9 @@ func TestCoolingTimesByTheClosedForm(t *testing.T) {
 }
 
 const custard = `ph = 6.5
-    ingredients = { "whole milk" = "2000 g", "egg yolk" = "480 g", "sugar" = "400 g", "corn starch" = "160 g" }`
+    ingredients = {
+      "whole milk" = "2000 g", "egg yolk" = "480 g", "sugar" = "400 g", "corn starch" = "160 g"
+    }`
 
 // In the cold the last wait lasts as long as needed, at the rate of its
 // end. A longer written wait must agree.
@@ -306,8 +308,11 @@ func TestKillSteps(t *testing.T) {
 ingredients = { `+filling+` }
 }
 			dough "d" {
-				ingredients = { "bread flour" = "1000 g", "water" = { amount = "600 g", temp = "20 C" }, "instant yeast" = "10 g" }
-				steps = [{ mix = "10 min", to = "25 C" }, { fill = "f" }, { shape = "buns", pieces = 20 }, { proof = "1 h", at = "28 C", as = "pieces 110 g" }, `+bake+`
+				ingredients = { "bread flour" = "1000 g", "instant yeast" = "10 g",
+					"water" = { amount = "600 g", temp = "20 C" } }
+				steps = [{ mix = "10 min", to = "25 C" }, { fill = "f" },
+					{ shape = "buns", pieces = 20 },
+					{ proof = "1 h", at = "28 C", as = "pieces 110 g" }, `+bake+`
 ]
 }`, kitchenOf(nil))
 		return stepValue(t, s, "d", 4, "lethality_log_salmonella")

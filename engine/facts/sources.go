@@ -21,10 +21,13 @@ const (
 // What settles a model's figure.
 const (
 	settleProbe = "a probe settles it: write measured = \"... C\" in this step"
-	settleUsed  = "a probe settles it: write measured = \"... C\" in the last step of what is put on"
-	settleStep  = "probe readings in its steps settle it"
-	settleMix   = "write temp = \"... C\" at what is cold or wet, or measured = \"... C\" in this mix"
-	settleRise  = "a measured rise settles it: write measured = \"2 x after 90 min\" in a rest or proof"
+	settleUsed  = "a probe settles it: write measured = \"... C\" in the last step of " +
+		"what is put on"
+	settleStep = "probe readings in its steps settle it"
+	settleMix  = "write temp = \"... C\" at what is cold or wet, or measured = \"... C\" " +
+		"in this mix"
+	settleRise = "a measured rise settles it: write measured = \"2 x after 90 min\" " +
+		"in a rest or proof"
 	settleCore  = "a probe settles it: write measured = \"92 C core\" in this bake"
 	settleSheet = "roll one out and measure it"
 	settleYeast = "the model of yeast under sugar is no better: bake a small batch and time it"
@@ -67,7 +70,8 @@ const (
 
 const (
 	srcAdd = "sum over the ingredients, make-up from the larder"
-	srcPct = "baker's percentage: on the part's total flour, preferment flour included (trade definition)"
+	srcPct = "baker's percentage: on the part's total flour, preferment flour included " +
+		"(trade definition)"
 	srcHyd = "trade definition of hydration; make-ups mostly USDA National Nutrient Database SR 28"
 	srcOsm = "Voica & Codina on inversion, Loveday & Winger (2007) on osmotic pressure; bound " +
 		"water 0.12 of the flour is an assumption"

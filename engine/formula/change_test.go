@@ -239,7 +239,8 @@ func TestChangeForms(t *testing.T) {
 		t.Fatal(err)
 	}
 	d, f := one.Parts[0], one.Parts[1]
-	flour, yeast, milk, egg := d.Ingredients[0], d.Ingredients[1], d.Ingredients[2], d.Ingredients[3]
+	flour, yeast := d.Ingredients[0], d.Ingredients[1]
+	milk, egg := d.Ingredients[2], d.Ingredients[3]
 	edit := func(e source.Edit, err error) source.Edit {
 		t.Helper()
 		if err != nil {

@@ -39,8 +39,8 @@ func TestIngredientsOfAHomeBaker(t *testing.T) {
 		{`"raisins, soaked" = "80 g"`, "raisins", "80 to 80", ""},
 		{`"water" = "260 g @ 30 C"`, "water", "260 to 260", "30 to 30"},
 	} {
-		f, problems := readText(t, "formula \"f\" {\n dough \"d\" {\n  ingredients = {\n \"bread flour\" = "+
-			"\"1 g\"\n"+c.line+"\n}\n }\n}\n")
+		f, problems := readText(t, "formula \"f\" {\n dough \"d\" {\n  ingredients = {\n"+
+			" \"bread flour\" = \"1 g\"\n"+c.line+"\n}\n }\n}\n")
 		if len(problems) > 0 {
 			t.Errorf("%s: %v", c.line, problems)
 			continue
@@ -51,7 +51,8 @@ func TestIngredientsOfAHomeBaker(t *testing.T) {
 			temp = fmt.Sprintf("%.3g to %.3g", in.Temp.Lo, in.Temp.Hi)
 		}
 		grams := fmt.Sprintf("%.4g to %.4g", in.Grams.FixedG.Lo, in.Grams.FixedG.Hi)
-		if in.Item.Name != c.item && in.Item.Name != "large egg" || grams != c.grams || temp != c.temp {
+		if in.Item.Name != c.item && in.Item.Name != "large egg" || grams != c.grams ||
+			temp != c.temp {
 			t.Errorf("%s: %s, %s g, %s C", c.line, in.Item.Name, grams, temp)
 		}
 		if (temp != "" || grams == "0 to +Inf") && len(f.Said) == 0 {

@@ -25,12 +25,13 @@ var (
 	anyProtein   = []float64{5, 8.5, 9.5, 11, 12, 13, 15, 20}
 	anyHydration = []float64{30, 60, 100, 150, 200}
 	anyDE        = []float64{lowestDE, 42, highestDE}
-	anyForm      = []string{"", "melted", "cold cubes", "cooked", "whole", "ground", "puree", "chopped"}
-	anyHeld      = []float64{0, 0.5, 1}
-	anyPH        = []float64{2, 3.5, 4.1, 4.4, 4.8, 5.3, 6.5, 8}
-	anyActivity  = []float64{0.5, 0.7, 0.84, 0.87, 0.89, 0.91, 0.94, 0.98, 1}
-	anyDays      = []float64{0.1, 0.5, 1, 2, 4, 8, 30, 365}
-	anyHour      = []float64{0, 6, 12, 18}
+	anyForm      = []string{"", "melted", "cold cubes", "cooked", "whole", "ground", "puree",
+		"chopped"}
+	anyHeld     = []float64{0, 0.5, 1}
+	anyPH       = []float64{2, 3.5, 4.1, 4.4, 4.8, 5.3, 6.5, 8}
+	anyActivity = []float64{0.5, 0.7, 0.84, 0.87, 0.89, 0.91, 0.94, 0.98, 1}
+	anyDays     = []float64{0.1, 0.5, 1, 2, 4, 8, 30, 365}
+	anyHour     = []float64{0, 6, 12, 18}
 )
 
 // init gives the options what may stand for "?". An option without an entry changes no figure.
@@ -61,7 +62,8 @@ func init() {
 		return out
 	}
 	optAs.spans = standings
-	count := func(field func(*Step) **Given, list []float64, kind quantity.Kind) func(*Step) []func(*Step) {
+	count := func(field func(*Step) **Given, list []float64,
+		kind quantity.Kind) func(*Step) []func(*Step) {
 		return func(*Step) []func(*Step) {
 			return points(list, kind, func(s *Step, g Given) { *field(s) = &g })
 		}
@@ -143,7 +145,9 @@ func proteins(*Ingredient) []func(*Ingredient) {
 }
 
 func hydrations(*Ingredient) []func(*Ingredient) {
-	return lines(anyHydration, quantity.Percent, func(in *Ingredient, g Given) { in.Hydration = &g })
+	return lines(anyHydration, quantity.Percent, func(in *Ingredient, g Given) {
+		in.Hydration = &g
+	})
 }
 
 func des(*Ingredient) []func(*Ingredient) {

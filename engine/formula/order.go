@@ -36,7 +36,8 @@ func (rd *reader) checkSteps(p *Part) {
 			rd.checkOven(s)
 			bake = s
 		} else if bake != nil && s.Verb.order == rawOnly {
-			rd.Fault(s.Place, "%s stands after the bake at line %d; put the steps in the order of the work",
+			rd.Fault(s.Place,
+				"%s stands after the bake at line %d; put the steps in the order of the work",
 				s.Verb.Name, bake.Place.Line())
 		}
 		divided = divided || s.Verb.Divides()
@@ -71,8 +72,8 @@ func (rd *reader) checkBrick(p *Part, s *Step) {
 		return // not weighed, or still open
 	}
 	if g.Lo > heaviestPart*ml || g.Hi < lightestPart*ml {
-		rd.Fault(s.Form.Place, "%s of \"%s\" does not fit a block of %s: it is %s; mend the size or the "+
-			"weights", quantity.FormatInterval(g, "g"), p.Name, quantity.Format(ml, "ml"),
+		rd.Fault(s.Form.Place, "%s of \"%s\" does not fit a block of %s: it is %s; mend the size "+
+			"or the weights", quantity.FormatInterval(g, "g"), p.Name, quantity.Format(ml, "ml"),
 			fits(g.Lo > heaviestPart*ml))
 	}
 }

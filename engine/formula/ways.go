@@ -24,8 +24,9 @@ type Way struct {
 	Also  []string         // other words that bakers write for it
 	wayTraits
 
-	steps []string        // words for a step that is done this way: { fry = "2 min" }
-	food  figure.Interval // how hot wet food gets in it where nothing is written, C; nothing if empty
+	steps []string // words for a step that is done this way: { fry = "2 min" }
+	// how hot wet food gets in it where nothing is written, C; nothing if empty
+	food figure.Interval
 }
 
 // wayTraits are what the program asks of a way. The zero of each is the unfavourable one for food

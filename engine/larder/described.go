@@ -163,21 +163,23 @@ func (l *Larder) described(name string) (it *Item, said []string, unread string,
 			return it, said, strings.TrimSpace(m + unread), true
 		}
 	}
-	if m := creamOf().FindStringSubmatch(fold(name)); m != nil { // "cream 35 %" says which by its fat
+	m := creamOf().FindStringSubmatch(fold(name))
+	if m != nil { // "cream 35 %" says which by its fat
 		if it, ok = l.Find("heavy cream"); ok && it.fatIs(m[1]) {
 			return it, []string{m[1] + "% fat"}, "", true
 		}
 	}
 	aside := ""
 	var also []*Item // another name of it in brackets: "plum butter (Powidl)"
-	head := inRound().ReplaceAllStringFunc(inches().ReplaceAllString(name, " "), func(s string) string {
-		if other, known := l.Find(strings.Trim(s, "() ")); known {
-			also = append(also, other)
-		} else {
-			aside += " " + strings.Trim(s, "()")
-		}
-		return " "
-	})
+	head := inRound().ReplaceAllStringFunc(inches().ReplaceAllString(name, " "),
+		func(s string) string {
+			if other, known := l.Find(strings.Trim(s, "() ")); known {
+				also = append(also, other)
+			} else {
+				aside += " " + strings.Trim(s, "()")
+			}
+			return " "
+		})
 	head, after, _ := strings.Cut(partedPercent().ReplaceAllString(head, "%"), ",")
 	aside = fold(strings.ReplaceAll(after, ",", " ") + partedPercent().ReplaceAllString(aside, "%"))
 	head = leadingCount().ReplaceAllString(fold(head), "")
@@ -263,7 +265,8 @@ func (l *Larder) turned(head, aside string) (*Item, bool) {
 				if strings.Contains(name, aside) && !strings.Contains(aside, "soaked") {
 					break // all of them
 				}
-				ok = ok && (k == i || filler(other) || plainWords()[other] != nil && other != "soaked")
+				ok = ok && (k == i || filler(other) || plainWords()[other] != nil &&
+					other != "soaked")
 			}
 			if ok {
 				return it, true

@@ -50,8 +50,9 @@ func TestUnreadIsTold(t *testing.T) {
 	for name, want := range map[string]string{
 		"wheat flour (stone crushed)":    "stone crushed",
 		"strong white flour, local mill": "local mill",
-		"King's bread flour":             "King's", "unsalted butter, softened": "", "milk (almond)": "",
-		"bread flour": "",
+		"King's bread flour":             "King's", "unsalted butter, softened": "",
+		"milk (almond)": "",
+		"bread flour":   "",
 	} {
 		if got := l.Unread(name); got != want {
 			t.Errorf("%q: passed over %q, want %q", name, got, want)

@@ -52,7 +52,8 @@ func (p *Part) isEnriched() bool {
 		return c != larder.ControlProtein
 	})
 	butter := p.Pct(makeup.Butterfat)
-	rich := p.Traits()&larder.Egg != 0 || !butter.Absent && butter.Hi >= muchButterPct || p.AnyControl()
+	rich := p.Traits()&larder.Egg != 0 || !butter.Absent && butter.Hi >= muchButterPct ||
+		p.AnyControl()
 	return milk || rich && !p.isSoured()
 }
 
@@ -124,7 +125,9 @@ func (p *Part) BCereusGrown() Value {
 	}
 	switch has := p.Traits(); {
 	case has&(larder.Egg|larder.Dairy) != 0 && p.IsCooked():
-		return p.spentValue(p.clock().Grown(func(g clock.Growth) float64 { return g.CustardCereus }))
+		return p.spentValue(p.clock().Grown(func(g clock.Growth) float64 {
+			return g.CustardCereus
+		}))
 	case has&(larder.Starch|larder.RawFlour) != 0 && p.IsCooked(),
 		p.Controls(larder.ControlCookedStarch, larder.ControlCookedVegetable),
 		p.IsCooked() && p.Controls(larder.ControlRawVegetable, larder.ControlPlantMilk):

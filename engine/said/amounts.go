@@ -102,7 +102,8 @@ var (
 	extra = spelling.Pattern(`(?i)\b(?:more|extra|dust|roll|knead|work|surface|bench|pan|tin)\b`)
 )
 
-var ofOne = spelling.Pattern(`(?i)^(?:(?:finely )?grated )?(zest|juice|rind|peel) (?:of|from) ([\d./½¼¾ ]+)$`)
+var ofOne = spelling.Pattern(`(?i)^(?:(?:finely )?grated )?(zest|juice|rind|peel) (?:of|` +
+	`from) ([\d./½¼¾ ]+)$`)
 
 // Second is an amount that names another ingredient with its own: "1, beaten with 1 tbsp milk".
 type Second struct{ First, Name, Amount string }
@@ -144,15 +145,17 @@ var (
 	wholeEggs = spelling.Pattern(`(?i)^([\d./ ½]+?) (?:whole )?eggs?$`)
 	oneCup    = spelling.Pattern(`^([\d./⁄¼½¾⅓⅔⅛ -]+) ?c(?:\.|\b)((?:,| ).*)?$`)
 	purpose   = spelling.Pattern(`(?i)^(.*?\d.*?)[,;]? \(?(?:for|to) ((?:\p{L}|[ -])+)\)?$`)
-	moreOf    = spelling.Pattern(`(?i)^(.*?\d.*?)[,;]? \(?(?:plus|and|\+) (?:(?:\d[\d./]* ?\pL*|some|a little|` +
-		`extra|more|another|a bit) )+(?:for|to|pour|für|per|till|til)\b[^\d]*$`)
-	warmed = spelling.Pattern(`(?i)^(.*?\d.*?)[,;]? \(?(?:@|at|(?:(?:scalded|warmed|heated|cooled|cool|melted|` +
-		`boiled|then|and|about) )*(?:to|about)?) ?(\d+(?: ?(?:-|–|to) ?\d+)? ?°? ?[CF])\)?$`)
-	inTwo     = spelling.Pattern(`(?i)^(\d[\d.]* ?(?:g|kg|ml|l)) ?/ ?\d[\d./ ]* ?(?:oz|lbs?|fl oz|cups?)\b`)
+	moreOf    = spelling.Pattern(`(?i)^(.*?\d.*?)[,;]? \(?(?:plus|and|\+) (?:(?:\d[\d./]* ?\pL*|` +
+		`some|a little|extra|more|another|a bit) )+(?:for|to|pour|für|per|till|til)\b[^\d]*$`)
+	warmed = spelling.Pattern(`(?i)^(.*?\d.*?)[,;]? \(?(?:@|at|(?:(?:scalded|warmed|heated|` +
+		`cooled|cool|melted|boiled|then|and|about) )*(?:to|about)?) ?(\d+(?: ?(?:-|–|` +
+		`to) ?\d+)? ?°? ?[CF])\)?$`)
+	inTwo = spelling.Pattern(`(?i)^(\d[\d.]* ?(?:g|kg|ml|l)) ?/ ?\d[\d./ ]* ?(?:oz|lbs?|` +
+		`fl oz|cups?)\b`)
 	bracketed = spelling.Pattern(`^([^()]*\d[^()]*?) ?\(([^()]*\pL[^()]*)\)$`)
-	asNote    = spelling.Pattern(`(?i)^(.*?\d[^,(]*?)[,;] ?(?:cut|chopped|torn|broken|sliced|divided|` +
-		`rinsed|drained|patted|separated|stripped|taken|straight|out of|from|if|about|approx|such as|` +
-		`in)\b([^\d]*)$`)
+	asNote    = spelling.Pattern(`(?i)^(.*?\d[^,(]*?)[,;] ?(?:cut|chopped|torn|broken|sliced|` +
+		`divided|rinsed|drained|patted|separated|stripped|taken|straight|out ` +
+		`of|from|if|about|approx|such as|in)\b([^\d]*)$`)
 )
 
 // prepared takes words off an amount that say how it is prepared or
@@ -172,8 +175,9 @@ func prepared(it *larder.Item, text string) (out, says string) {
 		return strings.TrimSpace(m[1]) + " cup" + m[2], ""
 	}
 	if m := moreOf().FindStringSubmatch(text); m != nil {
-		return strings.TrimSpace(m[1]), fmt.Sprintf("%q is read as %s: the rest is not counted here", text,
-			strings.TrimSpace(m[1]))
+		return strings.TrimSpace(m[1]),
+			fmt.Sprintf("%q is read as %s: the rest is not counted here", text,
+				strings.TrimSpace(m[1]))
 	}
 	if m := inTwo().FindStringSubmatch(text); m != nil {
 		return m[1] + text[len(m[0]):], ""
@@ -182,7 +186,8 @@ func prepared(it *larder.Item, text string) (out, says string) {
 		return strings.TrimSpace(m[1]), ""
 	}
 	if m := bracketed().FindStringSubmatch(text); m != nil && !orElse().MatchString(m[2]) {
-		return strings.TrimSpace(m[1]), fmt.Sprintf("%q is read as %s", text, strings.TrimSpace(m[1]))
+		return strings.TrimSpace(m[1]), fmt.Sprintf("%q is read as %s", text,
+			strings.TrimSpace(m[1]))
 	}
 	if m := purpose().FindStringSubmatch(text); m != nil && !orElse().MatchString(m[2]) {
 		if extra().MatchString(m[2]) {

@@ -10,15 +10,16 @@ import (
 
 var (
 	// purposes are what a line of a dough's list can be for that is not the dough.
-	purposes = spelling.Pattern(`(?i)^(.*?)[ ,;(]*\b(?:to|for)(?: the| your| a)?(?: final| egg| light)? ` +
-		`(?:glaz(?:e|ing)|wash(?:ing)?|brush(?:ing)?|dust(?:ing)?|flour(?:ing)? the (?:bench|surface)|` +
-		`roll(?:ing)?|serv(?:e|ing)|decorat(?:e|ing|ion)|sprinkl(?:e|ing)|finish(?:ing)?|` +
-		`greas(?:e|ing)|oil(?:ing)? the (?:tin|pan|bowl)|lin(?:e|ing)|coat(?:ing)?|toss(?:ing)?|` +
-		`topping|garnish(?:ing)?|drizzl(?:e|ing)|frying|deep[- ]?frying|` +
-		`(?:loaf |baking |cake )?(?:tins?|pans?|moulds?|molds?|trays?|bowl|bench|counter|board|` +
-		`(?:work ?|work )?surface|worktop|top|hands))\b(.*)$`)
+	purposes = spelling.Pattern(`(?i)^(.*?)[ ,;(]*\b(?:to|for)(?: the| your| a)?(?: final| egg|` +
+		` light)? (?:glaz(?:e|ing)|wash(?:ing)?|brush(?:ing)?|dust(?:ing)?|` +
+		`flour(?:ing)? the (?:bench|surface)|roll(?:ing)?|serv(?:e|ing)|decorat(?:e|ing|ion)|` +
+		`sprinkl(?:e|ing)|finish(?:ing)?|greas(?:e|ing)|oil(?:ing)? the (?:tin|pan|bowl)|lin(?:e|` +
+		`ing)|coat(?:ing)?|toss(?:ing)?|topping|garnish(?:ing)?|drizzl(?:e|ing)|frying|` +
+		`deep[- ]?frying|(?:loaf |baking |cake )?(?:tins?|pans?|moulds?|molds?|trays?|bowl|bench|` +
+		`counter|board|(?:work ?|work )?surface|worktop|top|hands))\b(.*)$`)
 	// forDough are the words that give the line, or a share of it, to the dough after all.
-	forDough = spelling.Pattern(`(?i)\+|&|.[ ,;(](?:extra|some|more|a little|a bit|additional)\b|\b(?:plus|and|roll(?:ing|ed)?[- ]in|dough|top up)\b`)
+	forDough = spelling.Pattern(`(?i)\+|&|.[ ,;(](?:extra|some|more|a little|a bit|additional)\b|` +
+		`\b(?:plus|and|roll(?:ing|ed)?[- ]in|dough|top up)\b`)
 )
 
 // Apart reads a name or an amount that says what it is for and that this is not the dough, "egg,
@@ -64,8 +65,9 @@ func EggSays(name, units string) string {
 	case us == "" || ownCountry().MatchString(name):
 		return ""
 	case units == "uk":
-		return fmt.Sprintf("a %s egg is taken as one of the UK and the EU, size %s, %s, by the other words "+
-			"here; units = \"us\" in the kitchen block makes it the US one of %s", size, letter, eu, us)
+		return fmt.Sprintf("a %s egg is taken as one of the UK and the EU, size %s, %s, by the "+
+			"other words here; units = \"us\" in the kitchen block makes it the US one of %s", size,
+			letter, eu, us)
 	}
 	return fmt.Sprintf("a %s egg is taken as the US one of %s; one of the EU or the UK is "+
 		"\"size %s egg\", %s", size, us, letter, eu)

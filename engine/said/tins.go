@@ -162,9 +162,10 @@ func (t Tin) Text() string {
 	return side(t.Sides[0]) + " x " + side(t.Sides[1]) + " x " + side(t.Sides[2]) + " mm"
 }
 
-var severalTins = spelling.Pattern(`(?i)^(?:into |in )?(?:(\d+|two|three|four|six)(?: ?(?:x|×) ?| ))` +
-	`((?:\d[\d./½]* ?-?(?:lb|g|kg)\b.*|\d[\d./½]*[ -]?(?:cm|in|inch) (?:round|square|spring|cake|deep).*|\d[\d.]* ?(?:x|×|by) ?\d.*|[a-z][a-z -]*)` +
-	`\b(?:tin|pan|mould|mold|dish|tray|case)(?:e?s)?)$`)
+var severalTins = spelling.Pattern(`(?i)^(?:into |in )?(?:(\d+|two|three|four|six)(?: ?(?:x|×) ?|` +
+	` ))((?:\d[\d./½]* ?-?(?:lb|g|kg)\b.*|\d[\d./½]*[ -]?(?:cm|in|inch) (?:round|square|spring|` +
+	`cake|deep).*|\d[\d.]* ?(?:x|×|by) ?\d.*|[a-z][a-z -]*)\b(?:tin|pan|mould|mold|dish|tray|` +
+	`case)(?:e?s)?)$`)
 
 // Tins reads how many tins words name, and the name of one: "2 x 2lb loaf tins". The count is 0 where
 // none is said.

@@ -31,7 +31,8 @@ type Geometry struct {
 // Written gives the text of another size of a geometry, as the baker wrote it: "slab 40 mm" becomes
 // "slab 28 mm".
 func (g *Geometry) Written(mm float64) string {
-	word, rest, _ := strings.Cut(strings.TrimSpace(string(g.Place.File.Text[g.Place.Start:g.Place.End])), " ")
+	word, rest, _ := strings.Cut(
+		strings.TrimSpace(string(g.Place.File.Text[g.Place.Start:g.Place.End])), " ")
 	q, fault := quantity.Read(strings.TrimSpace(rest), forLength)
 	if fault != nil {
 		return fmt.Sprintf("%s %s mm", g.Shape, quantity.Plain(mm))

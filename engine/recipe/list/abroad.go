@@ -37,7 +37,8 @@ var (
 		`około|ok\.|noin|cirka|c:a) (\d.*)$`)
 	// ofAbroad is the "of" behind an amount: "250 g de farine", "80 g d'eau".
 	ofAbroad = spelling.Pattern(`(?i)^(` + numberForm + `` +
-		`(?: ?(?:[a-zµ]{1,4}\.?|pinch|packet|glass))?) (?:de la |de l['’]|des |de |d['’]|di |del |della |dell['’]|af )(\pL.*)$`)
+		`(?: ?(?:[a-zµ]{1,4}\.?|pinch|packet|glass))?) (?:de la |de l['’]|des |de |d['’]|di |` +
+		`del |della |dell['’]|af )(\pL.*)$`)
 	// countBehind are words behind a number at the end, which only say that it is counted.
 	countBehind = spelling.Pattern(`(?i)^(\pL[^\d]* \d+) ?(?:nos?\.?|pcs?\.?|stk\.?|st\.?)$`)
 	// percentColumn is a column of baker's percentages behind the weight.

@@ -12,7 +12,8 @@ import (
 	"forebake/engine/spelling"
 )
 
-const numberForm = `(?:\d+\s*[¼½¾⅓⅔⅛⅜⅝⅞]|[¼½¾⅓⅔⅛⅜⅝⅞]|\d+\s+\d+\s*[/⁄]\s*\d+|\d+\s*[/⁄]\s*\d+|\d+(?:[.,]\d+)?)`
+const numberForm = `(?:\d+\s*[¼½¾⅓⅔⅛⅜⅝⅞]|[¼½¾⅓⅔⅛⅜⅝⅞]|\d+\s+\d+\s*[/⁄]\s*\d+|\d+\s*[/⁄]\s*\d+|` +
+	`\d+(?:[.,]\d+)?)`
 
 // Number is the form of a number of a cook book: "2", "1 1/2", "½", "1,5".
 const Number = numberForm
@@ -22,9 +23,10 @@ var (
 		numberForm + `)(?:\s*(?:-|–|—|to|or)\s*(` + numberForm + `))?`)
 	numberAlone = spelling.Pattern(numberForm)
 	timesForm   = spelling.Pattern(`^(\d+)\s*[x×]\s*`)
-	noAmount    = spelling.Pattern(`(?i)\b(to taste|as needed|as required|a (?:little|drop|splash|knob|handful|few)|(?:large |good |generous )?pinch(?:es)?|dash(?:es)?|some)\b`)
-	wholeMass   = quantity.Of(quantity.Mass, quantity.Volume)
-	allAmounts  = quantity.Amounts
+	noAmount    = spelling.Pattern(`(?i)\b(to taste|as needed|as required|a (?:little|drop|` +
+		`splash|knob|handful|few)|(?:large |good |generous )?pinch(?:es)?|dash(?:es)?|some)\b`)
+	wholeMass  = quantity.Of(quantity.Mass, quantity.Volume)
+	allAmounts = quantity.Amounts
 )
 
 // numberWords are numbers that a list spells out.
@@ -64,8 +66,9 @@ var bounded = map[string]struct{ lo, hi, unit string }{
 }
 
 // looseAt finds such a measure at the start of a text, with the words for its size.
-var looseAt = spelling.Pattern(`(?i)^((?:few|couple of) )?((?:(?:good|large|small|generous|big|tiny|little|fat|heaped) )+)?` +
-	`(pinch|dash|glass|handful|knob|splash|glug|drop|sprig|dollop|squeeze|grating)(?:e?s)?\b`)
+var looseAt = spelling.Pattern(`(?i)^((?:few|couple of) )?((?:(?:good|large|small|generous|big|` +
+	`tiny|little|fat|heaped) )+)?(pinch|dash|glass|handful|knob|splash|glug|drop|sprig|dollop|` +
+	`squeeze|grating)(?:e?s)?\b`)
 
 var littleAt = spelling.Pattern(`(?i)^a (?:little|few) `)
 
@@ -75,7 +78,8 @@ func (r Reader) measured(l *Line, text string, inside []string) bool {
 		return false // "a little milk" is no figure
 	}
 	text = numbered(text)
-	if m := looseAt().FindStringSubmatch(strings.TrimPrefix(text, "1 ")); m != nil { // "a good pinch", "few drops"
+	// "a good pinch", "few drops"
+	if m := looseAt().FindStringSubmatch(strings.TrimPrefix(text, "1 ")); m != nil {
 		number := "1 "
 		if m[1] != "" {
 			number = "2 to 5 "
@@ -116,7 +120,8 @@ func (r Reader) measured(l *Line, text string, inside []string) bool {
 	}
 	after = strings.TrimLeft(after, " ")
 	// "7 g sachet", "400 g can": the pack behind a weight says no more.
-	for _, w := range []string{"sachet", "packet", "package", "envelope", "can", "tin", "jar", "block", "pack"} {
+	for _, w := range []string{"sachet", "packet", "package", "envelope", "can", "tin", "jar",
+		"block", "pack"} {
 		if a, found := cutWord(after, w); found {
 			after = a
 		} else if a, found := cutWord(after, w+"s"); found {
@@ -149,7 +154,8 @@ func (r Reader) packed(l *Line, number, rest string, each float64) bool {
 			l.Amount = quantity.Plain(n*x*each) + " " + number1
 			r.named(l, after)
 			if it, ok := r.item(l.Name); ok && w != "stick" && it.Yeast < dryYeast {
-				l.Amount = number + " " + w // of vanilla sugar, of saffron: the reader of a formula knows
+				// of vanilla sugar, of saffron: the reader of a formula knows
+				l.Amount = number + " " + w
 			} else {
 				l.says(p.says)
 				if number != "1" {
@@ -173,7 +179,8 @@ func (r Reader) loose(l *Line, number, rest string, inside []string) bool {
 			after, found = cutWord(rest, w+"s")
 		}
 		if found {
-			if q, fault := quantity.Read(number+" pieces", quantity.Of(quantity.Count)); fault == nil {
+			if q, fault := quantity.Read(number+" pieces",
+				quantity.Of(quantity.Count)); fault == nil {
 				lo, _ := strconv.ParseFloat(b.lo, 64)
 				hi, _ := strconv.ParseFloat(b.hi, 64)
 				l.Amount = quantity.Plain(q.Lo*lo) + " to " + quantity.Plain(q.Hi*hi) + " " + b.unit
@@ -225,7 +232,8 @@ func (r Reader) unitOf(l *Line, number, rest string) (amount, after string) {
 	case "c", "C":
 		unit = "cup"
 	}
-	if of := strings.ToLower(strings.Trim(unit, ".s")); of == "pint" || of == "quart" || of == "gallon" {
+	of := strings.ToLower(strings.Trim(unit, ".s"))
+	if of == "pint" || of == "quart" || of == "gallon" {
 		if r.Kitchen == Unknown {
 			l.says(number + " " + unit + ": US or UK? They differ by a fifth")
 			return "?", after
@@ -330,7 +338,8 @@ func unitAt(text string) (string, int) {
 		case "pint", "quart", "gallon":
 			return lower, n
 		}
-		if q, fault := quantity.Read("1 "+bare, wholeMass); fault == nil && words == len(strings.Fields(bare)) &&
+		q, fault := quantity.Read("1 "+bare, wholeMass)
+		if fault == nil && words == len(strings.Fields(bare)) &&
 			q.Unit != "" {
 			return bare, n
 		}
@@ -358,9 +367,12 @@ func (r Reader) better(l *Line, amount string, others []string) string {
 // weightIn is the first weight among texts, such as those in the brackets of a line.
 func weightIn(texts []string) (string, bool) {
 	for _, o := range texts {
-		for _, one := range strings.FieldsFunc(o, func(r rune) bool { return r == '/' || r == ';' || r == ',' }) {
+		for _, one := range strings.FieldsFunc(o, func(r rune) bool {
+			return r == '/' || r == ';' || r == ','
+		}) {
 			one = strings.TrimSpace(one)
-			for _, w := range []string{"about ", "approx. ", "approx ", "approximately ", "ca. ", "around "} {
+			for _, w := range []string{"about ", "approx. ", "approx ", "approximately ", "ca. ",
+				"around "} {
 				one = strings.TrimPrefix(one, w)
 			}
 			if w, fault := quantity.Read(one, quantity.Of(quantity.Mass)); fault == nil {
@@ -480,19 +492,24 @@ func FromVolume(amount string) string {
 		quantity.Plain(math.Round(q.Hi*1.1*tenths)/tenths) + " g"
 }
 
-var tinForm = spelling.Pattern(`(?i)(?:\b(two|three|four|six|2|3|4|6) (?:[a-z]+[ ,]+){0,3}?)?(` + numberForm +
-	`[ -]?(?:(?:mm|cm|in(?:ch(?:es)?)?|"|″)[ -]?)?(?:\s?(?:x|×|by)[ -]?` + numberForm + `[ -]?(?:(?:mm|cm|in(?:ch(?:es)?)?|"|″)[ -]?)?){0,2}\.?\s?` +
+var tinForm = spelling.Pattern(`(?i)(?:\b(two|three|four|six|2|3|4|6) (?:[a-z]+[ ,]+){0,3}?)?(` +
+	numberForm +
+	`[ -]?(?:(?:mm|cm|in(?:ch(?:es)?)?|"|″)[ -]?)?(?:\s?(?:x|×|by)[ -]?` + numberForm +
+	`[ -]?(?:(?:mm|cm|in(?:ch(?:es)?)?|"|″)[ -]?)?){0,2}\.?\s?` +
 	`(?:\([^()]*\) ?)?(?:[a-z-]+ ){0,3}?(?:tin|pan|dish|mou?ld|bundt(?: tin| pan)?))(?:e?s)?\b`)
 
 // tinAside is a tin with its size behind it: "loaf tin (23 x 13 cm)".
-var tinAside = spelling.Pattern(`(?i)(?:\b(two|three|four|six|2|3|4|6) (?:[\w-]+ ){0,2}?)?\b((?:loaf|round|square|cake|bundt|springform|baking|brownie|pie)? ?(?:tin|pan|dish|mou?ld))(?:e?s)? ?\(([^()]*\d[^()]*)\)`)
+var tinAside = spelling.Pattern(`(?i)(?:\b(two|three|four|six|2|3|4|` +
+	`6) (?:[\w-]+ ){0,2}?)?\b((?:loaf|round|square|cake|bundt|springform|baking|brownie|` +
+	`pie)? ?(?:tin|pan|dish|mou?ld))(?:e?s)? ?\(([^()]*\d[^()]*)\)`)
 
 // Tin is the tin of a known size that a text names, "23 cm round tin", and how many there are; each
 // "" where the text does not say.
 func Tin(text string) (tin, count string) {
 	var all [][]string // the sides in brackets go before the pounds of a loaf
 	for _, m := range tinAside().FindAllStringSubmatch(text, -1) {
-		all = append(all, []string{m[0], m[1], strings.TrimSpace(m[3]) + " " + strings.TrimSpace(m[2])})
+		all = append(all, []string{m[0], m[1], strings.TrimSpace(m[3]) + " " +
+			strings.TrimSpace(m[2])})
 	}
 	for _, m := range append(all, tinForm().FindAllStringSubmatch(text, -1)...) {
 		if _, sized := said.TinSize(m[2]); !sized {

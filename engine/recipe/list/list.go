@@ -16,8 +16,9 @@ type Line struct {
 	Name, Amount string
 	Options      []Option
 	Says         []string // what a baker is to read beside it
-	For          string   // what the text says it is for: "egg wash", "frying"; "" for the part itself
-	Unknown      string   // why no formula can name it; "" where the larder knows the name
+	// what the text says it is for: "egg wash", "frying"; "" for the part itself
+	For     string
+	Unknown string // why no formula can name it; "" where the larder knows the name
 }
 
 // Option is a setting of an ingredient with its value as plain text.
@@ -79,7 +80,8 @@ var (
 	usWords = spelling.Pattern(`(?i)\b(all-purpose|sticks?|cups?|confectioners'? sugar|` +
 		`powdered sugar|heavy cream|kosher|packets?|envelopes?|\d{3} ?°? ?F)\b`)
 	ukWords = spelling.Pattern(`(?i)\b(gas mark|gas \d|caster|strong (white |plain )?flour|` +
-		`plain flour|self-raising|icing sugar|castor|sultanas|treacle|(?:tea|table|dessert)spoonfuls?|double cream|sachets?|cling ?film|knock back)\b`)
+		`plain flour|self-raising|icing sugar|castor|sultanas|treacle|(?:tea|table|` +
+		`dessert)spoonfuls?|double cream|sachets?|cling ?film|knock back)\b`)
 )
 
 // KitchenOf tells whose words a text uses.
@@ -100,8 +102,9 @@ type Left string
 var (
 	bullet = spelling.Pattern(`^(?:(?:[-*•–·▢☐□‣+]|\[[ xX]?\])\s*)+`)
 	parens = spelling.Pattern(`\(([^()]*)\)`)
-	more   = spelling.Pattern(`(?i)[,;(]?\s*\b(?:plus|and|\+)?\s*(?:a little |some |a bit )?(?:more|extra)\b` +
-		`(?: \w+)? (?:for|to)\b[^()]*\)?$|[,;(]?\s*\b(?:plus|and) (?:a little |some |a bit )?(?:more|extra)\b[^()]*\)?$`)
+	more   = spelling.Pattern(`(?i)[,;(]?\s*\b(?:plus|and|\+)?\s*(?:a little |some |` +
+		`a bit )?(?:more|extra)\b(?: \w+)? (?:for|to)\b[^()]*\)?$|[,;(]?\s*\b(?:plus|` +
+		`and) (?:a little |some |a bit )?(?:more|extra)\b[^()]*\)?$`)
 	purpose = spelling.Pattern(`(?i)[,;(]*\s*\b(?:all )?(?:(?:for|to) (?:the |your )?)` +
 		`(` + onTheBench + `|` + elsewhere + `)\b([^()]*)\)?$`)
 	plusFor = spelling.Pattern(`(?i),?\s*(?:\bplus|\band|\+) (.*)$`)
@@ -111,13 +114,13 @@ var (
 // onTheBench are purposes that put nothing into what is eaten that counts, or that are no part of
 // the bake; elsewhere are those that make another part. Frying fat is no part either.
 const (
-	onTheBench = `dust(?:ing)?|greas\w+|kneading|oiling|flouring|(?:bowl|pans?|tins?|bench|counter|board|` +
-		`trays?|baking sheet|mou?lds?)|work(?:ing)?(?: ?surfaces?)?|rolling out|shaping|serv(?:e|ing)|` +
-		`garnish\w*|(?:deep[- ]|shallow[- ])?fry(?:ing)?`
+	onTheBench = `dust(?:ing)?|greas\w+|kneading|oiling|flouring|(?:bowl|pans?|tins?|bench|` +
+		`counter|board|trays?|baking sheet|mou?lds?)|work(?:ing)?(?: ?surfaces?)?|rolling out|` +
+		`shaping|serv(?:e|ing)|garnish\w*|(?:deep[- ]|shallow[- ])?fry(?:ing)?`
 	elsewhere = `(?:egg ?)?wash(?:ing)?|glaz(?:e|ing)|brush(?:ing)?|roll(?:ing)?|coat(?:ing)?|` +
-		`(?:\w+ )?fill(?:ing)?|stuff(?:ing)?|frost(?:ing)?|icing|ice|sprinkl(?:e|ing)|top(?:ping)?|` +
-		`decorat\w*|finish(?:ing)?|toss(?:ing)?|dredg(?:e|ing)|scatter(?:ing)?|syrup|streusel|` +
-		`crumble|sponge|starter|poolish|biga|tangzhong|dough|laminat\w*|roll-in`
+		`(?:\w+ )?fill(?:ing)?|stuff(?:ing)?|frost(?:ing)?|icing|ice|sprinkl(?:e|ing)|` +
+		`top(?:ping)?|decorat\w*|finish(?:ing)?|toss(?:ing)?|dredg(?:e|ing)|scatter(?:ing)?|` +
+		`syrup|streusel|crumble|sponge|starter|poolish|biga|tangzhong|dough|laminat\w*|roll-in`
 )
 
 // Lines reads a line of a list, and reports whether it is one. It may hold several ingredients.
@@ -152,7 +155,8 @@ func (r Reader) Lines(text string) (lines []Line, left []Left, ok bool) {
 			first, okFirst := r.several(rest[:p[0]])
 			second, okSecond := r.again(first, rest[p[2]:p[3]])
 			if okFirst && okSecond {
-				return r.whole(written, append(first, r.sorted(second, goal, tail, &left)...), left, aside)
+				return r.whole(written, append(first, r.sorted(second, goal, tail, &left)...),
+					left, aside)
 			}
 		}
 		found, is := r.several(rest)
@@ -190,7 +194,8 @@ func (r Reader) sorted(lines []Line, goal, tail string, left *[]Left) []Line {
 		flour := known && it.Flour > 0
 		switch {
 		case goal == "dough":
-		case bench().MatchString(goal) && (!strings.HasPrefix(goal, "dus") || flour || l.Amount == "?"),
+		case bench().MatchString(goal) && (!strings.HasPrefix(goal, "dus") || flour ||
+			l.Amount == "?"),
 			flour && strings.Contains(goal, "rol"):
 			*left = append(*left, Left(strings.TrimSpace(l.amountText()+l.Name+" "+tail)))
 			continue
@@ -210,7 +215,8 @@ func (l *Line) amountText() string {
 }
 
 // whole adds what is said of the whole line, and the words that nothing was made of.
-func (r Reader) whole(written string, lines []Line, left []Left, aside string) ([]Line, []Left, bool) {
+func (r Reader) whole(written string, lines []Line, left []Left,
+	aside string) ([]Line, []Left, bool) {
 	if len(lines) == 0 {
 		return nil, left, len(left) > 0
 	}
@@ -254,8 +260,8 @@ func missing(text, made string) bool {
 }
 
 // idle are words of a list that no figure hangs on.
-var idle = strings.Fields("the and for with plus from about approximately approx around each your " +
-	"good quality organic free range fresh freshly finely roughly lightly " +
+var idle = strings.Fields("the and for with plus from about approximately approx around each " +
+	"your good quality organic free range fresh freshly finely roughly lightly " +
 	"sifted unsifted level very well all other some into large tbs tbsp tbsps warmed degrees")
 
 var wordForm = spelling.Pattern(`\pL+|\d+|[½¼¾⅓⅔⅛⅜⅝⅞]`)
@@ -263,7 +269,8 @@ var wordForm = spelling.Pattern(`\pL+|\d+|[½¼¾⅓⅔⅛⅜⅝⅞]`)
 func wordsOf(text string) []string { return wordForm().FindAllString(strings.ToLower(text), -1) }
 
 // joiners stand between two ingredients of one line.
-var joiners = spelling.Pattern(`(?i)\s*(?:\+|&|,|;|\bplus\b|\band\b|\b(?:lightly )?(?:beaten|mixed|whisked|thinned) (?:together )?with\b|\bwith\b)\s*`)
+var joiners = spelling.Pattern(`(?i)\s*(?:\+|&|,|;|\bplus\b|\band\b|\b(?:lightly )?(?:beaten|` +
+	`mixed|whisked|thinned) (?:together )?with\b|\bwith\b)\s*`)
 
 // several reads the ingredients of one text: "1 large egg + 1 yolk" are two. It cuts where what
 // stands before is an ingredient and what follows begins with an amount.
@@ -318,11 +325,14 @@ var unjoined = spelling.Pattern(`(?i)\s\d+ ?(?:g|kg|ml|dl|oz)\b`)
 
 // outside is a text of the same length with blanks for what stands in brackets.
 func outside(text string) string {
-	return parens().ReplaceAllStringFunc(text, func(s string) string { return strings.Repeat("_", len(s)) })
+	return parens().ReplaceAllStringFunc(text, func(s string) string {
+		return strings.Repeat("_", len(s))
+	})
 }
 
 // turned is a line that has its amount behind the name: "Bread flour: 500 g", "Eggs 2".
-var turned = spelling.Pattern(`^(\pL[^\d½¼¾⅓⅔⅛:]*?(?:\b(?:T ?|[Tt]ype |[Tt]ipo )\d{2,4})?)(?:\s*[:=…]+|\s+[-–—.]+|\.{2,})?\s+(` + numberForm + `(?:\s*(?:-|–|to)\s*` +
+var turned = spelling.Pattern(`^(\pL[^\d½¼¾⅓⅔⅛:]*?(?:\b(?:T ?|[Tt]ype |` +
+	`[Tt]ipo )\d{2,4})?)(?:\s*[:=…]+|\s+[-–—.]+|\.{2,})?\s+(` + numberForm + `(?:\s*(?:-|–|to)\s*` +
 	numberForm + `)?\s*[\pL.]{0,12}(?: \pL{2,6}\.?)?)\s*((?:\([^()]*\))?)(?:,\s*(.*))?$`)
 
 // one reads a single ingredient.
@@ -368,7 +378,8 @@ func (r Reader) plain(text string) (Line, bool) {
 		return l, false
 	case r.citrus(&l, text):
 	case r.measured(&l, text, inside):
-	case noAmount().MatchString(text) && len(strings.Fields(text)) <= 7 && !strings.Contains(text, ". "):
+	case noAmount().MatchString(text) && len(strings.Fields(text)) <= 7 &&
+		!strings.Contains(text, ". "):
 		r.unmeasured(&l, text, inside)
 	default:
 		return l, false
@@ -380,7 +391,9 @@ func (r Reader) plain(text string) (Line, bool) {
 		r.insideParens(&l, s)
 	}
 	if l.has("temp") {
-		l.Says = slices.DeleteFunc(l.Says, func(s string) bool { return strings.Contains(s, ": how warm?") })
+		l.Says = slices.DeleteFunc(l.Says, func(s string) bool {
+			return strings.Contains(s, ": how warm?")
+		})
 	}
 	return l, true
 }

@@ -13,19 +13,23 @@ import (
 )
 
 var (
-	degrees = spelling.Pattern(`(?i)(?:^|[^\d/⁄.,½¼¾⅓⅔])(\d{2,3}(?:[.,]\d)?|\d(?:[.,]\d)?(?: ?[°º˚]))(?:\s*(?:°|º|˚)?\s*(?:-|–|—|to)\s*(\d{1,3}))?` +
-		`\s*(?:°|º|˚|deg(?:rees?)?\.?)?\s*(C|F|celsius|centigrade|fahrenheit)\b`)
+	degrees = spelling.Pattern(`(?i)(?:^|[^\d/⁄.,½¼¾⅓⅔])(\d{2,3}(?:[.,]\d)?|` +
+		`\d(?:[.,]\d)?(?: ?[°º˚]))(?:\s*(?:°|º|˚)?\s*(?:-|–|—|to)\s*(\d{1,3}))?\s*(?:°|º|˚|` +
+		`deg(?:rees?)?\.?)?\s*(C|F|celsius|centigrade|fahrenheit)\b`)
 	letterless = spelling.Pattern(`(?i)(\d{2,3})(?:\s*(?:°|º|˚)?\s*(?:-|–|—|to)\s*(\d{2,3}))?` +
 		`\s*(?:(?:°|º|˚)(?:[^CFcf\d]|$)|deg(?:rees?)?\b)`)
-	coldDegrees = spelling.Pattern(`(?:@|\b[Aa]t) ?(\d)(?:\s*(?:-|–|to)\s*(\d{1,2}))? ?C\b`) // of a fridge
+	// of a fridge
+	coldDegrees = spelling.Pattern(`(?:@|\b[Aa]t) ?(\d)(?:\s*(?:-|–|to)\s*(\d{1,2}))? ?C\b`)
 	citrusOf    = spelling.Pattern(`(?i)^(?:the )?(?:finely |freshly )?(?:grated |squeezed )?` +
 		`(zest|rind|peel|juice)(?: and (juice|zest))? (?:of|from) (?:the )?(.+?) ` +
 		`(?:(?:small|medium|large|un-?waxed|organic|untreated|unsprayed) )*` +
 		`(lemon|orange|lime|grapefruit|clementine|mandarin)s?\b`)
 	zested = spelling.Pattern(`(?i)^(.+?) (?:(?:small|medium|large|unwaxed|organic) )*` +
-		`(lemon|orange|lime)s?,? (?:finely )?(zested|zest only|zest|grated rind|juiced|juice only)$`)
+		`(lemon|orange|lime)s?,? (?:finely )?(zested|zest only|zest|grated rind|juiced|` +
+		`juice only)$`)
 	yolks   = spelling.Pattern(`(?i)^(?:(?:large|medium|egg) )*(yolk|white)(s?)$`)
-	eggSize = spelling.Pattern(`(?i)^(extra[- ]large|x-?large|xl|jumbo|large|medium|small|size [smlx]+)\s+(?:free-range |fresh |organic )?eggs?$`)
+	eggSize = spelling.Pattern(`(?i)^(extra[- ]large|x-?large|xl|jumbo|large|medium|small|` +
+		`size [smlx]+)\s+(?:free-range |fresh |organic )?eggs?$`)
 	sizedAt = spelling.Pattern(`(?i)^(?:size )?(?:(x?[sml])|(small|medium|large))$`)
 )
 
@@ -40,10 +44,12 @@ var asForms = []string{"melted", "softened", "finely chopped", "roughly chopped"
 var stateWords = strings.Fields("lukewarm tepid warm hot boiling melted softened")
 
 // descriptions are words before a name that do not change what the thing is made of.
-var descriptions = []string{"warm", "lukewarm", "tepid", "hot", "cold", "ice-cold", "iced", "cooled",
+var descriptions = []string{"warm", "lukewarm", "tepid", "hot", "cold", "ice-cold",
+	"iced", "cooled",
 	"chilled", "softened", "soft", "melted", "sifted", "packed", "firmly packed", "lightly packed",
 	"finely", "freshly", "roughly", "coarsely", "grated", "chopped", "sliced", "diced", "crushed",
-	"beaten", "lightly beaten", "new", "lightly", "toasted", "good-quality", "good", "ripe", "unsifted",
+	"beaten", "lightly beaten", "new", "lightly", "toasted", "good-quality", "good", "ripe",
+	"unsifted",
 	"organic", "free-range", "room-temperature", "room temperature", "cubed", "fresh", "fine",
 	"very", "well", "level", "of", "the", "whole", "granulated", "drained", "unwaxed"}
 
@@ -149,7 +155,8 @@ func (r Reader) egg(l *Line, name string) string {
 	if size == "large" {
 		return "egg"
 	}
-	return strings.NewReplacer("x-large", "extra large", "xlarge", "extra large", "xl", "extra large",
+	return strings.NewReplacer("x-large", "extra large", "xlarge", "extra large", "xl",
+		"extra large",
 		"extra-large", "extra large").Replace(size) + " egg"
 }
 
@@ -254,7 +261,8 @@ func (r Reader) ask(l *Line) {
 			l.Unknown = unknown
 			return
 		}
-		l.says(fmt.Sprintf("%s can mean several things: read as %s; it may be %s", strconv.Quote(l.Name),
+		l.says(fmt.Sprintf("%s can mean several things: read as %s; it may be %s",
+			strconv.Quote(l.Name),
 			taken, strings.Join(without(a.Choices, taken), ", ")))
 		l.Name = taken
 	default:
@@ -321,7 +329,8 @@ func (r Reader) describe(l *Line, text string) {
 
 // insideParens reads what stands in brackets: the same amount again, the kind, or words.
 func (r Reader) insideParens(l *Line, text string) {
-	if m := sizedAt().FindStringSubmatch(text); m != nil && strings.HasPrefix(strings.ToLower(l.Name), "egg") {
+	m := sizedAt().FindStringSubmatch(text)
+	if m != nil && strings.HasPrefix(strings.ToLower(l.Name), "egg") {
 		letter := strings.ToUpper(m[1])
 		if letter == "" {
 			letter = strings.ToUpper(m[2][:1])
@@ -394,7 +403,8 @@ func Letterless(text string) (string, bool) {
 }
 
 var (
-	inC    = spelling.Pattern(`(?i)(?:\d\d|\d ?[°º˚])\s*(?:°|º|˚|deg(?:rees?)?)?\s*(?:C|celsius|centigrade)\b`)
+	inC = spelling.Pattern(`(?i)(?:\d\d|\d ?[°º˚])\s*(?:°|º|˚|deg(?:rees?)?)?\s*(?:C|celsius|` +
+		`centigrade)\b`)
 	inF    = spelling.Pattern(`(?i)\d\d\s*(?:°|º|˚|deg(?:rees?)?)?\s*(?:F|fahrenheit)\b`)
 	metric = spelling.Pattern(`(?i)\d\s*(?:g|kg|ml|dl|cl|grams?)\b`)
 	cups   = spelling.Pattern(`(?i)\b(?:cups?|sticks?|all-purpose|ounces|pounds)\b`)

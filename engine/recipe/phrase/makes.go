@@ -9,8 +9,12 @@ import (
 )
 
 var (
-	makesLine = spelling.Pattern(`(?i)^(?:makes|yields?|quantity|for)\b:?\s*(?:about|abt\.?|approximately|approx\.?|around|some)?\s*(\d+|one|two|three|four|six|a)(?:\s*(?:-|–|to)\s*(\d+))?\s*(dozen|doz\.?)?\s*(?:[\dx×./-]+[- ]?(?:inch|in\.?|cm|g|lb)\s+)?(?:(?:large|small|medium|soft|big|generous)\b)?\s*([\pL][\pL -]*)?\.?$`)
-	cardMakes = spelling.Pattern(`(?i)^(?:batch|makes|yields?|quantity)\b:?\s*(\d+)\s*(?:pcs?\.?|pieces|units|ea)?\s*(?:x|×|of|@)\s*(\d+ ?(?:g|kg))\.?$`)
+	makesLine = spelling.Pattern(`(?i)^(?:makes|yields?|quantity|for)\b:?\s*(?:about|abt\.?|` +
+		`approximately|approx\.?|around|some)?\s*(\d+|one|two|three|four|six|a)(?:\s*(?:-|–|` +
+		`to)\s*(\d+))?\s*(dozen|doz\.?)?\s*(?:[\dx×./-]+[- ]?(?:inch|in\.?|cm|g|` +
+		`lb)\s+)?(?:(?:large|small|medium|soft|big|generous)\b)?\s*([\pL][\pL -]*)?\.?$`)
+	cardMakes = spelling.Pattern(`(?i)^(?:batch|makes|yields?|quantity)\b:?\s*(\d+)\s*(?:pcs?\.?|` +
+		`pieces|units|ea)?\s*(?:x|×|of|@)\s*(\d+ ?(?:g|kg))\.?$`)
 	aboutWord = spelling.Pattern(`(?i)\b(?:about|around|approx\w*|some)\b`)
 )
 
@@ -49,7 +53,8 @@ func Makes(text string) (Made, bool) {
 			return Made{Servings: true}, true
 		}
 	}
-	if _, isUnit := quantity.Read("1 "+unit, quantity.Of(quantity.Time, quantity.Volume)); isUnit == nil {
+	_, isUnit := quantity.Read("1 "+unit, quantity.Of(quantity.Time, quantity.Volume))
+	if isUnit == nil {
 		return Made{}, false
 	}
 	if n == "1" && unit == "pieces" {
@@ -67,7 +72,9 @@ func timesCount(n string, by float64) string {
 	return quantity.Plain(q.Hi * by)
 }
 
-var madeAside = spelling.Pattern(`(?i)\(((?:makes |yields )?(?:about |approx\.? |ca\.? )?\d+(?:-\d+)? (?:pieces|buns|rolls|slices|balls|servings)|(?:makes|yields) (?:about |approx\.? )?\d+(?:-\d+)?)\)`)
+var madeAside = spelling.Pattern(`(?i)\(((?:makes |yields )?(?:about |approx\.? |` +
+	`ca\.? )?\d+(?:-\d+)? (?:pieces|buns|rolls|slices|balls|servings)|(?:makes|yields) (?:about |` +
+	`approx\.? )?\d+(?:-\d+)?)\)`)
 
 // MadeAside finds how much a recipe makes in brackets, "(makes 12)", and the rest of the text.
 func MadeAside(text string) (made, rest string) {
@@ -76,10 +83,12 @@ func MadeAside(text string) (made, rest string) {
 		return "", text
 	}
 	made = m[1]
-	if !strings.HasPrefix(strings.ToLower(made), "makes") && !strings.HasPrefix(strings.ToLower(made), "yields") {
+	if !strings.HasPrefix(strings.ToLower(made), "makes") &&
+		!strings.HasPrefix(strings.ToLower(made), "yields") {
 		made = "makes " + made
 	}
-	return made, strings.Trim(strings.Join(strings.Fields(strings.Replace(text, m[0], " ", 1)), " "), " .")
+	return made, strings.Trim(strings.Join(strings.Fields(strings.Replace(text, m[0], " ", 1)),
+		" "), " .")
 }
 
 // Counted is a number with what it counts: "1 thing", "2 things".

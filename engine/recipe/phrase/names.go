@@ -15,7 +15,8 @@ func Names(in *larder.Larder, name, text string) bool {
 		return false
 	}
 	last := words[len(words)-1]
-	for _, w := range []string{last, strings.TrimSuffix(last, "s"), strings.TrimSuffix(last, "es")} {
+	for _, w := range []string{last, strings.TrimSuffix(last, "s"),
+		strings.TrimSuffix(last, "es")} {
 		for _, form := range []string{w, w + "s", w + "es"} {
 			for _, a := range Around(text, form) {
 				if len(w) > 2 && !other(in, name, a[0], form) && !other(in, name, form, a[1]) {
@@ -34,7 +35,8 @@ const dryBelow = 40
 // other word of the one: "warm water" is not the cold water.
 func NotThis(one, another, text string) bool {
 	first, _, two := strings.Cut(one, " ")
-	return one != another && LastWords(one, 1) == LastWords(another, 1) && HasWord(text, another) && two && !HasWord(text, first)
+	return one != another && LastWords(one, 1) == LastWords(another, 1) && HasWord(text, another) &&
+		two && !HasWord(text, first)
 }
 
 // NamesClass reports whether a text names all ingredients of one's class: "the fruit".
@@ -48,7 +50,11 @@ func NamesClass(in *larder.Larder, name, text string) bool {
 }
 
 // classWords are the words for all ingredients of a class.
-var classWords = map[larder.Class]string{larder.ClassFruit: "fruit", larder.ClassNut: "nuts", larder.ClassSpice: "spices"}
+var classWords = map[larder.Class]string{
+	larder.ClassFruit: "fruit",
+	larder.ClassNut:   "nuts",
+	larder.ClassSpice: "spices",
+}
 
 // other reports whether two words name a thing of the larder that is not the one named.
 func other(in *larder.Larder, name, first, second string) bool {
@@ -83,5 +89,6 @@ func LastWords(text string, n int) string {
 
 // JoinsTo reports whether a text puts a part into something: "combine the starter with the flour".
 func JoinsTo(text, name string) bool {
-	return regexp.MustCompile(`(?i)\b` + regexp.QuoteMeta(name) + `\b[^,.]{0,20}? (?:with|and|to|into|in)\b`).MatchString(text)
+	return regexp.MustCompile(`(?i)\b` + regexp.QuoteMeta(name) +
+		`\b[^,.]{0,20}? (?:with|and|to|into|in)\b`).MatchString(text)
 }

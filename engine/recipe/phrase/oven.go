@@ -8,7 +8,8 @@ import (
 )
 
 var (
-	coreForm = spelling.Pattern(`(?i)(?:internal|core|cent(?:re|er)s?|middle|inside|thermometer|registers?|reads?|reach(?:es)?)[^.]{0,40}?(\d{2,3} ?(?:°|º|˚|deg(?:rees)?)? ?[CF])\b`)
+	coreForm = spelling.Pattern(`(?i)(?:internal|core|cent(?:re|er)s?|middle|inside|thermometer|` +
+		`registers?|reads?|reach(?:es)?)[^.]{0,40}?(\d{2,3} ?(?:°|º|˚|deg(?:rees)?)? ?[CF])\b`)
 	gasMark  = spelling.Pattern(`(?i)\bgas(?: mark)? ?(\d)\b`)
 	fanForm  = spelling.Pattern(`(?i)(\d{2,3}) ?[°º˚]? ?([CF])? ?(?:\(?fan\)?|\(?convection\)?)`)
 	bareOven = spelling.Pattern(`(?i)(?:\bat|@|\bbake|\bto|\boven) (\d{3})\b`)
@@ -17,7 +18,8 @@ var (
 // ovenWords are words for an oven, the particular before the general. Common practice, no source.
 var ovenWords = []struct{ words, t string }{
 	{"very hot oven", "220 C to 240 C"}, {"hot oven", "200 C to 220 C"},
-	{"moderate oven", "170 C to 190 C"}, {"medium oven", "170 C to 190 C"}, {"slow oven", "140 C to 160 C"},
+	{"moderate oven", "170 C to 190 C"}, {"medium oven", "170 C to 190 C"},
+	{"slow oven", "140 C to 160 C"},
 }
 
 // gasMarks are the oven marks of the UK, C. 4, 6 and 7 were read in pages that pair them; the

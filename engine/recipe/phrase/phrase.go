@@ -16,7 +16,8 @@ import (
 )
 
 // abbreviated are words whose full stop ends no sentence where a small letter follows.
-var abbreviated = spelling.Pattern(`(?i)\b(?:in|ins|min|mins|hr|hrs|sec|secs|approx|tbsp|tbs|tsp|oz|lb|lbs|qt|pt|no|ca|temp|deg|pkg|diam|refrig|tog|abt|doz|med|lg|sm|ht)$`)
+var abbreviated = spelling.Pattern(`(?i)\b(?:in|ins|min|mins|hr|hrs|sec|secs|approx|tbsp|tbs|tsp|` +
+	`oz|lb|lbs|qt|pt|no|ca|temp|deg|pkg|diam|refrig|tog|abt|doz|med|lg|sm|ht)$`)
 
 // lastWord holds the longest abbreviation and what stands before it, bytes.
 const lastWord = 12
@@ -35,9 +36,11 @@ func Sentences(text string) []string {
 		before, after := text[start:at[0]], text[at[1]:]
 		open += strings.Count(text[counted:at[0]], "(") - strings.Count(text[counted:at[0]], ")")
 		counted = at[0]
-		small := after != "" && (after[0] >= 'a' && after[0] <= 'z' || after[0] == '(' || after[0] == '@')
+		small := after != "" && (after[0] >= 'a' && after[0] <= 'z' || after[0] == '(' ||
+			after[0] == '@')
 		last := before[max(0, len(before)-lastWord):]
-		if small && abbreviated().MatchString(last) || strings.HasSuffix(before, "approx") || strings.HasSuffix(before, "abt") || open > 0 {
+		if small && abbreviated().MatchString(last) || strings.HasSuffix(before, "approx") ||
+			strings.HasSuffix(before, "abt") || open > 0 {
 			continue
 		}
 		if s := strings.TrimSpace(before); s != "" {
@@ -51,26 +54,43 @@ func Sentences(text string) []string {
 	return out
 }
 
-const wordNumber = `an?|half an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|thirty|forty`
+const wordNumber = `an?|half an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|` +
+	`twenty|thirty|forty`
 
 var (
-	pieceForm = spelling.Pattern(`(?i)\b(\d{1,3}|two|three|four|five|six|seven|eight|nine|ten|twelve|sixteen|eighteen|twenty|twenty-four)\b(?: equal(?:ly)?| even)?(?: -?sized)?(?: \d+ ?g)?\s+(?:(?:equal|even|small|large|smooth|tight|round|equal-sized) )*(pieces?|parts?|portions?|balls?|rolls?|buns?|slices?|strands?|ropes?|knots|strips|squares|rounds?|loaves|halves|triangles|doughnuts|wedges|circles)`)
-	thickForm = spelling.Pattern(`(?i)(` + list.Number + `)\s*-?\s*(mm|cm|in(?:ch(?:es)?)?|")\.?(?:\s*-?\s*|\s+(?:in\s+)?)(?:thick|thickness)`)
-	thinForm  = spelling.Pattern(`(?i)(?:to|to about|thickness of|about) (` + list.Number + `)\s*-?\s*(mm|cm|in(?:ch(?:es)?)?|")`)
-	areaForm  = spelling.Pattern(`(?i)(` + list.Number + `)\s*-?(mm|cm|in(?:ch(?:es)?)?|")?\s*-?(?:x|×|by)-?\s*(` + list.Number + `)\s*-?\s*(mm|cm|in(?:ch(?:es)?)?|")`)
-	timeForm  = spelling.Pattern(`(?i)(?:(at least|up to|another|about|around|approximately|every|after|after the first|the last|within|below|per) )?(` + list.Number + `|an?|half an|half|a further|a couple of|a few|three quarters of an|` + wordNumber + `)` +
-		`(?:\s*(?:minutes?|mins?|seconds?|secs?|hours?|hrs?|h))?(?:\s*(?:-|–|—|to|or)\s*(` + list.Number + `|` + wordNumber + `))?\s*-?\s*(?:more |further )?(seconds?|secs?|minutes?|mins?|hours?|hrs?|h|days?)(?:\b(?: (?:and )?(` + list.Number + `|a half)\s*(minutes?|mins?)?)?|([0-5]\d)\b)`)
+	pieceForm = spelling.Pattern(`(?i)\b(\d{1,3}|two|three|four|five|six|seven|eight|nine|ten|` +
+		`twelve|sixteen|eighteen|twenty|twenty-four)\b(?: equal(?:ly)?|` +
+		` even)?(?: -?sized)?(?: \d+ ?g)?\s+(?:(?:equal|even|small|large|smooth|tight|round|` +
+		`equal-sized) )*(pieces?|parts?|portions?|balls?|rolls?|buns?|slices?|strands?|ropes?|` +
+		`knots|strips|squares|rounds?|loaves|halves|triangles|doughnuts|wedges|circles)`)
+	thickForm = spelling.Pattern(`(?i)(` + list.Number +
+		`)\s*-?\s*(mm|cm|in(?:ch(?:es)?)?|")\.?(?:\s*-?\s*|\s+(?:in\s+)?)(?:thick|thickness)`)
+	thinForm = spelling.Pattern(`(?i)(?:to|to about|thickness of|about) (` + list.Number +
+		`)\s*-?\s*(mm|cm|in(?:ch(?:es)?)?|")`)
+	areaForm = spelling.Pattern(`(?i)(` + list.Number +
+		`)\s*-?(mm|cm|in(?:ch(?:es)?)?|")?\s*-?(?:x|×|by)-?\s*(` + list.Number +
+		`)\s*-?\s*(mm|cm|in(?:ch(?:es)?)?|")`)
+	timeForm = spelling.Pattern(`(?i)(?:(at least|up to|another|about|around|approximately|every|` +
+		`after|after the first|the last|within|below|per) )?(` + list.Number +
+		`|an?|half an|half|a further|a couple of|a few|three quarters of an|` + wordNumber + `)` +
+		`(?:\s*(?:minutes?|mins?|seconds?|secs?|hours?|hrs?|h))?(?:\s*(?:-|–|—|to|or)\s*(` +
+		list.Number + `|` + wordNumber + `))?\s*-?\s*(?:more |further )?(seconds?|secs?|minutes?|` +
+		`mins?|hours?|hrs?|h|days?)(?:\b(?: (?:and )?(` + list.Number +
+		`|a half)\s*(minutes?|mins?)?)?|([0-5]\d)\b)`)
 	// minutesForm are minutes behind hours without their unit: no degrees, weight or length.
 	minutesForm = spelling.Pattern(`^[0-5]\d(?:[,.;)]|$| (?:at|in|until|or|and|then|covered|` +
 		`with|on)\b)`)
-	mixedForm = spelling.Pattern(`(?i)^(` + list.Number + `|an?|one|two)\s*(minutes?|mins?|hours?|hrs?|h)\b`)
+	mixedForm = spelling.Pattern(`(?i)^(` + list.Number +
+		`|an?|one|two)\s*(minutes?|mins?|hours?|hrs?|h)\b`)
 	overnight = spelling.Pattern(`(?i)\bover ?night\b|\bthe night before\b`)
 	eachGram  = spelling.Pattern(`(?i)\b(\d{2,4} ?g(?:rams?)?|\d(?:[.,]\d)? ?kg)\b`)
 )
 
 var smallNumbers = map[string]string{"two": "2", "three": "3", "four": "4", "five": "5", "six": "6",
-	"fifteen": "15", "twenty": "20", "thirty": "30", "forty": "40", "seven": "7", "eight": "8", "nine": "9", "ten": "10", "twelve": "12", "sixteen": "16", "eighteen": "18",
-	"twenty-four": "24", "one": "1", "a": "1", "an": "1", "half a": "1/2", "half an": "1/2", "half": "1/2", "a further": "1", "a couple of": "2", "three quarters of an": "3/4"}
+	"fifteen": "15", "twenty": "20", "thirty": "30", "forty": "40", "seven": "7", "eight": "8",
+	"nine": "9", "ten": "10", "twelve": "12", "sixteen": "16", "eighteen": "18",
+	"twenty-four": "24", "one": "1", "a": "1", "an": "1", "half a": "1/2", "half an": "1/2",
+	"half": "1/2", "a further": "1", "a couple of": "2", "three quarters of an": "3/4"}
 
 // Overnight is how long a night is read as. Trade usage, a judgement.
 const Overnight = "8 h to 14 h"
@@ -118,7 +138,8 @@ func Times(text string) []Time {
 		start, end := from+m[0], from+m[1]
 		at = end
 		switch lead := strings.ToLower(part(1)); {
-		case lead == "every", strings.HasPrefix(lead, "after"), lead == "the last", lead == "within", lead == "per":
+		case lead == "every", strings.HasPrefix(lead, "after"), lead == "the last",
+			lead == "within", lead == "per":
 			continue
 		}
 		if strings.EqualFold(part(2), "a few") {
@@ -128,7 +149,8 @@ func Times(text string) []Time {
 		more, moreUnit := part(5), part(6)
 		if part(7) != "" { // "1h30"
 			more, moreUnit = part(7), "min"
-		} else if moreUnit == "" && minutesForm().MatchString(more+text[end:]) { // "1 h 30 at room heat"
+		} else if moreUnit == "" && minutesForm().
+			MatchString(more+text[end:]) { // "1 h 30 at room heat"
 			moreUnit = "min"
 		}
 		q := timeText(part(2), text[start:end], part(3), part(4), more, moreUnit)
@@ -254,8 +276,11 @@ func Count(text string) string {
 }
 
 // piecesBehind is a number behind what it counts: "small pieces (about 40)", "to make 12".
-var piecesBehind = spelling.Pattern(`(?i)\b(?:pieces?|balls?|rolls?|buns?|slices?|strips|squares|rounds?|knots|portions?)\s*\((?:you\S* \w+ (?:get|have|need) |makes? )?(?:about |around |approx\.? |some |roughly )?(\d{1,3})(?: (?:in all|in total|of them|pieces))?\)` +
-	`|\b(?:you\S* (?:should|will|ought to)? ?(?:get|have|end up with)|to (?:make|give|yield|get)|makes) (?:about |around |some )?(\d{1,3})\b`)
+var piecesBehind = spelling.Pattern(`(?i)\b(?:pieces?|balls?|rolls?|buns?|slices?|strips|squares|` +
+	`rounds?|knots|portions?)\s*\((?:you\S* \w+ (?:get|have|need) |makes? )?(?:about |around |` +
+	`approx\.? |some |roughly )?(\d{1,3})(?: (?:in all|in total|of them|pieces))?\)|` +
+	`\b(?:you\S* (?:should|will|ought to)? ?(?:get|have|end up with)|to (?:make|give|yield|get)|` +
+	`makes) (?:about |around |some )?(\d{1,3})\b`)
 
 // Pieces reads into how many a dough is cut, or what each weighs; "" where the text does not say.
 func Pieces(text string) string {
@@ -264,7 +289,8 @@ func Pieces(text string) string {
 	}
 	lower := strings.ToLower(text)
 	switch {
-	case strings.Contains(lower, "in half"), strings.Contains(lower, "in two"), strings.Contains(lower, "halves"):
+	case strings.Contains(lower, "in half"), strings.Contains(lower, "in two"),
+		strings.Contains(lower, "halves"):
 		return "2"
 	case strings.Contains(lower, "quarters"):
 		return "4"
@@ -278,14 +304,17 @@ func Pieces(text string) string {
 	return ""
 }
 
-var bareCount = spelling.Pattern(`(?i)\b(?:into|out|in) (?:about )?(\d{1,3}|` + wordNumber + `)\b(?:[^\d\w.\-"½¼¾⅓⅔ ]|\s*$|\s+[a-z]{5})`)
+var bareCount = spelling.Pattern(`(?i)\b(?:into|out|in) (?:about )?(\d{1,3}|` + wordNumber +
+	`)\b(?:[^\d\w.\-"½¼¾⅓⅔ ]|\s*$|\s+[a-z]{5})`)
 
-var shapeForms = spelling.Pattern(`(?i)\b(balls?|knots?|logs?|loaf|loaves|rounds?|rings?|buns|rolls|crescents?|spirals?|ropes?|strands?|plait|braid|twists?|ovals?|oblongs?|bows?|sticks)\b`)
+var shapeForms = spelling.Pattern(`(?i)\b(balls?|knots?|logs?|loaf|loaves|rounds?|rings?|buns|` +
+	`rolls|crescents?|spirals?|ropes?|strands?|plait|braid|twists?|ovals?|oblongs?|bows?|sticks)\b`)
 
 // Shape is what a piece is shaped to: the first such word, from the verb on.
 func Shape(word, text string) string {
 	lower := strings.ToLower(text)
-	for _, from := range []int{max(0, strings.Index(lower, " into ")), max(0, strings.Index(lower, word)), 0} {
+	for _, from := range []int{max(0, strings.Index(lower, " into ")),
+		max(0, strings.Index(lower, word)), 0} {
 		if m := shapeForms().FindString(lower[from:]); m != "" {
 			return m
 		}
@@ -413,10 +442,14 @@ func HasWord(text, words string) bool {
 }
 
 // substance is what a text says is put on: "brush with melted butter", "fill with jam".
-var substance = spelling.Pattern(`(?i)\b(?:with|in) (?:the |a |an |some |plenty of |a little |more |remaining |rest of the |lightly )*((?:[\pL-]+ ){0,3}?[\pL-]+)(?: (?:using|and|before|while|then|over|to|until|from|on|when|mixture)\b|[,.;(]|$)`)
+var substance = spelling.Pattern(`(?i)\b(?:with|in) (?:the |a |an |some |plenty of |a little |` +
+	`more |remaining |rest of the |lightly )*((?:[\pL-]+ ){0,3}?[\pL-]+)(?: (?:using|and|before|` +
+	`while|then|over|to|until|from|on|when|mixture)\b|[,.;(]|$)`)
 
 // plainOnes are words for a part and for what is no ingredient.
-var plainOnes = spelling.Pattern(`(?i)^(?:it|them|top|tops|each|buns?|rolls?|dough|surface|half|filling|glaze|frosting|icing|mixture|syrup|brush|fork|spoon|towel|tea towel|cloth|film|plastic(?: wrap)?|foil|hands?|paper|all|knife|(?:hot|warm) (?:buns?|rolls?|loaf))$`)
+var plainOnes = spelling.Pattern(`(?i)^(?:it|them|top|tops|each|buns?|rolls?|dough|surface|half|` +
+	`filling|glaze|frosting|icing|mixture|syrup|brush|fork|spoon|towel|tea towel|cloth|film|` +
+	`plastic(?: wrap)?|foil|hands?|paper|all|knife|(?:hot|warm) (?:buns?|rolls?|loaf))$`)
 
 // Substances are the things that a text says something is done with: "melted butter", "jam".
 func Substances(text string) []string {
@@ -453,7 +486,8 @@ func Around(text, word string) [][2]string {
 		next, _ := utf8.DecodeRuneInString(tail)
 		if !isWord(last) && !isWord(next) {
 			var around [2]string
-			if words := strings.Fields(head); len(words) > 0 && !strings.ContainsAny(words[len(words)-1], ",.;:(") {
+			words := strings.Fields(head)
+			if len(words) > 0 && !strings.ContainsAny(words[len(words)-1], ",.;:(") {
 				around[0] = words[len(words)-1]
 			}
 			if words := strings.Fields(tail); len(words) > 0 && strings.HasPrefix(tail, " ") {
@@ -466,7 +500,8 @@ func Around(text, word string) [][2]string {
 	return out
 }
 
-var andHalf = spelling.Pattern(`(?i)\b(an?|one|two|three|four|five) (?:(hours?) )?and a half( hours?)?`)
+var andHalf = spelling.Pattern(`(?i)\b(an?|one|two|three|four|` +
+	`five) (?:(hours?) )?and a half( hours?)?`)
 
 // Figures writes "one and a half hours" in figures.
 func Figures(text string) string {
@@ -493,9 +528,12 @@ func Clause(text string) string {
 const anyNumber = `half an|half|` + list.Number + `|` + wordNumber
 
 var (
-	every = spelling.Pattern(`(?i)\b(?:every|each|intervals of)(?: other)? (` + anyNumber + `)?[ -]?(hour|hr|h|minute|min)s?\b`)
-	apart = spelling.Pattern(`(?i)\b(` + anyNumber + `)[ -]?(hour|hr|h|minute|min)(?:s|ly)?[ -]?(?:rests? |in )?(?:intervals?|apart|between)\b`)
-	again = spelling.Pattern(`(?i)\b(once|twice|thrice|(?:(two|three|four|five|six|\d)(?: more)? (?:times|sets|rounds|lots))|repeat (?:[\w ]{0,20}?)?(two|three|four|five|\d))\b`)
+	every = spelling.Pattern(`(?i)\b(?:every|each|intervals of)(?: other)? (` + anyNumber +
+		`)?[ -]?(hour|hr|h|minute|min)s?\b`)
+	apart = spelling.Pattern(`(?i)\b(` + anyNumber +
+		`)[ -]?(hour|hr|h|minute|min)(?:s|ly)?[ -]?(?:rests? |in )?(?:intervals?|apart|between)\b`)
+	again = spelling.Pattern(`(?i)\b(once|twice|thrice|(?:(two|three|four|five|six|` +
+		`\d)(?: more)? (?:times|sets|rounds|lots))|repeat (?:[\w ]{0,20}?)?(two|three|four|five|\d))\b`)
 )
 
 // Interval is the time between steps that are done again: "every half hour", "30 minutes apart"; ""
@@ -544,10 +582,13 @@ func Within(all, between string) int {
 
 // About reports whether a text says "about" of a number.
 func About(text, n string) bool {
-	return regexp.MustCompile(`(?i)\b(?:about|around|approx\w*\.?|some|roughly) ` + regexp.QuoteMeta(n) + `\b *[^ g\d.]`).MatchString(text + ";")
+	return regexp.MustCompile(`(?i)\b(?:about|around|approx\w*\.?|some|roughly) ` +
+		regexp.QuoteMeta(n) + `\b *[^ g\d.]`).MatchString(text + ";")
 }
 
-var except = spelling.Pattern(`(?i)\b(?:except|apart from|other than|all but|everything but|without|reserving|keeping back)(?: for)? (?:the )?[^,.;]*?( for \d| until | and knead| together|[,.;]|$)`)
+var except = spelling.Pattern(`(?i)\b(?:except|apart from|other than|all but|everything but|` +
+	`without|reserving|keeping back)(?: for)? (?:the )?[^,.;]*?( for \d| until | and knead|` +
+	` together|[,.;]|$)`)
 
 // Except is a text without the things that it leaves out: "mix everything except the jam".
 func Except(text string) string { return except().ReplaceAllString(text, "$1") }

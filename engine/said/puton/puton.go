@@ -34,20 +34,20 @@ var together = map[string][]string{"egg wash": {"egg"}, "eggwash": {"egg"}, "dor
 
 var (
 	// label is a word for a wash before what it is made of: "dorure: 1 egg".
-	label = spelling.Pattern(`(?i)^(?:egg ?wash|dorure|glaze|wash|coating|topping|syrup|icing|to finish|` +
-		`finish|filling|for the \pL+):? *(?::|=|-|\() *(.+?)\)?$`)
-	leading = spelling.Pattern(`(?i)^(?:(?:with|in|some|the|a|an|one|more|extra|plenty of|lots of|` +
-		`(?:a )?(?:little|bit|dash|splash|drop|drizzle|dusting|sprinkling|sprinkle|handful|few|coat|knob)(?: of)?|` +
-		`beaten|whisked|brushed with|brush with|dip in|roll in|all over with|` +
-		`(?:the )?(?:rest|remainder) of the) )+`)
-	joined = spelling.Pattern(`(?i)\s*(?:,? and then |,? then | and | und | et | e | och | og |\+|&| plus |` +
-		` (?:(?:lightly |well )?(?:beaten|mixed|whisked|thinned|loosened|let down|whipped|stirred|blended|` +
-		`verquirlt|verrührt|combined|dissolved|steeped) )?(?:with|mit|avec|con|med) |` +
-		` (?:beaten|mixed|whisked|dissolved|stirred|infused|steeped) (?:in|into) | (?:in|into) (?:a |the )?` +
-		`(?:little |splash of |bit of )|, ?|; ?)\s*`)
+	label = spelling.Pattern(`(?i)^(?:egg ?wash|dorure|glaze|wash|coating|topping|syrup|icing|` +
+		`to finish|finish|filling|for the \pL+):? *(?::|=|-|\() *(.+?)\)?$`)
+	leading = spelling.Pattern(`(?i)^(?:(?:with|in|some|the|a|an|one|more|extra|plenty of|` +
+		`lots of|(?:a )?(?:little|bit|dash|splash|drop|drizzle|dusting|sprinkling|sprinkle|` +
+		`handful|few|coat|knob)(?: of)?|beaten|whisked|brushed with|brush with|dip in|roll in|` +
+		`all over with|(?:the )?(?:rest|remainder) of the) )+`)
+	joined = spelling.Pattern(`(?i)\s*(?:,? and then |,? then | and | und | et | e | och | og |` +
+		`\+|&| plus | (?:(?:lightly |well )?(?:beaten|mixed|whisked|thinned|loosened|let down|` +
+		`whipped|stirred|blended|verquirlt|verrührt|combined|dissolved|steeped) )?(?:with|mit|` +
+		`avec|con|med) | (?:beaten|mixed|whisked|dissolved|stirred|infused|steeped) (?:in|into) |` +
+		` (?:in|into) (?:a |the )?(?:little |splash of |bit of )|, ?|; ?)\s*`)
 	either   = spelling.Pattern(`(?i) (?:or|oder|ou|eller|o) `)
-	measured = spelling.Pattern(`(?i)^(about |ca\.? )?((?:[\d./⁄¼½¾⅓⅔⅛]+(?: ?(?:-|–|to) ?[\d./¼½¾]+)?` +
-		`(?: [\d/⁄¼½¾]+)?)) ?(.*)$`)
+	measured = spelling.Pattern(`(?i)^(about |ca\.? )?((?:[\d./⁄¼½¾⅓⅔⅛]+(?: ?(?:-|–|` +
+		`to) ?[\d./¼½¾]+)?(?: [\d/⁄¼½¾]+)?)) ?(.*)$`)
 )
 
 // PartName is a name without the little words before it: "with syrup".
@@ -87,7 +87,8 @@ func Of(l *larder.Larder, words, units string) (things []Thing, notRead []string
 		case len(things) > 0 && withEgg(part) != part:
 			part = withEgg(part) // "1 egg + 1 yolk"
 		}
-		if g, ok := weight(part); ok && len(things) > 0 && things[len(things)-1].Grams == (figure.Interval{}) {
+		if g, ok := weight(part); ok && len(things) > 0 &&
+			things[len(things)-1].Grams == (figure.Interval{}) {
 			things[len(things)-1].Grams = g
 			continue
 		}
@@ -269,7 +270,8 @@ var onward = spelling.Pattern(`(?i)^(?:,| \(| -) ?\p{L}|^ (?:twice|again|generou
 // Onward reports whether words behind a name say how it is put on: ", twice".
 func Onward(rest string) bool { return said.NoFigure(rest) && onward().MatchString(rest) }
 
-var intoTins = spelling.Pattern(`(?i)^(?:in|into) .*\b(?:moulds?|molds?|tins?|pans?|cases?|cups?|rings?)\b`)
+var intoTins = spelling.Pattern(
+	`(?i)^(?:in|into) .*\b(?:moulds?|molds?|tins?|pans?|cases?|cups?|rings?)\b`)
 
 // Into reports whether words say what tins a thing goes into.
 func Into(words string) bool { return intoTins().MatchString(words) }

@@ -13,22 +13,25 @@ import (
 
 // turning are words that deny, restrict or replace what stands beside
 // them, in English, German, French, Italian, Spanish, Swedish and Danish.
-var turning = spelling.Pattern(`(?i)\b(?:not|no|never|none|non|nor|neither|without|instead|unless|` +
-	`except|but|or|only|if|substitutes?|alternatives?|replac\w+|swap\w*|less|more|half|double|twice the|` +
-	`another|rather|omit|skip|leave out|free|vegan|plant|imitation|style|n't|don't|` +
-	`kein\w*|ohne|nicht|oder|statt|pas|sans|ou|senza|oppure|sin|utan|inte|eller|uden|ikke)\b|n't\b`)
+var turning = spelling.Pattern(`(?i)\b(?:not|no|never|none|non|nor|neither|without|instead|` +
+	`unless|except|but|or|only|if|substitutes?|alternatives?|replac\w+|swap\w*|less|more|half|` +
+	`double|twice the|another|rather|omit|skip|leave ` +
+	`out|free|vegan|plant|imitation|style|n't|don't|kein\w*|ohne|nicht|oder|statt|pas|sans|ou|` +
+	`senza|oppure|sin|utan|inte|eller|uden|ikke)\b|n't\b`)
 
 // amounts are words that change how much, how long or how warm.
-var amounts = spelling.Pattern(`(?i)\b(?:heap\w*|scant|round(?:ed|ing)|generous|packed|each|per|every|` +
-	`dozen|hours?|minutes?|days?|nights?|overnight|hot|warm\w*|cold|chill\w*|cool\w*|fridge|freezer|` +
-	`refrigerat\w*|frozen|freez\w*|thaw\w*|boil\w*|simmer\w*|scald\w*|fry|fried|frying|bak(?:e|ed|ing)|` +
-	`cook\w*|oven|raw|underdone|pasteuri[sz]ed|unpasteuri[sz]ed|room temperature|celsius|fahrenheit|degrees)\b`)
+var amounts = spelling.Pattern(`(?i)\b(?:heap\w*|scant|round(?:ed|ing)|generous|packed|each|per|` +
+	`every|dozen|hours?|minutes?|days?|nights?|overnight|hot|warm\w*|cold|chill\w*|cool\w*|` +
+	`fridge|freezer|refrigerat\w*|frozen|freez\w*|thaw\w*|boil\w*|simmer\w*|scald\w*|fry|fried|` +
+	`frying|bak(?:e|ed|ing)|cook\w*|oven|raw|underdone|pasteuri[sz]ed|unpasteuri[sz]ed|` +
+	`room temperature|celsius|fahrenheit|degrees)\b`)
 
 // kinds are words that make another thing of an ingredient.
-var kinds = spelling.Pattern(`(?i)\b(?:salted|sweetened|unsweetened|smoked|dried|dry|instant|active|canned|` +
-	`tinned|pickled|candied|cured|ferment\w*|cultured|evaporated|condensed|powder\w*|light|low|reduced|diet|` +
-	`skim\w*|fat|lean|wild|foraged|bitter|sour|homemade|home-made|leftover|liqueur|syrup|extract|essence|` +
-	`paste|juice|sauce|oil|flour|starch|raising|whole|nuts?)\b`)
+var kinds = spelling.Pattern(`(?i)\b(?:salted|sweetened|unsweetened|smoked|dried|dry|instant|` +
+	`active|canned|tinned|pickled|candied|cured|ferment\w*|cultured|evaporated|condensed|` +
+	`powder\w*|light|low|reduced|diet|skim\w*|fat|lean|wild|foraged|bitter|sour|homemade|` +
+	`home-made|leftover|liqueur|syrup|extract|essence|paste|juice|sauce|oil|flour|starch|raising|` +
+	`whole|nuts?)\b`)
 
 // Turns reports whether words deny, restrict or replace something.
 func Turns(words string) bool { return turning().MatchString(words) }
@@ -48,7 +51,9 @@ func AskedOf(l *larder.Larder, words string) bool {
 
 // Food is a food that the larder knows among words; "" for none.
 func Food(l *larder.Larder, words string) string {
-	typed := strings.FieldsFunc(words, func(c rune) bool { return strings.ContainsRune(" ,;:()/", c) })
+	typed := strings.FieldsFunc(words, func(c rune) bool {
+		return strings.ContainsRune(" ,;:()/", c)
+	})
 	for n := 3; n > 0; n-- {
 		for i := range typed {
 			if i+n > len(typed) {
