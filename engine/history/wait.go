@@ -254,16 +254,14 @@ func (f *Simulator) solve(
 		f.samples = append(f.samples, was.samples...)
 		return was.end, was.most, was.hours
 	}
-	const parts = 12
 	v := f.followed.solvers.Start(k.begin)
 	from := len(f.samples)
 	end = v.Advance(0)
 	most = end.CoreC
 	last, at := f.activity(end.MeanC), 0.0
 	longest := max(k.seconds, k.fermenting)
-	for i := 1; i <= parts; {
-		share := float64(i) / parts
-		to := longest * share * share
+	for i := 1; at < longest; {
+		to := solvedUntil(i, longest)
 		if stop := min(k.seconds, k.fermenting); at < stop && to > stop {
 			to = stop
 		} else {
@@ -282,6 +280,22 @@ func (f *Simulator) solve(
 	}
 	f.followed.keep(k, followed{end, most, hours, slices.Clone(f.samples[from:])})
 	return end, most, hours
+}
+
+// solvedUntil is the end of the part i of a wait that a solver follows, s: twelve
+// lengthening ones of its first day, and twelve of the rest.
+func solvedUntil(i int, longest float64) float64 {
+	const parts = 12
+	first, rest := min(longest, longWait), max(0, longest-longWait)
+	switch share := float64(i%parts) / parts; {
+	case i < parts:
+		return first * share * share
+	case i == parts:
+		return first
+	case i < 2*parts:
+		return first + rest*share*share
+	}
+	return longest
 }
 
 // beginning is a run's start, with the heat of one of the runs.
@@ -652,6 +666,10 @@ func (f *Simulator) walked(
 	return end, max(most, end.CoreC), hours
 }
 
+// longWait is from where a wait is drawn as a day and the rest of it, s: else its
+// points move apart as it goes on, and a cooling lies between two of them.
+const longWait = 24 * 3600
+
 // equivalent integrates the yeast's temperature factor over the part's mean
 // temperature, in hours at 26 C; most is the hottest core on the way.
 func (f *Simulator) equivalent(c *course, seconds float64) (hours, most float64) {
@@ -659,9 +677,17 @@ func (f *Simulator) equivalent(c *course, seconds float64) (hours, most float64)
 	if !(f.setup.Gas > 0 || f.tracing) || !(seconds > 0) {
 		return 0, most
 	}
-	sum := 0.0
+	sum, drawn := 0.0, 0.0
+	if f.tracing && seconds > longWait { // on a copy, for to steps the own heat
+		day := *c
+		day.points(longWait, func(at, _ float64, state heat.State) { f.sample(at, state) })
+		f.sample(longWait, day.to(longWait))
+		drawn = longWait
+	}
 	c.points(seconds, func(at, width float64, state heat.State) {
-		f.sample(at, state)
+		if at > drawn {
+			f.sample(at, state)
+		}
 		most = max(most, state.CoreC)
 		if f.setup.Gas > 0 {
 			sum += width * ferment.TemperatureFactor(c.meanC)
