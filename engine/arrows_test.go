@@ -19,7 +19,8 @@ var mayKnow = map[string][]string{
 	"engine/figure": {
 		"engine/source",
 	}, // the place at which a missing figure is to be written
-	"engine/quantity": nil,
+	// compiles a pattern when it is first used
+	"engine/quantity": {"engine/spelling"},
 	"engine/source":   nil,
 	// reads and writes bytes; what a text says is not its business
 	"engine/files":                 nil,
@@ -64,7 +65,7 @@ var mayKnow = map[string][]string{
 	"engine/science/internal/published": nil, // for tests alone
 
 	// corrected lines of a text that does not parse; it knows no words
-	"engine/slips": {"engine/source"},
+	"engine/slips": {"engine/source", "engine/spelling"},
 	"engine/reading": {
 		"engine/quantity",
 		"engine/source",
@@ -83,6 +84,7 @@ var mayKnow = map[string][]string{
 		"engine/figure",
 		"engine/larder",
 		"engine/quantity",
+		"engine/said/unread",
 		"engine/spelling",
 	}, // words that mean a figure; it reads no file and no formula
 	"engine/said/unread": {
@@ -104,7 +106,20 @@ var mayKnow = map[string][]string{
 		"engine/said",
 		"engine/source",
 	}, // values that hang on nothing else in a formula
+	"engine/formula/culture": {
+		"engine/figure",
+		"engine/larder",
+		"engine/science/bakersmath",
+	}, // how wet a sourdough is; it knows no formula
+	"engine/formula/refusal": {
+		"engine/larder",
+		"engine/quantity",
+		"engine/reading",
+		"engine/source",
+	}, // what is said of an ingredient that is not read
 	"engine/formula": {
+		"engine/formula/culture",
+		"engine/formula/refusal",
 		"engine/formula/values",
 		"engine/family",
 		"engine/larder",
@@ -304,6 +319,7 @@ var mayKnow = map[string][]string{
 		"engine/mend/levers",
 		"engine/quantity",
 		"engine/source",
+		"engine/spelling",
 	}, // a text of another size; package engine judges it
 	"engine/mixing": {
 		"engine/facts",
@@ -349,6 +365,7 @@ var mayKnow = map[string][]string{
 		"engine/linehash",
 		"engine/sariflog",
 		"engine/source",
+		"engine/spelling",
 	}, // prints findings; a format must not be able to change an answer
 	"engine/sheet": {
 		"engine/facts",
@@ -375,6 +392,7 @@ var mayKnow = map[string][]string{
 		"engine/kitchen",
 		"engine/reading",
 		"engine/source",
+		"engine/spelling",
 	}, // worked formulas and the answers expected of them; what answers is not its business
 	"engine/tolerant": {
 		"engine/source",

@@ -86,11 +86,11 @@ func (f *checkFlags) check(cmd *cobra.Command, args []string) error {
 	if err != nil {
 		return err
 	}
-	e := engine.New()
-	e.Workers, e.Timed = f.workers, f.timing
-	if e.Today, err = today(); err != nil {
+	e, err := newEngine()
+	if err != nil {
 		return err
 	}
+	e.Workers, e.Timed = f.workers, f.timing
 	inputs, err := f.inputs(cmd, e, args)
 	if err != nil || len(inputs) == 0 {
 		return err
@@ -206,6 +206,14 @@ func whyFlag(files []string) string {
 		return " --house " + files[0]
 	}
 	return " --house FILE"
+}
+
+// newEngine gives an engine that judges waivers by today.
+func newEngine() (*engine.Engine, error) {
+	day, err := today()
+	e := engine.New()
+	e.Today = day
+	return e, err
 }
 
 // today is the day that waivers are judged by: the clock's, or

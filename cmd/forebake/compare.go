@@ -62,8 +62,8 @@ Exit status: 0 B gains nothing at the failing level, 1 it does,
 					return err
 				}
 			}
-			e := engine.New()
-			if e.Today, err = today(); err != nil {
+			e, err := newEngine()
+			if err != nil {
 				return err
 			}
 			res := e.Compare(inputs[0], inputs[1])
@@ -111,8 +111,8 @@ func compareBatches(cmd *cobra.Command, path string, batches []int, as string) e
 			in.Name,
 			in.Name)
 	}
-	e := engine.New()
-	if e.Today, err = today(); err != nil {
+	e, err := newEngine()
+	if err != nil {
 		return err
 	}
 	return printBatches(cmd, e, in, batches, as)

@@ -3,7 +3,6 @@ package main
 import (
 	"github.com/spf13/cobra"
 
-	"forebake/engine"
 	"forebake/engine/page"
 )
 
@@ -30,8 +29,8 @@ is assumed of the water that the bake loses is said.`,
 			if err != nil {
 				return err
 			}
-			e := engine.New()
-			if e.Today, err = today(); err != nil {
+			e, err := newEngine()
+			if err != nil {
 				return err
 			}
 			list, res := e.Cost(in, formula)

@@ -51,8 +51,8 @@ as compare FILE does.`,
 				}
 				b.Marks = append(b.Marks, mark)
 			}
-			e := engine.New()
-			if e.Today, err = today(); err != nil {
+			e, err := newEngine()
+			if err != nil {
 				return err
 			}
 			if b.Date == "" {

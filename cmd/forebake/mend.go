@@ -58,11 +58,11 @@ Exit status: 0 nothing at the failing level is left, 1 something is,
 					return errors.New("--write cannot write to standard input; name the file")
 				}
 			}
-			e := engine.New()
-			e.Workers = workers
-			if e.Today, err = today(); err != nil {
+			e, err := newEngine()
+			if err != nil {
 				return err
 			}
+			e.Workers = workers
 			if isTerminal(cmd.ErrOrStderr()) && len(inputs) > fewFiles {
 				e.Progress = func(done, of int) { printProgress(cmd, done, of) }
 			}

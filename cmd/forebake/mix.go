@@ -45,8 +45,8 @@ With --tap, ice is counted for water as warm as your tap gives it.`,
 		if err != nil {
 			return err
 		}
-		e := engine.New()
-		if e.Today, err = today(); err != nil {
+		e, err := newEngine()
+		if err != nil {
 			return err
 		}
 		list, res := e.Mix(in, formula, now)

@@ -41,8 +41,8 @@ without one counts as none, and is named.`,
 			if err != nil {
 				return err
 			}
-			e := engine.New()
-			if e.Today, err = today(); err != nil {
+			e, err := newEngine()
+			if err != nil {
 				return err
 			}
 			p, res, err := e.Plan(inputs, ask)

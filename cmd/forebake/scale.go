@@ -60,8 +60,8 @@ Exit status: 0 nothing new at the failing level, 1 the size brings something,
 			if write && in.Path == "" {
 				return errors.New("--write cannot write to standard input; name the file")
 			}
-			e := engine.New()
-			if e.Today, err = today(); err != nil {
+			e, err := newEngine()
+			if err != nil {
 				return err
 			}
 			return giveScaled(cmd, in, e.Scale(in, formula, want), to, *as, write)

@@ -77,9 +77,8 @@ func printSheets(cmd *cobra.Command, inputs []engine.Input, format sheet.Format,
 			return err
 		}
 	}
-	e := engine.New()
-	var err error
-	if e.Today, err = today(); err != nil {
+	e, err := newEngine()
+	if err != nil {
 		return err
 	}
 	if isTerminal(cmd.ErrOrStderr()) && len(inputs) > fewFiles {

@@ -178,22 +178,27 @@ type reader struct {
 }
 
 // text reads a text attribute; "" where it is missing.
-func (r *reader) text(b *hclsyntax.Block, key string, must bool) string {
+func (r *reader) text(b *hclsyntax.Block, key string) string {
 	a := b.Body.Attributes[key]
 	if a == nil {
-		if must {
-			r.Fault(r.Place(b.TypeRange), "this %s has no %s; put back what the log said",
-				b.Type, key)
-		}
 		return ""
 	}
 	text, _, _ := r.Text(a.Expr, key)
 	return text
 }
 
+// required is text for an attribute that must be there.
+func (r *reader) required(b *hclsyntax.Block, key string) string {
+	if b.Body.Attributes[key] == nil {
+		r.Fault(r.Place(b.TypeRange), "this %s has no %s; put back what the log said",
+			b.Type, key)
+	}
+	return r.text(b, key)
+}
+
 // date reads a day.
 func (r *reader) date(b *hclsyntax.Block) string {
-	text := r.text(b, "date", true)
+	text := r.required(b, "date")
 	if _, err := time.Parse(time.DateOnly, text); text != "" && err != nil {
 		r.Fault(r.Place(b.Body.Attributes["date"].Expr.Range()),
 			"date must be year, month and day such as \"2026-11-26\", not %q", source.Safe(text))
@@ -209,8 +214,8 @@ func (r *reader) batch(b *hclsyntax.Block) {
 		r.Fault(at, "batch %q stands where batch %d should; a log is never changed: put back what "+
 			"was taken out or moved", source.Safe(label), out.Number)
 	}
-	out.Formula, out.Date = r.text(b, "formula", true), r.date(b)
-	out.Size = r.text(b, "size", false)
+	out.Formula, out.Date = r.required(b, "formula"), r.date(b)
+	out.Size = r.text(b, "size")
 	if a := b.Body.Attributes["room"]; a != nil {
 		out.Room, _ = r.Quantity(a.Expr, quantity.Of(quantity.Temperature), "room")
 	}
@@ -234,14 +239,14 @@ func (r *reader) entry(b *hclsyntax.Block) {
 		r.Fault(at, "entry %q stands where entry %d.%d should; a log is never changed: put back "+
 			"what was taken out or moved", source.Safe(label), n, e.Number)
 	}
-	e.Date, e.Note = r.date(b), r.text(b, "note", false)
+	e.Date, e.Note = r.date(b), r.text(b, "note")
 	if a := b.Body.Attributes["step"]; a != nil {
 		if x, place, ok := r.Number(a.Expr, 1, math.MaxInt32, "step"); ok {
 			if e.Step = int(x); float64(e.Step) != x {
 				r.Fault(place, "step is a whole number, such as 3")
 			}
 		}
-		e.Part, e.Did = r.text(b, "part", true), r.text(b, "did", true)
+		e.Part, e.Did = r.required(b, "part"), r.required(b, "did")
 	}
 	if a := b.Body.Attributes["read"]; a != nil {
 		if e.Step == 0 {

@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"path"
 	"path/filepath"
-	"regexp"
 	"slices"
 	"strings"
 
@@ -18,11 +17,11 @@ import (
 // nearest finds, in a message, the unknown word and those named as
 // nearest. All messages about misspelt words are worded so; a test
 // holds it.
-var nearest = regexp.MustCompile(`"([^"]+)".*nearest is ([^;]+)`)
+var nearest = spelling.Pattern(`"([^"]+)".*nearest is ([^;]+)`)
 
 // choice finds the names that an ambiguous ingredient can be
 // written by.
-var choice = regexp.MustCompile(`(?m)^[ \t]*"([^"]+)" = `)
+var choice = spelling.Pattern(`(?m)^[ \t]*"([^"]+)" = `)
 
 // fixes lists what can be written in place of a problem. It never
 // changes an amount.
@@ -44,7 +43,7 @@ func (s *Server) fixes(a *answer, p source.Problem, start int) []protocol.CodeAc
 			out = append(out, one)
 		}
 	}
-	if m := nearest.FindStringSubmatch(p.Text); m != nil {
+	if m := nearest().FindStringSubmatch(p.Text); m != nil {
 		wrong, list := m[1], strings.Split(m[2], ", ")
 		// Nearest in kind is no typing error: another ingredient has
 		// other allergens.
@@ -58,9 +57,9 @@ func (s *Server) fixes(a *answer, p source.Problem, start int) []protocol.CodeAc
 		words(wrong, list)
 	}
 	switch {
-	case choice.MatchString(p.Paste):
+	case choice().MatchString(p.Paste):
 		var names []string
-		for _, m := range choice.FindAllStringSubmatch(p.Paste, -1) {
+		for _, m := range choice().FindAllStringSubmatch(p.Paste, -1) {
 			names = append(names, m[1])
 		}
 		name, _, ok := bytes.Cut(bytes.TrimPrefix(text[start:], []byte{'"'}), []byte{'"'})

@@ -65,7 +65,7 @@ func Find(name string) (*Family, bool) {
 		}
 	}
 	key := fold(name)
-	for _, list := range [...][]Family{families[:], counted} {
+	for _, list := range [...][]Family{families[:], counted()} {
 		for i := range list {
 			f := &list[i]
 			if fold(f.Name) == key {

@@ -1,5 +1,7 @@
 package family
 
+import "sync"
+
 // Practice is the span of one figure over the published formulas of a
 // family, with a margin. A dough outside the span by less than Margin
 // is usual, by up to twice Margin worth a note. It is a handful of
@@ -481,13 +483,22 @@ func PracticeOf(family, quantity string) (Practice, bool) {
 			}
 		}
 	}
+	p, ok := folded()[[2]string{key, quantity}]
+	return p, ok
+}
+
+// folded holds the first span of each figure in a family, by the
+// family's folded name.
+var folded = sync.OnceValue(func() map[[2]string]Practice {
+	out := make(map[[2]string]Practice, len(practices))
 	for _, p := range practices {
-		if p.Quantity == quantity && fold(p.Family) == key {
-			return p, true
+		key := [2]string{fold(p.Family), p.Quantity}
+		if _, has := out[key]; !has {
+			out[key] = p
 		}
 	}
-	return Practice{}, false
-}
+	return out
+})
 
 // Practices lists every span.
 func Practices() []Practice { return append([]Practice(nil), practices[:]...) }

@@ -1,11 +1,13 @@
 package family
 
+import "sync"
+
 // Usual returns the ranges by which a dough of the family is judged.
 // They are the range table's, widened to the published formulas
 // counted, each with their margin. A range without counted formulas has
 // no margin. The family must not be changed.
 func (f *Family) Usual() *Family {
-	if u, ok := widened[f]; ok {
+	if u, ok := widened()[f]; ok {
 		return u
 	}
 	return f
@@ -29,8 +31,8 @@ var (
 	// counted holds the families of countedNames: the ranges of their
 	// published formulas, and of the nearest family by make-up where
 	// those give none.
-	counted = countedFamilies()
-	widened = widenedFamilies()
+	counted = sync.OnceValue(countedFamilies)
+	widened = sync.OnceValue(widenedFamilies)
 )
 
 // spans names the practice that tells of each range of a family.

@@ -118,6 +118,8 @@ type Ingredient struct {
 	Form      string // as given by "as": "melted", "cold cubes"; free text
 	Note      string
 	sized     string              // of an egg, its name by the size that its amount says: "2 large"
+	second    *Ingredient         // that its amount holds too: "1 + 1 yolk"
+	measure   string              // that its name begins with: "pinch of salt"
 	aside     string              // words beside the amount, that say how it is prepared
 	Open      []*IngredientOption // the options that are "?", to be decided; not the amount
 

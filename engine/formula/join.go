@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"forebake/engine/figure"
+	"forebake/engine/formula/refusal"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/said"
@@ -170,7 +171,8 @@ func (rd *reader) noIngredient(in *Ingredient) {
 			in.Name)
 		return
 	}
-	rd.unknownIngredient(in)
+	rd.Problems = append(rd.Problems, refusal.Unknown(rd.opts.Larder, in.Name, in.Place,
+		in.Amount.Given))
 }
 
 // checkPartOptions refuses ingredient options without meaning for a part.

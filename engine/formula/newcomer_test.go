@@ -60,18 +60,21 @@ func TestIngredientsOfAHomeBaker(t *testing.T) {
 	}
 }
 
-// Two ingredients in one amount are asked with a line for each, unless the second has its own.
+// Two ingredients in one amount are read as a line each, unless the second has its own.
 func TestTwoIngredientsInOneAmount(t *testing.T) {
-	of := func(more string) source.Problems {
-		_, problems := readText(t, "formula \"f\" {\n dough \"d\" {\n  ingredients = {\n"+
+	of := func(more string) *Formula {
+		f, problems := readText(t, "formula \"f\" {\n dough \"d\" {\n  ingredients = {\n"+
 			"\"raisins\" = \"100 g, soaked in 20 g rum\"\n"+more+"}\n }\n}\n")
-		return problems
+		if len(problems) > 0 || len(f.Said) == 0 {
+			t.Fatal(problems, f.Said)
+		}
+		return f
 	}
-	if got := of(""); len(got) != 1 || got[0].Paste != "\"raisins\" = \"100 g\"\n\"rum\" = \"20 g\"" {
-		t.Errorf("%v", got)
-	}
-	if got := of("\"rum\" = \"20 g\"\n"); len(got) > 0 {
-		t.Error(got)
+	for _, f := range []*Formula{of(""), of("\"rum\" = \"20 g\"\n")} {
+		p := f.Parts[0]
+		if len(p.Ingredients) != 2 || p.Ingredients[1].Item.Name != "rum" || p.MassG.Hi != 120 {
+			t.Errorf("%v, %v g", p.Ingredients, p.MassG)
+		}
 	}
 }
 

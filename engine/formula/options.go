@@ -2,7 +2,6 @@ package formula
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -141,15 +140,15 @@ var (
 		forTime, func(s *Step) *Given { return &s.Time })
 	optCovered = option("covered", "whether it is covered: true or false",
 		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
-			_, bare := e.(*hclsyntax.LiteralValueExpr)
-			yes, ok := false, false
-			if !bare {
-				text := strings.Trim(placedText(rd.Place(e.Range())), `"`)
-				yes, ok = said.Covered(text)
-				s.sealed = s.sealed || said.Airless(text)
-			}
-			if !ok {
+			text, at, quoted := rd.Literal(e)
+			yes, ok := said.Covered(text)
+			isCover := said.IsCover(text) || rd.opts.Larder.AllergenIn(text) == "" &&
+				!rd.isFood(text)
+			s.sealed = s.sealed || quoted && said.Airless(text)
+			if ok = ok && quoted && isCover; !ok {
 				yes, ok = rd.Bool(e, what)
+			} else {
+				rd.assumed(at, fmt.Sprintf("covered = %q is read as %t", text, yes))
 			}
 			if ok {
 				s.Covered = &yes
@@ -184,7 +183,14 @@ var (
 	optSteam = option("steam", "whether steam is let in as it begins; by = \"steam oven\" is steam "+
 		"all the time",
 		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
-			if yes, ok := rd.Bool(e, what); ok {
+			text, at, _ := rd.Literal(e)
+			yes, ok := said.Steamed(text)
+			if !ok {
+				yes, ok = rd.Bool(e, what)
+			} else {
+				rd.assumed(at, fmt.Sprintf("steam = %q is read as %t", text, yes))
+			}
+			if ok {
 				s.Steam = &yes
 			}
 		}, func(s *Step) string { return yesText(s.Steam) },
@@ -551,7 +557,7 @@ var IngredientOptions = []*IngredientOption{
 		},
 		deText, deText,
 		des, assumesNothing},
-	{"as", "its form: melted, cold cubes",
+	{formOption, "its form: melted, cold cubes",
 		false, false, nil,
 		func(rd *reader, in *Ingredient, e hclsyntax.Expression, what string) {
 			in.Form, _, _ = rd.Text(e, what)
@@ -581,6 +587,9 @@ var IngredientOptions = []*IngredientOption{
 		func(in *Ingredient) string { return in.Note },
 		notes, assumesNothing},
 }
+
+// formOption is the option that says in what form an ingredient goes in.
+const formOption = "as"
 
 // hydration is the option that says how wet a culture is, within bounds in %.
 const (
@@ -712,7 +721,10 @@ func (in *Ingredient) called() string {
 // unitsOf is whose measures a name counts in: the kitchen's, else of an egg's size the file's.
 func (rd *reader) unitsOf(name string) string {
 	if rd.opts.Units == "" && said.IsSizedEgg(name) {
-		return said.EggCountry(name, rd.File.Text)
+		if rd.eggs == nil {
+			rd.eggs = said.EggCountry(rd.File.Text)
+		}
+		return rd.eggs(name)
 	}
 	return rd.opts.Units
 }
@@ -1067,6 +1079,33 @@ func (rd *reader) readWith(s *Step, e hclsyntax.Expression, what string) {
 	}
 }
 
+// leavesOut are keys of a step for the ingredients that do not go in yet.
+var leavesOut = []string{"without", "except", "but", "all but", "excluding", "minus",
+	"holding back",
+	"hold back"}
+
+// readWithout reads the ingredients of the part that a step leaves out: it takes all the others.
+func (rd *reader) readWithout(s *Step, e hclsyntax.Expression) {
+	names, places, ok := []string{}, []source.Place{}, true
+	if text, at, isText := rd.Literal(e); isText {
+		names, places = []string{text}, []source.Place{at}
+	} else if names, places, ok = rd.Texts(e, s.Verb.says[optWith.index]); !ok {
+		return
+	}
+	left := rd.names(s)
+	for i, name := range names {
+		c, why := said.Which(name, rd.names(s))
+		if why != "" {
+			rd.Fault(places[i], "%s: without: %s", s.Verb.Name, why)
+			return
+		}
+		left = slices.DeleteFunc(left, func(n string) bool { return slices.Contains(c.Names, n) })
+	}
+	for _, name := range left {
+		rd.withs = append(rd.withs, use{step: s, name: name, place: rd.Place(e.Range())})
+	}
+}
+
 // checkTin reports whether a tin is one of the house, or one of an open size. A name that is near
 // one of the house is refused: it is likely misspelt.
 func (rd *reader) checkTin(name string, at source.Place) bool {
@@ -1219,6 +1258,12 @@ func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what strin
 		if g, ok := rd.bareAmount(in, e); ok {
 			return Amount{Given: g}
 		}
+		if n, at, ok := rd.value().WholeNumber(e); ok && in.measure != "" { // "pinch of salt" = 1
+			g, _ := rd.QuantityText(rd.saidAmount(in, rd.measured(in, quantity.Plain(n), at),
+				at), at,
+				quantity.Amounts, what)
+			return Amount{Given: g}
+		}
 		g, _ := rd.Quantity(e, quantity.Amounts, what)
 		return Amount{Given: g}
 	}
@@ -1226,6 +1271,7 @@ func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what strin
 	if !ok {
 		return Amount{}
 	}
+	text = rd.measured(in, text, at)
 	if q, plain := quantity.ReadPlain(text, plainAmounts); plain {
 		return Amount{Given: Given{Quantity: q, Place: at, Set: true}}
 	}
@@ -1240,7 +1286,25 @@ func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what strin
 		rd.assumed(at, fmt.Sprintf("%s: %q is no weight: taken as \"?\"; weigh it", what, text))
 		return Amount{Open: true, Given: Given{Place: at}}
 	}
-	written := text
+	return rd.weighedText(in, text, at, what)
+}
+
+// secondThing puts what an amount holds besides its ingredient, "1, beaten with 1 tbsp milk",
+// on a line of its own.
+func (rd *reader) secondThing(in *Ingredient, two said.Second, at source.Place) {
+	other := &Ingredient{Part: in.Part, Name: two.Name, Place: at, Apart: in.Apart, loose: in.loose}
+	other.Amount = rd.weighedText(other, two.Amount, at, other.quoted())
+	other.Item, _, _ = rd.find(other)
+	rd.described(other, []string{other.aside})
+	in.second = other
+	rd.assumed(at, fmt.Sprintf("two ingredients in one amount are read as %q = %q, %q = %q",
+		in.Name, two.First,
+		two.Name, two.Amount))
+}
+
+// weighedText reads the amount of an ingredient from a text.
+func (rd *reader) weighedText(in *Ingredient, text string, at source.Place, what string) Amount {
+	written, ok := text, true
 	if !quantity.IsPlain(text) {
 		if text, ok = rd.plainAmount(in, text, at, what); !ok {
 			return Amount{}
@@ -1291,7 +1355,7 @@ func (rd *reader) saidAmount(in *Ingredient, text string, at source.Place) strin
 			return count
 		}
 	}
-	if m := said.Pods(text); m != "" && sameName(in.Name, "vanilla") {
+	if m := said.Pods(text); m != "" && said.IsVanilla(in.Name) {
 		in.sized = "vanilla bean"
 		return m
 	}
@@ -1343,13 +1407,15 @@ func (rd *reader) described(in *Ingredient, words []string) {
 	}
 }
 
-var sticks = regexp.MustCompile(`(?i)^[\d./ ½¼¾]*\bsticks?$`)
+var sticks = spelling.Pattern(`(?i)^[\d./ ½¼¾]*\bsticks?$`)
 
 // plainAmount takes packs, what is for the bench, and words of preparation off an amount. ok is
 // false where the text can mean two amounts; it is told.
 func (rd *reader) plainAmount(in *Ingredient, text string, at source.Place, what string) (
 	out string, ok bool,
 ) {
+	text, says := said.Spoons(text, rd.File.Text)
+	rd.assumed(at, says)
 	if amount, ok := said.Soaked(text); ok {
 		text, in.aside = amount, "soaked"
 	}
@@ -1364,10 +1430,8 @@ func (rd *reader) plainAmount(in *Ingredient, text string, at source.Place, what
 			rd.assumed(at, fmt.Sprintf("%q is read as %s: %s has its own line", text, two.First, two.Name))
 			text = two.First
 		case ok:
-			rd.Problems = append(rd.Problems, source.Problem{Place: at,
-				Text:  fmt.Sprintf("%s: two ingredients in one amount; write each on its line", what),
-				Paste: fmt.Sprintf("%q = %q\n%q = %q", in.Name, two.First, two.Name, two.Amount)})
-			return "", false
+			text = two.First
+			rd.secondThing(in, two, at)
 		}
 	}
 	text, _ = rd.standApart(in, text)
@@ -1376,7 +1440,7 @@ func (rd *reader) plainAmount(in *Ingredient, text string, at source.Place, what
 		text = more
 	}
 	if it, _, ok := rd.find(in); ok {
-		if sticks.MatchString(text) && it.Class != larder.ClassFat {
+		if sticks().MatchString(text) && it.Class != larder.ClassFat {
 			rd.Fault(at, "%s: a stick is a measure of butter; weigh this one, or write \"?\"", what)
 			return "", false
 		}
@@ -1453,6 +1517,14 @@ func (rd *reader) unknownOption(s *Step, pair reading.Pair) {
 	case o != nil && o != optNote && s.Verb.Takes(o) && o.text(s) == "":
 		o.fill(rd, s, pair.Value)
 	case o != nil && o != optNote && !s.Verb.Takes(o) && rd.otherwise(s, o, pair):
+	case quoted && strings.Contains(word, "between") && len(rd.after) > 0:
+		rd.between, _ = rd.QuantityText(text, at, forTime, s.Verb.Name)
+		rd.betweenWord = word
+	case slices.Contains(leavesOut, word) && s.Verb.Takes(optWith) && len(s.With) == 0:
+		rd.readWithout(s, pair.Value)
+	case quoted && rd.isProse(word, text, s.Verb.Options()):
+		s.Note = strings.TrimSpace(s.Note + " " + pair.Key + " " + text)
+		rd.notRead(at, pair.Key+" "+text)
 	case quoted && slices.Contains(s.Verb.Options(), name):
 		rd.Fault(pair.Place, "no key %q in a %s step; write %s = %q", pair.Key, s.Verb.Name, name, text)
 	default:

@@ -9,6 +9,7 @@ import (
 
 	"forebake/engine/family"
 	"forebake/engine/figure"
+	"forebake/engine/formula/refusal"
 	"forebake/engine/larder"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
@@ -38,11 +39,17 @@ type reader struct {
 	*reading.Reader
 	opts    Options
 	formula *Formula
-	uses    []use    // parts that steps name, or may name, to be looked up when all parts are read
-	withs   []use    // ingredients named by steps
-	listed  []string // the names of the ingredients of the part that is read
+	uses    []use                    // parts that steps may name, to be looked up at the end
+	withs   []use                    // ingredients named by steps
+	listed  []string                 // the names of the ingredients of the part that is read
+	eggs    func(name string) string // whose sizes they are of; nil until asked
 
-	turnsLater bool // a later step of the part folds the dough
+	turnsLater  bool           // a later step of the part folds the dough
+	firstRise   bool           // a proof, after which the dough is worked and left again
+	layered     *Ingredient    // of the dough's list, what is folded in: "butter, for laminating"
+	after       []func() *Step // what the step that is read stands for besides itself
+	between     Given          // the wait between its folds
+	betweenWord string
 }
 
 type use struct {
@@ -207,7 +214,12 @@ func (rd *reader) readPart(kind Kind, b *hclsyntax.Block) {
 			p.Name, other.Place.Line())
 	}
 	rd.formula.Parts = append(rd.formula.Parts, p)
-	rd.Known(b.Body, "a "+kind.String(), rd.keysOf(b.Body, PartKeys), blocksOf(b.Body))
+	keys := rd.keysOf(b.Body, PartKeys)
+	tin := tinKey(b.Body)
+	if tin != nil {
+		keys = append(keys[:len(keys):len(keys)], tin.Name)
+	}
+	rd.Known(b.Body, "a "+kind.String(), keys, blocksOf(b.Body))
 	if word := kind.String(); b.Type != word {
 		rd.assumed(p.Place, fmt.Sprintf("%s %q is read as a %s", b.Type, p.Name, word))
 	}
@@ -228,6 +240,9 @@ func (rd *reader) readPart(kind Kind, b *hclsyntax.Block) {
 	}
 	if a := rd.key(b.Body, "steps"); a != nil {
 		rd.readSteps(p, a.Expr)
+	}
+	if tin != nil {
+		rd.tinOfPart(p, tin)
 	}
 }
 
@@ -252,7 +267,7 @@ func (rd *reader) readIngredients(p *Part, e hclsyntax.Expression) {
 			"%d ingredients in one part; %d is the most", len(pairs), MaxIngredients)
 		return
 	}
-	rd.listed = rd.listed[:0]
+	rd.listed, rd.layered = rd.listed[:0], nil
 	for _, pair := range pairs {
 		rd.listed = append(rd.listed, pair.Key)
 	}
@@ -266,17 +281,26 @@ func (rd *reader) readIngredients(p *Part, e hclsyntax.Expression) {
 				reading.MaxNameBytes)
 			continue
 		}
-		if name, _, ok := rd.Literal(pair.Value); ok && rd.swapped(in, name) {
+		text, _, _ := rd.Literal(pair.Value)
+		if text != "" && rd.swapped(in, text) {
 			continue
 		}
+		if in.sized = said.FreshYeast(rd.opts.Larder, in.Name, text); in.sized != "" {
+			rd.assumed(in.Place, fmt.Sprintf("%q is read as %s", in.Name, in.sized))
+		}
 		rd.standApart(in, in.Name)
+		rd.measureInName(in)
 		rd.readAmount(in, pair.Value)
 		rd.standApart(in, in.Note)
 		if first := ingredientNamed(p, in.Name); first != nil {
-			rd.Fault(in.Place, "%s", twiceText(first, in))
+			rd.Fault(in.Place, "%s", refusal.Twice(in.Name, p.Kind.String(), first.Place.Line(),
+				first.Amount.Given, in.Amount.Given))
 			continue
 		}
 		p.Ingredients = append(p.Ingredients, in)
+		if in.second != nil {
+			p.Ingredients = append(p.Ingredients, in.second)
+		}
 		if _, isPart := partName(in.Name); isPart {
 			continue // looked up when all parts are read
 		}
@@ -285,33 +309,20 @@ func (rd *reader) readIngredients(p *Part, e hclsyntax.Expression) {
 			continue // it may name a part: looked up when all parts are read
 		}
 		in.Item = item
-		rd.assume(in)
+		if in.sized == "" {
+			rd.assumed(in.Place, refusal.Taken(rd.opts.Larder, in.Name))
+		}
+		if p.Kind == Dough && item.Class == larder.ClassFat && said.Layers(in.Name) {
+			rd.layered = in
+		} else {
+			rd.besideName(in)
+		}
 		if name := in.called(); rd.opts.Units == "" && said.IsSizedEgg(name) {
 			rd.assumed(in.Place, said.EggSays(name, rd.unitsOf(name)))
 		}
 		rd.described(in, append(words, in.aside))
 		rd.checkOptions(in)
 	}
-}
-
-// assume tells what a word with several meanings is read as.
-func (rd *reader) assume(in *Ingredient) {
-	if over := rd.opts.Larder.Unread(in.Name); over != "" {
-		rd.assumed(in.Place,
-			fmt.Sprintf("%q is read as %s, without %q", in.Name, in.Item.Name, over))
-	}
-	a, ok := rd.opts.Larder.Ambiguous(in.Name)
-	if !ok || in.sized != "" || a.Taken == "" || len(a.Choices) < 2 {
-		return
-	}
-	others := make([]string, 0, len(a.Choices))
-	for _, c := range a.Choices {
-		if c != a.Taken {
-			others = append(others, c)
-		}
-	}
-	rd.assumed(in.Place, fmt.Sprintf("%q is read as %s; name it where it is %s", in.Name, a.Taken,
-		strings.Join(others, ", or ")))
 }
 
 func ingredientNamed(p *Part, name string) *Ingredient {
@@ -331,51 +342,6 @@ func partName(name string) (string, bool) {
 	return "", false
 }
 
-// twiceText says that an ingredient stands twice, with the sum where there is one. HCL itself would
-// keep the last.
-func twiceText(first, second *Ingredient) string {
-	text := fmt.Sprintf("%q stands twice in this %s, first at line %d",
-		second.Name, second.Part.Kind, first.Place.Line())
-	a, b := first.Amount, second.Amount
-	if !a.Set || !b.Set || a.Kind != b.Kind {
-		return text + "; write it once"
-	}
-	unit, sum := a.Kind.Base(), a.Interval.Add(b.Interval)
-	if a.Unit == b.Unit {
-		unit = a.Unit
-		sum.Lo, _ = quantity.FromBase(sum.Lo, unit)
-		sum.Hi, _ = quantity.FromBase(sum.Hi, unit)
-	}
-	return fmt.Sprintf("%s; write it once: %q = \"%s\"",
-		text, second.Name, quantity.FormatInterval(sum, unit))
-}
-
-func (rd *reader) unknownIngredient(in *Ingredient) {
-	text := rd.opts.Larder.UnknownText(in.Name)
-	if a, ok := rd.opts.Larder.Ambiguous(in.Name); ok && len(a.Choices) > 0 {
-		var paste []string // the amount stays as it is written
-		for _, c := range a.Choices {
-			if in.Amount.Set {
-				paste = append(paste, fmt.Sprintf("%q = %q", c, in.Amount.Text))
-			}
-		}
-		rd.Problems = append(rd.Problems, source.Problem{Place: in.Place, Text: text,
-			Paste: strings.Join(paste, "\n")})
-		return
-	}
-	if held := rd.opts.Larder.Held(in.Name); held != "" && in.Amount.Set {
-		rd.Problems = append(rd.Problems, source.Problem{Place: in.Place, Text: text +
-			"; write that name where it is that, or describe it in house.hcl",
-			Paste: fmt.Sprintf("%q = %q", held, in.Amount.Text)})
-		return
-	}
-	rd.Problems = append(rd.Problems, source.Problem{Place: in.Place,
-		Text: text + "; if it is new, put this in house.hcl with its label's figures per 100 g",
-		Paste: fmt.Sprintf("ingredient %q {\n"+
-			"  like  = \"...\"   # the nearest larder name, or give all of the figures below\n"+
-			"  water = \"0 %%\"\n  fat   = \"0 %%\"\n  sugar = \"0 %%\"\n}", in.Name)})
-}
-
 // quoted gives the ingredient's name in quotes, as messages show it.
 func (in *Ingredient) quoted() string { return "\"" + source.Safe(in.Name) + "\"" }
 
@@ -388,6 +354,7 @@ func (rd *reader) readAmount(in *Ingredient, e hclsyntax.Expression) {
 	}
 	var buf [8]reading.Pair
 	pairs, _ := rd.Pairs(e, quoted, buf[:0])
+	weighed := false
 	for i, pair := range pairs {
 		if slices.ContainsFunc(pairs[:i], isKey(pair.Key)) {
 			rd.Fault(pair.Place, "%q stands twice for %s", pair.Key, quoted)
@@ -395,11 +362,13 @@ func (rd *reader) readAmount(in *Ingredient, e hclsyntax.Expression) {
 		}
 		if o, known := findIngredientOption(pair.Key); known {
 			o.fill(rd, in, pair.Value, quoted)
-		} else {
-			rd.Unknown(pair.Place, "key", pair.Key, "an ingredient", ingredientOptionNames(nil))
+			weighed = weighed || o == amountOption
+		} else if o := rd.otherSetting(in, pair, pairs); o != nil {
+			o.fill(rd, in, pair.Value, quoted)
+			weighed = weighed || o == amountOption
 		}
 	}
-	if !slices.ContainsFunc(pairs, isKey(amountOption.Name)) {
+	if !weighed {
 		rd.Fault(in.Place,
 			"%s has no amount: add amount = \"100 g\", or amount = \"?\" while drafting", quoted)
 	}

@@ -9,7 +9,9 @@ import (
 
 	"forebake/engine/formula/values"
 	"forebake/engine/larder"
+	"forebake/engine/reading"
 	"forebake/engine/said"
+	"forebake/engine/said/unread"
 	"forebake/engine/source"
 )
 
@@ -46,4 +48,80 @@ func (rd *reader) bareAmount(in *Ingredient, e hclsyntax.Expression) (Given, boo
 		return Given{}, false
 	}
 	return values.BareCount(n, at), true
+}
+
+// measureInName takes a measure off a name that the larder knows without it: "pinch of salt".
+func (rd *reader) measureInName(in *Ingredient) {
+	if _, _, known := rd.find(in); known || in.sized != "" {
+		return
+	}
+	measure, thing, ok := said.Named(in.Name)
+	if in.sized = thing; !ok {
+		return
+	}
+	if _, _, known := rd.find(in); known {
+		in.measure = measure
+	} else {
+		in.sized = ""
+	}
+}
+
+// measured gives the amount of an ingredient whose name begins with a measure: that of the
+// name where the value is none, or only its number.
+func (rd *reader) measured(in *Ingredient, text string, at source.Place) string {
+	fields := strings.Fields(in.measure)
+	out := text
+	switch {
+	case in.measure == "":
+		return text
+	case strings.TrimSpace(text) == "" || said.NoAmount(text):
+		out = in.measure
+	case said.Whole(text):
+		out = text + " " + fields[len(fields)-1]
+	}
+	rd.assumed(at, fmt.Sprintf("%q = %q is read as %s of %s", in.Name, text, out, in.sized))
+	return out
+}
+
+// besideName tells the words of a name that the larder can do without.
+func (rd *reader) besideName(in *Ingredient) {
+	if over := rd.opts.Larder.Unread(in.called()); over != "" {
+		rd.assumed(in.Place,
+			fmt.Sprintf("%q is read as %s, without %q", in.Name, in.Item.Name, over))
+	}
+	if _, _, whole := rd.opts.Larder.Described(in.called()); whole {
+		return
+	}
+	_, rest := said.Beside(rd.opts.Larder, in.called())
+	if rest != "" && said.WarmthOf(in.Item, rest) == "" && said.Form(rest) != rest {
+		rd.notRead(in.Place, rest)
+	}
+}
+
+// otherSetting gives the setting that a key of an ingredient means, tells one that says
+// nothing that is reckoned, and reports others; nil where none is to be read.
+func (rd *reader) otherSetting(in *Ingredient, pair reading.Pair,
+	pairs []reading.Pair) *IngredientOption {
+	o, known := findIngredientOption(said.OtherSetting(pair.Key))
+	text, at, quoted := rd.Literal(pair.Value)
+	switch {
+	case known && !slices.ContainsFunc(pairs, isKey(o.Name)):
+		if o.Name == formOption {
+			in.aside = strings.TrimSpace(in.aside + " " + text)
+		}
+		rd.assumed(pair.Place, fmt.Sprintf("%s of %q is read as %s", pair.Key, in.Name, o.Name))
+		return o
+	case quoted && rd.isProse(pair.Key, text, ingredientOptionNames(nil)) &&
+		!unread.AskedOf(rd.opts.Larder, text):
+		rd.notRead(at, pair.Key+" "+text)
+	default:
+		rd.Unknown(pair.Place, "key", pair.Key, "an ingredient", ingredientOptionNames(nil))
+	}
+	return nil
+}
+
+// isProse reports whether a key that is not known, and near to none that is, holds words that
+// can be told as not read.
+func (rd *reader) isProse(key, text string, known []string) bool {
+	return said.NoFigure(text) && !reading.IsNear(key, known) && !unread.Asked(rd.opts.Larder, text)
 }

@@ -11,7 +11,9 @@ import (
 	"forebake/engine/figure"
 	"forebake/engine/quantity"
 	"forebake/engine/said"
+	"forebake/engine/said/unread"
 	"forebake/engine/source"
+	"forebake/engine/spelling"
 )
 
 // sign is what a baker waits for in the place of a time, "until doubled", or says beside one.
@@ -23,17 +25,17 @@ type sign struct {
 // signTime is how long a wait for a sign usually is, min.
 type signTime struct {
 	waits  func(*Step) bool
-	sign   *regexp.Regexp
+	sign   func() *regexp.Regexp
 	usual  figure.Interval
 	source string
 }
 
 var (
-	relaxed = regexp.MustCompile(`(?i)relax|slack|rested`)
-	anySign = regexp.MustCompile(``)
-	rising  = regexp.MustCompile(`(?i)doubl|bulk|risen|volume|puff|ready|light|jiggl`)
-	tripled = regexp.MustCompile(`(?i)tripl|three times`)
-	working = regexp.MustCompile(`(?i)bubbl|foam|froth|activ|spong|dom(?:ed|es)|peak`)
+	relaxed = spelling.Pattern(`(?i)relax|slack|rested`)
+	anySign = spelling.Pattern(``)
+	rising  = spelling.Pattern(`(?i)doubl|bulk|risen|volume|puff|ready|light|jiggl`)
+	tripled = spelling.Pattern(`(?i)tripl|three times`)
+	working = spelling.Pattern(`(?i)bubbl|foam|froth|activ|spong|dom(?:ed|es)|peak`)
 )
 
 const usage = "trade usage, a judgement"
@@ -82,7 +84,7 @@ func (rd *reader) settleSign(s *Step, w sign) {
 		return
 	}
 	for _, t := range signTimes {
-		if !t.waits(s) || !t.sign.MatchString(w.text) {
+		if !t.waits(s) || !t.sign().MatchString(w.text) {
 			continue
 		}
 		q := quantity.Quantity{Kind: quantity.Time, Interval: t.usual, Unit: "h", Text: w.text}
@@ -132,12 +134,12 @@ func (s *Step) HeatUnsaid() bool {
 }
 
 // notThat are words of a sign that turn its meaning round: "do not boil", "just below the boil".
-var notThat = regexp.MustCompile(
+var notThat = spelling.Pattern(
 	`(?i)\b(?:not|never|don't|without|before|below|under|nearly|almost)\b`)
 
 // wayIn is the way of cooking that a sign names: "bring to the boil"; nil where it names none.
 func wayIn(text string) *Way {
-	if notThat.MatchString(text) {
+	if notThat().MatchString(text) {
 		return nil
 	}
 	for _, w := range Ways {
@@ -152,7 +154,7 @@ func wayIn(text string) *Way {
 // it. It reports whether they were.
 func (rd *reader) saidTime(s *Step, e hclsyntax.Expression) bool {
 	text, at, ok := rd.Literal(e)
-	if !ok || quantity.IsPlain(text) {
+	if !ok || said.PlainTime(text) {
 		return false
 	}
 	if sum, ok := said.Sum(text); ok && s.Verb.Mixes() {
@@ -205,12 +207,17 @@ func (rd *reader) saidTime(s *Step, e hclsyntax.Expression) bool {
 		if s.sign == nil && (said.Sign(text) || said.Manner(text)) {
 			s.sign, s.manner = &sign{text, at}, text
 		}
-		return s.sign != before
+		return s.sign != before || rd.besideOwn(s, text, at)
 	}
 	if _, fault := quantity.Read(text, forTime); fault == nil {
 		return false
 	}
 	s.manner = rest
+	if _, why := said.Which(rest, rd.names(s)); why == "" && s.Verb.Mixes() &&
+		len(s.With) == 0 { // "in the butter, 5 min"
+		rd.withs = append(rd.withs, use{step: s, name: rest, place: at})
+		rd.assumed(at, fmt.Sprintf("%q is read as with = %q", text, rest))
+	}
 	s.Time, _ = rd.QuantityText(time, at, forTime, s.Verb.Name)
 	s.Time.Text = text
 	s.sign = &sign{rest, at}
@@ -218,21 +225,19 @@ func (rd *reader) saidTime(s *Step, e hclsyntax.Expression) bool {
 	return true
 }
 
-// saidHeats reads a time that has a temperature beside it, and answers one value that holds several
-// steps with their lines. It reports whether it did.
+// saidHeats reads a time that has a temperature beside it, or two times with an oven of two
+// heats. It reports whether it did.
 func (rd *reader) saidHeats(s *Step, text string, at source.Place) bool {
-	if n, wait, is := said.Every(text); is && s.Verb.Turns() {
-		rd.Problems = append(rd.Problems, source.Problem{Place: at,
-			Text: "the waits between the folds are steps of their own",
-			Paste: strings.TrimSpace(strings.Repeat(
-				fmt.Sprintf("{ %s = 1 },\n{ rest = %q },\n", s.word, wait), n))})
-		return true
-	}
-	if first, then, ok := said.TwoHeats(text); ok {
-		rd.Problems = append(rd.Problems, source.Problem{Place: at,
-			Text: s.Verb.Name + ": two heats are two steps, one after the other",
-			Paste: fmt.Sprintf("{ %s = %q, at = %q },\n{ %s = %q, at = %q },", s.word, first.Time,
-				first.Temp, s.word, then.Time, then.Temp)})
+	if first, then, ok := said.TwoHeats(text); ok && s.Verb.Bakes() {
+		s.Time, _ = rd.QuantityText(first.Time, at, forTime, s.Verb.Name)
+		s.At, _ = rd.QuantityText(first.Temp, at, forTemperature, s.Verb.Name)
+		time, _ := rd.QuantityText(then.Time, at, forTime, s.Verb.Name)
+		temp, _ := rd.QuantityText(then.Temp, at, forTemperature, s.Verb.Name)
+		s.Time.Text, s.At.Text, time.Text, temp.Text = first.Time, first.Temp, then.Time, then.Temp
+		rd.after = append(rd.after, func() *Step { return s.goesOn(time, temp) })
+		rd.assumed(at, fmt.Sprintf("%q is read as two steps, { %s = %q, at = %q }, { %s = %q, "+
+			"at = %q }", text,
+			s.word, first.Time, first.Temp, s.word, then.Time, then.Temp))
 		return true
 	}
 	if t, ok := said.TimeAt(text); ok && !s.At.Set && s.Verb.Takes(optAt) {
@@ -248,6 +253,33 @@ func (rd *reader) saidHeats(s *Step, text string, at source.Place) bool {
 		}
 	}
 	return false
+}
+
+// besideOwn reads words in the place of a time: what goes in, with the way that it does told as not
+// read, or words alone, which leave the time to be found. It reports whether it did.
+func (rd *reader) besideOwn(s *Step, text string, at source.Place) bool {
+	if head, rest := said.Gradually(text); head != "" && rd.namesOwn(s, head, at) {
+		rd.notRead(at, rest)
+		return true
+	}
+	if head, rest, ok := strings.Cut(text, ","); ok && !unread.Asked(rd.opts.Larder, rest) &&
+		rd.namesOwn(s, strings.TrimSpace(head), at) {
+		rd.notRead(at, rest)
+		return true
+	}
+	if food := unread.Food(rd.opts.Larder, text); food != "" && s.Verb.Mixes() {
+		rd.Problems = append(rd.Problems, source.Problem{Place: at,
+			Text: fmt.Sprintf("%s: %q stands in no list "+
+				"here; add it to the ingredients of %q, with its amount", s.Verb.Name, food,
+				s.Part.Name),
+			Paste: fmt.Sprintf("%q = \"?\"", food)})
+		return true
+	}
+	if !said.NoFigure(text) || unread.Asked(rd.opts.Larder, text) {
+		return false
+	}
+	s.sign = &sign{text, at}
+	return true
 }
 
 // namesOwn reads the ingredients that stand in the place of a time: { dissolve = "the yeast" }.

@@ -219,7 +219,8 @@ func (rd *reader) readSteps(p *Part, e hclsyntax.Expression) {
 		return
 	}
 	if len(items) > MaxSteps {
-		rd.Fault(rd.Place(e.Range()), "%d steps in one part; %d is the most", len(items), MaxSteps)
+		rd.Fault(rd.Place(e.Range()), "%d steps in one part; %d is the most", len(items),
+			MaxSteps)
 		return
 	}
 	items = rd.apart(items)
@@ -232,18 +233,36 @@ func (rd *reader) readSteps(p *Part, e hclsyntax.Expression) {
 	for i, item := range items {
 		s := &block[i]
 		s.Part, s.Index = p, len(p.Steps) // a step that does not read leaves no gap
-		rd.turnsLater = i < lastTurn
+		rd.turnsLater, rd.firstRise = i < lastTurn, p.Kind == Dough && risesAgain(items[i:])
+		rd.after, rd.between = nil, Given{}
 		if rd.readStep(s, item) {
 			p.Steps = append(p.Steps, s)
+			for _, more := range rd.after {
+				if one := more(); one != nil {
+					one.Index = len(p.Steps)
+					p.Steps = append(p.Steps, one)
+				}
+			}
 		}
+	}
+	if len(p.Steps) > MaxSteps {
+		rd.Fault(rd.Place(e.Range()), "%d steps in one part, each turn counted; %d is the most",
+			len(p.Steps), MaxSteps)
 	}
 }
 
 // apart gives a filling that stands beside another verb, { shape = "balls", fill = "custard" }, a step
 // of its own, and tells so: before what closes it in, and after what only makes room for it.
 func (rd *reader) apart(items []hclsyntax.Expression) []hclsyntax.Expression {
+	items = slices.Clone(items)
 	out := items[:0:0]
-	for _, item := range items {
+	for i, item := range items {
+		if i+1 < len(items) {
+			if bake := rd.steamApart(item, items[i+1]); bake != nil {
+				items[i+1] = bake
+				continue
+			}
+		}
 		if in, tin := rd.tinApart(item); tin != nil {
 			out = append(out, in, tin)
 			continue
@@ -466,7 +485,10 @@ func (rd *reader) readOwn(s *Step, e hclsyntax.Expression) {
 	case placedText(rd.Place(e.Range())) == "true" && !s.Verb.PutsOn(): // { knock_back = true }
 		rd.readDone(s, rd.Place(e.Range()))
 	case s.Verb.PutsOn():
-		if name, at, ok := rd.Text(e, what); ok {
+		if name, at, ok := rd.Text(e, what); ok && rd.layered != nil &&
+			said.Key(s.word) == "laminate" {
+			rd.readLayers(s, name, at)
+		} else if ok {
 			s.Words = name
 			rd.uses = append(rd.uses, use{step: s, name: name, place: at})
 		}
@@ -504,6 +526,22 @@ func (rd *reader) readOwnQuantity(s *Step, e hclsyntax.Expression) {
 			s.Note = strings.TrimSpace(s.Note + " " + text)
 			rd.assumed(at, fmt.Sprintf("%q says no number of pieces: taken as \"?\", or as pieces says", text))
 			return
+		}
+	}
+	if text, at, ok := rd.Literal(e); ok && s.Verb.Turns() && !quantity.IsPlain(text) {
+		switch {
+		case rd.readFolds(s, text, at):
+			return
+		case said.Turn(said.Key(s.word) + " " + text): // { punch = "down" }
+			s.Measure = values.BareCount(1, at)
+			s.Measure.Text = text
+			return
+		case !said.Turn(text) && rd.isProse("", text, nil) && s.Verb.own.count:
+			if _, times := said.Times(text); !times {
+				s.OpenOwn, s.Note = true, text
+				rd.assumed(at, fmt.Sprintf("%q says no number of times: taken as \"?\"", text))
+				return
+			}
 		}
 	}
 	rd.tellSized(s, e)

@@ -143,14 +143,18 @@ type run struct {
 // one goroutine.
 type Simulator struct {
 	Waits int // steps in some surroundings or in the oven that were followed: what its work costs
+	*bench
+}
 
+// bench is what a part is followed with, one at a time; see Share.
+type bench struct {
 	runs [figure.Runs]run
 	standing
 	began    int // Waits when the part at hand began
 	stages   []Stage
 	samples  []Sample
 	tracing  bool
-	followed *memory // see Share
+	followed memory
 }
 
 // standing is a part's state between two steps, without its temperatures.

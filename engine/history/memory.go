@@ -43,10 +43,10 @@ func (m *memory) keep(k stretch, f followed) {
 	m.kept[k] = f
 }
 
-// Share gives two simulators one memo. Both must belong to one goroutine.
+// Share gives two simulators one bench and memo. Both must belong to one goroutine.
 func (f *Simulator) Share(o *Simulator) {
-	if o.followed == nil {
-		o.followed = &memory{}
+	if o.bench == nil {
+		o.bench = &bench{}
 	}
-	f.followed = o.followed
+	f.bench = o.bench
 }

@@ -3,10 +3,11 @@ package history
 import (
 	"forebake/engine/figure"
 	"forebake/engine/formula"
+	"forebake/engine/science/heat"
 )
 
 // A formula with ranges is followed once for each of their readings, and most of
-// these differ late: in the bake, say. A part resumes at the last even state before
+// these differ late: in the bake, say. A part resumes after the last wait before
 // which everything was the same.
 
 // mostTrails bounds the parts kept: those of one formula in all its readings.
@@ -19,14 +20,21 @@ type trail struct {
 	checkpoints []checkpoint
 }
 
-// checkpoint is a part's even state after some steps, one temperature a run.
+// checkpoint is a part's state after some steps.
 type checkpoint struct {
 	steps, waits int // done, and followed, until then
 	standing     standing
-	tC           [figure.Runs]float64
-	own          [figure.Runs]warmth
+	runs         [figure.Runs]stood
 	riseScale    float64
 	rise         bool
+}
+
+// stood is a run at a checkpoint.
+type stood struct {
+	walk *heat.Kept // nil while it is even
+	tC   float64
+	own  warmth
+	body heat.Body
 }
 
 func (m *memory) newTrail(s Setup) *trail {
@@ -40,21 +48,25 @@ func (m *memory) newTrail(s Setup) *trail {
 	return t
 }
 
-// checkpoint keeps the part's state after so many steps, where all runs are even
-// and a wait was followed since the last checkpoint.
+// checkpoint keeps the part's state after so many steps, where a wait was followed
+// since the last checkpoint.
 func (f *Simulator) checkpoint(t *trail, steps int, record *Record) {
 	waits, last := f.Waits-f.began, 0
 	if n := len(t.checkpoints); n > 0 {
 		last = t.checkpoints[n-1].waits
 	}
-	if f.missing != "" || waits == last || f.runs[0].live || f.runs[1].live || f.runs[2].live {
+	if f.missing != "" || waits == last {
 		return
 	}
 	t.checkpoints = append(t.checkpoints, checkpoint{steps: steps, waits: waits,
 		standing: f.standing, riseScale: record.RiseScale, rise: record.Rise})
 	m := &t.checkpoints[len(t.checkpoints)-1]
 	for i := range f.runs {
-		m.tC[i], m.own[i] = f.runs[i].lastT, f.runs[i].own
+		l := &f.runs[i]
+		m.runs[i] = stood{tC: l.lastT, own: l.own, body: l.body}
+		if l.live {
+			m.runs[i].walk = l.walk.Keep()
+		}
 	}
 }
 
@@ -92,8 +104,11 @@ func (f *Simulator) resume(s Setup, t *trail, record *Record, limit int) (steps 
 	f.setup.Trace = s.Trace && made.Trace
 	f.Waits += m.waits
 	for i := range f.runs {
-		f.runs[i].even(m.tC[i])
-		f.runs[i].own = m.own[i]
+		l, was := &f.runs[i], &m.runs[i]
+		l.lastT, l.own, l.body, l.live = was.tC, was.own, was.body, was.walk != nil
+		if l.live {
+			l.walk.GoOn(was.walk)
+		}
 	}
 	if record == nil {
 		return steps

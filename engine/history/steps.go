@@ -11,6 +11,7 @@ import (
 )
 
 func (f *Simulator) begin(s Setup) {
+	f.Share(f)
 	f.setup, f.mixed, f.moved, f.missing, f.lostAt = s, false, false, "", nil
 	if !s.Started || !s.Material.Known {
 		f.missing = s.Missing
@@ -20,9 +21,6 @@ func (f *Simulator) begin(s Setup) {
 	}
 	f.body, f.shape = heat.Body{}, shape{mixedRho: s.Material.Density}
 	f.oven = falling{}
-	if f.followed == nil {
-		f.followed = &memory{}
-	}
 	for i := range f.evidence {
 		f.evidence[i] = noEvidence
 	}

@@ -2,13 +2,13 @@ package larder
 
 import (
 	"math"
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
 	"sync"
 
 	"forebake/engine/larder/internal/names"
+	"forebake/engine/spelling"
 )
 
 // plainWords say how an ingredient is prepared, and leave what it is made of as the larder has it.
@@ -125,17 +125,17 @@ func (it *Item) fatIs(pct string) bool {
 }
 
 var (
-	ofSome = regexp.MustCompile(`^(?:the )?(?:(?:finely|freshly) )?(?:(?:grated|pared) )?` +
+	ofSome = spelling.Pattern(`^(?:the )?(?:(?:finely|freshly) )?(?:(?:grated|pared) )?` +
 		`(zest|rind|juice|peel|seeds|yolks?|whites?) (?:of|from) (?:the )?` +
 		`(?:(?:\d+(?:/\d+)?|[½¼¾]|an?|one|two|three|half an?|half) )?(.+)$`)
-	leadingCount = regexp.MustCompile(`^\d+ `)
-	inRound      = regexp.MustCompile(`\(([^()]*)\)`)
+	leadingCount = spelling.Pattern(`^\d+ `)
+	inRound      = spelling.Pattern(`\(([^()]*)\)`)
 
-	inches  = regexp.MustCompile(`[\d/½¼¾.]+[- ]?(?:inch(?:es)?|cm|mm|in)\b`)
-	creamOf = regexp.MustCompile(`^(?:\w+ )?(?:cream|sahne|creme|panna|gradde|flode) ` +
+	inches  = spelling.Pattern(`[\d/½¼¾.]+[- ]?(?:inch(?:es)?|cm|mm|in)\b`)
+	creamOf = spelling.Pattern(`^(?:\w+ )?(?:cream|sahne|creme|panna|gradde|flode) ` +
 		`?\(?(\d+) ?%(?: fat)?\)?$`)
-	partedPercent = regexp.MustCompile(` +%`) // "35 %" is one word
-	leadingKind   = regexp.MustCompile(`^(flour|yeast|sugar|salt|butter|cream|oil|eggs?|mehl) (.+)$`)
+	partedPercent = spelling.Pattern(` +%`) // "35 %" is one word
+	leadingKind   = spelling.Pattern(`^(flour|yeast|sugar|salt|butter|cream|oil|eggs?|mehl) (.+)$`)
 )
 
 // Described finds the item of a name that says how it is prepared: "unsalted butter, softened",
@@ -158,19 +158,19 @@ func (l *Larder) described(name string) (it *Item, said []string, unread string,
 	if it, ok = l.Find(name); ok {
 		return it, nil, "", true
 	}
-	if m := makers.FindString(name); m != "" && !l.tells(fold(m)) { // "King's bread flour"
+	if m := makers().FindString(name); m != "" && !l.tells(fold(m)) { // "King's bread flour"
 		if it, said, unread, ok = l.described(name[len(m):]); ok {
 			return it, said, strings.TrimSpace(m + unread), true
 		}
 	}
-	if m := creamOf.FindStringSubmatch(fold(name)); m != nil { // "cream 35 %" says which by its fat
+	if m := creamOf().FindStringSubmatch(fold(name)); m != nil { // "cream 35 %" says which by its fat
 		if it, ok = l.Find("heavy cream"); ok && it.fatIs(m[1]) {
 			return it, []string{m[1] + "% fat"}, "", true
 		}
 	}
 	aside := ""
 	var also []*Item // another name of it in brackets: "plum butter (Powidl)"
-	head := inRound.ReplaceAllStringFunc(inches.ReplaceAllString(name, " "), func(s string) string {
+	head := inRound().ReplaceAllStringFunc(inches().ReplaceAllString(name, " "), func(s string) string {
 		if other, known := l.Find(strings.Trim(s, "() ")); known {
 			also = append(also, other)
 		} else {
@@ -178,16 +178,16 @@ func (l *Larder) described(name string) (it *Item, said []string, unread string,
 		}
 		return " "
 	})
-	head, after, _ := strings.Cut(partedPercent.ReplaceAllString(head, "%"), ",")
-	aside = fold(strings.ReplaceAll(after, ",", " ") + partedPercent.ReplaceAllString(aside, "%"))
-	head = leadingCount.ReplaceAllString(fold(head), "")
-	if m := ofSome.FindStringSubmatch(head); m != nil {
+	head, after, _ := strings.Cut(partedPercent().ReplaceAllString(head, "%"), ",")
+	aside = fold(strings.ReplaceAll(after, ",", " ") + partedPercent().ReplaceAllString(aside, "%"))
+	head = leadingCount().ReplaceAllString(fold(head), "")
+	if m := ofSome().FindStringSubmatch(head); m != nil {
 		head = singularLast(m[2]) + " " + m[1]
 	}
 	it, ok = l.turned(head, aside) // "potatoes, boiled and mashed" are boiled potatoes
 	if !ok {
 		it, said, ok = l.stripped(strings.Fields(head))
-		if m := leadingKind.FindStringSubmatch(head); !ok && m != nil { // "flour T45"
+		if m := leadingKind().FindStringSubmatch(head); !ok && m != nil { // "flour T45"
 			it, said, ok = l.stripped(strings.Fields(m[2] + " " + m[1]))
 		}
 		for _, w := range strings.Fields(aside) {
@@ -211,7 +211,7 @@ func (l *Larder) described(name string) (it *Item, said []string, unread string,
 }
 
 // makers match who made a thing: "King's bread flour".
-var makers = regexp.MustCompile(`^\p{Lu}\p{L}+['’]s `)
+var makers = spelling.Pattern(`^\p{Lu}\p{L}+['’]s `)
 
 // others are words that make another thing of what they stand beside, and that no name of the
 // larder holds.

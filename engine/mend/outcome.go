@@ -203,7 +203,8 @@ func (m *Mender) choice(v *version, q question) *finding.Change {
 	if m.Taste {
 		return nil
 	}
-	c := m.best(v, q, true)
+	const withTaste = true
+	c := m.best(v, q, withTaste)
 	if c == nil || !c.forBaker() && m.level(v, q) < finding.Note || !c.harmless() {
 		return nil
 	}

@@ -57,23 +57,15 @@ func mixesIn(s *formula.Step) bool {
 // firstMix reports whether no mix stands before it. The first takes the
 // ingredients, later ones work them on.
 func firstMix(s *formula.Step) bool {
-	for _, other := range s.Part.Steps[:s.Index] {
-		if other.Verb.Mixes() {
-			return false
-		}
-	}
-	return true
+	return !slices.ContainsFunc(s.Part.Steps[:s.Index], mixes)
 }
 
 // LastMix reports whether no later step of the part mixes it.
 func LastMix(s *formula.Step) bool {
-	for _, other := range s.Part.Steps[s.Index+1:] {
-		if other.Verb.Mixes() {
-			return false
-		}
-	}
-	return true
+	return !slices.ContainsFunc(s.Part.Steps[s.Index+1:], mixes)
 }
+
+func mixes(s *formula.Step) bool { return s.Verb.Mixes() }
 
 // tempsWritten reports whether every usually cold or wet ingredient has a
 // written temperature: the balance then beats the baker's aim.

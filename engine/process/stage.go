@@ -128,22 +128,16 @@ func fallen(st *history.Stage, targetC float64) (Value, bool) {
 
 // LastCool reports whether no later step of the part cools it.
 func LastCool(step *formula.Step) bool {
-	for _, other := range step.Part.Steps[step.Index+1:] {
-		if other.Verb.Cools() && !other.Verb.Freezes() {
-			return false
-		}
-	}
-	return true
+	return !slices.ContainsFunc(step.Part.Steps[step.Index+1:], func(s *formula.Step) bool {
+		return s.Verb.Cools() && !s.Verb.Freezes()
+	})
 }
 
 // StoredNext reports whether a later step of the part stores it.
 func StoredNext(step *formula.Step) bool {
-	for _, other := range step.Part.Steps[step.Index+1:] {
-		if other.Verb.Stores() {
-			return true
-		}
-	}
-	return false
+	return slices.ContainsFunc(step.Part.Steps[step.Index+1:], func(s *formula.Step) bool {
+		return s.Verb.Stores()
+	})
 }
 
 // HandMixed reports whether every mix of the part is by hand.

@@ -2,15 +2,16 @@ package quantity
 
 import (
 	"math"
-	"regexp"
 	"strconv"
 	"strings"
+
+	"forebake/engine/spelling"
 )
 
 // celsius finds temperatures in messages: "74 C", "about 53 to 56 C".
 // One in quotes is a line to paste, one behind a word for a difference
 // is none.
-var celsius = regexp.MustCompile(
+var celsius = spelling.Pattern(
 	`(by |within |closer to that than |friction |rise of |` +
 		`")?(-?\d+(?:\.\d+)?)(?:( to )(-?\d+(?:\.\d+)?))? C\b("?)`)
 
@@ -20,8 +21,8 @@ func WithFahrenheit(text string) string {
 	if !strings.Contains(text, " C") {
 		return text
 	}
-	return celsius.ReplaceAllStringFunc(text, func(s string) string {
-		m := celsius.FindStringSubmatch(s)
+	return celsius().ReplaceAllStringFunc(text, func(s string) string {
+		m := celsius().FindStringSubmatch(s)
 		if m[1] != "" || m[5] != "" {
 			return s
 		}

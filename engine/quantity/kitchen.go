@@ -1,10 +1,10 @@
 package quantity
 
 import (
-	"regexp"
 	"strings"
 
 	"forebake/engine/figure"
+	"forebake/engine/spelling"
 )
 
 // kitchenWord is a kitchen's measure that is no fixed unit.
@@ -79,6 +79,8 @@ var kitchenWords = map[string]kitchenWord{
 	"t": {Volume, "is a tablespoon as T and a teaspoon as t: say which",
 		[]measureOf{{1, 1, "tbsp"}, {1, 1, "tsp"}}},
 	"c": {Volume, "is a cup here", []measureOf{{1, 1, "cup"}}},
+	"cc": {Volume, "is a teaspoon in French, and a millilitre in English: say which",
+		[]measureOf{{1, 1, "tsp"}, {1, 1, "ml"}}},
 	"large": {Count, "is a size: name the egg, \"large egg\" or \"size L egg\", and count it",
 		[]measureOf{{1, 1, "pieces"}}},
 	"medium": {Count, "is a size: name the egg, \"medium egg\" or \"size M egg\", and count it",
@@ -88,21 +90,21 @@ var kitchenWords = map[string]kitchenWord{
 const sachetMeans = "is 7 g of dry yeast, 11 to 16 g of baking powder; read the label"
 
 // countryUnit finds measures with one name in the US and the UK.
-var countryUnit = regexp.MustCompile(`(?i)(^|[\d\s½¼¾⅓⅔⅛])(pints?|quarts?|gallons?|fl\.? ?oz\.?|` +
+var countryUnit = spelling.Pattern(`(?i)(^|[\d\s½¼¾⅓⅔⅛])(pints?|quarts?|gallons?|fl\.? ?oz\.?|` +
 	`fluid ounces?)\b`)
 
-var saidCountry = regexp.MustCompile(`(?i)\b(us|uk|imperial)\b`)
+var saidCountry = spelling.Pattern(`(?i)\b(us|uk|imperial)\b`)
 
 // OfCountry says whose pints, quarts, gallons and fluid ounces they
 // are, by the kitchen's measures: "us" or "uk". For any other kitchen
 // the text stays.
 func OfCountry(text, units string) string {
-	if units != "us" && units != "uk" || !countryUnit.MatchString(text) ||
-		saidCountry.MatchString(text) {
+	if units != "us" && units != "uk" || !countryUnit().MatchString(text) ||
+		saidCountry().MatchString(text) {
 		return text
 	}
-	return countryUnit.ReplaceAllStringFunc(text, func(s string) string {
-		m := countryUnit.FindStringSubmatch(s)
+	return countryUnit().ReplaceAllStringFunc(text, func(s string) string {
+		m := countryUnit().FindStringSubmatch(s)
 		if strings.HasPrefix(strings.ToLower(m[2]), "f") && units == "us" {
 			return s // the unit of that name is the US one
 		}

@@ -115,11 +115,13 @@ var units = []unit{
 	{"l", Volume, 1000, 0, []string{"L", "litre", "litres", "liter", "liters"}},
 	{"dl", Volume, 100, 0, []string{"dL", "decilitre", "decilitres", "deciliter", "deciliters"}},
 	{"cl", Volume, 10, 0, []string{"cL", "centilitre", "centilitres", "centiliter", "centiliters"}},
-	{"tsp", Volume, 4.92892159375, 0, []string{"tsps", "teaspoon", "teaspoons", "TL", "tsk",
+	{"tsp", Volume, 4.92892159375, 0, []string{"tsps", "teaspoon", "teaspoons", "TL", "tl",
+		"ts", "tsk",
 		"teske", "teskeer", "tesked", "teskedar", "cdta", "cucharadita",
 		"cucharaditas", "cucchiaino", "cucchiaini"}},
 	{"tbsp", Volume, 14.78676478125, 0, []string{
-		"tbsps", "tbs", "tbl", "tblsp", "tablespoon", "tablespoons", "EL", "msk", "rkl", "spsk",
+		"tbsps", "tbs", "tbl", "tblsp", "tablespoon", "tablespoons", "EL", "el", "ss", "cs",
+		"msk", "rkl", "spsk",
 		"spiseske", "spiseskeer", "matsked", "matskedar", "cda",
 		"cucharada", "cucharadas", "cucchiaio", "cucchiai",
 	}},
@@ -146,7 +148,8 @@ var units = []unit{
 		"uk gallon", "uk gallons", "imperial gallon", "imperial gallons",
 	}},
 	{"pieces", Count, 1, 0, []string{"piece", "pc", "pcs", "each", "ea", "stk",
-		"pezzi", "pezzo", "piezas", "stycken", "styk"}},
+		"pezzi", "pezzo", "piezas", "stycken", "styk", "Stück", "Stueck", "Stücke", "stuks",
+		"pièces", "kpl", "szt", "stuk", "pièce", "Stk"}},
 	{"%", Percent, 1, 0, []string{"percent", "per cent", "pct"}},
 	{"C", Temperature, 1, 0, []string{"c", "celsius", "centigrade", "degrees celsius"}},
 	{"F", Temperature, 5.0 / 9, -32 * 5.0 / 9, []string{"f", "fahrenheit", "degrees fahrenheit"}},
@@ -176,8 +179,15 @@ var spellings = func() map[string]*unit {
 	return m
 }()
 
-// exactUnit finds a unit by its canonical name.
+// exactUnit finds a unit by its canonical name, or as one piece and
+// several cups are written.
 func exactUnit(name string) *unit {
+	switch name {
+	case "piece":
+		name = "pieces"
+	case "cups":
+		name = "cup"
+	}
 	for i := range units {
 		if units[i].name == name {
 			return &units[i]
@@ -255,7 +265,8 @@ func nearestUnits(word string, allowed Kinds) []*unit {
 			continue
 		}
 		for _, s := range append([]string{u.name}, u.also...) {
-			if len(s) >= 3 && oneSlip(lower, s) {
+			// Two letters are near to too many units: "tl" is no tbl.
+			if len(lower) >= 3 && len(s) >= 3 && oneSlip(lower, s) {
 				out = append(out, u)
 				break
 			}

@@ -2,12 +2,12 @@ package report
 
 import (
 	"io"
-	"regexp"
 	"slices"
 	"strings"
 
 	"forebake/engine/finding"
 	"forebake/engine/source"
+	"forebake/engine/spelling"
 )
 
 // Format is one way to print a run.
@@ -43,10 +43,10 @@ func register(f Format) {
 // MarkBytes is how many first and last bytes show a file's format.
 const MarkBytes = 1 << 10
 
-var totalsLine = regexp.MustCompile(
+var totalsLine = spelling.Pattern(
 	`(^|\n)(forebake: )?\d+ formulas?, \d+ rules?: \d+ stop, \d+ risk, [^\n]*\n$`)
 
-func endsInTotals(_, last []byte) bool { return totalsLine.Match(last) }
+func endsInTotals(_, last []byte) bool { return totalsLine().Match(last) }
 
 var cautionsKey = []byte("\"cautions\": [")
 

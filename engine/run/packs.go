@@ -7,7 +7,6 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
-	"regexp"
 	"slices"
 	"strings"
 
@@ -16,6 +15,7 @@ import (
 	"forebake/engine/reading"
 	"forebake/engine/rule"
 	"forebake/engine/source"
+	"forebake/engine/spelling"
 )
 
 // Shipped files that are no packs: they are in force in every house.
@@ -222,11 +222,11 @@ func (l leftOut) packOf(rule string) string {
 	return ""
 }
 
-var safetyLine = regexp.MustCompile(`(?m)^food_safety[ \t]*=[ \t]*true\b`)
+var safetyLine = spelling.Pattern(`(?m)^food_safety[ \t]*=[ \t]*true\b`)
 
 // isSafety reports whether food_safety = true is at the top of a
 // shipped pack's text. The fast search for the word comes first, since
 // the packs are large. A test compares the answer with the reader's.
 func isSafety(text []byte) bool {
-	return bytes.Contains(text, []byte("food_safety")) && safetyLine.Match(text)
+	return bytes.Contains(text, []byte("food_safety")) && safetyLine().Match(text)
 }

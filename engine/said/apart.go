@@ -24,6 +24,9 @@ var (
 // Apart reads a name or an amount that says what it is for and that this is not the dough, "egg,
 // to glaze": what stands before. A line that is for the dough too is none.
 func Apart(text string) (head string, ok bool) {
+	if !mayHold(text, "to ", "for ") {
+		return "", false
+	}
 	m := purposes().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil || forDough().MatchString(text) {
 		return "", false
@@ -46,7 +49,8 @@ var metric = spelling.Pattern(`\d ?(?:g|ml)\b`)
 
 // IsSizedEgg reports whether words name an egg's size.
 func IsSizedEgg(name string) bool {
-	return sizes().MatchString(strings.ToLower(name)) && strings.Contains(strings.ToLower(name), "egg")
+	return mayHold(name, "large", "medium", "small") && mayHold(name, "egg") &&
+		sizes().MatchString(strings.ToLower(name))
 }
 
 // EggSays tells which country's egg a size was taken for, where the kitchen does not say; "" for a
@@ -69,14 +73,19 @@ func EggSays(name, units string) string {
 
 var ownCountry = spelling.Pattern(`(?i)\b(?:us|uk|eu)\b`)
 
-// EggCountry is whose egg sizes a formula counts in, by the words of its file: "uk", or "" where
-// they do not tell. A medium one is the US one only in a text of US measures.
-func EggCountry(name string, file []byte) string {
-	us, uk := usSigns().Match(file), ukSigns().Match(file)
-	if !us && (uk || strings.Contains(strings.ToLower(name), "medium") && metric().Match(file)) {
-		return "uk"
+// EggCountry tells whose egg sizes a formula counts a name in, by the words of its file: "uk", or ""
+// where they do not tell. A medium one is the US one only in a text of US measures.
+func EggCountry(file []byte) func(name string) string {
+	if usSigns().Match(file) {
+		return func(string) string { return "" }
 	}
-	return ""
+	uk, isMetric := ukSigns().Match(file), metric().Match(file)
+	return func(name string) string {
+		if uk || isMetric && strings.Contains(strings.ToLower(name), "medium") {
+			return "uk"
+		}
+		return ""
+	}
 }
 
 // classes are words for several ingredients of a part.

@@ -7,11 +7,14 @@ import "strings"
 var otherWords = map[string]string{
 	"laminate": `{ fill = "roll-in butter" }, then { sheet = "6 mm" }, { fold = 1 } ` +
 		`and { chill = "30 min" } for each turn`,
-	"cover":    "covered = true in the rest or the proof that it is covered for",
-	"wrap":     "covered = true in the rest, the chill or the store that it is wrapped for",
-	"cure":     `{ store = "14 days" }`,
-	"serve":    `{ hold = "1 h", at = "60 C" }, or nothing for it`,
-	"autolyse": `{ soak = "30 min" } before the mix`,
+	"cure":  `{ store = "14 days" }`,
+	"serve": `{ hold = "1 h", at = "60 C" }, or nothing for it`,
+}
+
+// Covering reports whether a word of a step covers or wraps what it is
+// said of.
+func Covering(word string) bool {
+	return word == "cover" || word == "wrap" || word == "abdecken" || word == "couvrir"
 }
 
 // OtherStep gives the line for a word of the craft that is no step; ""
@@ -45,6 +48,20 @@ var otherOptions = map[string]string{
 	"core temp": "core", "internal temp": "core", "internal temperature": "core", "size": "note",
 	"decor": "note", "before": "note", "preheat": "note",
 }
+
+// otherSettings are words that bakers write for a setting of an
+// ingredient.
+var otherSettings = map[string]string{"state": "as", "form": "as", "prep": "as",
+	"preparation": "as",
+	"condition":   "as", "cut": "as", "how": "as", "temperature": "temp", "at": "temp",
+	"warmth": "temp",
+	"weight": "amount", "quantity": "amount", "qty": "amount", "mass": "amount", "volume": "amount",
+	"count": "amount", "number": "amount", "comment": "note", "notes": "note", "remark": "note",
+	"brand": "note", "for": "note", "hold back": "reserve", "held back": "reserve"}
+
+// OtherSetting gives the setting of an ingredient that a word means; ""
+// for none.
+func OtherSetting(word string) string { return otherSettings[Key(word)] }
 
 // OtherOption gives the option that a word means; "" for none.
 func OtherOption(word string) string { return otherOptions[Key(word)] }
@@ -94,6 +111,7 @@ var otherKeys = map[string][]string{
 	"about": {"title", "description", "note", "notes", "comment", "source", "author", "serves",
 		"servings", "category", "tags", "difficulty", "summary", "equipment"},
 	"ingredients": {"ingredient"},
+	"tin":         {"pan", "mould", "mold", "dish", "tray", "moule", "form", "pans", "tins"},
 }
 
 // OtherKeys gives the words that bakers write for a key, in a

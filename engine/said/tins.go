@@ -46,6 +46,9 @@ var loafTins = map[string][3]figure.Interval{
 // square tin", "9-inch round". Two sides without a unit are inches
 // where they can be nothing else.
 func TinSize(name string) (t Tin, ok bool) {
+	if !strings.ContainsAny(name, "0123456789./½¼¾") {
+		return t, false
+	}
 	kind := quantity.Of(quantity.Length)
 	read := func(number, unit string) figure.Interval {
 		q, fault := quantity.Read(strings.TrimSpace(number)+" "+inchWord(unit), kind)
@@ -167,7 +170,10 @@ var severalTins = spelling.Pattern(`(?i)^(?:into |in )?(?:(\d+|two|three|four|si
 // none is said.
 func Tins(text string) (n float64, name string) {
 	text = strings.TrimSpace(text)
-	m := severalTins().FindStringSubmatch(text)
+	var m []string
+	if mayHold(text, "tin", "pa", "mould", "mold", "dish", "tray", "case") {
+		m = severalTins().FindStringSubmatch(text)
+	}
 	if m == nil {
 		return 0, strings.TrimPrefix(strings.TrimPrefix(text, "into "), "in ")
 	}

@@ -31,6 +31,9 @@ var warmNames = []struct {
 		`smeltet`), "32 C to 45 C", anything},
 	{names(`warm(?:ed)?|warme?[nrs]?|varmt?|varme`), "35 C to 43 C", anything},
 	{names(`ice[- ]cold|iced`), "0 C to 4 C", anything},
+	{names(`(?:cool|cold) (?:but|and|yet) (?:still )?(?:pliable|malleable|plastic)|pliable|` +
+		`malleable`),
+		"10 C to 16 C", isFat},
 	{
 		names(
 			`fridge|refrigerated|chilled|cold|kalte?[nrs]?|froide?|fredd[oa]|fr[ií][oa]|kallt?|koldt?`),
@@ -69,6 +72,26 @@ var turnedOff = spelling.Pattern(`(?i)\bnot (?:too |very )?\w+`)
 
 var meltedCooled = spelling.Pattern(`(?i)\bmelted\b.*\bcool(?:ed)?\b`)
 
+// plainNames are the commonest names that no pattern of warmth matches.
+// A run that meets no other compiles none.
+var plainNames = map[string]bool{"flour": true, "bread flour": true, "strong flour": true,
+	"strong white flour": true, "white flour": true, "plain flour": true,
+	"all-purpose flour": true, "whole wheat flour": true, "pastry flour": true,
+	"Manitoba flour": true, "rye flour": true, "water": true, "milk": true, "whole milk": true,
+	"buttermilk": true, "milk powder": true, "cream": true, "sour cream": true, "yogurt": true,
+	"butter": true, "unsalted butter": true, "salted butter": true, "shortening": true,
+	"lard": true, "margarine": true, "oil": true, "vegetable oil": true, "olive oil": true,
+	"egg": true, "eggs": true, "egg yolk": true, "egg yolks": true, "egg white": true,
+	"large egg": true, "medium egg": true, "yeast": true, "fresh yeast": true, "dry yeast": true,
+	"instant yeast": true, "active dry yeast": true, "sourdough starter": true,
+	"sugar": true, "caster sugar": true, "brown sugar": true, "icing sugar": true,
+	"powdered sugar": true, "vanilla sugar": true, "pearl sugar": true, "honey": true,
+	"malt": true, "salt": true, "fine salt": true, "sea salt": true, "cocoa": true,
+	"cinnamon": true, "cardamom": true, "nutmeg": true, "vanilla": true, "saffron": true,
+	"raisins": true, "sultanas": true, "currants": true, "almonds": true, "hazelnuts": true,
+	"walnuts": true, "lemon zest": true, "orange zest": true, "candied orange peel": true,
+	"candied lemon peel": true, "rum": true}
+
 // cool are names that no pattern of warmth matches: a collection has few
 // names, and most of them say nothing. At most mostCool are kept.
 var (
@@ -81,22 +104,27 @@ const mostCool, longestCool = 2048, 64
 // NoWarmth reports whether a name says of no ingredient how warm it
 // goes in.
 func NoWarmth(name string) bool {
-	if _, known := cool.Load(name); known {
+	if _, known := cool.Load(name); known || plainNames[name] {
 		return true
 	}
+	return !isWarm(name)
+}
+
+// isWarm asks the patterns, and keeps a name that none matches.
+func isWarm(name string) bool {
 	if warmth().MatchString(name) || meltedCooled().MatchString(name) ||
 		turnedOff().MatchString(name) {
-		return false
+		return true
 	}
 	for _, w := range warmNames {
 		if w.word().MatchString(name) {
-			return false
+			return true
 		}
 	}
 	if len(name) <= longestCool && coolLen.Add(1) <= mostCool {
 		cool.Store(strings.Clone(name), true)
 	}
-	return true
+	return false
 }
 
 // WarmthOf is how warm an ingredient goes in by words of its name or

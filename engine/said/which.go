@@ -109,3 +109,22 @@ func singulars(text string) string {
 	}
 	return strings.Join(fields, " ")
 }
+
+var gradually = spelling.Pattern(`(?i)^(.+?)[ ,;(]+((?:(?:an?|one|1|two|a few) )?(?:(?:small|` +
+	`large) )?` +
+	`(?:table ?spoons?|tea ?spoons?|tbsp|tsp|spoonfuls?|spoons?|pieces?|cubes?|knobs?|bits?|` +
+	`little|third|` +
+	`quarter|half|slices?|pats?|lumps?|handfuls?|additions?|parts?)(?: by (?:\pL+)| at a time)|` +
+	`gradually|slowly|steadily|little by little|bit by bit|piece by piece|in (?:two|three|four|` +
+	`several|` +
+	`small|\d) (?:additions|batches|goes|parts|pieces|stages|lots))\)?$`)
+
+// Gradually parts what goes in from words on how it does: "butter, a
+// tablespoon at a time".
+func Gradually(text string) (what, how string) {
+	m := gradually().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return "", ""
+	}
+	return m[1], m[2]
+}

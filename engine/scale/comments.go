@@ -1,19 +1,19 @@
 package scale
 
 import (
-	"regexp"
 	"strings"
 
 	"github.com/hashicorp/hcl/v2"
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
 	"forebake/engine/finding"
+	"forebake/engine/spelling"
 )
 
 // sized finds a figure that grows with a batch: a weight, a volume, a
 // number of pieces, the sides of a sheet. Percentages, temperatures and
 // times stay true at any size.
-var sized = regexp.MustCompile(`(?i)\d\s*(kg|g|mg|ml|l|oz|lb|pieces?|loaves|buns|tins?|trays?|` +
+var sized = spelling.Pattern(`(?i)\d\s*(kg|g|mg|ml|l|oz|lb|pieces?|loaves|buns|tins?|trays?|` +
 	`eggs?)\b|\d\s*x\s*\d`)
 
 // Comments lists the comments of some lines of a text that give a
@@ -24,7 +24,8 @@ func Comments(text []byte, from, to int) []finding.Doubted {
 	tokens, _ := hclsyntax.LexConfig(text, "", hcl.InitialPos)
 	for _, t := range tokens {
 		line := t.Range.Start.Line
-		if t.Type == hclsyntax.TokenComment && line >= from && line <= to && sized.Match(t.Bytes) {
+		is := t.Type == hclsyntax.TokenComment && line >= from && line <= to
+		if is && sized().Match(t.Bytes) {
 			out = append(out, finding.Doubted{Line: line, Text: strings.TrimSpace(string(t.Bytes))})
 		}
 	}

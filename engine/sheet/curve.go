@@ -76,15 +76,15 @@ func (b *builder) temperature(p *formula.Part) *Curve {
 		}
 		known++
 		from, to := base+st.StartH.Mid(), base+st.EndH.Mid()
-		core.add(from, st.StartCore.Mid, false)
+		core.add(from, st.StartCore.Mid)
 		for _, s := range st.Trace[figure.Middle] {
 			if at := from + s.Hours; at > from && at < to {
-				core.add(at, s.Core, false)
-				surface.add(at, s.Surface, false)
+				core.add(at, s.Core)
+				surface.add(at, s.Surface)
 			}
 		}
-		core.add(to, st.Core.Mid, true)
-		surface.add(to, st.Surface.Mid, true)
+		core.mark(to, st.Core.Mid)
+		surface.mark(to, st.Surface.Mid)
 		c.Error = append(c.Error, Band{From: from, To: to, Lo: st.Core.Low, Hi: st.Core.High})
 		out := b.step(p, st.Step)
 		c.Rows = append(c.Rows, Row{b.curveClock(to), out.Does, out.Core, out.Surface})
@@ -120,15 +120,23 @@ func (b *builder) temperature(p *formula.Part) *Curve {
 
 func partName(p *formula.Part) string { return fmt.Sprintf("%s %s", p.Kind, p.Name) }
 
-func (l *Line) add(hours, value float64, marked bool) {
+// add adds a point, unless it repeats the last one.
+func (l *Line) add(hours, value float64) {
 	if math.IsNaN(value) || math.IsInf(value, 0) {
 		return
 	}
 	if n := len(l.Points); n > 0 && l.Points[n-1].Hours == hours && l.Points[n-1].Value == value {
-		l.Points[n-1].Marked = l.Points[n-1].Marked || marked
 		return
 	}
-	l.Points = append(l.Points, Point{hours, value, marked})
+	l.Points = append(l.Points, Point{Hours: hours, Value: value})
+}
+
+// mark adds a point with a dot.
+func (l *Line) mark(hours, value float64) {
+	l.add(hours, value)
+	if n := len(l.Points); n > 0 && l.Points[n-1].Hours == hours && l.Points[n-1].Value == value {
+		l.Points[n-1].Marked = true
+	}
 }
 
 func (l *Line) width() float64 {
@@ -181,12 +189,12 @@ func (b *builder) rise(p *formula.Part, steps []Step) *Curve {
 		if math.IsNaN(bulkFrom) {
 			bulkFrom = from
 		}
-		line.add(from, timesItsSize(sum[figure.Middle]), false)
+		line.add(from, timesItsSize(sum[figure.Middle]))
 		sum[figure.Low], sum[figure.Middle] = sum[figure.Low]+v.Lo, sum[figure.Middle]+v.Mid
 		sum[figure.High] += v.Hi
 		lo, mid, hi := timesItsSize(sum[figure.Low]), timesItsSize(sum[figure.Middle]),
 			timesItsSize(sum[figure.High])
-		line.add(to, mid, true)
+		line.mark(to, mid)
 		c.Error = append(c.Error, Band{From: from, To: to, Lo: lo, Hi: hi})
 		text := fmt.Sprintf("about %.1f x (%.1f to %.1f)", mid, lo, hi)
 		c.Rows = append(c.Rows, Row{

@@ -8,6 +8,7 @@ import (
 	"io"
 	"slices"
 	"strings"
+	"sync"
 
 	"forebake/engine/jsontext"
 	"forebake/engine/report"
@@ -65,15 +66,18 @@ func FormatNames() []string {
 //go:embed sheet.html.tmpl
 var pageText string
 
-var pageTemplate = template.Must(template.New("page").Funcs(template.FuncMap{
-	"picture": func(c *Curve, formula, part int, kind string) *picture {
-		return draw(c, fmt.Sprintf("c%d-%d%s", formula, part, kind))
-	},
-}).Parse(pageText))
+// pageTemplate is parsed when a page is first asked for.
+var pageTemplate = sync.OnceValue(func() *template.Template {
+	return template.Must(template.New("page").Funcs(template.FuncMap{
+		"picture": func(c *Curve, formula, part int, kind string) *picture {
+			return draw(c, fmt.Sprintf("c%d-%d%s", formula, part, kind))
+		},
+	}).Parse(pageText))
+})
 
 func writeHTML(w io.Writer, p *Page) error {
 	var b bytes.Buffer
-	if err := pageTemplate.Execute(&b, p); err != nil {
+	if err := pageTemplate().Execute(&b, p); err != nil {
 		return err
 	}
 	// The template library drops comments; the mark is put in behind

@@ -1,8 +1,9 @@
 package slips
 
 import (
-	"regexp"
 	"strings"
+
+	"forebake/engine/spelling"
 )
 
 // fix puts one kind of slip of a line right. It gives a line without
@@ -47,8 +48,8 @@ var fixes = []fix{
 }
 
 func replaced(pattern, with string) func(string) string {
-	re := regexp.MustCompile(pattern)
-	return func(line string) string { return re.ReplaceAllString(line, with) }
+	re := spelling.Pattern(pattern)
+	return func(line string) string { return re().ReplaceAllString(line, with) }
 }
 
 var (
@@ -68,33 +69,33 @@ func quotes(line string) string {
 }
 
 var (
-	bareName = regexp.MustCompile(`^(\s*)((?:\pL|\d)[^"={}:\[\]]*?)\s*[=:]\s*(.+)$`)
-	plainKey = regexp.MustCompile(`^[A-Za-z_][\w-]*$`)
+	bareName = spelling.Pattern(`^(\s*)((?:\pL|\d)[^"={}:\[\]]*?)\s*[=:]\s*(.+)$`)
+	plainKey = spelling.Pattern(`^[A-Za-z_][\w-]*$`)
 )
 
 // ingredient puts the name of an ingredient in quotes, before a sign
 // = or a colon.
 func ingredient(line string) string {
-	m := bareName.FindStringSubmatch(line)
-	if m == nil || plainKey.MatchString(m[2]) && strings.Contains(line, "=") {
+	m := bareName().FindStringSubmatch(line)
+	if m == nil || plainKey().MatchString(m[2]) && strings.Contains(line, "=") {
 		return line
 	}
 	return m[1] + `"` + strings.TrimSpace(m[2]) + `" = ` + m[3]
 }
 
 var (
-	bareValue = regexp.MustCompile(`(=\s*)([^\s"{}\[\],#=][^"{}\[\],#=]*?)(\s*)([,}\]#]|$)`)
-	asIs      = regexp.MustCompile(`^(?:true|false|\d+(?:\.\d+)?)$`)
+	bareValue = spelling.Pattern(`(=\s*)([^\s"{}\[\],#=][^"{}\[\],#=]*?)(\s*)([,}\]#]|$)`)
+	asIs      = spelling.Pattern(`^(?:true|false|\d+(?:\.\d+)?)$`)
 )
 
 // values puts values in quotes that stand bare.
 func values(line string) string {
 	for range 8 { // one value a time, since each needs the sign behind the one before
-		at := bareValue.FindStringSubmatchIndex(line)
+		at := bareValue().FindStringSubmatchIndex(line)
 		from := 0
-		for at != nil && asIs.MatchString(line[from+at[4]:from+at[5]]) {
+		for at != nil && asIs().MatchString(line[from+at[4]:from+at[5]]) {
 			from += at[5]
-			if at = bareValue.FindStringSubmatchIndex(line[from:]); at == nil {
+			if at = bareValue().FindStringSubmatchIndex(line[from:]); at == nil {
 				return line
 			}
 		}
@@ -106,14 +107,14 @@ func values(line string) string {
 	return line
 }
 
-var lineEnd = regexp.MustCompile(`\s*(\}?,?)\s*$`)
+var lineEnd = spelling.Pattern(`\s*(\}?,?)\s*$`)
 
 // closeQuote closes a text that is open at the end of its line.
 func closeQuote(line string) string {
 	if strings.Count(line, `"`)%2 == 0 {
 		return line
 	}
-	at := lineEnd.FindStringSubmatchIndex(line)
+	at := lineEnd().FindStringSubmatchIndex(line)
 	end := line[at[2]:at[3]]
 	if strings.HasPrefix(end, "}") {
 		end = " " + end

@@ -2,7 +2,8 @@ package tolerant
 
 import (
 	"path/filepath"
-	"regexp"
+
+	"forebake/engine/spelling"
 )
 
 // FileKind is what a file of the project holds.
@@ -17,9 +18,9 @@ const (
 
 // Blocks by which the kind of a text is known.
 var (
-	ofHouse   = regexp.MustCompile(`(?m)^\s*house\s+"`)
-	ofFormula = regexp.MustCompile(`(?m)^\s*formula\s+"`)
-	ofRules   = regexp.MustCompile(`(?m)^\s*(rule|trial|figure|caution)\s+"|^\s*about\s*=`)
+	ofHouse   = spelling.Pattern(`(?m)^\s*house\s+"`)
+	ofFormula = spelling.Pattern(`(?m)^\s*formula\s+"`)
+	ofRules   = spelling.Pattern(`(?m)^\s*(rule|trial|figure|caution)\s+"|^\s*about\s*=`)
 )
 
 // KindOf tells what a file holds, by its name and its blocks, however
@@ -29,13 +30,13 @@ func KindOf(path string, text []byte) FileKind {
 		return HouseFile
 	}
 	before := text // the first formula block
-	if at := ofFormula.FindIndex(text); at != nil {
+	if at := ofFormula().FindIndex(text); at != nil {
 		before = text[:at[0]]
 	}
 	switch {
-	case ofHouse.Match(before):
+	case ofHouse().Match(before):
 		return HouseFile
-	case ofRules.Match(before):
+	case ofRules().Match(before):
 		return RuleFile
 	}
 	return FormulaFile

@@ -2,7 +2,6 @@ package trial
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
 	"sort"
 	"strings"
@@ -12,6 +11,7 @@ import (
 
 	"forebake/engine/reading"
 	"forebake/engine/source"
+	"forebake/engine/spelling"
 )
 
 // MaxCases bounds the cases of one trial.
@@ -45,7 +45,7 @@ type caseValue struct {
 
 const caseName = "case"
 
-var valueName = regexp.MustCompile(`^[a-z][a-z0-9_]*$`)
+var valueName = spelling.Pattern(`^[a-z][a-z0-9_]*$`)
 
 // readCases reads cases = { "44 C" = "flagged", ... }.
 func readCases(r *reading.Reader, e hclsyntax.Expression, answers []string) []trialCase {
@@ -95,7 +95,7 @@ func (c *trialCase) readValues(r *reading.Reader, e hclsyntax.Expression, answer
 			c.expect = readAnswer(r, p.Value, answers)
 			continue
 		}
-		if _, twice := c.values[p.Key]; twice || !valueName.MatchString(p.Key) {
+		if _, twice := c.values[p.Key]; twice || !valueName().MatchString(p.Key) {
 			r.Fault(p.Place, "a value of a case has a name of its own in small letters,"+
 				" such as time = \"5 min\"; not %q", source.Safe(p.Key))
 			continue
@@ -147,7 +147,7 @@ func placeholders(r *reading.Reader, blocks []*hclsyntax.Block) []placeholder {
 	var out []placeholder
 	look := func(start, end int, quoted bool) {
 		text := string(r.File.Text[start:end])
-		for _, m := range placeholderForm.FindAllStringSubmatchIndex(text, -1) {
+		for _, m := range placeholderForm().FindAllStringSubmatchIndex(text, -1) {
 			whole := quoted && m[0] == 0 && m[1] == len(text)
 			out = append(out, placeholder{text[m[2]:m[3]], start + m[0], start + m[1], whole})
 		}
@@ -172,7 +172,7 @@ func placeholders(r *reading.Reader, blocks []*hclsyntax.Block) []placeholder {
 	return out
 }
 
-var placeholderForm = regexp.MustCompile(`\$([a-z][a-z0-9_]*)`)
+var placeholderForm = spelling.Pattern(`\$([a-z][a-z0-9_]*)`)
 
 // checkPlaceholders records placeholders that a case has no value for,
 // and values that no placeholder takes.

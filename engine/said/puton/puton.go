@@ -161,6 +161,14 @@ func one(l *larder.Larder, words, units string) (Thing, bool) {
 	if _, ok := l.Find(plain); !ok && unread.Turns(plain) { // half and half is a food
 		return Thing{}, false
 	}
+	if over := l.Unread(plain); over != "" {
+		return Thing{}, false
+	}
+	if head, _ := said.Beside(l, plain); head != "" {
+		if _, _, whole := l.Described(plain); !whole {
+			return Thing{}, false
+		}
+	}
 	if _, _, ok := said.Ingredient(l, plain, units); ok && said.NoFigure(plain) {
 		return Thing{Name: plain}, true
 	}

@@ -68,9 +68,9 @@ func (g *Growth) rate(b, tC float64) float64 {
 	if tC <= g.MinC || tC > g.StopC {
 		return 0
 	}
-	x := b * (math.Min(tC, g.LevelC) - g.MinC)
+	x := b * (min(tC, g.LevelC) - g.MinC)
 	if g.MostPerH > 0 {
-		return math.Min(x*x, g.MostPerH)
+		return min(x*x, g.MostPerH)
 	}
 	return x * x
 }
@@ -80,7 +80,7 @@ func (g *Growth) rate(b, tC float64) float64 {
 // the exact integral. It is not cut at MostLog, since the parts of a
 // history add up. Anything unreadable is infinite.
 func (g *Growth) LogAt(run figure.Run, t0C, t1C, hours float64) float64 {
-	lo, hi := math.Min(t0C, t1C), math.Max(t0C, t1C)
+	lo, hi := min(t0C, t1C), max(t0C, t1C)
 	if !readable(lo) || !readable(hi) || !(hours >= 0 && hours <= math.MaxFloat64) {
 		return math.Inf(1)
 	}
@@ -99,14 +99,18 @@ func (g *Growth) LogAt(run figure.Run, t0C, t1C, hours float64) float64 {
 func (g *Growth) area(b, lo, hi float64) float64 {
 	level := g.LevelC
 	if g.MostPerH > 0 {
-		level = math.Min(level, g.MinC+math.Sqrt(g.MostPerH)/b)
+		level = min(level, g.MinC+math.Sqrt(g.MostPerH)/b)
 	}
-	upTo := func(t float64) float64 {
-		x := math.Max(math.Min(t, level)-g.MinC, 0)
-		flat := math.Max(math.Min(t, g.StopC)-level, 0)
-		return b*b*x*x*x/3 + flat*g.rate(b, level)
+	return g.upTo(b, level, hi) - g.upTo(b, level, lo)
+}
+
+func (g *Growth) upTo(b, level, tC float64) float64 {
+	x := max(min(tC, level)-g.MinC, 0)
+	sum := b * b * x * x * x / 3
+	if tC > level {
+		sum += max(min(tC, g.StopC)-level, 0) * g.rate(b, level)
 	}
-	return upTo(hi) - upTo(lo)
+	return sum
 }
 
 // Capped is a sum of growth, log10, cut where this growth ends.

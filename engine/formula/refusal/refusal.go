@@ -1,0 +1,69 @@
+// Package refusal words what is said of an ingredient that cannot be
+// read as it stands: what is wrong, and the line to write. It changes no
+// amount.
+package refusal
+
+import (
+	"fmt"
+	"strings"
+
+	"forebake/engine/larder"
+	"forebake/engine/quantity"
+	"forebake/engine/reading"
+	"forebake/engine/source"
+)
+
+// Taken tells what a word with several meanings is read as; "" for
+// others.
+func Taken(l *larder.Larder, name string) string {
+	a, ok := l.Ambiguous(name)
+	if !ok || a.Taken == "" || len(a.Choices) < 2 {
+		return ""
+	}
+	others := make([]string, 0, len(a.Choices))
+	for _, c := range a.Choices {
+		if c != a.Taken {
+			others = append(others, c)
+		}
+	}
+	return fmt.Sprintf("%q is read as %s; name it where it is %s", name, a.Taken,
+		strings.Join(others, ", or "))
+}
+
+// Twice says that an ingredient stands twice in a kind of part, first at
+// a line, with the sum where there is one. HCL itself would keep the
+// last.
+func Twice(name, kind string, line int, a, b reading.Given) string {
+	text := fmt.Sprintf("%q stands twice in this %s, first at line %d", name, kind, line)
+	if !a.Set || !b.Set || a.Kind != b.Kind {
+		return text + "; write it once"
+	}
+	unit, sum := a.Kind.Base(), a.Interval.Add(b.Interval)
+	if a.Unit == b.Unit {
+		unit = a.Unit
+		sum.Lo, _ = quantity.FromBase(sum.Lo, unit)
+		sum.Hi, _ = quantity.FromBase(sum.Hi, unit)
+	}
+	return fmt.Sprintf("%s; write it once: %q = \"%s\"", text, name,
+		quantity.FormatInterval(sum, unit))
+}
+
+// Unknown is the problem of a name that the larder does not know: its
+// choices with the amount as it is written, else a block for a new one.
+func Unknown(l *larder.Larder, name string, at source.Place, amount reading.Given) source.Problem {
+	text := l.UnknownText(name)
+	if a, ok := l.Ambiguous(name); ok && len(a.Choices) > 0 {
+		var paste []string
+		for _, c := range a.Choices {
+			if amount.Set {
+				paste = append(paste, fmt.Sprintf("%q = %q", c, amount.Text))
+			}
+		}
+		return source.Problem{Place: at, Text: text, Paste: strings.Join(paste, "\n")}
+	}
+	return source.Problem{Place: at,
+		Text: text + "; if it is new, put this in house.hcl with its label's figures per 100 g",
+		Paste: fmt.Sprintf("ingredient %q {\n"+
+			"  like  = \"...\"   # the nearest larder name, or give all of the figures below\n"+
+			"  water = \"0 %%\"\n  fat   = \"0 %%\"\n  sugar = \"0 %%\"\n}", name)}
+}
