@@ -21,12 +21,11 @@ var wideTables = map[string]string{}
 // wideYet gives the wide lines that a package and the packages below it
 // still have. A number may only fall.
 var wideYet = map[string]int{
-	"engine/facts":   156,
-	"engine/formula": 131,
-	"engine/larder":  4,
-	"engine/recipe":  244,
-	"engine/safety":  8,
-	"engine/said":    49,
+	"engine/facts":   30,
+	"engine/formula": 119,
+	"engine/recipe":  147,
+	"engine/safety":  2,
+	"engine/said":    15,
 }
 
 // isGenerated is the mark of a file that a program wrote.

@@ -102,14 +102,20 @@ func TestDeclarations(t *testing.T) {
 // The names that rules and outputs depend on.
 func TestPromisedNames(t *testing.T) {
 	for on, names := range map[On]string{
-		OnPart: `mass_g flour_g water_g sugar_g fat_g salt_g egg_g hydration_pct liquid_pct sugar_pct sugar_on_water_pct fat_pct egg_pct salt_pct milk_solids_pct
-			alcohol_on_water_pct cinnamon_pct flour_protein_pct prefermented_flour_pct pregel_flour_pct yeast_pct yeast_kind yeast_strain yeast_needed_pct solute_molality
-			osmotic_factor water_activity ph density_g_per_ml specific_heat conductivity diffusivity solids_pct free_water_pct cost has_flour has_raw_flour has_egg
-			has_raw_egg has_milk has_alcohol has_starch has_honey has_whole_nuts allergens ferment_e`,
-		OnStep:       `minutes at_c to_c core_target_c thickness_mm`,
-		OnFormula:    `dough_g filling_g finished_g pieces piece_g filling_ratio_pct hours hands_on_h keep_days_asked allergens cost`,
-		OnIngredient: `amount_g pct weighing_error_pct reserve_g reserve_used_g by_volume is_raw class name`,
-		OnKitchen:    `room_c fridge_c freezer_c scale_g bowl_g bench_length_cm bench_width_cm altitude_m`,
+		OnPart: `mass_g flour_g water_g sugar_g fat_g salt_g egg_g hydration_pct liquid_pct sugar_pct
+			sugar_on_water_pct fat_pct egg_pct salt_pct milk_solids_pct alcohol_on_water_pct
+			cinnamon_pct flour_protein_pct prefermented_flour_pct pregel_flour_pct yeast_pct
+			yeast_kind yeast_strain yeast_needed_pct solute_molality osmotic_factor water_activity
+			ph density_g_per_ml specific_heat conductivity diffusivity solids_pct free_water_pct
+			cost has_flour has_raw_flour has_egg has_raw_egg has_milk has_alcohol has_starch
+			has_honey has_whole_nuts allergens ferment_e`,
+		OnStep: `minutes at_c to_c core_target_c thickness_mm`,
+		OnFormula: `dough_g filling_g finished_g pieces piece_g filling_ratio_pct hours ` +
+			`hands_on_h keep_days_asked allergens cost`,
+		OnIngredient: `amount_g pct weighing_error_pct reserve_g reserve_used_g by_volume ` +
+			`is_raw class name`,
+		OnKitchen: `room_c fridge_c freezer_c scale_g bowl_g bench_length_cm ` +
+			`bench_width_cm altitude_m`,
 	} {
 		for _, name := range strings.Fields(names) {
 			if _, ok := Find(on, name); !ok {
@@ -131,18 +137,27 @@ func TestModelsAdmitTheirError(t *testing.T) {
   }
   dough "d" {
     ingredients = {
-      "the sponge" = "all", "bread flour" = "800 g", "whole milk" = { amount = "280 g", temp = "6 C" }, "instant yeast" = "1.1 %", "sugar" = "160 g", "salt" = "1.6 %"
-      "egg" = { amount = "2 pieces", temp = "8 C" }, "unsalted butter" = { amount = "180 g", temp = "18 C" }
+      "the sponge" = "all", "bread flour" = "800 g"
+      "whole milk" = { amount = "280 g", temp = "6 C" }
+      "instant yeast" = "1.1 %", "sugar" = "160 g", "salt" = "1.6 %"
+      "egg" = { amount = "2 pieces", temp = "8 C" }
+      "unsalted butter" = { amount = "180 g", temp = "18 C" }
     }
     steps = [
-      { mix = "12 min", by = "spiral", to = "25 C" }, { rest = "1 h", at = "room" }, { chill = "14 h", at = "fridge", as = "slab 40 mm", covered = true }, { sheet = "5 mm" },
-      { fill = "f" }, { roll = "coil", slice = "40 mm" }, { divide = "75 g" }, { shape = "knots", pieces = 24, as = "pieces 75 g" },
-      { proof = "90 min", at = "27 C", as = "pieces 75 g" }, { bake = "16 min", at = "200 C", core = "92 C" }, { bake = "4 min", at = "180 C" }, { brush = "s" }, { cool = "45 min", at = "room" },
+      { mix = "12 min", by = "spiral", to = "25 C" }, { rest = "1 h", at = "room" },
+        { chill = "14 h", at = "fridge", as = "slab 40 mm", covered = true }, { sheet = "5 mm" },
+      { fill = "f" }, { roll = "coil", slice = "40 mm" }, { divide = "75 g" },
+        { shape = "knots", pieces = 24, as = "pieces 75 g" },
+      { proof = "90 min", at = "27 C", as = "pieces 75 g" },
+        { bake = "16 min", at = "200 C", core = "92 C" }, { bake = "4 min", at = "180 C" },
+        { brush = "s" }, { cool = "45 min", at = "room" },
     ]
   }
   filling "f" {
-    ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g", "sugar" = "100 g", "corn starch" = "40 g", "jam" = "20 g" }
-    steps = [ { cook = "8 min", to = "92 C" }, { cool = "2 h", at = "room", as = "tray 20 mm" }, { chill = "4 h", as = "tray 20 mm" } ]
+    ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g", "sugar" = "100 g",
+      "corn starch" = "40 g", "jam" = "20 g" }
+    steps = [ { cook = "8 min", to = "92 C" }, { cool = "2 h", at = "room", as = "tray 20 mm" },
+      { chill = "4 h", as = "tray 20 mm" } ]
   }
   syrup "s" {
     ingredients = { "sugar" = "100 g", "water" = "60 g" }

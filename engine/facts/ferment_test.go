@@ -66,7 +66,8 @@ func TestFermentOfCards(t *testing.T) {
 func sweet(t tester, sugarPct, yeastPct float64, strain string) Value {
 	t.Helper()
 	return value0(t, sheetIn(t, fmt.Sprintf(`dough "d" {
-  ingredients = { "bread flour" = "1000 g", "water" = "600 g", "salt" = "20 g", "sugar" = "%v g", "instant yeast" = { amount = "%v %%", strain = "%s" } }
+  ingredients = { "bread flour" = "1000 g", "water" = "600 g", "salt" = "20 g", "sugar" = "%v g",
+    "instant yeast" = { amount = "%v %%", strain = "%s" } }
   steps = [ { mix = "9 min", measured = "26 C" }, { rest = "1 h", at = "26 C", as = "slab 5 mm" } ]
 }`, 10*sugarPct, yeastPct, strain), kitchenOf(nil)), "d", "ferment_e")
 }
@@ -100,9 +101,12 @@ func TestDoublingTimes(t *testing.T) {
 // dough has its surroundings' temperature.
 func TestBulkAndProof(t *testing.T) {
 	s := sheetIn(t, `dough "d" {
-  ingredients = { "bread flour" = "1000 g", "water" = "600 g", "salt" = "20 g", "instant yeast" = "0.1 g" }
-  steps = [ { mix = "9 min", measured = "30 C" }, { rest = "2 h", at = "30 C", as = "slab 5 mm" }, { divide = "100 g", time = "10 min" }, { rest = "15 min", at = "30 C", as = "slab 5 mm" },
-    { shape = "buns" }, { proof = "50 min to 70 min", at = "30 C", as = "slab 5 mm" }, { bake = "15 min", at = "200 C" }, { cool = "9 h", at = "30 C" } ]
+  ingredients = { "bread flour" = "1000 g", "water" = "600 g", "salt" = "20 g",
+    "instant yeast" = "0.1 g" }
+  steps = [ { mix = "9 min", measured = "30 C" }, { rest = "2 h", at = "30 C", as = "slab 5 mm" },
+    { divide = "100 g", time = "10 min" }, { rest = "15 min", at = "30 C", as = "slab 5 mm" },
+    { shape = "buns" }, { proof = "50 min to 70 min", at = "30 C", as = "slab 5 mm" },
+      { bake = "15 min", at = "200 C" }, { cool = "9 h", at = "30 C" } ]
 }`, kitchenOf(nil))
 	g := ferment.TemperatureFactor(30)
 	bulk, proof := value0(t, s, "d", "bulk_h26"), value0(t, s, "d", "proof_h26")
@@ -120,7 +124,8 @@ func TestBulkAndProof(t *testing.T) {
 func TestRetardInATub(t *testing.T) {
 	night := func(as string) Value {
 		return value0(t, sheetIn(t, `dough "d" {
-  ingredients = { "bread flour" = "2500 g", "water" = "1500 g", "salt" = "50 g", "instant yeast" = "25 g" }
+  ingredients = { "bread flour" = "2500 g", "water" = "1500 g", "salt" = "50 g",
+    "instant yeast" = "25 g" }
   steps = [ { mix = "9 min", measured = "24 C" }, { chill = "14 h"`+as+` } ]
 }`, kitchenOf(nil)), "d", "ferment_e")
 	}
@@ -159,7 +164,9 @@ func TestRetardInATub(t *testing.T) {
 func TestRiseBeatsTheModel(t *testing.T) {
 	s := sheetIn(t, `dough "d" {
   ingredients = { "bread flour" = "1000 g", "water" = "600 g", "instant yeast" = "10 g" }
-  steps = [ { mix = "9 min", measured = "24 C" }, { rest = "90 min", at = "room", measured = "2 x" }, { shape = "loaf" }, { proof = "1 h", at = "30 C" } ]
+  steps = [ { mix = "9 min", measured = "24 C" },
+    { rest = "90 min", at = "room", measured = "2 x" }, { shape = "loaf" },
+    { proof = "1 h", at = "30 C" } ]
 }`, kitchenOf(nil))
 	v := value0(t, s, "d", "ferment_e")
 	near(t, "a doubling", v.Mid, 1.25, 1e-9)

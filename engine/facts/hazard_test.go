@@ -66,7 +66,8 @@ func TestDoses(t *testing.T) {
 		"coumarin_mg_per_kg": {0, 0},
 	} {
 		s := sheet(t, `dough "d" {
-      ingredients = { "bread flour" = "600 g", "water" = "394 g", "nutmeg" = "5 g", "curing salt" = "1 g" }
+      ingredients = { "bread flour" = "600 g", "water" = "394 g", "nutmeg" = "5 g",
+        "curing salt" = "1 g" }
     }`)
 		wantInterval(t, name, value(t, s, "", name), want[0], want[1])
 	}

@@ -100,9 +100,10 @@ var hazardPartFacts = []Fact{
 		part:   ofPart(hazard.SoakedHours),
 	},
 	{
-		Name:   "has_raw_starch",
-		Type:   YesNo,
-		Means:  "holds starch or flour that neither its own steps nor those of what it takes in have cooked",
+		Name: "has_raw_starch",
+		Type: YesNo,
+		Means: "holds starch or flour that neither its own steps nor those of what it " +
+			"takes in have cooked",
 		Source: srcGiven + "; a cook to 74 C or more, or a bake, counts",
 		part:   func(p *part) Value { return p.Raw(larder.Starch, safety.FloursCookC) },
 	},
@@ -117,13 +118,15 @@ var hazardPartFacts = []Fact{
 
 var hazardStepFacts = []Fact{
 	{
-		Name:   "soak_share",
-		Label:  "share of the time of S. aureus",
-		Unit:   "ratio",
-		of:     (*formula.Verb).Soaks,
-		Means:  "time of the soak on what S. aureus needs for toxin, where milk, egg or other food that needs control soaks without yeast before the mix",
-		Source: "FDA Fish and Fishery Products Hazards and Controls Guidance, ch. 15 (read): 3 h above 21 C, 12 h from 10 to 21 C",
-		step:   hazard.SoakShare,
+		Name:  "soak_share",
+		Label: "share of the time of S. aureus",
+		Unit:  "ratio",
+		of:    (*formula.Verb).Soaks,
+		Means: "time of the soak on what S. aureus needs for toxin, where milk, egg or other " +
+			"food that needs control soaks without yeast before the mix",
+		Source: "FDA Fish and Fishery Products Hazards and Controls Guidance, ch. 15 (read): 3 h " +
+			"above 21 C, 12 h from 10 to 21 C",
+		step: hazard.SoakShare,
 	},
 	{
 		Name:   "dusts_raw_flour",
@@ -133,11 +136,12 @@ var hazardStepFacts = []Fact{
 		step:   func(_ *parts, s *formula.Step) Value { return hazard.FlourDusted(s) },
 	},
 	{
-		Name:   "dough_core_c",
-		Label:  "middle of the dough at its end",
-		Unit:   "C",
-		of:     (*formula.Verb).Cooks,
-		Means:  "what the last cook of a dough outside an oven brings its middle to: as read, else as aimed at where the time may do; 100 C for what is no such cook",
+		Name:  "dough_core_c",
+		Label: "middle of the dough at its end",
+		Unit:  "C",
+		of:    (*formula.Verb).Cooks,
+		Means: "what the last cook of a dough outside an oven brings its middle to: as read, " +
+			"else as aimed at where the time may do; 100 C for what is no such cook",
 		Source: srcGiven,
 		Settle: settleCore,
 		step:   hazard.DoughCore,
@@ -159,10 +163,11 @@ var hazardStepFacts = []Fact{
 		step:   func(_ *parts, s *formula.Step) Value { return figure.YesNo(hazard.OnlyHeat(s)) },
 	},
 	{
-		Name:   "is_rewarmed",
-		Type:   YesNo,
-		of:     (*formula.Verb).Cooks,
-		Means:  "heats again what was cooked and cooled, or was bought cooked, and it is held warm after it",
+		Name: "is_rewarmed",
+		Type: YesNo,
+		of:   (*formula.Verb).Cooks,
+		Means: "heats again what was cooked and cooled, or was bought cooked, and it is " +
+			"held warm after it",
 		Source: srcGiven,
 		step:   (*parts).IsRewarmed,
 	},

@@ -303,7 +303,8 @@ func sheet0(t tester, water string) *Sheet {
 	t.Helper()
 	return sheetIn(t, `dough "d" {
   ingredients = { "bread flour" = "1000 g", "water" = `+water+`, "instant yeast" = "10 g" }
-  steps = [ { mix = "9 min" }, { chill = "12 h", as = "slab 40 mm" }, { proof = "1 h", at = "28 C" }, { bake = "20 min", at = "200 C", core = "92 C" } ]
+  steps = [ { mix = "9 min" }, { chill = "12 h", as = "slab 40 mm" },
+    { proof = "1 h", at = "28 C" }, { bake = "20 min", at = "200 C", core = "92 C" } ]
 }`, kitchenOf(nil))
 }
 
@@ -614,7 +615,9 @@ func TestFillingWarmsTheDough(t *testing.T) {
 	body := func(filling string) string {
 		return `dough "d" {
   ingredients = { "bread flour" = "1000 g", "water" = "600 g", "instant yeast" = "10 g" }
-  steps = [ { mix = "9 min", to = "25 C" }, { chill = "12 h", as = "slab 20 mm", measured = "5 C" }, { sheet = "5 mm" }, { fill = "f" }, { shape = "loaf" }, { proof = "1 h", at = "28 C" } ]
+  steps = [ { mix = "9 min", to = "25 C" },
+    { chill = "12 h", as = "slab 20 mm", measured = "5 C" }, { sheet = "5 mm" }, { fill = "f" },
+    { shape = "loaf" }, { proof = "1 h", at = "28 C" } ]
 }
 filling "f" {
   ingredients = { "brown sugar" = "300 g", "unsalted butter" = "200 g" }
@@ -966,7 +969,8 @@ func TestFriedBySize(t *testing.T) {
 		s := sheetIn(t, fmt.Sprintf(`makes = "%d pieces"
 dough "d" {
   ingredients = { "bread flour" = "1000 g", "water" = "705 g", "instant yeast" = "15 g" }
-  steps = [ { mix = "9 min", to = "26 C" }, { divide = %d }, { cook = %q, by = "frying", at = "180 C" } ]
+  steps = [ { mix = "9 min", to = "26 C" }, { divide = %d },
+    { cook = %q, by = "frying", at = "180 C" } ]
 }`, c.pieces, c.pieces, c.minutes), kitchenOf(nil))
 		v := stepValue(t, s, "d", 2, "is_fried_well")
 		if v.Absent || v.Lo != c.want || v.Hi != c.want {

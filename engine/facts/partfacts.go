@@ -239,12 +239,13 @@ var partFacts = []Fact{
 	},
 
 	{
-		Name:   "yeast_pct",
-		main:   true,
-		Unit:   "%",
-		Means:  "yeast on flour, as instant dry yeast",
-		Source: "active dry counts 0.75, fresh 0.35 (Gisslen, Professional Cooking, and a bread textbook)",
-		part:   func(p *part) Value { return p.Pct(makeup.Yeast) },
+		Name:  "yeast_pct",
+		main:  true,
+		Unit:  "%",
+		Means: "yeast on flour, as instant dry yeast",
+		Source: "active dry counts 0.75, fresh 0.35 (Gisslen, Professional Cooking, and " +
+			"a bread textbook)",
+		part: func(p *part) Value { return p.Pct(makeup.Yeast) },
 	},
 	{
 		Name:   "yeast_kind",
@@ -261,11 +262,12 @@ var partFacts = []Fact{
 		part:   func(p *part) Value { return figure.Text(p.Strain()) },
 	},
 	{
-		Name:   "yeast_needed_pct",
-		main:   true,
-		Unit:   "%",
-		Means:  "instant yeast that keeps this dough at the pace of its family's usual dose",
-		Source: ferment.PaceModel.Source + "; usual dose from the family range table; 0.57 of it for a retard of 8 h or more (common practice)",
+		Name:  "yeast_needed_pct",
+		main:  true,
+		Unit:  "%",
+		Means: "instant yeast that keeps this dough at the pace of its family's usual dose",
+		Source: ferment.PaceModel.Source + "; usual dose from the family range table; 0.57 of it " +
+			"for a retard of 8 h or more (common practice)",
 		Error:  ferment.PaceModel.Error,
 		Misses: ferment.PaceModel.Misses,
 		Settle: settleYeast,
@@ -315,7 +317,9 @@ var partFacts = []Fact{
 		Unit:   "pH",
 		Means:  "pH as the baker measured it",
 		Source: srcGiven,
-		part:   func(p *part) Value { return makeup.Given(p.PH, "ph of \""+p.Name+"\" (measure it)", p.Place) },
+		part: func(p *part) Value {
+			return makeup.Given(p.PH, "ph of \""+p.Name+"\" (measure it)", p.Place)
+		},
 	},
 
 	{
@@ -367,9 +371,10 @@ var partFacts = []Fact{
 		part:   (*part).FreeWaterPct,
 	},
 	{
-		Name:   "firm_water_pct",
-		Unit:   "%",
-		Means:  "water held in pieces of cheese, meat and fish, and in thick sweet pastes, of the mass",
+		Name: "firm_water_pct",
+		Unit: "%",
+		Means: "water held in pieces of cheese, meat and fish, and in thick sweet " +
+			"pastes, of the mass",
 		Source: srcAdd,
 		part:   func(p *part) Value { return p.RatioPct(makeup.FirmWater, makeup.Mass, "mass") },
 	},
@@ -474,9 +479,10 @@ var partFacts = []Fact{
 		part:   func(p *part) Value { return p.Has(larder.Nut) },
 	},
 	{
-		Name:   "has_whole_nuts",
-		Type:   YesNo,
-		Means:  "holds whole or large pieces of nut; not where its entry says as = \"ground\" or \"finely chopped\"",
+		Name: "has_whole_nuts",
+		Type: YesNo,
+		Means: "holds whole or large pieces of nut; not where its entry says as = \"ground\" or " +
+			"\"finely chopped\"",
 		Source: srcGiven,
 		part:   (*part).WholeNuts,
 	},
@@ -502,9 +508,10 @@ var partFacts = []Fact{
 		part:   (*part).HasSalt,
 	},
 	{
-		Name:   "has_sugar_cooked",
-		Type:   YesNo,
-		Means:  "sugar, honey or syrup in it is heated to 100 C or more; open where no temperature is written",
+		Name: "has_sugar_cooked",
+		Type: YesNo,
+		Means: "sugar, honey or syrup in it is heated to 100 C or more; open where no " +
+			"temperature is written",
 		Source: srcGiven,
 		part:   (*part).SugarCooked,
 	},
@@ -650,30 +657,35 @@ var partFacts = []Fact{
 		part:   riseHours,
 	},
 	{
-		Name:   "is_thin_fried",
-		Type:   YesNo,
-		Means:  "it is rolled to 8 mm or less and goes to the hot fat as cut: it puffs without a proof",
-		Source: srcGiven + "; beignets are rolled to 6 mm, doughnuts to 10 mm and more (published formulas, read)",
-		part:   isThinFried,
+		Name: "is_thin_fried",
+		Type: YesNo,
+		Means: "it is rolled to 8 mm or less and goes to the hot fat as cut: it " +
+			"puffs without a proof",
+		Source: srcGiven + "; beignets are rolled to 6 mm, doughnuts to 10 mm and more " +
+			"(published formulas, read)",
+		part: isThinFried,
 	},
 	{
-		Name:   "cooked_by",
-		Type:   Text,
-		Means:  "the way of the cook that first heats all of it: frying, griddle, steaming; empty for an oven",
+		Name: "cooked_by",
+		Type: Text,
+		Means: "the way of the cook that first heats all of it: frying, griddle, steaming; " +
+			"empty for an oven",
 		Source: srcGiven,
 		part:   cookedBy,
 	},
 	{
-		Name:   "is_dropped",
-		Type:   YesNo,
-		Means:  "it goes to the hot fat or the griddle and no step divides, sheets, rolls or folds it",
+		Name: "is_dropped",
+		Type: YesNo,
+		Means: "it goes to the hot fat or the griddle and no step divides, sheets, " +
+			"rolls or folds it",
 		Source: srcGiven,
 		part:   isDropped,
 	},
 	{
-		Name:   "lies_open",
-		Type:   YesNo,
-		Means:  "it is a filling that bakes open wherever it is put: on a dough in its tin, or in a well",
+		Name: "lies_open",
+		Type: YesNo,
+		Means: "it is a filling that bakes open wherever it is put: on a dough in its " +
+			"tin, or in a well",
 		Source: srcGiven,
 		part:   liesOpen,
 	},
@@ -722,9 +734,10 @@ var partFacts = []Fact{
 		part:   goesInBaked,
 	},
 	{
-		Name:   "soaks_in",
-		Type:   YesNo,
-		Means:  "so much of it is put on what is baked that it soaks in: 15 % of its weight or more",
+		Name: "soaks_in",
+		Type: YesNo,
+		Means: "so much of it is put on what is baked that it soaks in: 15 % of " +
+			"its weight or more",
 		Source: srcAdd + "; 15 % is a judgement: a gloss takes a few per cent",
 		part:   func(p *part) Value { return p.SoaksIn() },
 	},
@@ -764,16 +777,18 @@ var partFacts = []Fact{
 		},
 	},
 	{
-		Name:   "family_hydration_margin_pct",
-		Unit:   "%",
-		Means:  "how soft the family's ends of hydration are, by the formulas counted; 0 where none were",
+		Name: "family_hydration_margin_pct",
+		Unit: "%",
+		Means: "how soft the family's ends of hydration are, by the formulas counted; " +
+			"0 where none were",
 		Source: srcMargin,
 		part:   func(p *part) Value { return makeup.Margin(p.Usual().Hydration) },
 	},
 	{
-		Name:   "family_sugar_margin_pct",
-		Unit:   "%",
-		Means:  "how soft the family's ends of sugar are, by the formulas counted; 0 where none were",
+		Name: "family_sugar_margin_pct",
+		Unit: "%",
+		Means: "how soft the family's ends of sugar are, by the formulas counted; " +
+			"0 where none were",
 		Source: srcMargin,
 		part:   func(p *part) Value { return makeup.Margin(p.Usual().Sugar) },
 	},
@@ -792,16 +807,18 @@ var partFacts = []Fact{
 		part:   func(p *part) Value { return makeup.Margin(p.Usual().Egg) },
 	},
 	{
-		Name:   "family_salt_margin_pct",
-		Unit:   "%",
-		Means:  "how soft the family's ends of salt are, by the formulas counted; 0 where none were",
+		Name: "family_salt_margin_pct",
+		Unit: "%",
+		Means: "how soft the family's ends of salt are, by the formulas counted; " +
+			"0 where none were",
 		Source: srcMargin,
 		part:   func(p *part) Value { return makeup.Margin(p.Usual().Salt) },
 	},
 	{
-		Name:   "family_roll_in_margin_pct",
-		Unit:   "%",
-		Means:  "how soft the family's ends of roll in are, by the formulas counted; 0 where none were",
+		Name: "family_roll_in_margin_pct",
+		Unit: "%",
+		Means: "how soft the family's ends of roll in are, by the formulas counted; " +
+			"0 where none were",
 		Source: srcMargin,
 		part:   func(p *part) Value { return makeup.Margin(p.Usual().RollIn) },
 	},
@@ -813,10 +830,11 @@ var partFacts = []Fact{
 		part:   func(p *part) Value { return makeup.HighEnd(p.Usual().Yeast) },
 	},
 	{
-		Name:   "family_floor_c",
-		Unit:   "C",
-		Means:  "coldest that the family's dough should leave the bowl",
-		Source: srcTable + "; laminated 16 C (an ingredient maker's baking compendium, read), others 20 C (memory)",
+		Name:  "family_floor_c",
+		Unit:  "C",
+		Means: "coldest that the family's dough should leave the bowl",
+		Source: srcTable + "; laminated 16 C (an ingredient maker's baking compendium, read), " +
+			"others 20 C (memory)",
 		part: func(p *part) Value {
 			v := figure.ValueOf(figure.Point(p.Family().DoughFloorC))
 			if p.Formula.Family == nil {
@@ -881,7 +899,9 @@ var partFacts = []Fact{
 		Type:   YesNo,
 		Means:  "some step or part takes it, or it is a dough of its own",
 		Source: srcGiven,
-		part:   func(p *part) Value { return figure.YesNo(p.Kind == formula.Dough || len(p.Taken) > 0) },
+		part: func(p *part) Value {
+			return figure.YesNo(p.Kind == formula.Dough || len(p.Taken) > 0)
+		},
 	},
 	{
 		Name:   "has_active_dry",
@@ -906,10 +926,11 @@ var partFacts = []Fact{
 		part:   (*part).RetardHours,
 	},
 	{
-		Name:   "ferment_e",
-		Label:  "rise before the bench",
-		Unit:   YeastWork,
-		Means:  "rise from the mix to the bench or the oven: a rule counts percent of yeast times hours at 26 C, of which 1.25 double the dough",
+		Name:  "ferment_e",
+		Label: "rise before the bench",
+		Unit:  YeastWork,
+		Means: "rise from the mix to the bench or the oven: a rule counts percent of yeast " +
+			"times hours at 26 C, of which 1.25 double the dough",
 		Source: srcTemp,
 		Error:  ferment.RiseModel.Error,
 		Misses: ferment.PaceModel.Misses,
@@ -969,30 +990,34 @@ var partFacts = []Fact{
 		part:   (*part).Retarded,
 	},
 	{
-		Name:   "is_laminated",
-		Type:   YesNo,
-		Means:  "a dough in layers: its family is danish or croissant, or it is folded after fat alone was put in",
+		Name: "is_laminated",
+		Type: YesNo,
+		Means: "a dough in layers: its family is danish or croissant, or it is folded after " +
+			"fat alone was put in",
 		Source: srcGiven,
 		part:   func(p *part) Value { return figure.YesNo(p.IsLaminated()) },
 	},
 	{
-		Name:   "needs_control",
-		Type:   YesNo,
-		Means:  "needs time and temperature control: by the table; a raw dough when it holds egg or milk",
+		Name: "needs_control",
+		Type: YesNo,
+		Means: "needs time and temperature control: by the table; a raw dough when it " +
+			"holds egg or milk",
 		Source: srcControl,
 		part:   (*part).NeedsControl,
 	},
 	{
-		Name:   "surely_needs_control",
-		Type:   YesNo,
-		Means:  "needs it beyond what a reading may take away: the table says so at both ends, or it is wet and nothing in it is acid",
+		Name: "surely_needs_control",
+		Type: YesNo,
+		Means: "needs it beyond what a reading may take away: the table says so at both ends, " +
+			"or it is wet and nothing in it is acid",
 		Source: srcControl,
 		part:   (*part).SurelyNeedsControl,
 	},
 	{
-		Name:   "is_live_dough",
-		Type:   YesNo,
-		Means:  "a dough with live yeast or a culture mixed in, and no meat or fish: growth measured in live dough answers for it",
+		Name: "is_live_dough",
+		Type: YesNo,
+		Means: "a dough with live yeast or a culture mixed in, and no meat or fish: growth " +
+			"measured in live dough answers for it",
 		Source: srcLive,
 		part:   func(p *part) Value { return figure.YesNo(p.IsLiveDough()) },
 	},
@@ -1004,10 +1029,11 @@ var partFacts = []Fact{
 		part:   (*part).HasRawMilk,
 	},
 	{
-		Name:   "staph_log",
-		Label:  "rise of S. aureus",
-		Unit:   "log",
-		Means:  "rise of S. aureus in a live dough through all its stages, its preferments' too; nothing in any other part",
+		Name:  "staph_log",
+		Label: "rise of S. aureus",
+		Unit:  "log",
+		Means: "rise of S. aureus in a live dough through all its stages, its preferments' too; " +
+			"nothing in any other part",
 		Source: srcLive,
 		Error:  errLive,
 		Settle: settleStep,
@@ -1026,10 +1052,11 @@ var partFacts = []Fact{
 		harsher: func(a, b *Value) bool { return a.Absent && !b.Absent || a.Hi > b.Hi },
 	},
 	{
-		Name:   "staph_log_open",
-		Label:  "rise as written, and with what is open",
-		Unit:   "log",
-		Means:  "staph_log_most, from what is written alone to what open settings may add: one that spans a limit is not ruled out",
+		Name:  "staph_log_open",
+		Label: "rise as written, and with what is open",
+		Unit:  "log",
+		Means: "staph_log_most, from what is written alone to what open settings may add: one " +
+			"that spans a limit is not ruled out",
 		Source: srcLive,
 		Error:  errLive,
 		Settle: settleStep,
@@ -1039,20 +1066,22 @@ var partFacts = []Fact{
 		ofRanges: true,
 	},
 	{
-		Name:   "b_cereus_log",
-		Label:  "rise of B. cereus",
-		Unit:   "log",
-		Means:  "rise of B. cereus in what was cooked with starch, vegetables, milk or egg, since it was made; nothing in any other part",
+		Name:  "b_cereus_log",
+		Label: "rise of B. cereus",
+		Unit:  "log",
+		Means: "rise of B. cereus in what was cooked with starch, vegetables, milk or egg, " +
+			"since it was made; nothing in any other part",
 		Source: srcCereus,
 		Error:  errCereus,
 		Settle: settleStep,
 		part:   (*part).BCereusGrown,
 	},
 	{
-		Name:   "keeps_cooling_hours",
-		Label:  "cooled and kept in the hours of the code",
-		Type:   YesNo,
-		Means:  "by its readings or the model's middle each cooling, here and in what it is put in or on, is in the hours of the code, and so are its other warm hours",
+		Name:  "keeps_cooling_hours",
+		Label: "cooled and kept in the hours of the code",
+		Type:  YesNo,
+		Means: "by its readings or the model's middle each cooling, here and in what it is put " +
+			"in or on, is in the hours of the code, and so are its other warm hours",
 		Source: srcCooling,
 		part:   cooling.KeepsHours,
 	},
@@ -1064,11 +1093,13 @@ var partFacts = []Fact{
 		part:   (*part).IsRich,
 	},
 	{
-		Name:   "botulinum",
-		Type:   Text,
-		Means:  "what C. botulinum calls for in oil over fresh leaves or garlic, and in a cooked food of low acidity that stands covered out of the cold: clear, risk or stop",
-		Source: "USDA ARS growth factors table; University of Missouri Extension, herbs and garlic in oil (read)",
-		part:   (*part).Botulinum,
+		Name: "botulinum",
+		Type: Text,
+		Means: "what C. botulinum calls for in oil over fresh leaves or garlic, and in a cooked " +
+			"food of low acidity that stands covered out of the cold: clear, risk or stop",
+		Source: "USDA ARS growth factors table; University of Missouri Extension, herbs and " +
+			"garlic in oil (read)",
+		part: (*part).Botulinum,
 	},
 	{
 		Name:   "control_cell",
@@ -1078,11 +1109,12 @@ var partFacts = []Fact{
 		part:   (*part).ControlCell,
 	},
 	{
-		Name:   "warm_h",
-		main:   true,
-		Label:  "warm hours",
-		Unit:   "h",
-		Means:  "longest time between cold and hot holding without a kill step between: its own steps, then those of what it goes into, up to the bake",
+		Name:  "warm_h",
+		main:  true,
+		Label: "warm hours",
+		Unit:  "h",
+		Means: "longest time between cold and hot holding without a kill step between: its own " +
+			"steps, then those of what it goes into, up to the bake",
 		Source: srcExposure,
 		Error:  errExposure,
 		Settle: settleStep,
@@ -1157,17 +1189,19 @@ var partFacts = []Fact{
 		part:   func(p *part) Value { return p.Has(larder.RawEgg) },
 	},
 	{
-		Name:   "shell_egg_raw",
-		Type:   YesNo,
-		Means:  "holds shell egg that no cook of its own, or of a part that it takes in, brings to 70 C",
+		Name: "shell_egg_raw",
+		Type: YesNo,
+		Means: "holds shell egg that no cook of its own, or of a part that it takes " +
+			"in, brings to 70 C",
 		Source: "FDA Food Code 2022, 3-401.11(A)(2) (read)",
 		part:   (*part).ShellEggLeftRaw,
 	},
 	{
-		Name:   "egg_heated_c",
-		Label:  "egg heated to",
-		Unit:   "C",
-		Means:  "hottest that all of its shell egg gets: heated_to_c, and cooks of some ingredients with the egg among them",
+		Name:  "egg_heated_c",
+		Label: "egg heated to",
+		Unit:  "C",
+		Means: "hottest that all of its shell egg gets: heated_to_c, and cooks of some " +
+			"ingredients with the egg among them",
 		Source: srcGiven + ", else " + srcHeat,
 		Settle: settleCore,
 		part:   (*part).EggHeatedTo,
@@ -1175,10 +1209,11 @@ var partFacts = []Fact{
 		EndsAtHeat: true,
 	},
 	{
-		Name:   "heated_to_c",
-		Label:  "heated to",
-		Unit:   "C",
-		Means:  "hottest that all of it gets: its own cooks and bakes, and those of what it goes into",
+		Name:  "heated_to_c",
+		Label: "heated to",
+		Unit:  "C",
+		Means: "hottest that all of it gets: its own cooks and bakes, and those of " +
+			"what it goes into",
 		Source: srcGiven + ", else " + srcHeat,
 		Settle: settleCore,
 		part:   (*part).HeatedTo,

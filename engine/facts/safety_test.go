@@ -64,7 +64,8 @@ func TestCoolingGoesOnPastItsEnd(t *testing.T) {
 	time := func(hours string) Value {
 		s := sheetIn(t, fmt.Sprintf(`filling "f" {
 %s
-			steps = [{ cook = "8 min", to = "85 C" }, { chill = "%s", at = "4 C", as = "tray 30 mm", covered = true }
+			steps = [{ cook = "8 min", to = "85 C" },
+			  { chill = "%s", at = "4 C", as = "tray 30 mm", covered = true }
 ]
 }`, custard, hours), kitchenOf(nil))
 		return stepValue(t, s, "f", 1, "h_57_to_5")
@@ -93,7 +94,8 @@ func TestCoolingOnTheBenchEndsAsWritten(t *testing.T) {
 func TestStartsHot(t *testing.T) {
 	s := sheetIn(t, `filling "f" {
 `+custard+`
-		steps = [{ cook = "8 min", to = "85 C" }, { rest = "5 min", at = "room", as = "bowl" }, { mix = "1 min", measured = "80 C" }, { chill = "4 h", at = "fridge", as = "tray 10 mm" }
+		steps = [{ cook = "8 min", to = "85 C" }, { rest = "5 min", at = "room", as = "bowl" },
+		  { mix = "1 min", measured = "80 C" }, { chill = "4 h", at = "fridge", as = "tray 10 mm" }
 ]
 }
 		filling "g" {
@@ -168,8 +170,12 @@ func TestNeedsControl(t *testing.T) {
 // and B. cereus, 3 for Salmonella.
 func TestBudgetsByHand(t *testing.T) {
 	s := sheetIn(t, `dough "d" {
-		ingredients = { "bread flour" = "1000 g", "whole milk" = { amount = "450 g", temp = "28 C" }, "egg" = { amount = "150 g", temp = "28 C" }, "sugar" = "80 g", "instant yeast" = "5 g" }
-		steps = [{ mix = "?", to = "28 C", measured = "28 C" }, { rest = "3 h", at = "28 C", as = "slab 2 mm" }, { shape = "buns", pieces = 20 }, { proof = "3 h", at = "28 C", as = "slab 2 mm" }
+		ingredients = { "bread flour" = "1000 g",
+		  "whole milk" = { amount = "450 g", temp = "28 C" },
+		  "egg" = { amount = "150 g", temp = "28 C" }, "sugar" = "80 g", "instant yeast" = "5 g" }
+		steps = [{ mix = "?", to = "28 C", measured = "28 C" },
+		  { rest = "3 h", at = "28 C", as = "slab 2 mm" }, { shape = "buns", pieces = 20 },
+		  { proof = "3 h", at = "28 C", as = "slab 2 mm" }
 ]
 }`, kitchenOf(nil))
 	for name, want := range map[string]float64{
@@ -190,7 +196,8 @@ func TestBudgetsByHand(t *testing.T) {
 func TestTimeGoesAlong(t *testing.T) {
 	s := sheetIn(t, `
 		preferment "milk sponge" {
-			ingredients = { "bread flour" = "200 g", "whole milk" = { amount = "200 g", temp = "25 C" } }
+			ingredients = { "bread flour" = "200 g",
+			  "whole milk" = { amount = "200 g", temp = "25 C" } }
 			steps = [{ mix = "?", measured = "25 C" }, { rest = "1 h", at = "25 C", as = "bowl" }
 ]
 }
@@ -206,8 +213,12 @@ func TestTimeGoesAlong(t *testing.T) {
 ]
 }
 		dough "d" {
-			ingredients = { "bread flour" = "600 g", "whole milk" = { amount = "300 g", temp = "25 C" }, "the milk sponge" = "all", "the water sponge" = "all" }
-			steps = [{ mix = "?", measured = "25 C" }, { fill = "cheese" }, { rest = "1 h", at = "25 C", as = "bowl" }, { bake = "20 min", at = "200 C", measured = "95 C" }, { store = "5 h", at = "25 C" }
+			ingredients = { "bread flour" = "600 g",
+			  "whole milk" = { amount = "300 g", temp = "25 C" },
+			  "the milk sponge" = "all", "the water sponge" = "all" }
+			steps = [{ mix = "?", measured = "25 C" }, { fill = "cheese" },
+			  { rest = "1 h", at = "25 C", as = "bowl" },
+			  { bake = "20 min", at = "200 C", measured = "95 C" }, { store = "5 h", at = "25 C" }
 ]
 }`,
 		kitchenOf(nil))
@@ -284,7 +295,8 @@ ingredients = { "egg" = "50 g" }
 }
 		dough "d" {
 			ingredients = { "bread flour" = "600 g", "water" = "300 g" }
-			steps = [{ mix = "5 min", to = "25 C" }, { fill = "f" }, { wash = "w" }, { bake = "20 min", at = "200 C", core = "93 C" }, { brush = "late" }
+			steps = [{ mix = "5 min", to = "25 C" }, { fill = "f" }, { wash = "w" },
+			  { bake = "20 min", at = "200 C", core = "93 C" }, { brush = "late" }
 ]
 }`, kitchenOf(nil))
 	for part, want := range map[string]figure.Interval{
@@ -358,7 +370,9 @@ ingredients = { `+filling+` }
 func TestKeptDays(t *testing.T) {
 	s := sheetIn(t, `filling "f" {
 `+custard+`
-		steps = [{ cook = "5 min", to = "85 C" }, { store = "2 day", at = "5 C" }, { store = "1 day", at = "7 C" }, { store = "9 day", at = "-18 C" }, { store = "1 day", at = "8 C" }
+		steps = [{ cook = "5 min", to = "85 C" }, { store = "2 day", at = "5 C" },
+		  { store = "1 day", at = "7 C" }, { store = "9 day", at = "-18 C" },
+		  { store = "1 day", at = "8 C" }
 ]
 }`, kitchenOf(nil))
 	for i, want := range map[int]float64{1: 3, 2: 4.75, 3: 4.75, 4: 11.75} {

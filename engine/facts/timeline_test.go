@@ -21,9 +21,13 @@ const timed = `preferment "sponge" {
   steps = [ { mix = "3 min", to = "24 C" }, { rest = "8 h to 10 h", at = "room" } ]
 }
 dough "d" {
-  ingredients = { "the sponge" = "all", "bread flour" = "800 g", "water" = "350 g", "instant yeast" = "8 g" }
-  steps = [ { mix = "12 min", to = "25 C" }, { rest = "1 h", at = "26 C" }, { sheet = "5 mm", time = "10 min" }, { fill = "f", time = "5 min" }, { shape = "knots" },
-    { proof = "90 min to 2 h", at = "27 C", measured = "2 x" }, { wash = "w" }, { bake = "16 min", at = "200 C", core = "92 C" }, { brush = "s" }, { cool = "45 min", at = "room" } ]
+  ingredients = { "the sponge" = "all", "bread flour" = "800 g", "water" = "350 g",
+    "instant yeast" = "8 g" }
+  steps = [ { mix = "12 min", to = "25 C" }, { rest = "1 h", at = "26 C" },
+    { sheet = "5 mm", time = "10 min" }, { fill = "f", time = "5 min" }, { shape = "knots" },
+    { proof = "90 min to 2 h", at = "27 C", measured = "2 x" }, { wash = "w" },
+      { bake = "16 min", at = "200 C", core = "92 C" }, { brush = "s" },
+      { cool = "45 min", at = "room" } ]
 }
 filling "f" {
   ingredients = { "sugar" = "200 g", "unsalted butter" = "100 g" }

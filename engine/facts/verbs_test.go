@@ -140,12 +140,14 @@ func waitFormula(verb string) string {
 	return `formula "f" {
   filling "custard" {
     ph          = 6.5
-    ingredients = { "whole milk" = { amount = "2000 g", temp = "21 C" }, "egg yolk" = { amount = "480 g", temp = "21 C" }, "sugar" = "400 g", "corn starch" = "160 g" }
+    ingredients = { "whole milk" = { amount = "2000 g", temp = "21 C" },
+      "egg yolk" = { amount = "480 g", temp = "21 C" }, "sugar" = "400 g", "corn starch" = "160 g" }
     steps       = [{ ` + verb + ` = "6 h", at = "room" }]
   }
   filling "cooked custard" {
     ph          = 6.5
-    ingredients = { "whole milk" = "2000 g", "egg yolk" = "480 g", "sugar" = "400 g", "corn starch" = "160 g" }
+    ingredients = { "whole milk" = "2000 g", "egg yolk" = "480 g", "sugar" = "400 g",
+      "corn starch" = "160 g" }
     steps       = [{ cook = "8 min", to = "85 C" }, { ` + verb + ` = "6 h", at = "room" }]
   }
 }`

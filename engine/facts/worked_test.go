@@ -65,13 +65,16 @@ func TestRetardHours(t *testing.T) {
 	for steps, want := range map[string][2]float64{
 		``:                                {0, 0},
 		`{ rest = "9 h", at = "fridge" }`: {0, 0},
-		`{ mix = "9 min" }, { chill = "14 h" }, { bake = "16 min" }`:                                {14, 14},
-		`{ mix = "9 min" }, { chill = "90 min" }, { shape = "knots" }, { chill = "2 h to 3 h" }`:    {3.5, 4.5},
-		`{ mix = "9 min" }, { chill = "7 h 30 min to 8 h 30 min", at = "6 C" }, { temper = "2 h" }`: {7.5, 8.5},
+		`{ mix = "9 min" }, { chill = "14 h" }, { bake = "16 min" }`: {14, 14},
+		`{ mix = "9 min" }, { chill = "90 min" }, { shape = "knots" }, ` +
+			`{ chill = "2 h to 3 h" }`: {3.5, 4.5},
+		`{ mix = "9 min" }, { chill = "7 h 30 min to 8 h 30 min", at = "6 C" }, ` +
+			`{ temper = "2 h" }`: {7.5, 8.5},
 	} {
 		s := sheet(
 			t,
-			"dough \"d\" {\n ingredients = { \"bread flour\" = \"1 kg\", \"water\" = \"600 g\" }\n steps = [ "+steps+" ]\n}",
+			"dough \"d\" {\n ingredients = { \"bread flour\" = \"1 kg\", "+
+				"\"water\" = \"600 g\" }\n steps = [ "+steps+" ]\n}",
 		)
 		wantInterval(t, "retard of "+steps, value(t, s, "d", "retard_h"), want[0], want[1])
 	}
@@ -85,7 +88,8 @@ func integral(from, ambient, tau, hours float64) (equivalent, end float64) {
 	at := func(h float64) float64 { return ambient + (from-ambient)*math.Exp(-h/tau) }
 	for i := range steps {
 		a, b := at(hours*float64(i)/steps), at(hours*float64(i+1)/steps)
-		equivalent += (ferment.TemperatureFactor(a) + ferment.TemperatureFactor(b)) / 2 * hours / steps
+		equivalent += (ferment.TemperatureFactor(a) + ferment.TemperatureFactor(b)) / 2 *
+			hours / steps
 	}
 	return equivalent, at(hours)
 }
@@ -103,7 +107,9 @@ func TestFermentationByHand(t *testing.T) {
 			t,
 			sheet(
 				t,
-				"dough \"d\" {\n ingredients = { \"bread flour\" = \"1 kg\", \"water\" = \"600 g\", \"salt\" = \"20 g\", \"instant yeast\" = \"10 g\" }\n steps = [ "+steps+" ]\n}",
+				"dough \"d\" {\n ingredients = { \"bread flour\" = \"1 kg\", "+
+					"\"water\" = \"600 g\", \"salt\" = \"20 g\", "+
+					"\"instant yeast\" = \"10 g\" }\n steps = [ "+steps+" ]\n}",
 			),
 			"d",
 			"ferment_e",
@@ -119,7 +125,8 @@ func TestFermentationByHand(t *testing.T) {
 	within(
 		"2 h at 26 C",
 		dough(
-			`{ mix = "9 min", to = "26 C" }, { rest = "2 h", at = "26 C", as = "slab 0.1 mm" }, { shape = "knots" }, { proof = "9 h", at = "30 C" }`,
+			`{ mix = "9 min", to = "26 C" }, { rest = "2 h", at = "26 C", as = "slab 0.1 mm" }, `+
+				`{ shape = "knots" }, { proof = "9 h", at = "30 C" }`,
 		),
 		2,
 		2,
@@ -127,7 +134,8 @@ func TestFermentationByHand(t *testing.T) {
 	)
 	// In the cold a dough works no less than if it were cold at once,
 	// and no more than if it stayed warm.
-	for _, as := range []string{"", `, as = "slab 40 mm"`, `, as = "slab 5 mm", covered = false`, `, as = "bowl", covered = true`} {
+	for _, as := range []string{"", `, as = "slab 40 mm"`, `, as = "slab 5 mm", covered = false`,
+		`, as = "bowl", covered = true`} {
 		v := dough(
 			`{ mix = "9 min", to = "26 C" }, { chill = "14 h"` + as + ` }, { bake = "9 min" }`,
 		)
@@ -148,20 +156,23 @@ func TestFermentationByHand(t *testing.T) {
 	// with ten and with forty.
 	quick, _ := integral(26, 4, 10.0/60, 14)
 	slow, _ := integral(26, 4, 40.0/60, 14)
-	if v := dough(`{ mix = "9 min", to = "26 C" }, { chill = "14 h", as = "slab 10 mm", covered = false }, { bake = "9 min" }`); v.Mid < quick*pace ||
+	if v := dough(`{ mix = "9 min", to = "26 C" }, { chill = "14 h", as = "slab 10 mm", ` +
+		`covered = false }, { bake = "9 min" }`); v.Mid < quick*pace ||
 		v.Mid > slow*pace {
 		t.Errorf("a slab of 10 mm: about %v, by hand %v to %v", v.Mid, quick*pace, slow*pace)
 	}
 	within(
 		"a reading beats the aim",
-		dough(`{ mix = "9 min", to = "20 C", measured = "26 C" }, { rest = "2 h", at = "26 C", as = "slab 0.1 mm" }`),
+		dough(`{ mix = "9 min", to = "20 C", measured = "26 C" }, `+
+			`{ rest = "2 h", at = "26 C", as = "slab 0.1 mm" }`),
 		2,
 		2,
 		1.4,
 	)
 	within(
 		"a range",
-		dough(`{ mix = "9 min", to = "26 C" }, { rest = "1 h to 2 h", at = "26 C", as = "slab 0.1 mm" }`),
+		dough(`{ mix = "9 min", to = "26 C" }, { rest = "1 h to 2 h", at = "26 C", `+
+			`as = "slab 0.1 mm" }`),
 		1,
 		2,
 		1.4,
@@ -174,7 +185,8 @@ func TestFermentationByHand(t *testing.T) {
 	)
 	cool := dough(`{ mix = "9 min", to = "26 C" }, { rest = "2 h", at = "18 C" }`)
 	warm := dough(`{ mix = "9 min", to = "26 C" }, { rest = "2 h", at = "26 C" }`)
-	if v := dough(`{ mix = "9 min", to = "26 C" }, { rest = "2 h" }`); v.Lo != cool.Lo || math.Abs(v.Hi/warm.Hi-1) > 0.05 {
+	if v := dough(`{ mix = "9 min", to = "26 C" }, { rest = "2 h" }`); v.Lo != cool.Lo ||
+		math.Abs(v.Hi/warm.Hi-1) > 0.05 {
 		t.Errorf("no place: %v, in a room of 18 to 26 C %v to %v", v, cool.Lo, warm.Hi)
 	}
 	plain := sheet(
@@ -184,7 +196,9 @@ func TestFermentationByHand(t *testing.T) {
 	wantAbsent(t, "no yeast", value(t, plain, "d", "ferment_e"))
 	dry := sheet(
 		t,
-		"dough \"d\" {\n ingredients = { \"bread flour\" = \"1 kg\", \"water\" = \"90 g\", \"instant yeast\" = \"10 g\" }\n steps = [ { mix = \"9 min\", to = \"26 C\" }, { rest = \"2 h\", at = \"26 C\" } ]\n}",
+		"dough \"d\" {\n ingredients = { \"bread flour\" = \"1 kg\", \"water\" = \"90 g\", "+
+			"\"instant yeast\" = \"10 g\" }\n steps = [ { mix = \"9 min\", to = \"26 C\" }, "+
+			"{ rest = \"2 h\", at = \"26 C\" } ]\n}",
 	)
 	wantInterval(t, "no free water", value(t, dry, "d", "ferment_e"), 0, 0)
 	wantAbsent(t, "molality without free water", value(t, dry, "d", "solute_molality"))
@@ -195,7 +209,8 @@ func TestFermentationByHand(t *testing.T) {
 func TestMakesGap(t *testing.T) {
 	const filling = "\nfilling \"f\" { ingredients = { \"sugar\" = \"200 g\" } }"
 	dough := func(grams, steps string) string {
-		return "\ndough \"d\" {\n ingredients = { \"bread flour\" = \"" + grams + "\" }\n steps = [ " + steps + " ]\n}"
+		return "\ndough \"d\" {\n ingredients = { \"bread flour\" = \"" + grams +
+			"\" }\n steps = [ " + steps + " ]\n}"
 	}
 	for _, test := range []struct {
 		name, body string
@@ -205,12 +220,17 @@ func TestMakesGap(t *testing.T) {
 		{"1 % short", `makes = "10 pieces of 100 g"` + dough("990 g", ""), -1, -1},
 		{"with 5 % lost still enough", `makes = "10 pieces of 100 g"` + dough("1052 g", ""), 0, 0},
 		{"left over", `makes = "10 pieces of 100 g"` + dough("1100 g", ""), 4.5, 4.5},
-		{"a range about it", `makes = "10 pieces of 100 g"` + dough("900 g to 1100 g", ""), -10, 4.5},
-		{"a range of piece weights", `makes = "10 pieces of 100 g to 110 g"` + dough("1000 g", ""), 100 * (1000.0/1100 - 1), 0},
+		{"a range about it", `makes = "10 pieces of 100 g"` + dough("900 g to 1100 g", ""),
+			-10, 4.5},
+		{"a range of piece weights", `makes = "10 pieces of 100 g to 110 g"` + dough("1000 g", ""),
+			100 * (1000.0/1100 - 1), 0},
 		{"a weight in all", `makes = "1 kg"` + dough("800 g", ""), -20, -20},
-		{"the filling is in the piece", `makes = "10 pieces of 100 g"` + dough("900 g", `{ fill = "f" }`) + filling, 5.5, 5.5},
-		{"a filling that nobody spreads is not", `makes = "10 pieces of 100 g"` + dough("900 g", "") + filling, -10, -10},
-		{"divided before the filling", `makes = "10 pieces"` + dough("900 g", `{ divide = "100 g" }, { fill = "f" }`) + filling, -10, -10},
+		{"the filling is in the piece", `makes = "10 pieces of 100 g"` +
+			dough("900 g", `{ fill = "f" }`) + filling, 5.5, 5.5},
+		{"a filling that nobody spreads is not", `makes = "10 pieces of 100 g"` +
+			dough("900 g", "") + filling, -10, -10},
+		{"divided before the filling", `makes = "10 pieces"` +
+			dough("900 g", `{ divide = "100 g" }, { fill = "f" }`) + filling, -10, -10},
 		{"divided by number", dough("1000 g", `{ divide = 10 }, { divide = "100 g" }`), 0, 0},
 		{"open dough", `makes = "10 pieces of 100 g"` + dough("?", ""), -100, math.Inf(1)},
 	} {
@@ -265,7 +285,8 @@ func TestRawByState(t *testing.T) {
 	} {
 		s := sheet(
 			t,
-			"filling \"f\" {\n ingredients = { \"egg\" = \"100 g\", \"bread flour\" = \"20 g\" }\n steps = [ "+test.steps+" ]\n}",
+			"filling \"f\" {\n ingredients = { \"egg\" = \"100 g\", "+
+				"\"bread flour\" = \"20 g\" }\n steps = [ "+test.steps+" ]\n}",
 		)
 		wantInterval(
 			t,
@@ -287,15 +308,19 @@ func TestRawByState(t *testing.T) {
 	inner := func(inner, outer string) *Sheet {
 		return sheet(
 			t,
-			"filling \"i\" {\n ingredients = { \"egg\" = \"100 g\" }\n steps = [ "+inner+" ]\n}\nfilling \"o\" {\n ingredients = { \"the i\" = \"all\", \"sugar\" = \"9 g\" }\n steps = [ "+outer+" ]\n}",
+			"filling \"i\" {\n ingredients = { \"egg\" = \"100 g\" }\n steps = [ "+inner+
+				" ]\n}\nfilling \"o\" {\n ingredients = { \"the i\" = \"all\", "+
+				"\"sugar\" = \"9 g\" }\n steps = [ "+outer+" ]\n}",
 		)
 	}
 	for _, test := range []struct {
 		inner, outer string
 		want         [2]float64
 	}{
-		{``, ``, yes}, {`{ cook = "5 min", to = "80 C" }`, ``, no}, {``, `{ cook = "5 min", to = "80 C" }`, no}, {`{ cook = "5 min" }`, ``, open},
-		{`{ cook = "5 min" }`, `{ cook = "5 min", to = "60 C" }`, open}, {``, `{ cook = "5 min" }`, open}, {`{ cook = "5 min", to = "60 C" }`, ``, yes},
+		{``, ``, yes}, {`{ cook = "5 min", to = "80 C" }`, ``, no},
+		{``, `{ cook = "5 min", to = "80 C" }`, no}, {`{ cook = "5 min" }`, ``, open},
+		{`{ cook = "5 min" }`, `{ cook = "5 min", to = "60 C" }`, open},
+		{``, `{ cook = "5 min" }`, open}, {`{ cook = "5 min", to = "60 C" }`, ``, yes},
 	} {
 		wantInterval(
 			t,
@@ -305,7 +330,12 @@ func TestRawByState(t *testing.T) {
 			test.want[1],
 		)
 	}
-	for name, want := range map[string][2]float64{"egg yolk": yes, "pasteurised whole egg": no, "sugar": no, "whole milk": no} {
+	for name, want := range map[string][2]float64{
+		"egg yolk":              yes,
+		"pasteurised whole egg": no,
+		"sugar":                 no,
+		"whole milk":            no,
+	} {
 		s := sheet(t, "filling \"f\" { ingredients = { \""+name+"\" = \"100 g\" } }")
 		wantInterval(t, "raw egg in "+name, value(t, s, "f", "has_raw_egg"), want[0], want[1])
 	}
@@ -314,15 +344,19 @@ func TestRawByState(t *testing.T) {
 func TestAllergens(t *testing.T) {
 	s := sheet(
 		t,
-		`dough "d" { ingredients = { "bread flour" = "500 g", "whole milk" = "300 g", "egg" = "50 g", "the p" = "all" } }
+		`dough "d" { ingredients = { "bread flour" = "500 g", "whole milk" = "300 g",
+  "egg" = "50 g", "the p" = "all" } }
   preferment "p" { ingredients = { "rye flour" = "100 g", "water" = "100 g" } }
-  filling "f" { ingredients = { "ground almonds" = "100 g", "dark chocolate 70-85%" = "50 g", "sesame seeds" = "5 g" } }
+  filling "f" { ingredients = { "ground almonds" = "100 g", "dark chocolate 70-85%" = "50 g",
+    "sesame seeds" = "5 g" } }
   syrup "s" { ingredients = { "sugar" = "1 g", "water" = "1 g" } }`,
 	)
 	for _, test := range []struct{ part, fact, want string }{
 		{"d", "allergens_us", "egg, milk, wheat"},
-		{"d", "allergens_eu", "cereals containing gluten (rye), cereals containing gluten (wheat), eggs, milk"},
-		{"d", "allergens", "cereals containing gluten (rye), cereals containing gluten (wheat), egg, eggs, milk, wheat"},
+		{"d", "allergens_eu", "cereals containing gluten (rye), cereals containing gluten " +
+			"(wheat), eggs, milk"},
+		{"d", "allergens", "cereals containing gluten (rye), cereals containing gluten (wheat), " +
+			"egg, eggs, milk, wheat"},
 		{"p", "allergens_us", ""},
 		{"p", "allergens_eu", "cereals containing gluten (rye)"},
 		{"f", "allergens_us", "sesame, tree nuts (almond)"},
@@ -331,7 +365,8 @@ func TestAllergens(t *testing.T) {
 		{"s", "allergens_to_check", ""},
 		{"d", "allergens_to_check", ""},
 		{"", "allergens_us", "egg, milk, sesame, tree nuts (almond), wheat"},
-		{"", "allergens_eu", "cereals containing gluten (rye), cereals containing gluten (wheat), eggs, milk, nuts (almond), sesame seeds"},
+		{"", "allergens_eu", "cereals containing gluten (rye), cereals containing gluten " +
+			"(wheat), eggs, milk, nuts (almond), sesame seeds"},
 	} {
 		if got := strings.Join(value(t, s, test.part, test.fact).Words, ", "); got != test.want {
 			t.Errorf("%s of %q: %q, not %q", test.fact, test.part, got, test.want)
@@ -342,7 +377,8 @@ func TestAllergens(t *testing.T) {
 	if !strings.Contains(check, "milk") {
 		t.Errorf("chocolate often holds milk, and the filling says %q", check)
 	}
-	if whole := strings.Join(value(t, s, "", "allergens_to_check").Words, ", "); strings.Contains(whole, "milk") {
+	whole := strings.Join(value(t, s, "", "allergens_to_check").Words, ", ")
+	if strings.Contains(whole, "milk") {
 		t.Errorf("milk is in the dough for certain, and the formula says %q", whole)
 	}
 }

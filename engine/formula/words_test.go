@@ -184,7 +184,8 @@ func TestWordsThatSayTheWay(t *testing.T) {
 	file := source.New("f.hcl", []byte(`formula "f" {
   dough "d" {
     ingredients = { "bread flour" = "1000 g", "butter" = { amount = "100 g", reserve = "all" } }
-    steps       = [{ mix = "5 min" }, { glaze = "w" }, { deep-fry = "2 min" }, { glaze = "w" }, { proofing = "1 h" }, { pan = "x", tin = "lof tin" }]
+    steps       = [{ mix = "5 min" }, { glaze = "w" }, { deep-fry = "2 min" }, { glaze = "w" },
+      { proofing = "1 h" }, { pan = "x", tin = "lof tin" }]
   }
   wash "w" { ingredients = { "egg" = "1" } }
 }

@@ -4,14 +4,14 @@
 //
 // Each file answers one question, by the table or the law beside it:
 //
-//	control.go   which part needs control          FDA Food Code 2022, 1-201.10(B), table B
-//	live.go      rise in a live dough, in a scald  growth measured in such food (microbe.Growth)
-//	exposure.go  warm hours, share of time used    published times by organism (microbe.LimitSource)
-//	raw.go       is egg or flour eaten raw         70 C (Food Code 3-401.11), 74 C (consumer advice)
-//	core.go      how hot the middle gets           71, 74 and 82 C (rules/hygiene.hcl), the code's reheating
-//	sealed.go    C. botulinum without air          published limits (microbe.Botulinum)
-//	kill.go      how far a bake kills Salmonella   published D and z values by food and water activity
-//	keeping.go   how long it is kept               the code of the kitchen; mould by Cauvain & Seiler
+//	control.go   which part needs control        FDA Food Code 2022, 1-201.10(B), table B
+//	live.go      rise in a live dough or a scald growth measured in such food (microbe.Growth)
+//	exposure.go  warm hours, share of time used  times by organism (microbe.LimitSource)
+//	raw.go       egg or flour eaten raw          70 C (Food Code 3-401.11), 74 C (consumers)
+//	core.go      the core's temperature          71, 74, 82 C (rules/hygiene.hcl), the code
+//	sealed.go    C. botulinum without air        published limits (microbe.Botulinum)
+//	kill.go      a bake's kill of Salmonella     D and z values by food and water activity
+//	keeping.go   days kept                       the kitchen's code; mould by Cauvain & Seiler
 //
 // clock.go adds up the exposure. The unfavourable end of every error is in
 // the figures; the rules take it.

@@ -1,6 +1,7 @@
-// Package edit turns new values of a formula into edits of its file. Each edit changes one value, in
-// the way that the baker wrote it, or puts in the entry that is missing. Spacing, comments and
-// everything else stay. The caller decides which value changes, and to what.
+// Package edit turns new values of a formula into edits of its file. Each edit
+// changes one value, in the way that the baker wrote it, or puts in the entry that
+// is missing. Spacing, comments and everything else stay. The caller decides which
+// value changes, and to what.
 package edit
 
 import (
@@ -33,7 +34,8 @@ func New(f *source.File) (*Changer, error) {
 	return &Changer{file: f, body: body}, nil
 }
 
-// Amount writes another amount for an ingredient. One that is given as an object stays one.
+// Amount writes another amount for an ingredient. One that is given as an object
+// stays one.
 func (c *Changer) Amount(in *formula.Ingredient, text string) (source.Edit, error) {
 	item, err := c.line(in)
 	if err != nil {
@@ -45,7 +47,8 @@ func (c *Changer) Amount(in *formula.Ingredient, text string) (source.Edit, erro
 	return c.replace(item.ValueExpr, text), nil
 }
 
-// Option writes an option of an ingredient. An amount that stands alone becomes an object.
+// Option writes an option of an ingredient. An amount that stands alone becomes
+// an object.
 func (c *Changer) Option(in *formula.Ingredient, key, text string) (source.Edit, error) {
 	item, err := c.line(in)
 	if err != nil {
@@ -60,8 +63,9 @@ func (c *Changer) Option(in *formula.Ingredient, key, text string) (source.Edit,
 		formula.OptionAmount, amount, key, quoted(text))), nil
 }
 
-// Rename gives an ingredient another name, such as another kind of yeast. Blanks before the equals
-// sign make up for the name's length, so that the column of signs stays in line.
+// Rename gives an ingredient another name, such as another kind of yeast. Blanks
+// before the equals sign make up for the name's length, so that the column of signs
+// stays in line.
 func (c *Changer) Rename(in *formula.Ingredient, name string) (source.Edit, error) {
 	item, err := c.line(in)
 	if err != nil {
@@ -79,8 +83,8 @@ func (c *Changer) Rename(in *formula.Ingredient, name string) (source.Edit, erro
 	return c.file.Replace(source.Span{Start: key.Start, End: end}, text), nil
 }
 
-// Add puts a new ingredient line at the end of a part's list, indented and aligned as its
-// neighbours are.
+// Add puts a new ingredient line at the end of a part's list, indented and aligned
+// as its neighbours are.
 func (c *Changer) Add(p *formula.Part, name, amount string) (source.Edit, error) {
 	if len(p.Ingredients) == 0 || p.Implied {
 		return source.Edit{}, fmt.Errorf("%s %q has no line to put another below", p.Kind, p.Name)
@@ -96,8 +100,9 @@ func (c *Changer) Add(p *formula.Part, name, amount string) (source.Edit, error)
 	return c.insert(object, quoted(name), room, quoted(amount)), nil
 }
 
-// Main writes another value for the verb's own: the time of a rest, the thickness of a sheet. It
-// finds the verb by its place, since a baker may write another word for it.
+// Main writes another value for the verb's own: the time of a rest, the thickness
+// of a sheet. It finds the verb by its place, since a baker may write another word
+// for it.
 func (c *Changer) Main(s *formula.Step, text string) (source.Edit, error) {
 	if object := c.object(s.Place.Start); object != nil {
 		for _, item := range object.Items {
@@ -118,8 +123,8 @@ func (c *Changer) Step(s *formula.Step, key, text string) (source.Edit, error) {
 	return c.set(object, key, text)
 }
 
-// AddStep puts a new step after another: on a line of its own where the steps stand so, with the
-// same ending.
+// AddStep puts a new step after another: on a line of its own where the steps stand
+// so, with the same ending.
 func (c *Changer) AddStep(after *formula.Step, text string) (source.Edit, error) {
 	object := c.object(after.Place.Start)
 	if object == nil {
@@ -235,8 +240,9 @@ func (c *Changer) set(object *hclsyntax.ObjectConsExpr, key, text string) (sourc
 	return c.insert(object, key, 0, quoted(text)), nil
 }
 
-// insert puts an entry after the last of an object: on a line of its own where they stand so, else
-// behind a comma. room is the column of the equals sign, counted from the key.
+// insert puts an entry after the last of an object: on a line of its own where they
+// stand so, else behind a comma. room is the column of the equals sign, counted
+// from the key.
 func (c *Changer) insert(object *hclsyntax.ObjectConsExpr, key string, room int, value string,
 ) source.Edit {
 	last := object.Items[len(object.Items)-1]
@@ -255,7 +261,8 @@ func (c *Changer) insert(object *hclsyntax.ObjectConsExpr, key string, room int,
 	}
 	gap := strings.Repeat(" ", max(1, room-utf8.RuneCountInString(key)))
 	entry := c.file.LineEnding(from) + string(text[begin:from]) + key + gap + "= " + value
-	// What stands between the value and the end of its line, a comma or a comment, stays there.
+	// What stands between the value and the end of its line, a comma or a comment,
+	// stays there.
 	stop := end
 	comma := false
 	for stop < len(text) && text[stop] != '\n' {
@@ -277,8 +284,9 @@ func (c *Changer) insert(object *hclsyntax.ObjectConsExpr, key string, room int,
 	return source.Edit{Start: stop, End: stop, New: entry}
 }
 
-// replace writes another value in the place of an expression. Within quotes, the text between them
-// changes alone; a bare number stays bare where the new value is one.
+// replace writes another value in the place of an expression. Within quotes, the
+// text between them changes alone; a bare number stays bare where the new value
+// is one.
 func (c *Changer) replace(e hclsyntax.Expression, text string) source.Edit {
 	whole := span(e)
 	if _, inside, ok := source.StringLiteral(e); ok && c.file.Text[whole.Start] == '"' {
@@ -296,8 +304,9 @@ func span(e hclsyntax.Expression) source.Span {
 	return source.Span{Start: r.Start.Byte, End: r.End.Byte}
 }
 
-// quoted writes a text as HCL reads it back. Names and quantities are written here: quotes,
-// backslashes and the sign that begins a template are all that needs an escape.
+// quoted writes a text as HCL reads it back. Names and quantities are written
+// here: quotes, backslashes and the sign that begins a template are all that needs
+// an escape.
 func quoted(text string) string {
 	r := strings.NewReplacer(`\`, `\\`, `"`, `\"`, "${", "$${", "%{", "%%{")
 	return `"` + r.Replace(text) + `"`

@@ -7,8 +7,9 @@ import (
 	"forebake/engine/spelling"
 )
 
-// measuresAbroad are words of other languages for measures and counts that stand behind a number,
-// with the English ones. Common practice, no source. A Würfel of fresh yeast is 42 g in Germany.
+// measuresAbroad are words of other languages for measures and counts that
+// stand behind a number, with the English ones. Common practice, no source.
+// A Würfel of fresh yeast is 42 g in Germany.
 var measuresAbroad = []struct {
 	words   func() *regexp.Regexp
 	english string
@@ -35,19 +36,21 @@ func abroadAt(words string) func() *regexp.Regexp {
 var (
 	about = spelling.Pattern(`(?i)^(?:ca\.?|circa|env(?:iron)?\.?|etwa|ungefähr|` +
 		`około|ok\.|noin|cirka|c:a) (\d.*)$`)
-	// ofAbroad is the "of" behind an amount: "250 g de farine", "80 g d'eau".
+	// ofAbroad is the "of" behind an amount: "250 g de farine", "80
+	// g d'eau".
 	ofAbroad = spelling.Pattern(`(?i)^(` + numberForm + `` +
 		`(?: ?(?:[a-zµ]{1,4}\.?|pinch|packet|glass))?) (?:de la |de l['’]|des |de |d['’]|di |` +
 		`del |della |dell['’]|af )(\pL.*)$`)
-	// countBehind are words behind a number at the end, which only say that it is counted.
+	// countBehind are words behind a number at the end, which only say that
+	// it is counted.
 	countBehind = spelling.Pattern(`(?i)^(\pL[^\d]* \d+) ?(?:nos?\.?|pcs?\.?|stk\.?|st\.?)$`)
 	// percentColumn is a column of baker's percentages behind the weight.
 	percentColumn = spelling.Pattern(`^(\pL.* ` + numberForm + ` ?(?:kg|g|lb|oz))` +
 		`[ |]+(\d+(?:[.,]\d+)? ?%)$`)
 )
 
-// english turns what other languages write around the figure of a line into what the reader knows,
-// and says which percentage stood beside a weight.
+// english turns what other languages write around the figure of a line into
+// what the reader knows, and says which percentage stood beside a weight.
 func english(text string) (out, percent string) {
 	if m := countBehind().FindStringSubmatch(text); m != nil { // "Egg - 1 no."
 		text = m[1]

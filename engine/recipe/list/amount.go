@@ -33,7 +33,8 @@ var (
 var numberWords = map[string]string{"a": "1", "an": "1", "one": "1", "two": "2", "three": "3",
 	"four": "4", "five": "5", "six": "6", "half": "1/2", "quarter": "1/4", "dozen": "12"}
 
-// numbered is a text whose first word is a figure where it is a number in letters.
+// numbered is a text whose first word is a figure where it is a number
+// in letters.
 func numbered(text string) string {
 	first, rest, found := strings.Cut(strings.TrimSpace(text), " ")
 	if n := numberWords[strings.ToLower(first)]; n != "" && found {
@@ -42,8 +43,9 @@ func numbered(text string) string {
 	return strings.TrimSpace(text)
 }
 
-// packs are measures that are packs of a thing: the grams of one, and what the reader says of it.
-// Sources: dry yeast 7 g a sachet (German, US pages, read); SR 28 table for the stick of butter.
+// packs are measures that are packs of a thing: the grams of one, and what
+// the reader says of it. Sources: dry yeast 7 g a sachet (German, US pages,
+// read); SR 28 table for the stick of butter.
 var packs = map[string]struct{ unit, says string }{
 	"sachet":   {"7 g", "a sachet of dry yeast is 7 g; read the label"},
 	"packet":   {"7 g", "a packet of dry yeast is 7 g; read the label"},
@@ -65,7 +67,8 @@ var bounded = map[string]struct{ lo, hi, unit string }{
 	"dollop": {"15", "45", "g"}, "squeeze": {"3", "15", "ml"}, "grating": {"0.1", "0.5", "g"},
 }
 
-// looseAt finds such a measure at the start of a text, with the words for its size.
+// looseAt finds such a measure at the start of a text, with the words for
+// its size.
 var looseAt = spelling.Pattern(`(?i)^((?:few|couple of) )?((?:(?:good|large|small|generous|big|` +
 	`tiny|little|fat|heaped) )+)?(pinch|dash|glass|handful|knob|splash|glug|drop|sprig|dollop|` +
 	`squeeze|grating)(?:e?s)?\b`)
@@ -154,7 +157,8 @@ func (r Reader) packed(l *Line, number, rest string, each float64) bool {
 			l.Amount = quantity.Plain(n*x*each) + " " + number1
 			r.named(l, after)
 			if it, ok := r.item(l.Name); ok && w != "stick" && it.Yeast < dryYeast {
-				// of vanilla sugar, of saffron: the reader of a formula knows
+				// of vanilla sugar, of saffron: the reader of a
+				// formula knows
 				l.Amount = number + " " + w
 			} else {
 				l.says(p.says)
@@ -168,7 +172,8 @@ func (r Reader) packed(l *Line, number, rest string, each float64) bool {
 	return false
 }
 
-// loose reads a measure that is none, such as a handful: it lies between two weights.
+// loose reads a measure that is none, such as a handful: it lies between
+// two weights.
 func (r Reader) loose(l *Line, number, rest string, inside []string) bool {
 	for w, b := range bounded {
 		after, found := cutWord(rest, w)
@@ -216,8 +221,8 @@ func (r Reader) times(l *Line, amount string, n float64) string {
 	return out + " " + q.Unit
 }
 
-// unitOf reads the unit behind a number, and what joins it: "1 cup plus 2 tbsp", "500 g/1 lb 2 oz".
-// The amount is "" where no unit stands there.
+// unitOf reads the unit behind a number, and what joins it: "1 cup plus 2
+// tbsp", "500 g/1 lb 2 oz". The amount is "" where no unit stands there.
 func (r Reader) unitOf(l *Line, number, rest string) (amount, after string) {
 	unit, n := unitAt(rest)
 	if n == 0 {
@@ -278,8 +283,8 @@ func (r Reader) unitOf(l *Line, number, rest string) (amount, after string) {
 	return r.otherMeasures(l, amount, after)
 }
 
-// otherMeasures steps over the same amount in other units, "500 g/1 lb 2 oz", and takes a weight
-// where the first is none.
+// otherMeasures steps over the same amount in other units, "500 g/1 lb 2
+// oz", and takes a weight where the first is none.
 func (r Reader) otherMeasures(l *Line, amount, after string) (string, string) {
 	for {
 		next := strings.TrimLeft(after, " ")
@@ -315,8 +320,9 @@ func (r Reader) otherMeasures(l *Line, amount, after string) (string, string) {
 	return amount, after
 }
 
-// unitAt finds the unit at the start of a text: its word, and how many bytes it takes with the
-// blank before what follows. A unit must end a word.
+// unitAt finds the unit at the start of a text: its word, and how
+// many bytes it takes with the blank before what follows. A unit must
+// end a word.
 func unitAt(text string) (string, int) {
 	fields := strings.Fields(text)
 	for words := min(2, len(fields)); words >= 1; words-- {
@@ -350,8 +356,8 @@ func unitAt(text string) (string, int) {
 	return "", 0
 }
 
-// better takes a weight that stands in brackets or behind a stroke for a volume, which packs
-// differently in every cup.
+// better takes a weight that stands in brackets or behind a stroke for a
+// volume, which packs differently in every cup.
 func (r Reader) better(l *Line, amount string, others []string) string {
 	q, fault := quantity.Read(amount, allAmounts)
 	if fault != nil && amount != "?" || q.Kind == quantity.Mass && q.IsPoint() && amount != "?" {
@@ -364,7 +370,8 @@ func (r Reader) better(l *Line, amount string, others []string) string {
 	return amount
 }
 
-// weightIn is the first weight among texts, such as those in the brackets of a line.
+// weightIn is the first weight among texts, such as those in the brackets
+// of a line.
 func weightIn(texts []string) (string, bool) {
 	for _, o := range texts {
 		for _, one := range strings.FieldsFunc(o, func(r rune) bool {
@@ -383,7 +390,8 @@ func weightIn(texts []string) (string, bool) {
 	return "", false
 }
 
-// counted reads an amount without a unit: eggs, and what has a known weight a piece.
+// counted reads an amount without a unit: eggs, and what has a known weight
+// a piece.
 func (r Reader) counted(l *Line, number string, each float64, rest string, inside []string) bool {
 	if rest == "" || !unicode.IsLetter([]rune(rest)[0]) {
 		return false
@@ -477,8 +485,9 @@ func Added(a, b string) string {
 	return strings.TrimSpace(out + " " + x.Unit)
 }
 
-// FromVolume is what a volume of food weighs where the larder has no density: 0.5 to 1.1 g/ml, from
-// flaked to mashed foods. Common practice, no source. "" of what is no volume.
+// FromVolume is what a volume of food weighs where the larder has no
+// density: 0.5 to 1.1 g/ml, from flaked to mashed foods. Common practice,
+// no source. "" of what is no volume.
 func FromVolume(amount string) string {
 	q, fault := quantity.Read(amount, quantity.Of(quantity.Volume))
 	if fault != nil {
@@ -503,8 +512,8 @@ var tinAside = spelling.Pattern(`(?i)(?:\b(two|three|four|six|2|3|4|` +
 	`6) (?:[\w-]+ ){0,2}?)?\b((?:loaf|round|square|cake|bundt|springform|baking|brownie|` +
 	`pie)? ?(?:tin|pan|dish|mou?ld))(?:e?s)? ?\(([^()]*\d[^()]*)\)`)
 
-// Tin is the tin of a known size that a text names, "23 cm round tin", and how many there are; each
-// "" where the text does not say.
+// Tin is the tin of a known size that a text names, "23 cm round tin", and
+// how many there are; each "" where the text does not say.
 func Tin(text string) (tin, count string) {
 	var all [][]string // the sides in brackets go before the pounds of a loaf
 	for _, m := range tinAside().FindAllStringSubmatch(text, -1) {

@@ -1,6 +1,7 @@
-// Package list reads the lines of a list of ingredients as cook books write them: how much of what,
-// how warm, in what form, and what for. A recipe calls it. It decides nothing about the dough, and
-// leaves no word of a line out silently: what it made nothing of stands in Says.
+// Package list reads the lines of a list of ingredients as cook books write
+// them: how much of what, how warm, in what form, and what for. A recipe
+// calls it. It decides nothing about the dough, and leaves no word of a
+// line out silently: what it made nothing of stands in Says.
 package list
 
 import (
@@ -16,7 +17,8 @@ type Line struct {
 	Name, Amount string
 	Options      []Option
 	Says         []string // what a baker is to read beside it
-	// what the text says it is for: "egg wash", "frying"; "" for the part itself
+	// what the text says it is for: "egg wash", "frying"; "" for the
+	// part itself
 	For     string
 	Unknown string // why no formula can name it; "" where the larder knows the name
 }
@@ -57,7 +59,8 @@ func (l *Line) OptionsText() string {
 	return out
 }
 
-// Reader reads lines. Scale is the letter that degrees without one mean, "" where that is unknown.
+// Reader reads lines. Scale is the letter that degrees without one mean, ""
+// where that is unknown.
 type Reader struct {
 	Larder  *larder.Larder
 	Kitchen Kitchen
@@ -74,8 +77,9 @@ const (
 	UK      Kitchen = "UK"
 )
 
-// Words that a cook book of one of the two countries uses and one of the other hardly does. A text
-// with words of both is of neither. Common practice, no source.
+// Words that a cook book of one of the two countries uses and one of the
+// other hardly does. A text with words of both is of neither. Common
+// practice, no source.
 var (
 	usWords = spelling.Pattern(`(?i)\b(all-purpose|sticks?|cups?|confectioners'? sugar|` +
 		`powdered sugar|heavy cream|kosher|packets?|envelopes?|\d{3} ?°? ?F)\b`)
@@ -96,7 +100,8 @@ func KitchenOf(text string) Kitchen {
 	return Unknown
 }
 
-// Left is what a list says and a formula has no place for, such as "flour for dusting".
+// Left is what a list says and a formula has no place for, such as "flour
+// for dusting".
 type Left string
 
 var (
@@ -111,8 +116,9 @@ var (
 	bench   = spelling.Pattern(`(?i)^(?:` + onTheBench + `)$`)
 )
 
-// onTheBench are purposes that put nothing into what is eaten that counts, or that are no part of
-// the bake; elsewhere are those that make another part. Frying fat is no part either.
+// onTheBench are purposes that put nothing into what is eaten that counts,
+// or that are no part of the bake; elsewhere are those that make another
+// part. Frying fat is no part either.
 const (
 	onTheBench = `dust(?:ing)?|greas\w+|kneading|oiling|flouring|(?:bowl|pans?|tins?|bench|` +
 		`counter|board|trays?|baking sheet|mou?lds?)|work(?:ing)?(?: ?surfaces?)?|rolling out|` +
@@ -123,7 +129,8 @@ const (
 		`syrup|streusel|crumble|sponge|starter|poolish|biga|tangzhong|dough|laminat\w*|roll-in`
 )
 
-// Lines reads a line of a list, and reports whether it is one. It may hold several ingredients.
+// Lines reads a line of a list, and reports whether it is one. It may hold
+// several ingredients.
 func (r Reader) Lines(text string) (lines []Line, left []Left, ok bool) {
 	written := strings.TrimSpace(bullet().ReplaceAllString(strings.TrimSpace(text), ""))
 	text, percent := english(written)
@@ -150,7 +157,8 @@ func (r Reader) Lines(text string) (lines []Line, left []Left, ok bool) {
 		goal = strings.ToLower(text[m[2]:m[3]])
 		rest := strings.TrimSpace(text[:m[0]])
 		tail := strings.Trim(text[m[0]:], " ,;()")
-		// "1/4 cup sugar, plus 1 cup for rolling": the second amount alone is for that.
+		// "1/4 cup sugar, plus 1 cup for rolling": the second amount alone
+		// is for that.
 		if p := plusFor().FindStringSubmatchIndex(rest); p != nil {
 			first, okFirst := r.several(rest[:p[0]])
 			second, okSecond := r.again(first, rest[p[2]:p[3]])
@@ -186,7 +194,8 @@ func (r Reader) again(first []Line, text string) ([]Line, bool) {
 	return r.several(text + " " + first[0].Name)
 }
 
-// sorted says of lines what they are for; those of the bench are left out, as a baker reads.
+// sorted says of lines what they are for; those of the bench are left out,
+// as a baker reads.
 func (r Reader) sorted(lines []Line, goal, tail string, left *[]Left) []Line {
 	of := lines[:0:0]
 	for _, l := range lines {
@@ -214,7 +223,8 @@ func (l *Line) amountText() string {
 	return l.Amount + " "
 }
 
-// whole adds what is said of the whole line, and the words that nothing was made of.
+// whole adds what is said of the whole line, and the words that nothing was
+// made of.
 func (r Reader) whole(written string, lines []Line, left []Left,
 	aside string) ([]Line, []Left, bool) {
 	if len(lines) == 0 {
@@ -246,8 +256,8 @@ func (r Reader) whole(written string, lines []Line, left []Left,
 	return lines, left, true
 }
 
-// missing reports whether a word or a figure of a text stands nowhere in what was made of it. Words
-// that a formula has no use for do not count.
+// missing reports whether a word or a figure of a text stands nowhere in
+// what was made of it. Words that a formula has no use for do not count.
 func missing(text, made string) bool {
 	has := map[string]bool{}
 	for _, w := range wordsOf(made) {
@@ -272,8 +282,9 @@ func wordsOf(text string) []string { return wordForm().FindAllString(strings.ToL
 var joiners = spelling.Pattern(`(?i)\s*(?:\+|&|,|;|\bplus\b|\band\b|\b(?:lightly )?(?:beaten|` +
 	`mixed|whisked|thinned) (?:together )?with\b|\bwith\b)\s*`)
 
-// several reads the ingredients of one text: "1 large egg + 1 yolk" are two. It cuts where what
-// stands before is an ingredient and what follows begins with an amount.
+// several reads the ingredients of one text: "1 large egg + 1 yolk" are
+// two. It cuts where what stands before is an ingredient and what follows
+// begins with an amount.
 func (r Reader) several(text string) ([]Line, bool) {
 	text = strings.Trim(text, " ,.;")
 	var lines []Line
@@ -306,11 +317,12 @@ func (r Reader) several(text string) ([]Line, bool) {
 	return []Line{l}, ok
 }
 
-// longestOne bounds what is read as one ingredient, bytes: a name may have half of it, and cook books
-// keep a line below 200.
+// longestOne bounds what is read as one ingredient, bytes: a name may have
+// half of it, and cook books keep a line below 200.
 const longestOne = 500
 
-// startsOne reports whether a text begins with an ingredient: "1 tbsp" alone is more of the one before.
+// startsOne reports whether a text begins with an ingredient: "1 tbsp"
+// alone is more of the one before.
 func (r Reader) startsOne(text string) bool {
 	text = text[:min(len(text), longestOne+1)]
 	end := len(text)
@@ -323,14 +335,16 @@ func (r Reader) startsOne(text string) bool {
 
 var unjoined = spelling.Pattern(`(?i)\s\d+ ?(?:g|kg|ml|dl|oz)\b`)
 
-// outside is a text of the same length with blanks for what stands in brackets.
+// outside is a text of the same length with blanks for what stands
+// in brackets.
 func outside(text string) string {
 	return parens().ReplaceAllStringFunc(text, func(s string) string {
 		return strings.Repeat("_", len(s))
 	})
 }
 
-// turned is a line that has its amount behind the name: "Bread flour: 500 g", "Eggs 2".
+// turned is a line that has its amount behind the name: "Bread flour: 500
+// g", "Eggs 2".
 var turned = spelling.Pattern(`^(\pL[^\d½¼¾⅓⅔⅛:]*?(?:\b(?:T ?|[Tt]ype |` +
 	`[Tt]ipo )\d{2,4})?)(?:\s*[:=…]+|\s+[-–—.]+|\.{2,})?\s+(` + numberForm + `(?:\s*(?:-|–|to)\s*` +
 	numberForm + `)?\s*[\pL.]{0,12}(?: \pL{2,6}\.?)?)\s*((?:\([^()]*\))?)(?:,\s*(.*))?$`)
@@ -398,7 +412,8 @@ func (r Reader) plain(text string) (Line, bool) {
 	return l, true
 }
 
-// bare reads a name without any amount, where the larder knows it: "Melted butter".
+// bare reads a name without any amount, where the larder knows it:
+// "Melted butter".
 func (r Reader) bare(text string) ([]Line, bool) {
 	if len(strings.Fields(text)) > 6 {
 		return nil, false
@@ -414,7 +429,8 @@ func (r Reader) bare(text string) ([]Line, bool) {
 	return []Line{l}, true
 }
 
-// Named reads a line that is the name of a thing alone, without an amount: "pearl sugar".
+// Named reads a line that is the name of a thing alone, without an amount:
+// "pearl sugar".
 func (r Reader) Named(text string) (Line, bool) {
 	found, ok := r.bare(strings.Trim(bullet().ReplaceAllString(strings.TrimSpace(text), ""), " ,."))
 	if !ok {

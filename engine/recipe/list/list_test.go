@@ -89,7 +89,8 @@ func TestTin(t *testing.T) {
 	}
 }
 
-// TestAbroad holds how the words of other languages around a figure are read.
+// TestAbroad holds how the words of other languages around a figure
+// are read.
 func TestAbroad(t *testing.T) {
 	for text, want := range map[string]string{
 		"1 Pck. Trockenhefe": "Trockenhefe 7 g", "1 Würfel Hefe": "fresh yeast 42 g",

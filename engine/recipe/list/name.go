@@ -33,17 +33,19 @@ var (
 	sizedAt = spelling.Pattern(`(?i)^(?:size )?(?:(x?[sml])|(small|medium|large))$`)
 )
 
-// asForms are words of preparation that the formula's "as" reads, and others that say how a thing
-// stands: melted fat weighs on the dough, and chopped nuts on the choking hazard.
+// asForms are words of preparation that the formula's "as" reads, and
+// others that say how a thing stands: melted fat weighs on the dough, and
+// chopped nuts on the choking hazard.
 var asForms = []string{"melted", "softened", "finely chopped", "roughly chopped", "chopped",
 	"finely ground", "ground", "cubed", "diced", "flaked", "sliced", "slivered", "whole", "beaten",
 	"lightly beaten", "halved", "crushed", "grated", "finely grated", "sifted"}
 
-// stateWords are words in a name that the larder knows the thing by, "melted butter", and that say
-// how warm it is or how it stands.
+// stateWords are words in a name that the larder knows the thing by,
+// "melted butter", and that say how warm it is or how it stands.
 var stateWords = strings.Fields("lukewarm tepid warm hot boiling melted softened")
 
-// descriptions are words before a name that do not change what the thing is made of.
+// descriptions are words before a name that do not change what the thing is
+// made of.
 var descriptions = []string{"warm", "lukewarm", "tepid", "hot", "cold", "ice-cold",
 	"iced", "cooled",
 	"chilled", "softened", "soft", "melted", "sifted", "packed", "firmly packed", "lightly packed",
@@ -59,8 +61,9 @@ var boilingWord = spelling.Pattern(`(?i)^boiling$`)
 var silent = strings.Split("of;the;very;well;good;level;fine;ripe;organic;free-range;good-quality;"+
 	"fresh;sifted;unsifted;finely;freshly;granulated;unwaxed", ";")
 
-// citrus reads the juice or the zest of so many fruits. 48 g is the juice of a lemon (SR 28 NDB
-// 09152), 2 to 3 tsp of 6 g a tbsp its zest (SR 28 NDB 09156); of other juices from memory.
+// citrus reads the juice or the zest of so many fruits. 48 g is the juice
+// of a lemon (SR 28 NDB 09152), 2 to 3 tsp of 6 g a tbsp its zest (SR 28
+// NDB 09156); of other juices from memory.
 func (r Reader) citrus(l *Line, text string) bool {
 	count, fruit, what := "", "", ""
 	if m := citrusOf().FindStringSubmatch(text); m != nil {
@@ -134,8 +137,8 @@ func (r Reader) named(l *Line, text string) {
 	}
 }
 
-// egg names an egg by its size and the kitchen's country. A large egg is 50 g in the US and 60 g in
-// the EU and the UK.
+// egg names an egg by its size and the kitchen's country. A large egg is 50
+// g in the US and 60 g in the EU and the UK.
 func (r Reader) egg(l *Line, name string) string {
 	m := eggSize().FindStringSubmatch(name)
 	if m == nil {
@@ -160,8 +163,9 @@ func (r Reader) egg(l *Line, name string) string {
 		"extra-large", "extra large").Replace(size) + " egg"
 }
 
-// resolve finds the larder's name in words, some of which only describe the thing. prepared are
-// those words. A name that the larder is sure of goes before one that it asks about.
+// resolve finds the larder's name in words, some of which only describe the
+// thing. prepared are those words. A name that the larder is sure of goes
+// before one that it asks about.
 func (r Reader) resolve(name string) (found string, prepared []string, ok bool) {
 	name = strings.ReplaceAll(name, "A.P.", "AP")
 	if !r.sure(name) {
@@ -195,8 +199,8 @@ func (r Reader) resolve(name string) (found string, prepared []string, ok bool) 
 	return "", nil, false
 }
 
-// turnedRound is the name of the larder that holds the same words in another order, "flour T45",
-// "dry active yeast"; "" for none.
+// turnedRound is the name of the larder that holds the same words in
+// another order, "flour T45", "dry active yeast"; "" for none.
 func (r Reader) turnedRound(words []string) string {
 	orders := [][]int{{1, 0}}
 	switch len(words) {
@@ -242,8 +246,9 @@ func (r Reader) item(name string) (*larder.Item, bool) {
 	return it, ok
 }
 
-// ask says what a name may mean, where the larder is not sure of it or does not know it. Of a word
-// that a formula's reader would refuse, it takes the first choice and says so.
+// ask says what a name may mean, where the larder is not sure of it or does
+// not know it. Of a word that a formula's reader would refuse, it takes the
+// first choice and says so.
 func (r Reader) ask(l *Line) {
 	a, ambiguous := r.Larder.Ambiguous(l.Name)
 	_, known := r.item(l.Name)
@@ -270,11 +275,13 @@ func (r Reader) ask(l *Line) {
 	}
 }
 
-// unknown stands for why a name is not known until the line is read: near names take long to find.
+// unknown stands for why a name is not known until the line is read: near
+// names take long to find.
 const unknown = "unknown"
 
-// freshFrom is the least weight of a yeast that is read as fresh, g: packets of dry yeast hold 7 to
-// 11 g, cubes of fresh 25 to 50 g (common practice).
+// freshFrom is the least weight of a yeast that is read as fresh, g:
+// packets of dry yeast hold 7 to 11 g, cubes of fresh 25 to 50 g
+// (common practice).
 const freshFrom = 15
 
 func (r Reader) manyGrams(l *Line) bool {
@@ -286,7 +293,8 @@ func without(list []string, word string) []string {
 	return slices.DeleteFunc(slices.Clone(list), func(s string) bool { return s == word })
 }
 
-// describe reads what is said of an ingredient: a temperature, a form, or words.
+// describe reads what is said of an ingredient: a temperature, a form,
+// or words.
 func (r Reader) describe(l *Line, text string) {
 	text = strings.Trim(text, " .")
 	lower := strings.ToLower(text)
@@ -327,7 +335,8 @@ func (r Reader) describe(l *Line, text string) {
 	}
 }
 
-// insideParens reads what stands in brackets: the same amount again, the kind, or words.
+// insideParens reads what stands in brackets: the same amount again, the
+// kind, or words.
 func (r Reader) insideParens(l *Line, text string) {
 	m := sizedAt().FindStringSubmatch(text)
 	if m != nil && strings.HasPrefix(strings.ToLower(l.Name), "egg") {
@@ -361,8 +370,9 @@ func (r Reader) insideParens(l *Line, text string) {
 	}
 }
 
-// Temperature reads the first temperature of a text. Degrees without a letter are of the reader's
-// scale, or of an oven by their size: none bakes bread at 300 C, or at 260 F.
+// Temperature reads the first temperature of a text. Degrees without a
+// letter are of the reader's scale, or of an oven by their size: none bakes
+// bread at 300 C, or at 260 F.
 func (r Reader) Temperature(text string) (string, bool) {
 	m := degrees().FindStringSubmatch(text)
 	letter := ""
@@ -410,8 +420,8 @@ var (
 	cups   = spelling.Pattern(`(?i)\b(?:cups?|sticks?|all-purpose|ounces|pounds)\b`)
 )
 
-// ScaleOf is the letter that degrees without one mean in a text: the only one that stands there, else
-// by its measures. "" where that does not tell.
+// ScaleOf is the letter that degrees without one mean in a text: the only
+// one that stands there, else by its measures. "" where that does not tell.
 func ScaleOf(text string) string {
 	isC, isF := inC().MatchString(text), inF().MatchString(text)
 	inUS, inMetric := cups().MatchString(text), metric().MatchString(text)

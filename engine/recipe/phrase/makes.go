@@ -18,7 +18,8 @@ var (
 	aboutWord = spelling.Pattern(`(?i)\b(?:about|around|approx\w*|some)\b`)
 )
 
-// Made is how much a recipe makes: as a formula writes it, and the number of pieces.
+// Made is how much a recipe makes: as a formula writes it, and the number
+// of pieces.
 type Made struct {
 	Text, Count     string
 	Read            string // the figures that were read
@@ -76,7 +77,8 @@ var madeAside = spelling.Pattern(`(?i)\(((?:makes |yields )?(?:about |approx\.? 
 	`ca\.? )?\d+(?:-\d+)? (?:pieces|buns|rolls|slices|balls|servings)|(?:makes|yields) (?:about |` +
 	`approx\.? )?\d+(?:-\d+)?)\)`)
 
-// MadeAside finds how much a recipe makes in brackets, "(makes 12)", and the rest of the text.
+// MadeAside finds how much a recipe makes in brackets, "(makes 12)", and
+// the rest of the text.
 func MadeAside(text string) (made, rest string) {
 	m := madeAside().FindStringSubmatch(text)
 	if m == nil {

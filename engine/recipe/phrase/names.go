@@ -7,8 +7,9 @@ import (
 	"forebake/engine/larder"
 )
 
-// Names reports whether a text names an ingredient, by the last word of its name.
-// A text that names another thing with that word, "icing sugar", does not name it.
+// Names reports whether a text names an ingredient, by the last word of its
+// name. A text that names another thing with that word, "icing sugar", does
+// not name it.
 func Names(in *larder.Larder, name, text string) bool {
 	words := strings.Fields(name)
 	if len(words) == 0 {
@@ -28,18 +29,21 @@ func Names(in *larder.Larder, name, text string) bool {
 	return HasWord(text, name)
 }
 
-// dryBelow is the most water of fruit and nuts that are worked into a dough unnamed, %: zest has more.
+// dryBelow is the most water of fruit and nuts that are worked into a dough
+// unnamed, %: zest has more.
 const dryBelow = 40
 
-// NotThis reports whether a text names another thing in full whose last word one shares, and says no
-// other word of the one: "warm water" is not the cold water.
+// NotThis reports whether a text names another thing in full whose last
+// word one shares, and says no other word of the one: "warm water" is not
+// the cold water.
 func NotThis(one, another, text string) bool {
 	first, _, two := strings.Cut(one, " ")
 	return one != another && LastWords(one, 1) == LastWords(another, 1) && HasWord(text, another) &&
 		two && !HasWord(text, first)
 }
 
-// NamesClass reports whether a text names all ingredients of one's class: "the fruit".
+// NamesClass reports whether a text names all ingredients of one's class:
+// "the fruit".
 func NamesClass(in *larder.Larder, name, text string) bool {
 	it, known := in.Find(name)
 	word := ""
@@ -56,7 +60,8 @@ var classWords = map[larder.Class]string{
 	larder.ClassSpice: "spices",
 }
 
-// other reports whether two words name a thing of the larder that is not the one named.
+// other reports whether two words name a thing of the larder that is not
+// the one named.
 func other(in *larder.Larder, name, first, second string) bool {
 	if first == "" || second == "" {
 		return false
@@ -66,7 +71,8 @@ func other(in *larder.Larder, name, first, second string) bool {
 	return known && own != nil && it != own
 }
 
-// Speaks reports whether a text names a part itself: "the filling", "egg wash".
+// Speaks reports whether a text names a part itself: "the filling",
+// "egg wash".
 func Speaks(name, text string) bool {
 	words := strings.Fields(name)
 	names := []string{name, words[len(words)-1]}
@@ -87,7 +93,8 @@ func LastWords(text string, n int) string {
 	return strings.Join(words[max(0, len(words)-n):], " ")
 }
 
-// JoinsTo reports whether a text puts a part into something: "combine the starter with the flour".
+// JoinsTo reports whether a text puts a part into something: "combine the
+// starter with the flour".
 func JoinsTo(text, name string) bool {
 	return regexp.MustCompile(`(?i)\b` + regexp.QuoteMeta(name) +
 		`\b[^,.]{0,20}? (?:with|and|to|into|in)\b`).MatchString(text)

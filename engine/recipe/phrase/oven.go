@@ -15,20 +15,21 @@ var (
 	bareOven = spelling.Pattern(`(?i)(?:\bat|@|\bbake|\bto|\boven) (\d{3})\b`)
 )
 
-// ovenWords are words for an oven, the particular before the general. Common practice, no source.
+// ovenWords are words for an oven, the particular before the general.
+// Common practice, no source.
 var ovenWords = []struct{ words, t string }{
 	{"very hot oven", "220 C to 240 C"}, {"hot oven", "200 C to 220 C"},
 	{"moderate oven", "170 C to 190 C"}, {"medium oven", "170 C to 190 C"},
 	{"slow oven", "140 C to 160 C"},
 }
 
-// gasMarks are the oven marks of the UK, C. 4, 6 and 7 were read in pages that pair them; the
-// others are common practice.
+// gasMarks are the oven marks of the UK, C. 4, 6 and 7 were read in pages
+// that pair them; the others are common practice.
 var gasMarks = map[string]string{"1": "140 C", "2": "150 C", "3": "170 C", "4": "180 C",
 	"5": "190 C", "6": "200 C", "7": "220 C", "8": "230 C", "9": "240 C"}
 
-// Oven reads the oven's temperature: the one without a fan where both stand there. fan says that it
-// is of a fan oven.
+// Oven reads the oven's temperature: the one without a fan where both stand
+// there. fan says that it is of a fan oven.
 func Oven(r list.Reader, text string) (t, says string, fan bool) {
 	rest := fanForm().ReplaceAllString(ovenPlace().ReplaceAllString(text, "oven"), "")
 	if coreAt := coreForm().FindStringIndex(rest); coreAt != nil {
@@ -63,12 +64,14 @@ func Oven(r list.Reader, text string) (t, says string, fan bool) {
 	return "", "", false
 }
 
-// OvenWords are the words of an oven's other scales that a text holds: of a fan oven, of a gas mark.
+// OvenWords are the words of an oven's other scales that a text holds: of a
+// fan oven, of a gas mark.
 func OvenWords(text string) []string {
 	return []string{fanForm().FindString(text), gasMark().FindString(text)}
 }
 
-// Core is the temperature of the middle that a text asks for, in its words; "" for none.
+// Core is the temperature of the middle that a text asks for, in its words;
+// "" for none.
 func Core(text string) string {
 	if m := coreForm().FindStringSubmatch(ovenPlace().ReplaceAllString(text, "oven")); m != nil {
 		return m[1]
@@ -76,7 +79,8 @@ func Core(text string) string {
 	return ""
 }
 
-// ovenPlace are words for a place in the oven, which is no middle of a loaf.
+// ovenPlace are words for a place in the oven, which is no middle of
+// a loaf.
 var ovenPlace = spelling.Pattern(`(?i)(?:middle|cent(?:re|er)) ` +
 	`(?:of (?:the |an? )?(?:\w+ )?oven|shelf|rack)`)
 

@@ -1,6 +1,6 @@
-// Package phrase reads phrases of plain English cook books: how long something takes, into how many
-// Pieces, how thick. A recipe calls it. Texts go in and texts of a formula file come out; it knows no
-// formula.
+// Package phrase reads phrases of plain English cook books: how long
+// something takes, into how many Pieces, how thick. A recipe calls it.
+// Texts go in and texts of a formula file come out; it knows no formula.
 package phrase
 
 import (
@@ -15,7 +15,8 @@ import (
 	"forebake/engine/spelling"
 )
 
-// abbreviated are words whose full stop ends no sentence where a small letter follows.
+// abbreviated are words whose full stop ends no sentence where a small
+// letter follows.
 var abbreviated = spelling.Pattern(`(?i)\b(?:in|ins|min|mins|hr|hrs|sec|secs|approx|tbsp|tbs|tsp|` +
 	`oz|lb|lbs|qt|pt|no|ca|temp|deg|pkg|diam|refrig|tog|abt|doz|med|lg|sm|ht)$`)
 
@@ -24,8 +25,8 @@ const lastWord = 12
 
 var sentenceEnd = spelling.Pattern(`[.!?;](?:\s+|$)`)
 
-// Longest is the length of the longest sentence that is tried, bytes: it bounds the work on a text
-// without full stops. Cook books keep below 700.
+// Longest is the length of the longest sentence that is tried, bytes: it
+// bounds the work on a text without full stops. Cook books keep below 700.
 const Longest = 4000
 
 // Sentences cuts a line at its full stops; that of "1/2 in. thick" is none.
@@ -77,7 +78,8 @@ var (
 		list.Number + `|` + wordNumber + `))?\s*-?\s*(?:more |further )?(seconds?|secs?|minutes?|` +
 		`mins?|hours?|hrs?|h|days?)(?:\b(?: (?:and )?(` + list.Number +
 		`|a half)\s*(minutes?|mins?)?)?|([0-5]\d)\b)`)
-	// minutesForm are minutes behind hours without their unit: no degrees, weight or length.
+	// minutesForm are minutes behind hours without their unit: no degrees,
+	// weight or length.
 	minutesForm = spelling.Pattern(`^[0-5]\d(?:[,.;)]|$| (?:at|in|until|or|and|then|covered|` +
 		`with|on)\b)`)
 	mixedForm = spelling.Pattern(`(?i)^(` + list.Number +
@@ -95,7 +97,8 @@ var smallNumbers = map[string]string{"two": "2", "three": "3", "four": "4", "fiv
 // Overnight is how long a night is read as. Trade usage, a judgement.
 const Overnight = "8 h to 14 h"
 
-// Time is a time of a text, as a formula writes it, and where it stands there.
+// Time is a time of a text, as a formula writes it, and where it
+// stands there.
 type Time struct {
 	Text       string
 	Start, End int
@@ -120,7 +123,8 @@ func timeUnit(u string) string {
 	return "day"
 }
 
-// Times reads the times that a text says something takes; "every 30 minutes" is none.
+// Times reads the times that a text says something takes; "every 30
+// minutes" is none.
 func Times(text string) []Time {
 	var out []Time
 	for at := 0; at < len(text); {
@@ -166,7 +170,8 @@ func Times(text string) []Time {
 	return out
 }
 
-// timeText writes a time: "45 minutes to 1 hour", "1 hour and a half". "" where it is none.
+// timeText writes a time: "45 minutes to 1 hour", "1 hour and a half". ""
+// where it is none.
 func timeText(lo, whole, hi, unit, more, moreUnit string) string {
 	unit = timeUnit(unit)
 	out := Number(lo)
@@ -204,7 +209,8 @@ func TimeOf(text string) (string, bool) {
 	return all[0].Text, true
 }
 
-// minutesTimes is a time n times, in the unit of the lower end; "" where it cannot be told.
+// minutesTimes is a time n times, in the unit of the lower end; "" where it
+// cannot be told.
 func Multiply(text string, n float64) string {
 	q, fault := quantity.Read(text, quantity.Of(quantity.Time))
 	if fault != nil {
@@ -234,7 +240,8 @@ func span(lo, hi float64) string {
 	return quantity.Plain(lo) + " to " + quantity.Plain(hi) + " min"
 }
 
-// CutAt is the place before a later time of a text where its own part begins: "then", "and", a comma.
+// CutAt is the place before a later time of a text where its own part
+// begins: "then", "and", a comma.
 var joinWord = spelling.Pattern(`(?i)(?:,? then |,? and |[,;] |\()`)
 
 func CutAt(text string, from, to int) int {
@@ -264,7 +271,8 @@ func Grams(text string) string { return eachGram().FindString(text) }
 // AtNight reports whether a text says "overnight".
 func AtNight(text string) bool { return overnight().MatchString(text) }
 
-// Count is the number of pieces that a text names: "16 balls", "12 equal pieces"; "" for none.
+// Count is the number of pieces that a text names: "16 balls", "12 equal
+// pieces"; "" for none.
 func Count(text string) string {
 	if m := pieceForm().FindStringSubmatch(text); m != nil {
 		return Number(strings.ToLower(m[1]))
@@ -275,14 +283,16 @@ func Count(text string) string {
 	return ""
 }
 
-// piecesBehind is a number behind what it counts: "small pieces (about 40)", "to make 12".
+// piecesBehind is a number behind what it counts: "small pieces (about
+// 40)", "to make 12".
 var piecesBehind = spelling.Pattern(`(?i)\b(?:pieces?|balls?|rolls?|buns?|slices?|strips|squares|` +
 	`rounds?|knots|portions?)\s*\((?:you\S* \w+ (?:get|have|need) |makes? )?(?:about |around |` +
 	`approx\.? |some |roughly )?(\d{1,3})(?: (?:in all|in total|of them|pieces))?\)|` +
 	`\b(?:you\S* (?:should|will|ought to)? ?(?:get|have|end up with)|to (?:make|give|yield|get)|` +
 	`makes) (?:about |around |some )?(\d{1,3})\b`)
 
-// Pieces reads into how many a dough is cut, or what each weighs; "" where the text does not say.
+// Pieces reads into how many a dough is cut, or what each weighs; "" where
+// the text does not say.
 func Pieces(text string) string {
 	if n := Count(text); n != "" {
 		return n
@@ -310,7 +320,8 @@ var bareCount = spelling.Pattern(`(?i)\b(?:into|out|in) (?:about )?(\d{1,3}|` + 
 var shapeForms = spelling.Pattern(`(?i)\b(balls?|knots?|logs?|loaf|loaves|rounds?|rings?|buns|` +
 	`rolls|crescents?|spirals?|ropes?|strands?|plait|braid|twists?|ovals?|oblongs?|bows?|sticks)\b`)
 
-// Shape is what a piece is shaped to: the first such word, from the verb on.
+// Shape is what a piece is shaped to: the first such word, from the
+// verb on.
 func Shape(word, text string) string {
 	lower := strings.ToLower(text)
 	for _, from := range []int{max(0, strings.Index(lower, " into ")),
@@ -341,7 +352,8 @@ func Short(text string) string {
 // figures are the numbers of a text.
 var figures = spelling.Pattern(`\d+(?:[.,/]\d+)*|[½¼¾⅓⅔⅛⅜⅝⅞]`)
 
-// Unused are the figures of a text, with the word behind each, that what was made of it does not hold.
+// Unused are the figures of a text, with the word behind each, that what
+// was made of it does not hold.
 func Unused(text, made string) []string {
 	has := map[string]bool{}
 	for _, n := range figures().FindAllString(made, -1) {
