@@ -112,10 +112,12 @@ var mayKnow = map[string][]string{
 		"engine/science/bakersmath",
 	}, // how wet a sourdough is; it knows no formula
 	"engine/formula/refusal": {
+		"engine/family",
 		"engine/larder",
 		"engine/quantity",
 		"engine/reading",
 		"engine/source",
+		"engine/spelling",
 	}, // what is said of an ingredient that is not read
 	"engine/formula": {
 		"engine/formula/culture",

@@ -79,6 +79,7 @@ func (rd *reader) joinParts() {
 			continue
 		}
 		u.step.Uses = p
+		rd.pipedOn(u)
 		p.Taken = append(p.Taken, u.place)
 	}
 	rd.joinWiths()
@@ -128,6 +129,9 @@ func (rd *reader) joinWiths() {
 		for _, name := range c.Names {
 			u.step.With = append(u.step.With, ingredientNamed(u.step.Part, name))
 		}
+	}
+	for _, p := range rd.formula.Parts {
+		defer rd.leaveForLater(p)
 	}
 	for _, rest := range rests {
 		taken := map[*Ingredient]bool{}

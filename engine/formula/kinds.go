@@ -38,6 +38,7 @@ var kindWords = map[string]Kind{
 	"coating": Topping, "finish": Topping, "decoration": Topping, "garnish": Topping,
 	"drizzle": Topping, "crumb": Topping, "crosses": Topping, "cross_paste": Topping,
 	"sprinkle": Topping, "sauce": Topping, "fondant": Topping, "meringue": Topping,
+	"frying": Topping, "frying_oil": Topping, "frying_fat": Topping, "for_frying": Topping,
 	"egg_wash": Wash, "eggwash": Wash, "dorure": Wash,
 	"sugar_syrup": Syrup, "simple_syrup": Syrup,
 }
@@ -75,6 +76,11 @@ func blocksOf(b *hclsyntax.Body) []string {
 // one, and of notes any.
 func (rd *reader) keysOf(b *hclsyntax.Body, keys []string) []string {
 	all := keys
+	for name := range b.Attributes {
+		if slices.Contains(keys, FormulaKeys[0]) && slices.Contains(fryingKeys, said.Key(name)) {
+			all = append(all[:len(all):len(all)], name)
+		}
+	}
 	for _, key := range keys {
 		held := b.Attributes[key] != nil
 		for _, word := range said.OtherKeys(key) {

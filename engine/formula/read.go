@@ -123,6 +123,7 @@ func Read(r *reading.Reader, b *hclsyntax.Block, opts Options) *Formula {
 		r.Fault(f.Place,
 			"formula %q holds no part: add a dough \"...\" { ingredients = { ... } }", f.Name)
 	}
+	rd.fryingFat(b.Body)
 	rd.imply()
 	f.number()
 	rd.joinParts()

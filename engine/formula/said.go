@@ -125,3 +125,33 @@ func (rd *reader) otherSetting(in *Ingredient, pair reading.Pair,
 func (rd *reader) isProse(key, text string, known []string) bool {
 	return said.NoFigure(text) && !reading.IsNear(key, known) && !unread.Asked(rd.opts.Larder, text)
 }
+
+// fryingKeys are keys of a formula for the fat that its dough is fried in.
+var fryingKeys = []string{"frying", "for frying", "to fry", "frying oil", "frying fat",
+	"oil for frying",
+	"deep frying", "fryer"}
+
+// fryingFat puts the fat that a dough is fried in, { "sunflower oil" = "2 l" }, on the dough's
+// list, apart from its weights: its allergens and cautions count.
+func (rd *reader) fryingFat(b *hclsyntax.Body) {
+	i := slices.IndexFunc(rd.formula.Parts, func(p *Part) bool { return p.Kind == Dough })
+	for _, word := range fryingKeys {
+		a := b.Attributes[strings.ReplaceAll(word, " ", "_")]
+		if a == nil || i < 0 {
+			continue
+		}
+		dough := rd.formula.Parts[i]
+		var buf [4]reading.Pair
+		pairs, _ := rd.Pairs(a.Expr, a.Name, buf[:0])
+		for _, pair := range pairs {
+			in := &Ingredient{Part: dough, Name: strings.TrimSpace(pair.Key), Place: pair.Place,
+				Apart: true}
+			rd.readAmount(in, pair.Value)
+			in.Item, _, _ = rd.find(in)
+			dough.Ingredients = append(dough.Ingredients, in)
+			rd.assumed(in.Place, fmt.Sprintf("%q is read as what the dough is fried in: it is "+
+				"left out of its "+
+				"weights, and its allergens and cautions are told", in.Name))
+		}
+	}
+}

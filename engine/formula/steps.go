@@ -535,7 +535,9 @@ func (rd *reader) readOwnQuantity(s *Step, e hclsyntax.Expression) {
 			}
 		}
 	}
-	rd.tellSized(s, e)
+	if rd.readSized(s, e) {
+		return
+	}
 	var g Given
 	var ok bool
 	if own.kinds.Has(quantity.Time) && rd.saidTime(s, e) ||

@@ -708,6 +708,25 @@ func (rd *reader) settleVerb(s *Step, own hclsyntax.Expression) {
 	rd.assumed(at, fmt.Sprintf("%s = %q is read as %s", s.word, text, s.Verb.Name))
 }
 
+// pipedOn takes what is piped on a shaped dough, a topping that nothing rolls in, for what
+// lies on it.
+func (rd *reader) pipedOn(u use) {
+	s := u.step
+	if !s.Verb.Fills() || said.Key(s.word) != "pipe" || s.Uses.Kind != Topping ||
+		slices.ContainsFunc(s.Part.Steps[s.Index+1:], func(next *Step) bool {
+			v := next.Verb
+			return v.Sheets() || v.Coils() || v.Divides() || v.form == shapes
+		}) {
+		return
+	}
+	s.Verb = stepNamed("top").verb
+	if s.IsAfterHeat() {
+		s.Verb = stepNamed("top").afterwards
+	}
+	rd.assumed(u.place, fmt.Sprintf("%s = %q is read as %s: it lies on the dough", s.word, u.name,
+		s.Verb.Name))
+}
+
 // tossedIn is what the larder knows of what a piece is rolled in, "caster sugar, for tossing"; "" for
 // none.
 func (rd *reader) tossedIn(text string) string {

@@ -12,7 +12,8 @@ import (
 // last bit, whatever it followed before.
 func TestKeptWalkGoesOn(t *testing.T) {
 	bodies := []heat.Body{heat.SlabOf(0.03), heat.BrickOf(0.2, 0.1, 0.08),
-		heat.BrickOf(0.1, 0.1, 0.1), heat.BallOf(0.07, 1100), heat.LogOf(0.06, 0.3), heat.BowlOf(0.001, 0.05)}
+		heat.BrickOf(0.1, 0.1, 0.1), heat.BallOf(0.07, 1100), heat.LogOf(0.06, 0.3),
+		heat.BowlOf(0.001, 0.05)}
 	stages := 0
 	rapid.Check(t, func(t *rapid.T) {
 		var solved heat.Solved
