@@ -13,7 +13,7 @@ rule "dough-too-warm" {
   limits = { dough_c = 28, rich_c = 25, butter_pct = 30, sponge_c = 32, friction_c = 2.5, margin_c = 1.5, warm_c = 35 }
   note   = "!part.is_laminated && !part.is_retarded && part.fat_pct <= limit.butter_pct && mix.dough_c <= limit.warm_c && !(mix.has_wished_temp && mix.to_c > limit.warm_c)"
   when   = "part.has_leaven && part.has_flour && (mix.has_wished_temp && mix.to_c > (part.kind == 'preferment' ? limit.sponge_c : part.is_buttery && part.fat_pct > limit.butter_pct ? limit.rich_c : limit.dough_c) + limit.margin_c || mix.dough_c > (part.kind == 'preferment' ? limit.sponge_c : part.is_buttery && part.fat_pct > limit.butter_pct ? limit.rich_c : limit.dough_c) + limit.margin_c + (mix.has_wished_temp ? limit.friction_c : 0))"
-  say    = "The dough is {mix.has_wished_temp && mix.to_c > (part.kind == 'preferment' ? limit.sponge_c : part.is_buttery && part.fat_pct > limit.butter_pct ? limit.rich_c : limit.dough_c) + limit.margin_c ? 'aimed at' : 'at'} {mix.has_wished_temp && mix.to_c > (part.kind == 'preferment' ? limit.sponge_c : part.is_buttery && part.fat_pct > limit.butter_pct ? limit.rich_c : limit.dough_c) + limit.margin_c ? mix.to_c : mix.dough_c} C, over {part.kind == 'preferment' ? limit.sponge_c : part.is_buttery && part.fat_pct > limit.butter_pct ? limit.rich_c : limit.dough_c} C[ for {part.fat_pct} fat]. Use colder liquid{mix.is_measured ? ' or mix less' : ', or write measured = \"26 C\"'}."
+  say    = "The dough is {mix.has_wished_temp && mix.to_c > (part.kind == 'preferment' ? limit.sponge_c : part.is_buttery && part.fat_pct > limit.butter_pct ? limit.rich_c : limit.dough_c) + limit.margin_c ? 'aimed at' : 'at'} {mix.has_wished_temp && mix.to_c > (part.kind == 'preferment' ? limit.sponge_c : part.is_buttery && part.fat_pct > limit.butter_pct ? limit.rich_c : limit.dough_c) + limit.margin_c ? mix.to_c : mix.dough_c}, over {part.kind == 'preferment' ? limit.sponge_c : part.is_buttery && part.fat_pct > limit.butter_pct ? limit.rich_c : limit.dough_c}[ for {part.fat_pct} fat]. Use colder liquid{mix.is_measured ? ' or mix less' : ', or write measured = \"26 C\"'}."
   why    = "A warm dough ferments ahead of you, turns sticky and keeps badly. Butter softens on the way, and a rich dough slackens first."
   source = "published cards 25.6 to 27.8 C: US Armed Forces Recipe Service / TM 10-412 (2003), read; doughnut 26 to 28 C: online trade encyclopedia, read; brioche high in butter 20 to 25 C: Suas; Hamelman (memory); panettone and its kin at 26 to 27 C, sponges up to 28.9 C: published formulas (read); liquid of up to 43 C with dry yeast: packets' advice, US Army TM 10-412 (read), so a dough of it is a note; 30 % as the line and the margin are common practice, and 2.5 C is what the warming of a usual mix may be off"
 
@@ -363,12 +363,12 @@ trial "milk beside eggs and butter of any warmth" { # cooler milk alone is the l
 rule "fat-too-soft" {
   on     = "mix"
   level  = "risk"
-  limits = { fat_c = 22, soft_c = 26, fat_pct = 15 }
+  limits = { fat_c = 22, soft_c = 26, butter_pct = 15 }
   note   = "mix.fat_c <= limit.soft_c"
-  when   = "part.has_leaven && part.has_flour && known(mix.fat_c) && mix.fat_c > (part.fat_pct > limit.fat_pct ? limit.fat_c : limit.soft_c)"
+  when   = "part.has_leaven && part.has_flour && known(mix.fat_c) && mix.fat_c > (part.butterfat_pct > limit.butter_pct ? limit.fat_c : limit.soft_c)"
   say    = "Butter goes in at {mix.fat_c}; over {limit.fat_c} it is greasy. Chill it first, and work it in at 16 to 18 C."
   why    = "Soft butter smears over the flour instead of lying in the gluten: the dough turns greasy and slack, and the crumb comes out short."
-  source = "16 to 18 C, pliable and not greasy, soft at 26 C: a sourdough school's note (read); 22 C as the limit, and only where fat is over 15 %, is common practice, no source"
+  source = "16 to 18 C, pliable and not greasy, soft at 26 C: a sourdough school's note (read); 22 C as the limit, and only where butterfat is over 15 %, is common practice, no source"
 
   adjust "fat.temp" {
     to     = "17"
@@ -406,7 +406,7 @@ trial "soft butter of a bun dough" {
 
 trial "butter at 24 C, by how much" {
   rule  = "fat-too-soft"
-  cases = { "180 g" = "clear", "190 g" = "note" } # 14.6 and 15.4 % fat
+  cases = { "180 g" = "clear", "190 g" = "note" } # 14.6 and 15.4 % butterfat
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "unsalted butter" = { amount = "$case", temp = "24 C" }, "instant yeast" = "15 g" }

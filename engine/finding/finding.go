@@ -9,6 +9,8 @@ package finding
 import (
 	"fmt"
 	"sort"
+	"strconv"
+	"strings"
 
 	"forebake/engine/source"
 )
@@ -78,6 +80,13 @@ type Figure struct {
 	Numeric bool
 	Kind    string       // arithmetic, model, measured, given
 	Place   source.Place // the line that the figure came from, where there is one
+}
+
+// Spot is the finding's subject, without its part, and its line:
+// "salt (line 12)".
+func (f *Finding) Spot() string {
+	what, _, _ := strings.Cut(f.Subject, " in ")
+	return what + " (line " + strconv.Itoa(f.Place.Line()) + ")"
 }
 
 // Restates reports whether another figure of a model says the same:

@@ -141,15 +141,15 @@ var (
 		forTime, func(s *Step) *Given { return &s.Time })
 	optCovered = option("covered", "whether it is covered: true or false",
 		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
-			_, bare := e.(*hclsyntax.LiteralValueExpr)
-			yes, ok := false, false
-			if !bare {
-				text := strings.Trim(placedText(rd.Place(e.Range())), `"`)
-				yes, ok = said.Covered(text)
-				s.sealed = s.sealed || said.Airless(text)
-			}
-			if !ok {
+			text, at, quoted := rd.Literal(e)
+			yes, ok := said.Covered(text)
+			isCover := said.IsCover(text) || rd.opts.Larder.AllergenIn(text) == "" &&
+				!rd.isFood(text)
+			s.sealed = s.sealed || quoted && said.Airless(text)
+			if ok = ok && quoted && isCover; !ok {
 				yes, ok = rd.Bool(e, what)
+			} else {
+				rd.assumed(at, fmt.Sprintf("covered = %q is read as %t", text, yes))
 			}
 			if ok {
 				s.Covered = &yes
@@ -184,7 +184,14 @@ var (
 	optSteam = option("steam", "whether steam is let in as it begins; by = \"steam oven\" is steam "+
 		"all the time",
 		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
-			if yes, ok := rd.Bool(e, what); ok {
+			text, at, _ := rd.Literal(e)
+			yes, ok := said.Steamed(text)
+			if !ok {
+				yes, ok = rd.Bool(e, what)
+			} else {
+				rd.assumed(at, fmt.Sprintf("steam = %q is read as %t", text, yes))
+			}
+			if ok {
 				s.Steam = &yes
 			}
 		}, func(s *Step) string { return yesText(s.Steam) },
@@ -1393,7 +1400,7 @@ func (rd *reader) saidAmount(in *Ingredient, text string, at source.Place) strin
 			return count
 		}
 	}
-	if m := said.Pods(text); m != "" && sameName(in.Name, "vanilla") {
+	if m := said.Pods(text); m != "" && said.IsVanilla(in.Name) {
 		in.sized = "vanilla bean"
 		return m
 	}
@@ -1452,6 +1459,8 @@ var sticks = spelling.Pattern(`(?i)^[\d./ ½¼¾]*\bsticks?$`)
 func (rd *reader) plainAmount(in *Ingredient, text string, at source.Place, what string) (
 	out string, ok bool,
 ) {
+	text, says := said.Spoons(text, rd.File.Text)
+	rd.assumed(at, says)
 	if amount, ok := said.Soaked(text); ok {
 		text, in.aside = amount, "soaked"
 	}

@@ -32,10 +32,18 @@ func place(name, means string, air heat.Place, cold coldness, also ...string) *P
 var (
 	room = place("room", "the room, in still air", heat.Room, warm,
 		"room temperature", "room temp", "rt", "kitchen temperature", "room warmth", "ambient",
-		"bench", "counter", "worktop", "kitchen",
+		"bench", "counter", "worktop", "kitchen", "draft free place", "draft free spot",
+		"draft free area",
+		"draft free corner", "draught free place", "draught free spot",
+		"draught free corner", "place free of drafts",
+		"zimmertemperatur", "raumtemperatur", "température ambiante", "temperature ambiante",
+		"temperatura ambiente",
+		"rumstemperatur", "stuetemperatur", "romtemperatur", "huoneenlämpö",
 		"wire rack", "cooling rack", "rack")
 	fridge = place("fridge", "the fridge, in still air", heat.Fridge, cold,
-		"refrigerator", "walk-in fridge", "reach-in fridge")
+		"refrigerator", "walk-in fridge", "reach-in fridge", "kühlschrank", "kuehlschrank",
+		"froid", "au froid", "frigo", "réfrigérateur",
+		"frigorifero", "kylskåp", "kyl", "køleskab", "kjøleskap", "jääkaappi")
 	freezer = place("freezer", "the freezer, in still air", heat.Freezer, cold,
 		"deep freeze", "deep freezer")
 )

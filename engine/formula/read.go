@@ -45,6 +45,7 @@ type reader struct {
 	eggs    func(name string) string // whose sizes they are of; nil until asked
 
 	turnsLater  bool           // a later step of the part folds the dough
+	firstRise   bool           // a proof, after which the dough is worked and left again
 	layered     *Ingredient    // of the dough's list, what is folded in: "butter, for laminating"
 	after       []func() *Step // what the step that is read stands for besides itself
 	between     Given          // the wait between its folds
@@ -214,7 +215,12 @@ func (rd *reader) readPart(kind Kind, b *hclsyntax.Block) {
 			p.Name, other.Place.Line())
 	}
 	rd.formula.Parts = append(rd.formula.Parts, p)
-	rd.Known(b.Body, "a "+kind.String(), rd.keysOf(b.Body, PartKeys), blocksOf(b.Body))
+	keys := rd.keysOf(b.Body, PartKeys)
+	tin := tinKey(b.Body)
+	if tin != nil {
+		keys = append(keys[:len(keys):len(keys)], tin.Name)
+	}
+	rd.Known(b.Body, "a "+kind.String(), keys, blocksOf(b.Body))
 	if word := kind.String(); b.Type != word {
 		rd.assumed(p.Place, fmt.Sprintf("%s %q is read as a %s", b.Type, p.Name, word))
 	}
@@ -235,6 +241,9 @@ func (rd *reader) readPart(kind Kind, b *hclsyntax.Block) {
 	}
 	if a := rd.key(b.Body, "steps"); a != nil {
 		rd.readSteps(p, a.Expr)
+	}
+	if tin != nil {
+		rd.tinOfPart(p, tin)
 	}
 }
 
@@ -273,8 +282,12 @@ func (rd *reader) readIngredients(p *Part, e hclsyntax.Expression) {
 				reading.MaxNameBytes)
 			continue
 		}
-		if name, _, ok := rd.Literal(pair.Value); ok && rd.swapped(in, name) {
+		text, _, _ := rd.Literal(pair.Value)
+		if text != "" && rd.swapped(in, text) {
 			continue
+		}
+		if in.sized = said.FreshYeast(rd.opts.Larder, in.Name, text); in.sized != "" {
+			rd.assumed(in.Place, fmt.Sprintf("%q is read as %s", in.Name, in.sized))
 		}
 		rd.standApart(in, in.Name)
 		rd.measureInName(in)

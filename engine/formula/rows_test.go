@@ -48,6 +48,7 @@ var samples = map[string][2]string{
 	"at": {`"190 C"`, `"195 C"`}, "core": {`"94 C"`, `"95 C"`}, "by": {"", ""},
 	"tin": {`"long tin"`, ""}, "as": {`"slab 30 mm"`, `"bowl"`}, "measured": {`"24 C"`, `"2 x"`},
 	"with": {`"butter"`, `["bread flour", "butter"]`}, "humidity": {`"80 %"`, `"70 %"`},
+	"steam": {`true`, `false`},
 }
 
 // sorts are two values of each common sort. An option without samples

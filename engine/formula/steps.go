@@ -219,7 +219,8 @@ func (rd *reader) readSteps(p *Part, e hclsyntax.Expression) {
 		return
 	}
 	if len(items) > MaxSteps {
-		rd.Fault(rd.Place(e.Range()), "%d steps in one part; %d is the most", len(items), MaxSteps)
+		rd.Fault(rd.Place(e.Range()), "%d steps in one part; %d is the most", len(items),
+			MaxSteps)
 		return
 	}
 	items = rd.apart(items)
@@ -232,7 +233,8 @@ func (rd *reader) readSteps(p *Part, e hclsyntax.Expression) {
 	for i, item := range items {
 		s := &block[i]
 		s.Part, s.Index = p, len(p.Steps) // a step that does not read leaves no gap
-		rd.turnsLater, rd.after, rd.between = i < lastTurn, nil, Given{}
+		rd.turnsLater, rd.firstRise = i < lastTurn, p.Kind == Dough && risesAgain(items[i:])
+		rd.after, rd.between = nil, Given{}
 		if rd.readStep(s, item) {
 			p.Steps = append(p.Steps, s)
 			for _, more := range rd.after {
@@ -252,8 +254,15 @@ func (rd *reader) readSteps(p *Part, e hclsyntax.Expression) {
 // apart gives a filling that stands beside another verb, { shape = "balls", fill = "custard" }, a step
 // of its own, and tells so: before what closes it in, and after what only makes room for it.
 func (rd *reader) apart(items []hclsyntax.Expression) []hclsyntax.Expression {
+	items = slices.Clone(items)
 	out := items[:0:0]
-	for _, item := range items {
+	for i, item := range items {
+		if i+1 < len(items) {
+			if bake := rd.steamApart(item, items[i+1]); bake != nil {
+				items[i+1] = bake
+				continue
+			}
+		}
 		if in, tin := rd.tinApart(item); tin != nil {
 			out = append(out, in, tin)
 			continue

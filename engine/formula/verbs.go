@@ -198,7 +198,7 @@ var Chill = verb("chill", "put it in the cold",
 
 // The verbs that other words can stand for: a roll that ends flat, a tin alone, a fold of ingredients.
 var (
-	mixVerb, sheetVerb, panVerb *Verb
+	mixVerb, sheetVerb, panVerb, restVerb *Verb
 )
 
 func init() {
@@ -208,6 +208,8 @@ func init() {
 			mixVerb = v
 		case v.Sheets():
 			sheetVerb = v
+		case v.usual == inRoom && v.Alone() && v.heat == noHeat:
+			restVerb = v
 		case v.Pans():
 			panVerb = v
 		}
@@ -364,6 +366,11 @@ var stepWords = func() map[string]stepWord {
 			}
 		}
 	}
+	said.StepWords(func(word, english string) {
+		if m[word] == (stepWord{}) {
+			m[word] = m[english]
+		}
+	})
 	for _, o := range StepOptions {
 		word := m[o.Name]
 		word.option = o
@@ -657,8 +664,8 @@ func (rd *reader) stepWord(pair reading.Pair) stepWord {
 	first, rest, more := strings.Cut(said.Key(pair.Key), " ")
 	switch {
 	case word != (stepWord{}):
-	case first == "wrap" && rd.isFood(text):
-		return stepNamed("enclose")
+	case said.Covering(first): // with a thing that covers, or with what is eaten
+		return rd.covering(pair.Place, first, text)
 	case first == "serve" && said.NoFigure(text) && strings.Contains(text, " "):
 		rd.assumed(at, fmt.Sprintf("%q is kept as a note: what waits for service, warm or cold, is a hold", text))
 		return stepNamed("serve warm")
@@ -667,6 +674,24 @@ func (rd *reader) stepWord(pair reading.Pair) stepWord {
 		return stepNamed(first)
 	}
 	return word
+}
+
+// covering is the step that covers or wraps: a wait where a time is said, work of the hands where
+// only a cloth or paper is, else what puts another part on.
+func (rd *reader) covering(at source.Place, word, text string) stepWord {
+	_, _, timed := said.TimeIn(text)
+	switch {
+	case timed && (said.IsCover(text) || !rd.isFood(text)):
+		rd.assumed(at, word+" with a time is read as a rest")
+		return stepNamed(restVerb.Name)
+	case said.IsCover(text) || text == "":
+		rd.assumed(at, fmt.Sprintf("%s = %q is read as work of the hands; covered = true in a "+
+			"step says that it is covered", word, text))
+		return stepNamed("handle")
+	case word == "wrap":
+		return stepNamed("enclose")
+	}
+	return stepNamed("coat")
 }
 
 // mixes reports whether a word is an ingredient of the part that is read.
@@ -686,9 +711,69 @@ func (rd *reader) tinAlone(s *Step, pairs []reading.Pair, words []stepWord) bool
 	return true
 }
 
+// tinKey is a key of a part that says its tin, by the option's name or another word; nil for none.
+func tinKey(b *hclsyntax.Body) *hclsyntax.Attribute {
+	for _, name := range append([]string{optTin.Name}, said.OtherKeys(optTin.Name)...) {
+		if a := b.Attributes[name]; a != nil {
+			return a
+		}
+	}
+	return nil
+}
+
+// tinOfPart reads a tin that stands beside the steps as that of the last step that can take one
+// before the bake, else of the bake.
+func (rd *reader) tinOfPart(p *Part, a *hclsyntax.Attribute) {
+	at := rd.Place(a.NameRange)
+	var into *Step
+	for _, s := range p.Steps {
+		switch {
+		case s.Tin != "" || slices.Contains(s.Open, optTin):
+			rd.Fault(at, "%s stands beside the steps, and the %s at line %d has a tin: take one "+
+				"out", a.Name, s.Verb.Name, s.Place.Line())
+			return
+		case !s.Verb.Takes(optTin) || s.Verb.Bakes() && into != nil:
+		case s.Verb.EndsBulk():
+			into = s
+		}
+	}
+	if into == nil {
+		rd.Fault(at, "no step goes into a tin: add { pan = \"in the tin\", tin = %s } to the steps",
+			placedText(rd.Place(a.Expr.Range())))
+		return
+	}
+	optTin.fill(rd, into, a.Expr)
+	rd.assumed(at, fmt.Sprintf("%s of the %s is read as the tin of its %s", a.Name, p.Kind,
+		into.Verb.Name))
+}
+
+// steamApart gives a step that says nothing but whether there is steam to the bake that it stands
+// before; nil where it is none.
+func (rd *reader) steamApart(item, next hclsyntax.Expression) hclsyntax.Expression {
+	object, ok := item.(*hclsyntax.ObjectConsExpr)
+	bake, isObject := next.(*hclsyntax.ObjectConsExpr)
+	if !ok || !isObject || len(object.Items) != 1 || wordOf(object.Items[0]).option != optSteam {
+		return nil
+	}
+	v := verbOf(next)
+	if v == nil || !v.Takes(optSteam) || slices.ContainsFunc(bake.Items,
+		func(pair hclsyntax.ObjectConsItem) bool { return wordOf(pair).option == optSteam }) {
+		return nil
+	}
+	whole := *bake
+	whole.Items = append(slices.Clone(bake.Items), object.Items[0])
+	rd.assumed(rd.Place(item.Range()), "steam before the bake is read as its steam")
+	return &whole
+}
+
 // settleVerb takes another verb where the value says that it is meant: a roll that ends flat, a fold
 // of ingredients.
 func (rd *reader) settleVerb(s *Step, own hclsyntax.Expression) {
+	if rd.firstRise {
+		s.Verb = restVerb
+		rd.assumed(s.Place, s.word+" stands before the work on the bench: it is read as the first "+
+			"rise, a rest")
+	}
 	text, at, ok := rd.Literal(own)
 	switch {
 	case !ok:
@@ -789,6 +874,41 @@ func turns(item hclsyntax.Expression) bool {
 		v := wordOf(pair).verb
 		return v != nil && v.Turns()
 	})
+}
+
+// risesAgain reports whether the first of some steps is a proof, and the dough is worked, folded,
+// cut or shaped after it, and left again before it is heated: then it was the first rise.
+func risesAgain(items []hclsyntax.Expression) bool {
+	worked := false
+	for i, item := range items {
+		v := verbOf(item)
+		switch {
+		case i == 0 && (v == nil || !v.Proofs()):
+			return false
+		case i == 0 || v == nil:
+		case v.HeatsThrough():
+			return false
+		case v.Waits() && worked:
+			return true
+		case v.order == rawOnly && v.Degasses(), v.Divides(), v.Turns():
+			worked = true
+		}
+	}
+	return false
+}
+
+// verbOf is the verb of a step as it is written; nil for none.
+func verbOf(item hclsyntax.Expression) *Verb {
+	object, ok := item.(*hclsyntax.ObjectConsExpr)
+	if !ok {
+		return nil
+	}
+	for _, pair := range object.Items {
+		if w := wordOf(pair); w.verb != nil && w.option == nil {
+			return w.verb
+		}
+	}
+	return nil
 }
 
 // twoThings gives the filling verb of a step and the one other verb beside it; nil where there is none

@@ -110,27 +110,35 @@ var fanOven = way("fan oven", "in hot moving air", (*Verb).Bakes,
 
 // anyMixer is the way to mix of which no more is known.
 var anyMixer = way("mixer", "a mixer of any kind", (*Verb).Mixes,
-	noFat, ownAir, noOven, bakersmath.NotSaid, "machine", "kneading machine")
+	noFat, ownAir, noOven, bakersmath.NotSaid, "machine", "kneading machine", "knetmaschine",
+	"maschine", "pétrin", "impastatrice", "maskin", "maskine", "bread machine")
 
 // Ways are all the ways that the program knows, by what they do.
 var Ways = []*Way{
 	way("hand", "by hand, with a spoon or a scraper", (*Verb).Mixes, noFat, ownAir, noOven,
-		bakersmath.ByHand, "hands", "hand on the bench", "hand mixing", "hand kneading",
+		bakersmath.ByHand, "hands", "von hand", "mit der hand", "hand kneten", "à la main",
+		"main", "mano", "a mano", "för hand",
+		"hånd", "håndkraft", "käsin", "hand on the bench", "hand mixing", "hand kneading",
 		"kneading by hand", "kneading", "bench", "spoon", "wooden spoon", "spatula", "scraper",
 		"rubbing in", "rubbed in", "fingertips"),
 	way("spiral", "a spiral mixer", (*Verb).Mixes,
-		noFat, ownAir, noOven, bakersmath.Spiral, "spiral mixer"),
+		noFat, ownAir, noOven, bakersmath.Spiral, "spiral mixer", "spiralkneter", "spiralkneten",
+		"spirale", "pétrin spirale", "impastatrice a spirale", "spiralblandare", "spiralrører"),
 	way("planetary", "a planetary mixer", (*Verb).Mixes,
-		noFat, ownAir, noOven, bakersmath.Planetary, "planetary mixer"),
+		noFat, ownAir, noOven, bakersmath.Planetary, "planetary mixer", "vertical mixer",
+		"batteur", "batteur mélangeur", "planetaria", "planetenrührer", "planetenrührwerk"),
 	way("dough hook", "the hook of a planetary mixer", (*Verb).Mixes,
-		noFat, ownAir, noOven, bakersmath.Planetary, "hook"),
+		noFat, ownAir, noOven, bakersmath.Planetary, "hook", "knethaken", "crochet", "gancio",
+		"degkrok", "dejkrog"),
 	way("paddle", "the paddle of a planetary mixer", (*Verb).Mixes,
 		noFat, ownAir, noOven, bakersmath.Planetary, "beater", "flat beater", "paddle attachment"),
 	way("whisk", "a whisk, by hand or machine", (*Verb).Mixes,
 		noFat, ownAir, noOven, bakersmath.NotSaid, "whisking", "balloon whisk", "whip", "whipping"),
 	way("stand mixer", "a small mixer for the home", (*Verb).Mixes,
 		noFat, ownAir, noOven, bakersmath.StandMixer,
-		"home mixer", "table mixer", "kitchen mixer", "kitchen machine"),
+		"home mixer", "table mixer", "kitchen mixer", "kitchen machine", "küchenmaschine",
+		"hand mixer", "electric hand mixer", "handrührgerät", "handmixer", "hand mixer with hooks",
+		"robot", "robot pâtissier", "köksmaskin", "kjøkkenmaskin", "køkkenmaskine"),
 	way("fork mixer", "a fork mixer", (*Verb).Mixes,
 		noFat, ownAir, noOven, bakersmath.Fork, "fork kneader"),
 	way("diving arm", "a mixer with diving arms", (*Verb).Mixes,
@@ -297,7 +305,8 @@ func findWay(v *Verb, text string) (*Way, bool) {
 
 // beside are words that may stand beside a way and change nothing of it.
 var beside = spelling.Pattern(`\b(?:with|using|fitted|the|an?|my|our|in|on|by|at|to|of|and|` +
-	`then|or|attachment|bowl|set|low|medium|middle|high|slow|fast|first|second|speed|gear|\d+)\b`)
+	`then|or|attachment|bowl|set|mit|und|avec|au|con|med|den|dem|le|la|low|medium|middle|high|` +
+	`slow|fast|first|second|speed|gear|\d+)\b`)
 
 // wayAmong finds the way that is named among other words: "stand mixer with the dough hook". Of
 // several the first counts, and hot fat before any. Words that could turn it round, or a

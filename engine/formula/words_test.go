@@ -128,7 +128,7 @@ func TestWordsForValues(t *testing.T) {
 		{"", `{ turn = "letter" }`, ""},
 		{`"nutmeg" = "a pinch"`, "", ""},
 		{`"vanilla sugar" = "1 sachet"`, "", ""},
-		{`"baking powder" = "1 sachet"`, "", "read the label"},
+		{`"baking powder" = "1 sachet"`, "", ""}, // bounded and told
 		{`"instant yeast" = "1 packet"`, "", ""},
 		{`"fresh yeast" = "1 packet"`, "", "read the label"},
 		{`"butter" = "1/2 stick"`, "", ""},
@@ -276,4 +276,13 @@ func TestStepsThatDoNotRead(t *testing.T) {
 	if len(r.Problems) != 2 {
 		t.Errorf("%v", r.Problems)
 	}
+}
+
+// Each word of another language stands for a word that the verbs have.
+func TestStepWordsMeanVerbs(t *testing.T) {
+	said.StepWords(func(word, english string) {
+		if stepWords[english].verb == nil || stepNamed(word).verb == nil {
+			t.Errorf("%q of %q is no step", english, word)
+		}
+	})
 }

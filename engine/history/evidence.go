@@ -8,9 +8,8 @@ import (
 	"forebake/engine/science/heat"
 )
 
-// evidence sums up the readings in a kind of air: the pace of all three
-// runs against the model, as a logarithm, and the share of the model's
-// error that is left.
+// evidence sums up the readings in a kind of air: the pace of all three runs against the model, as
+// a logarithm, and the share of the model's error that is left.
 type evidence struct{ shift, left float64 }
 
 // probeError is a probe's error where the reading is no range, K.
@@ -21,10 +20,9 @@ func (f *Simulator) addEvidence(e environment, l evidence) {
 	t.shift, t.left = t.shift+l.shift, t.left*l.left
 }
 
-// weigh turns a reading, which asks for a pace factor times the model's, into
-// evidence. core is the core at the reading for a pace; spread is the model's error
-// of the pace, as a logarithm. Where the pace hardly changes the core, the probe's
-// error is larger and the reading tells nothing.
+// weigh turns a reading, which asks for a pace factor times the model's, into evidence. core is the
+// core at the reading for a pace; spread is the model's error of the pace, as a logarithm. Where
+// the pace hardly changes the core, the probe's error is larger and the reading tells nothing.
 func weigh(r *formula.Reading, factor, spread float64, core func(pace float64) float64) evidence {
 	const by = 1.05
 	slope := func(at float64) float64 {

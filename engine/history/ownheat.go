@@ -27,8 +27,7 @@ func (f *Simulator) excess(l *run, e environment) heat.Excess {
 	return heat.OwnExcess(l.body, f.setup.Material.properties(), f.coefficient(l, e, cooling))
 }
 
-// worksHard reports whether its own heat warms a run so far that it
-// ferments faster.
+// worksHard reports whether its own heat warms a run so far that it ferments faster.
 func (f *Simulator) worksHard(l *run, e environment) bool {
 	if !f.works() {
 		return false
@@ -37,10 +36,9 @@ func (f *Simulator) worksHard(l *run, e environment) bool {
 	return f.excess(l, e).InTheEnd(f.ownHeat(l.which, t)) >= hardExcess
 }
 
-// warmth is how far own heat keeps a run above its walk, K.
-// Temperatures go by the run's heat, hours by the middle run's. The
-// error of the rises already holds that of the heat, as it was fitted
-// to real doughs.
+// warmth is how far own heat keeps a run above its walk, K. Temperatures go by the run's heat,
+// hours by the middle run's. The error of the rises already holds that of the heat, as it was
+// fitted to real doughs.
 type warmth struct{ run, middle heat.State }
 
 // course follows one run through a stage: the walk in its surroundings, and the
@@ -83,8 +81,7 @@ func (c *course) to(seconds float64) heat.State {
 	return s.Plus(c.own.run)
 }
 
-// after is the excess dt seconds on, by one run's heat halfway: a warmer dough
-// ferments faster.
+// after is the excess dt seconds on, by one run's heat halfway: a warmer dough ferments faster.
 func (c *course) after(own heat.State, which figure.Run, halfwayC, dt float64) heat.State {
 	step := func(meanK, dt float64) heat.State {
 		q := c.f.ownHeat(which, halfwayC+meanK)
@@ -104,8 +101,7 @@ func (c course) reaches(targetC float64) float64 {
 	}, first, targetC, longestWatch)
 }
 
-// even sets a run to one temperature: it was turned over, or only its mean
-// is known.
+// even sets a run to one temperature: it was turned over, or only its mean is known.
 func (l *run) even(tC float64) { l.lastT, l.live, l.own = tC, false, warmth{} }
 
 // evenApart sets a run to one temperature, with another for the middle run's heat.

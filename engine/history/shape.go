@@ -80,8 +80,7 @@ func (f *Simulator) portion(step *formula.Step) bool {
 	return true
 }
 
-// intoTin takes a step's tin; false where it names none, or the part is in
-// it already.
+// intoTin takes a step's tin; false where it names none, or the part is in it already.
 func (f *Simulator) intoTin(step *formula.Step) bool {
 	if step.Tin == "" {
 		return false
@@ -141,8 +140,7 @@ func brick(h geometry.HalfSize) heat.Body {
 // smallPieceKg is the weight up to which a piece is taken for a bun, not a loaf.
 const smallPieceKg = 0.25
 
-// standOf is a large piece's shape at a step; nil for a bun, and where none
-// is written.
+// standOf is a large piece's shape at a step; nil for a bun, and where none is written.
 func (f *Simulator) standOf(index int, kg float64) *formula.Stand {
 	if kg <= smallPieceKg {
 		return nil
@@ -150,8 +148,7 @@ func (f *Simulator) standOf(index int, kg float64) *formula.Stand {
 	return f.setup.Part.StandAt(index)
 }
 
-// freeStanding gives a piece without a tin: a bun, or the shape that is written,
-// else a loaf.
+// freeStanding gives a piece without a tin: a bun, or the shape that is written, else a loaf.
 func freeStanding(as *formula.Stand, kg, density float64) (geometry.HalfSize, bool) {
 	switch {
 	case kg <= smallPieceKg:

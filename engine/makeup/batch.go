@@ -336,7 +336,11 @@ func (s *Sheet) MakesGap() Value {
 	switch cut := s.divides(); {
 	case (s.Formula.Makes.Each.Set || s.Formula.Makes.Total.Set) && !s.cutToWish():
 		inside := func(step *formula.Step) bool { return IsClosedIn(step) || isRollIn(step) }
-		meant = []Interval{{}, s.Put(inside), s.Put(GoesOnBeforeHeat)}
+		topped := func(step *formula.Step) bool { // a crust of biscuit dough may weigh as much
+			return step.Uses != nil && !step.IsAfterHeat() &&
+				(step.Verb.Fills() || step.Uses.Kind == formula.Topping)
+		}
+		meant = []Interval{{}, s.Put(inside), s.Put(GoesOnBeforeHeat), s.Put(topped)}
 		if s.Formula.Makes.Total.Set {
 			meant = append(meant, s.Spread())
 		}

@@ -79,6 +79,8 @@ var kitchenWords = map[string]kitchenWord{
 	"t": {Volume, "is a tablespoon as T and a teaspoon as t: say which",
 		[]measureOf{{1, 1, "tbsp"}, {1, 1, "tsp"}}},
 	"c": {Volume, "is a cup here", []measureOf{{1, 1, "cup"}}},
+	"cc": {Volume, "is a teaspoon in French, and a millilitre in English: say which",
+		[]measureOf{{1, 1, "tsp"}, {1, 1, "ml"}}},
 	"large": {Count, "is a size: name the egg, \"large egg\" or \"size L egg\", and count it",
 		[]measureOf{{1, 1, "pieces"}}},
 	"medium": {Count, "is a size: name the egg, \"medium egg\" or \"size M egg\", and count it",

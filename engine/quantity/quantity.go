@@ -223,6 +223,11 @@ func (r *reader) quantity() (Quantity, *Fault) {
 		if len(hi.terms) == 1 && hi.terms[0].unit == nil {
 			return Quantity{}, r.unknownUnit(hi, rest)
 		}
+		if strings.ContainsAny(rest, "0123456789") { // without it the amount would be another
+			return Quantity{}, r.fault(r.at, len(r.text), "%s is not part of the quantity; "+
+				"write one figure for the whole, or a range, such as %q", quote(rest),
+				r.rangeExample())
+		}
 		return Quantity{}, r.fault(r.at, len(r.text),
 			"%s is not part of the quantity; write %q", quote(rest),
 			strings.TrimSpace(r.text[:r.at]))

@@ -478,6 +478,7 @@ func TestFormat(t *testing.T) {
 			"2.35 osmol/kg"}, {1.032, "g/mL", "1.032 g/mL"},
 		{3200, "J/(kg K)", "3200 J/(kg K)"}, {9.2, "money", "9.20"}, {-0.001, "money",
 			"0.00"}, {12, "", "12"}, {2, "pieces", "2 pieces"},
+		{1, "pieces", "1 piece"}, {1, "turns", "1 turn"}, {1, "times", "1 times"},
 		{40, "mm", "40 mm"}, {math.NaN(), "g", "unknown"}, {math.Inf(1), "g",
 			"unknown"}, {1e300, "g", "1e+300 g"}, {1e-12, "g", "0 g"}, {-1e-12, "g", "0 g"},
 		{100, "g", "100 g"}, {10, "min", "10 min"}, {1000, "", "1000"}, {9.999, "g", "10 g"},

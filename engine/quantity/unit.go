@@ -115,11 +115,13 @@ var units = []unit{
 	{"l", Volume, 1000, 0, []string{"L", "litre", "litres", "liter", "liters"}},
 	{"dl", Volume, 100, 0, []string{"dL", "decilitre", "decilitres", "deciliter", "deciliters"}},
 	{"cl", Volume, 10, 0, []string{"cL", "centilitre", "centilitres", "centiliter", "centiliters"}},
-	{"tsp", Volume, 4.92892159375, 0, []string{"tsps", "teaspoon", "teaspoons", "TL", "tsk",
+	{"tsp", Volume, 4.92892159375, 0, []string{"tsps", "teaspoon", "teaspoons", "TL", "tl",
+		"ts", "tsk",
 		"teske", "teskeer", "tesked", "teskedar", "cdta", "cucharadita",
 		"cucharaditas", "cucchiaino", "cucchiaini"}},
 	{"tbsp", Volume, 14.78676478125, 0, []string{
-		"tbsps", "tbs", "tbl", "tblsp", "tablespoon", "tablespoons", "EL", "msk", "rkl", "spsk",
+		"tbsps", "tbs", "tbl", "tblsp", "tablespoon", "tablespoons", "EL", "el", "ss", "cs",
+		"msk", "rkl", "spsk",
 		"spiseske", "spiseskeer", "matsked", "matskedar", "cda",
 		"cucharada", "cucharadas", "cucchiaio", "cucchiai",
 	}},
@@ -147,7 +149,7 @@ var units = []unit{
 	}},
 	{"pieces", Count, 1, 0, []string{"piece", "pc", "pcs", "each", "ea", "stk",
 		"pezzi", "pezzo", "piezas", "stycken", "styk", "Stück", "Stueck", "Stücke", "stuks",
-		"pièces"}},
+		"pièces", "kpl", "szt", "stuk", "pièce", "Stk"}},
 	{"%", Percent, 1, 0, []string{"percent", "per cent", "pct"}},
 	{"C", Temperature, 1, 0, []string{"c", "celsius", "centigrade", "degrees celsius"}},
 	{"F", Temperature, 5.0 / 9, -32 * 5.0 / 9, []string{"f", "fahrenheit", "degrees fahrenheit"}},
@@ -263,7 +265,8 @@ func nearestUnits(word string, allowed Kinds) []*unit {
 			continue
 		}
 		for _, s := range append([]string{u.name}, u.also...) {
-			if len(s) >= 3 && oneSlip(lower, s) {
+			// Two letters are near to too many units: "tl" is no tbl.
+			if len(lower) >= 3 && len(s) >= 3 && oneSlip(lower, s) {
 				out = append(out, u)
 				break
 			}

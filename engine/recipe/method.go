@@ -40,6 +40,9 @@ func (d *draft) sentence(whole string) {
 		d.dough().holdsOf(strings.TrimSuffix(text, m[1])) == 0 {
 		text = m[1] // "Knead the dough: turn it out and ..."
 	}
+	if at := washAlone().FindStringIndex(text); at != nil {
+		text = "Brush with egg wash" + text[at[1]:]
+	}
 	if m := otherwise().FindStringIndex(text); m != nil {
 		if _, timed := phrase.TimeOf(text[:m[0]]); timed {
 			other, text = strings.Trim(text[m[0]:m[1]], " ,"), text[:m[0]]+text[m[1]:]
@@ -73,7 +76,7 @@ func (d *draft) sentence(whole string) {
 			start = 0
 		}
 		for _, piece := range byTime(m.verb, text[start:end]) {
-			if d.stepOf(p, m.verb, strings.ToLower(text[m.start:m.end]), piece, text) {
+			if d.stepOf(p, m.verb, strings.Trim(strings.ToLower(text[m.start:m.end]), " ,.;"), piece, text) {
 				read = true
 			}
 		}
@@ -897,10 +900,6 @@ func (d *draft) settle(p *part, s *step) {
 	}
 }
 
-func without(says []string, text string) []string {
-	return slices.DeleteFunc(says, func(t string) bool { return t == text })
-}
-
 // around reads what is around the part, and how it is done.
 func (d *draft) around(p *part, s *step, verb, text string) {
 	lower := strings.ToLower(text)
@@ -1052,7 +1051,9 @@ func (p *part) into(s *step, text string) {
 // times of one kneading are added up.
 func (d *draft) mixed(p *part, word, text string) bool {
 	d.mention(p, text)
-	d.all = d.all || everything().MatchString(text)
+	d.all = d.all || everything().MatchString(text) ||
+		p.kind == "dough" && p.holdsOf(text) == 0 && // "mix until smooth" names none: it takes all
+			!slices.ContainsFunc(p.lines, func(l *line) bool { return l.mixed })
 	if p.kind == "dough" && p.did(doBake, doCook) {
 		return false
 	}

@@ -34,7 +34,7 @@ func (d *draft) heading(bare, line string) (kind, name string, ok bool) {
 		return "", "", false // "pearl sugar", "raspberry jam" are ingredients
 	}
 	kind = kindOf(name)
-	for _, lead := range []string{"for the ", "for ", "make the ", "to make the ", "prepare the ", "prepare ", "make ", "the "} {
+	for _, lead := range headLeads {
 		name = strings.TrimPrefix(name, lead)
 	}
 	if kind == "" && (d.block || strings.HasSuffix(strings.TrimSpace(bare), ":")) && !d.method.on && len(cuesOf(bare)) == 0 {
@@ -44,6 +44,7 @@ func (d *draft) heading(bare, line string) (kind, name string, ok bool) {
 		}
 		d.say("what kind of part is " + quote(name) + "? read as a " + kind)
 	}
+	name = orElse(englishHeads[name], name)
 	return kind, name, kind != "" && name != ""
 }
 
@@ -162,6 +163,9 @@ func (d *draft) add(p *part, lines []list.Line, left []list.Left) {
 				l.Says = append(l.Says, "for "+l.For+": read as no part of the "+p.name)
 			}
 			d.bounded(&l, to)
+		} else if p.kind == "dough" && rollIn().MatchString(l.Name) {
+			to = d.partOf("filling", "butter block")
+			l.Says = append(l.Says, "read as folded in, no part of the "+p.name)
 		}
 		to.lines = append(to.lines, d.newLine(l))
 	}

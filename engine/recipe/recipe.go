@@ -219,7 +219,7 @@ func (d *draft) join() {
 	}
 	d.parts = kept
 	for _, p := range d.parts {
-		if p.kind == "preferment" && !main.holds("the "+p.name) {
+		if p.kind == "preferment" && !main.takes(p) && !main.holds("the "+p.name) {
 			main.lines = append([]*line{d.newLine(list.Line{Name: "the " + p.name, Amount: "all",
 				Says: []string{"not said where the " + p.name + " goes: read as all of it, into the " +
 					main.name}})}, main.lines...)
@@ -237,6 +237,18 @@ func (d *draft) join() {
 				" goes: put it on with a fill, wash or brush step of the dough"})
 		}
 	}
+}
+
+// takes reports whether a line of the part's list names another part, "120 g tangzhong", and has it
+// mean that part.
+func (p *part) takes(other *part) bool {
+	for _, l := range p.lines {
+		if l.off && strings.EqualFold(l.Name, other.name) && l.Amount != "?" {
+			l.off, l.Options = false, nil
+			return true
+		}
+	}
+	return false
 }
 
 // puts reports whether a step puts a part on.
@@ -273,12 +285,7 @@ func (p *part) lastRise() {
 }
 
 func (p *part) holds(name string) bool {
-	for _, l := range p.lines {
-		if strings.EqualFold(l.Name, name) {
-			return true
-		}
-	}
-	return false
+	return slices.ContainsFunc(p.lines, func(l *line) bool { return strings.EqualFold(l.Name, name) })
 }
 
 // mergeTwice leaves one line of an ingredient that stands twice, its amounts added up.

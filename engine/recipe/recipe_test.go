@@ -58,7 +58,8 @@ func TestNothingIsLost(t *testing.T) {
 	// became others: dozens, fractions of a pound.
 	idle := strings.Fields(`for the and ingredients method instructions directions you need will makes
 		make yield about around dozen one two three four half from with plus all taste step
-		large approx warmed preparation tbs very batch pcs`)
+		large approx warmed preparation tbs very batch pcs procedure
+		den die teig pck prise fuellung guss tsk msk fyllning garnering`) // these are translated
 	paths, _ := filepath.Glob("testdata/*.txt")
 	for _, path := range paths {
 		text, err := os.ReadFile(path)

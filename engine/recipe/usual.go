@@ -2,6 +2,7 @@ package recipe
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 
 	"forebake/engine/spelling"
@@ -53,3 +54,8 @@ var mixWays = []struct{ words, way string }{
 // usualOn is what goes on a piece where a list does not say how much, g; eggs are counted. Common
 // practice, no source.
 const usualOnLo, usualOnHi = 1.0, 3.0
+
+// without is what is said of a step once its usual time is known.
+func without(says []string, text string) []string {
+	return slices.DeleteFunc(says, func(t string) bool { return t == text })
+}

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"forebake/engine/reading"
 	"forebake/engine/recipe/phrase"
 	"forebake/engine/source"
 )
@@ -155,22 +156,7 @@ func (w *writer) entry(indent, text string, off bool, from int, says []string) {
 }
 
 // quote makes a text an HCL string without interpolation.
-func quote(text string) string {
-	var b strings.Builder
-	b.WriteByte('"')
-	runes := []rune(plain(text))
-	for i, c := range runes {
-		switch {
-		case c == '"' || c == '\\':
-			b.WriteRune('\\')
-		case (c == '$' || c == '%') && i+1 < len(runes) && runes[i+1] == '{':
-			b.WriteRune(c)
-		}
-		b.WriteRune(c)
-	}
-	b.WriteByte('"')
-	return b.String()
-}
+func quote(text string) string { return reading.Quoted(plain(text)) }
 
 // plain is a text in one line, with signs for what a screen would not show.
 func plain(text string) string {

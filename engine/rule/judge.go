@@ -137,7 +137,7 @@ func once(list []*finding.Finding, from int) []*finding.Finding {
 			first, out = f, append(out, f)
 		default:
 			first.Level = min(first.Level, f.Level)
-			others = append(others, fmt.Sprintf("%s (line %d)", f.Subject, f.Place.Line()))
+			others = append(others, f.Spot())
 		}
 	}
 	if len(others) > 0 {

@@ -2,6 +2,7 @@ package safety
 
 import (
 	"math"
+	"slices"
 
 	"forebake/engine/figure"
 	"forebake/engine/formula"
@@ -16,13 +17,13 @@ import (
 const targetTrustedC = 71
 
 // CoreReached is the core that a bake has brought a dough to: in it, or in a
-// bake before that all of it went through. What was baked is not raw again
+// bake before that all but raw meat and fish went through. What was baked is not raw again
 // (FDA Food Code 2022, 3-401.11, asks for one cook; memory): its warm hours
 // and its reheating for hot holding have rules of their own.
 func (s *Sheet) CoreReached(step *formula.Step) Value {
 	v := s.coreReachedIn(step)
 	before := bakedBefore(step)
-	if before == nil {
+	if before == nil || s.addsMeat(before, step) {
 		return v
 	}
 	switch was := s.CoreReached(before); {
@@ -34,7 +35,17 @@ func (s *Sheet) CoreReached(step *formula.Step) Value {
 	return v
 }
 
-// bakedBefore gives the bake in which all that is in a bake went through the
+// addsMeat reports whether meat or fish that its own steps do not cook comes
+// onto a dough between two bakes.
+func (s *Sheet) addsMeat(before, step *formula.Step) bool {
+	between := step.Part.Steps[before.Index:step.Index]
+	return slices.ContainsFunc(between, func(on *formula.Step) bool {
+		return on.Uses != nil && !s.Part(on.Uses).CooksAll() &&
+			s.Part(on.Uses).Controls(larder.ControlMeat, larder.ControlFish)
+	})
+}
+
+// bakedBefore gives the bake in which the dough of a bake went through the
 // oven already, and stood since; nil for none.
 func bakedBefore(step *formula.Step) *formula.Step {
 	stood := false
@@ -45,7 +56,7 @@ func bakedBefore(step *formula.Step) *formula.Step {
 				return before
 			}
 			return nil // they count as one: see BakesOn
-		case before.Uses != nil || before.Verb.Mixes() || len(before.With) > 0:
+		case before.Verb.Mixes():
 			return nil
 		case before.Verb.Waits():
 			stood = true

@@ -60,10 +60,11 @@ func (p *Part) cameCooked() bool {
 // asked about.
 func (s *Sheet) WantKill(step *formula.Step) []*Part {
 	var out []*Part
-	if step.Verb.Bakes() && bakedBefore(step) != nil {
-		return nil
+	from := 0
+	if before := bakedBefore(step); step.Verb.Bakes() && before != nil {
+		from = before.Index
 	}
-	for _, other := range step.Part.Steps[:step.Index] {
+	for _, other := range step.Part.Steps[from:step.Index] {
 		if other.Verb.Fills() && other.Uses != nil && s.Part(other.Uses).wantsKill() &&
 			!s.crusts(other, step) {
 			out = append(out, s.Part(other.Uses))

@@ -54,6 +54,46 @@ func KindBeside(l *larder.Larder, name, text string) (amount, whole string, ok b
 }
 
 var (
+	fresh = spelling.Pattern(`(?i)\b(?:würfel|hefewürfel|cubes?|cakes?|blocks?|fresh|compressed|` +
+		`frisch\w*|fraîche?|cubetto|panetto|fresc[oa]|färsk|fersk|tuore\w*|live)(?:\b|$|[ ,.)])`)
+	dried = spelling.Pattern(`(?i)\b(?:dry|dried|instant|active|sachets?|packets? of dry|` +
+		`trocken\w*|sèche|sec|secc[oa]|torr|tør|kuiva\w*)\b`)
+)
+
+// FreshYeast is the larder's fresh yeast where a name alone could be of
+// others, and a word of the name or the amount says fresh, or the cube
+// that only fresh yeast is sold in; "" for others.
+func FreshYeast(l *larder.Larder, name, amount string) string {
+	a, several := l.Ambiguous(name)
+	words := name + " " + amount
+	if !several || !slices.Contains(a.Choices, "fresh yeast") || !fresh().MatchString(words) ||
+		dried().MatchString(words) {
+		return ""
+	}
+	return "fresh yeast"
+}
+
+var (
+	letter = spelling.Pattern(`^([\d\s./⁄½¼¾⅓⅔⅛-]+?) ?([Tt])\b\.?(.*)$`)
+	bigT   = spelling.Pattern(`"[\d ./⁄½¼¾⅓⅔⅛-]+T\b`)
+	smallT = spelling.Pattern(`"[\d ./⁄½¼¾⅓⅔⅛-]+t\b`)
+	cups   = spelling.Pattern(`"[\d ./⁄½¼¾⅓⅔⅛-]+(?:[Cc]ups?|c)\b`)
+)
+
+// Spoons reads the spoons of France, and a T as a tablespoon and a t as
+// a teaspoon in a file that has both, or cups beside them. Others stay.
+func Spoons(text string, file []byte) (out, says string) {
+	text = frenchSpoon().ReplaceAllString(frenchTea().ReplaceAllString(text, "tsp"), "tbsp")
+	m := letter().FindStringSubmatch(text)
+	if m == nil || !cups().Match(file) && !(bigT().Match(file) && smallT().Match(file)) {
+		return text, ""
+	}
+	spoon := map[string]string{"T": "tbsp", "t": "tsp"}[m[2]]
+	out = m[1] + " " + spoon + m[3]
+	return out, fmt.Sprintf("%q is read as %s: T is a tablespoon, and t a teaspoon", text, out)
+}
+
+var (
 	second = spelling.Pattern(`(?i)^(.*?\d.*?)[,;]? (?:\(?(?:plus|and|\+|(?:beaten |whisked |` +
 		`mixed )(?:with|in)|soaked (?:over ?night )?in|steeped in|dissolved in|with)) ` +
 		`([\d./¼½¾⅓⅔⅛ ]+(?:(?:` + unitWords + `)\.? )?(?:of )?)((?:\p{L}|[- ])+)\)?$`)
@@ -102,7 +142,7 @@ var (
 	eggSize = spelling.Pattern(`(?i)^([\d./ ½]+?) ?(?:pieces?|pcs?|whole|eggs?)?,? ?` +
 		`\(?(?:size |größe |gr\.? ?)?(XL|[SML])\)?$`)
 	wholeEggs = spelling.Pattern(`(?i)^([\d./ ½]+?) (?:whole )?eggs?$`)
-	oneCup    = spelling.Pattern(`^([\d./⁄¼½¾⅓⅔⅛ -]+) ?c$`)
+	oneCup    = spelling.Pattern(`^([\d./⁄¼½¾⅓⅔⅛ -]+) ?c(?:\.|\b)((?:,| ).*)?$`)
 	purpose   = spelling.Pattern(`(?i)^(.*?\d.*?)[,;]? \(?(?:for|to) ((?:\p{L}|[ -])+)\)?$`)
 	moreOf    = spelling.Pattern(`(?i)^(.*?\d.*?)[,;]? \(?(?:plus|and|\+) (?:(?:\d[\d./]* ?\pL*|some|a little|` +
 		`extra|more|another|a bit) )+(?:for|to|pour|für|per|till|til)\b[^\d]*$`)
@@ -129,7 +169,7 @@ func prepared(it *larder.Item, text string) (out, says string) {
 		}
 	}
 	if m := oneCup().FindStringSubmatch(text); m != nil {
-		return strings.TrimSpace(m[1]) + " cup", ""
+		return strings.TrimSpace(m[1]) + " cup" + m[2], ""
 	}
 	if m := moreOf().FindStringSubmatch(text); m != nil {
 		return strings.TrimSpace(m[1]), fmt.Sprintf("%q is read as %s: the rest is not counted here", text,

@@ -7,11 +7,14 @@ import "strings"
 var otherWords = map[string]string{
 	"laminate": `{ fill = "roll-in butter" }, then { sheet = "6 mm" }, { fold = 1 } ` +
 		`and { chill = "30 min" } for each turn`,
-	"cover":    "covered = true in the rest or the proof that it is covered for",
-	"wrap":     "covered = true in the rest, the chill or the store that it is wrapped for",
-	"cure":     `{ store = "14 days" }`,
-	"serve":    `{ hold = "1 h", at = "60 C" }, or nothing for it`,
-	"autolyse": `{ soak = "30 min" } before the mix`,
+	"cure":  `{ store = "14 days" }`,
+	"serve": `{ hold = "1 h", at = "60 C" }, or nothing for it`,
+}
+
+// Covering reports whether a word of a step covers or wraps what it is
+// said of.
+func Covering(word string) bool {
+	return word == "cover" || word == "wrap" || word == "abdecken" || word == "couvrir"
 }
 
 // OtherStep gives the line for a word of the craft that is no step; ""
@@ -108,6 +111,7 @@ var otherKeys = map[string][]string{
 	"about": {"title", "description", "note", "notes", "comment", "source", "author", "serves",
 		"servings", "category", "tags", "difficulty", "summary", "equipment"},
 	"ingredients": {"ingredient"},
+	"tin":         {"pan", "mould", "mold", "dish", "tray", "moule", "form", "pans", "tins"},
 }
 
 // OtherKeys gives the words that bakers write for a key, in a

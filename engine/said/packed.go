@@ -10,7 +10,7 @@ import (
 
 const (
 	packs = `(?:sachets?|packets?|envelopes?|packages?|pkgs?|packs?|bags?|tins?|cans?|jars?|` +
-		`cubes?|blocks?|cakes?|cartons?|tubs?|bottles?|bars?|sticks?|pouch(?:es)?|boxe?s?)`
+		`cubes?|würfel|blocks?|cakes?|cartons?|tubs?|bottles?|bars?|sticks?|pouch(?:es)?|boxe?s?)`
 	number = `(\d+(?:[./]\d+)?|an?|one|two|three|four)`
 	mass   = `(\d[\d.,]* ?(?:kg|g|grams?|oz|ounces?|lbs?|ml|cl|dl|l))`
 )
@@ -101,7 +101,15 @@ func Share(text string) (x float64, ok bool) {
 	return x, ok
 }
 
-var pods = spelling.Pattern(`(?i)^(\d+|an?|half an?|1/2|½) ?(?:pods?|beans?|sticks?)$`)
+var pods = spelling.Pattern(`(?i)^(\d+|an?|half an?|1/2|½) ?(?:pods?|beans?|sticks?|gousses?|` +
+	`schoten?|` +
+	`stång(?:er)?|stænger|baccell[oi]|bacche|vainas?|laska)$`)
+
+var vanillas = spelling.Pattern(`(?i)^van[ií]l+[aeij]\w*$`)
+
+// IsVanilla reports whether a name is vanilla and no more, in any of a
+// kitchen's languages.
+func IsVanilla(name string) bool { return vanillas().MatchString(strings.TrimSpace(name)) }
 
 // Pods reads a number of pods of what may be an extract too: "1 pod"
 // of vanilla.

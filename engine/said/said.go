@@ -61,11 +61,27 @@ var warmSpot = spelling.Pattern(`^(?:some ?where|any ?where)? ?(?:nice and )?war
 	`spot|kitchen|room|corner|cupboard|draught free place|draft free place|and draught free|` +
 	`and draft free))?(?: (?:in|of|by|near|free from|away from) .*)?$`)
 
+// heater are places beside what gives off heat: as warm as a warm place.
+// A stove that burns can be far warmer: measure it.
+var heater = spelling.Pattern(`^(?:(?:by|near|next to|beside|close to|above|over|on top of|` +
+	`neben|bei|près|` +
+	`près de|à côté du) (?:the |an? |my |our |du |de la |der |dem )?)?(?:aga|range cooker|` +
+	`radiator|boiler|heater|` +
+	`stove|hearth|fire ?place|wood ?burner|heizung|heizkörper|kachelofen|radiateur|poêle|element)$`)
+
+// warmWords are words for a warm place in other languages.
+var warmWords = spelling.Pattern(`^(?:(?:an|in|am|bei|en|i|på|à) )?(?:(?:einem?|einen|un|une|` +
+	`et|ett|endroit|the) )*` +
+	`(?:warmen?|warmer|lieu|endroit|luogo|varmt?|varmen|lämpimässä|chaud|tiède)(?: (?:ort|` +
+	`platz|stelle|chaud|tiède|` +
+	`caldo|ställe|sted))?$`)
+
 // Warmth is what to write for words of warmth, in lower case; take is
 // true where the range can be taken.
 func Warmth(words string) (write string, take, ok bool) {
 	w, ok := warmths[words]
-	if !ok && warmSpot().MatchString(words) {
+	if !ok && (warmSpot().MatchString(words) || heater().MatchString(words) ||
+		warmWords().MatchString(words)) {
 		w, ok = warmths["warm place"], true
 	}
 	return w.write, w.taken, ok
@@ -341,18 +357,49 @@ var shares = map[string]string{"in half": "2", "in two": "2", "halves": "2", "in
 	"thirds": "3", "in four": "4", "quarters": "4", "once": "1", "twice": "2"}
 
 var (
-	covers = spelling.Pattern(`(?i)\b(?:yes|film|wrap|cloth|towel|lid|foil|plastic|bag|loosely|` +
-		`lightly|covered|oiled)\b`)
-	uncovers = spelling.Pattern(`(?i)^(?:no|none|un\w*|not\b.*)$`)
+	covers = spelling.Pattern(`(?i)\b(?:film|wrap|cloth|towel|lid|foil|plastic|bag|paper|` +
+		`parchment|` +
+		`tuch|folie|deckel|linge|torchon|couvercle|canovaccio|pellicola|duk|plast|klæde|liina)\b`)
+	// refused could mean either: "until it springs back, then bare".
+	refused = spelling.Pattern(`(?i)\b(?:not?|without|un\w+|un-?covered|bare|open|off|half|` +
+		`partly|partially|then|` +
+		`if|or|maybe|ohne|offen|sans|découvert\w*|senza|scopert\w*|utan|uden|\d+)\b|\?`)
+	uncovers = spelling.Pattern(`(?i)^(?:no|none|un\w*|not\b.*|nein|nicht.*|non|nej|nei|off|` +
+		`open|bare|false|` +
+		`ohne.*|sans.*|without(?: (?:a|any))? \w+)$`)
 )
 
-// Covered reads words for a cover: "cling film", "no".
+// IsCover reports whether words name a thing that covers: "tea towel".
+func IsCover(text string) bool { return covers().MatchString(text) }
+
+// Covered reads words for a cover: "cling film", "no". Of others it says
+// yes, but for those that could turn it: the caller looks for food.
 func Covered(text string) (yes, ok bool) {
 	text = strings.TrimSpace(text)
 	if uncovers().MatchString(text) {
 		return false, true
 	}
-	yes = covers().MatchString(text) && !strings.Contains(strings.ToLower(text), "without")
+	yes = !refused().MatchString(text) && text != ""
+	return yes, yes
+}
+
+var (
+	noSteam = spelling.Pattern(`(?i)^(?:no|none|not?\b.*|off|false|dry|without.*|ohne.*|` +
+		`sans.*|senza.*|nein|non|nej)$`)
+	letsIn = spelling.Pattern(`(?i)^(?:yes|true|on|ja|oui|sì|si|a little|a lot|some|lots|` +
+		`plenty|generous|` +
+		`mit dampf|(?:for |first |the first )?\d+ ?(?:s|sec\w*|min\w*)|(?:at|in) the (?:start|` +
+		`beginning|first ` +
+		`\d+ ?min\w*))$`)
+)
+
+// Steamed reads words for steam that is let in: "no", "10 s".
+func Steamed(text string) (yes, ok bool) {
+	text = strings.TrimSpace(text)
+	if noSteam().MatchString(text) {
+		return false, true
+	}
+	yes = letsIn().MatchString(text)
 	return yes, yes
 }
 
@@ -377,16 +424,19 @@ func Turn(words string) bool {
 // dryYeast is above the dry yeast for a gram of fresh.
 const dryYeast = 0.5
 
-const packet = `sachets?|packets?|envelopes?|packages?|pkgs?|packs?|päckchen|pck|packung(?:en)?|` +
-	`bustin[ae]|paket(?:e|en)?|breve?`
+const packet = `sachets?|packets?|envelopes?|packages?|pkgs?|packs?|päckchen|packerl|pck|` +
+	`packung(?:en)?|` +
+	`bustin[ae]|paket(?:e|en)?|breve?|saszetk[ai]|sobres?|zakjes?|beutel|tüten?|tütchen`
 
 // measures are kitchen words whose size depends on the ingredient.
 // Sources: pinch and dash from measuring-spoon pages (read), the bounds
 // a judgement; a sachet of dry yeast is 7 g (German and US pages,
 // read); saffron 0.1 to 0.5 g, cardamom pods and drops (memory);
 // a Würfel of fresh yeast is 42 g (German pages, read); vanilla sugar
-// 7.5 g in France, 8 g in Germany, 10 g in Austria
-// (memory); a stick of butter is 4 oz (SR 28, read).
+// 7.5 g in France, 8 g in Germany, 10 g in Austria (memory); a stick of
+// butter is 4 oz (SR 28, read). Dry yeast of the north 11 to 14 g,
+// baking powder 11 to 16 g, pudding powder 35 to 45 g a packet, a glass
+// 150 to 250 ml (memory).
 var measures = []struct {
 	word   func() *regexp.Regexp
 	lo, hi float64
@@ -405,6 +455,20 @@ var measures = []struct {
 	{spelling.Pattern(`^(?:` + packet + `)$`), 7, 7, "g", false,
 		func(it *larder.Item) bool { return it.Yeast > dryYeast },
 		"a packet of dry yeast is taken as 7 g: read its label"},
+	{spelling.Pattern(`^(?:pos[ea]r?|påsa?r?|pussi[a]?)$`), 11, 14, "g", false,
+		func(it *larder.Item) bool { return it.Yeast > dryYeast },
+		"a packet of dry yeast of the north is taken as 11 to 14 g: read its label"},
+	{spelling.Pattern(`^(?:` + packet + `)$`), 11, 16, "g", false,
+		func(it *larder.Item) bool { return strings.Contains(it.Name, "baking powder") },
+		"a packet of baking powder is taken as 11 to 16 g: read its label"},
+	{spelling.Pattern(`^(?:` + packet + `)$`), 35, 45, "g", false,
+		func(it *larder.Item) bool { return strings.Contains(it.Name, "custard powder") },
+		"a packet of pudding powder is taken as 35 to 45 g: read its label"},
+	{spelling.Pattern(`^(?:glass(?:es|ful)?|gläser|glas|szklan(?:ka|ki|ek)|stakan[ai]?|` +
+		`verres?|bicchier[ei])$`),
+		150, 250, "ml", false,
+		func(it *larder.Item) bool { return it.Density > 0 },
+		"a glass is taken as 150 to 250 ml: measure it"},
 	{spelling.Pattern(`^(?:` + packet + `)$`), 7.5, 10, "g", false,
 		func(it *larder.Item) bool { return it.Name == "vanilla sugar" },
 		"a packet of vanilla sugar is taken as 7.5 to 10 g: read its label"},
@@ -412,10 +476,12 @@ var measures = []struct {
 		"g", false,
 		func(it *larder.Item) bool { return it.Name == "saffron" },
 		"a packet of saffron is taken as 0.1 to 0.5 g: read its label"},
-	{spelling.Pattern(`^(?:green )?pods?$`), 0.1, 0.3, "g", false,
+	{spelling.Pattern(`^(?:green )?(?:pods?|kapseln?|gousses?|capsules?|kapslar|kapsler)$`),
+		0.1, 0.3, "g", false,
 		func(it *larder.Item) bool { return it.Name == "cardamom" },
 		"the seeds of a pod are taken as 0.1 to 0.3 g: weigh them"},
-	{spelling.Pattern(`^(?:few )?drops?$`), 0.03, 0.3, "ml", false,
+	{spelling.Pattern(`^(?:few )?(?:drops?|tropfen|gouttes?|gocc[ei]a?|droppar?|dråber?)$`),
+		0.03, 0.3, "ml", false,
 		func(it *larder.Item) bool { return it.Density > 0 },
 		"a drop is taken as 0.03 ml, and a few as up to 0.3 ml: weigh it"},
 	{spelling.Pattern(`^(?:würfel|wuerfel|hefewürfel)$`), 42, 42, "g", false,
@@ -441,7 +507,7 @@ func Amount(it *larder.Item, text, units string) (Taken, bool) {
 		return t, true
 	}
 	m := amountOf().FindStringSubmatch(alonePinch().
-		ReplaceAllString(strings.TrimSpace(text), "a $1"))
+		ReplaceAllString(strings.TrimSuffix(strings.TrimSpace(text), "."), "a $1"))
 	if m == nil {
 		return Taken{}, false
 	}
@@ -520,7 +586,7 @@ var zests = map[string]struct{ lo, hi float64 }{"lemon zest": {3, 8}, "orange ze
 
 // units of what is counted, beside the words of its own name.
 const counted = " large medium small whole pod pods clove cloves stalk stalks fruit fruits " +
-	"unwaxed organic ripe "
+	"unwaxed organic ripe leaf leaves blatt blätter feuille feuilles schote schoten gousse gousses "
 
 // counts reports whether words behind a number only name the thing: "1
 // orange" of orange zest, "2 cloves" of garlic.
@@ -556,8 +622,15 @@ func Bracketed(text string) string {
 	return text
 }
 
-var sizedEggs = spelling.Pattern(`(?i)^([\d\s./⁄½¼¾]+) (large|medium|small|` +
-	`extra[- ]large)(?: eggs?)?$`)
+var sizedEggs = spelling.Pattern(`(?i)^([\d\s./⁄½¼¾]+|an?|one|two|three|four) (large|lge?\.?|` +
+	`medium|` +
+	`med\.?|small|sm\.?|extra[- ]large|x-?l)(?:,? (?:free[- ]?range|barn|organic|whole|fresh|` +
+	`hens?'?s?|` +
+	`brown|white|UK|US))*(?: eggs?)?$`)
+
+// eggWords are the larder's words for the sizes of eggs.
+var eggWords = map[string]string{"lg": "large", "lge": "large", "med": "medium", "sm": "small",
+	"xl": "extra large"}
 
 // SizedEggs reads "2 large" of eggs: the count, and that size's
 // egg name.
@@ -566,7 +639,14 @@ func SizedEggs(text string) (count, name string, ok bool) {
 	if m == nil {
 		return "", "", false
 	}
-	return m[1] + " pieces", strings.ReplaceAll(strings.ToLower(m[2]), "-", " ") + " egg", true
+	size := strings.TrimSuffix(strings.ToLower(m[2]), ".")
+	if word := eggWords[strings.ReplaceAll(size, "-", "")]; word != "" {
+		size = word
+	}
+	if n := numbers[strings.ToLower(m[1])]; n != "" {
+		m[1] = n
+	}
+	return m[1] + " pieces", strings.ReplaceAll(size, "-", " ") + " egg", true
 }
 
 // EggName is the larder's name of an egg whose size the country

@@ -102,3 +102,18 @@ func TestShapesOfValues(t *testing.T) {
 		t.Error("eggs by country")
 	}
 }
+
+// Each word of another language stands once, and is not a word that it
+// stands for.
+func TestStepWordsStandOnce(t *testing.T) {
+	seen := map[string]string{}
+	StepWords(func(word, english string) {
+		if other, twice := seen[word]; twice || word == english || word != Key(word) || word == "" {
+			t.Errorf("%q is read as %s and %s", word, other, english)
+		}
+		seen[word] = english
+	})
+	if len(seen) < 200 {
+		t.Error(len(seen))
+	}
+}

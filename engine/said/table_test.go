@@ -62,6 +62,25 @@ func TestWordsOfBakers(t *testing.T) {
 			taken, _ := Amount(item(of), text, "")
 			return taken.Text
 		},
+		"sized egg": func(text, _ string) string {
+			count, name, _ := SizedEggs(text)
+			return strings.TrimSpace(count + " " + name)
+		},
+		"spoons": func(text, file string) string {
+			out, _ := Spoons(text, []byte(file))
+			return out
+		},
+		"fresh yeast": func(text, of string) string { return FreshYeast(l, of, text) },
+		"covered": func(text, _ string) string {
+			yes, ok := Covered(text)
+			return map[[2]bool]string{{true, true}: "covered", {false,
+				true}: "open"}[[2]bool{yes, ok}]
+		},
+		"steamed": func(text, _ string) string {
+			yes, ok := Steamed(text)
+			return map[[2]bool]string{{true, true}: "steam", {false, true}: "dry"}[[2]bool{yes, ok}]
+		},
+		"warmth":      func(text, _ string) string { write, _, _ := Warmth(text); return write },
 		"temperature": func(text, _ string) string { out, _ := TempIn(text); return out },
 		"words of warmth": func(text, of string) string {
 			if of == "" {

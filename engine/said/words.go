@@ -20,6 +20,9 @@ var spoken = []struct {
 	{spelling.Pattern(`(?i)\ba quarter of an hour\b`), "15 min"},
 	{spelling.Pattern(`(?i)\bhalf an hour\b`), "30 min"},
 	{spelling.Pattern(`(?i)\ba couple of (hours|minutes)\b`), "2 $1"},
+	{spelling.Pattern(`(?i)(?:\b|^)(?:über nacht|(?:toute |pendant |une |la )*nuit|` +
+		`över natt(?:en)?|` +
+		`natten over|over natten|tutta la notte|(?:per )?una notte|toda la noche)\b`), "overnight"},
 }
 
 // numbered are numbers in words before a unit of time.
@@ -69,8 +72,9 @@ var oneTime = spelling.Pattern(`(?i)\d+(?:\.\d+)? ?(?:s|secs?|seconds?|mins?|min
 // Sum adds up a mix's times by speed: "5 min on low, then 8 min
 // on medium".
 func Sum(text string) (time string, ok bool) {
+	text = gear().ReplaceAllString(strings.TrimSpace(text), "")
 	all := oneTime().FindAllString(text, -1)
-	rest := strings.ReplaceAll(strings.ToLower(oneTime().ReplaceAllString(text, "")), "then", "+")
+	rest := after().ReplaceAllString(strings.ToLower(oneTime().ReplaceAllString(text, "")), "+")
 	if len(all) < 2 || strings.ContainsAny(rest, "0123456789") || !sums().MatchString(rest) && !strings.Contains(rest, ",") ||
 		bound().MatchString(rest) {
 		return "", false
@@ -85,6 +89,19 @@ func Sum(text string) (time string, ok bool) {
 	}
 	return quantity.Plain(total) + " min", true
 }
+
+// gear is the speed of a mixer, whose figure is no time; after are words
+// between one time and the next. In English, German, French, Italian,
+// Swedish and Danish.
+var (
+	gear = spelling.Pattern(`(?i)\(?\b(?:(?:on |at |auf |en |in |à )?(?:speeds?|gear|setting|` +
+		`level|stufe|gang|` +
+		`vitesse|velocità|hastighed|hastighet|trin|v\.?) ?[1-9]\b|[1-9](?:st|nd|rd|re|ère|er|` +
+		`e|ème|de|a|ª|\.)? ?` +
+		`(?:speed|gear|stufe|gang|vitesse|velocità|hastighed|hastighet)\b)\)?`)
+	after = spelling.Pattern(`\b(?:then|puis|ensuite|et|dann|und|danach|poi|e|sedan|och|så|og|` +
+		`derefter)\b`)
+)
 
 var sums = spelling.Pattern(`\b(?:plus|and)\b|\+`)
 
@@ -160,18 +177,21 @@ func MassIn(text string) (mass string, ok bool) {
 }
 
 var (
-	small   = spelling.Pattern(`(?i)\b(?:level|leveled|levelled) `)
+	small = spelling.Pattern(`(?i)\b(?:level|leveled|levelled|gestrichen\w*|gestr\.?|rases?|` +
+		`rasi?|struken|strukna|strøget|strøken) `)
 	ofFruit = spelling.Pattern(`(?i)^(?:(?:grated |finely grated )?(?:zest|rind|juice|peel|` +
 		`seeds)? ?(?:of|from) )(.+)$`)
 	sizedBy = spelling.Pattern(`(?i)^(\d+) ?\(? ?(?:size )?(XL|[SML])\)?$`)
 	heaped  = spelling.Pattern(`(?i)^([\d./ ½¼¾]+|an?|one) (heaped|heaping|rounded|scant|` +
-		`generous) (.+)$`)
+		`generous|gehäuft\w*|geh\.?|bombée?s?|colm[oi]|rågad\w*|rågat|toppet) (.+)$`)
 )
 
 var (
-	frenchSpoon = spelling.Pattern(`(?i)\bc(?:uill[eè]res?|\.)? ?à ?s(?:oupe\b|\.)`)
-	frenchTea   = spelling.Pattern(`(?i)\bc(?:uill[eè]res?|\.)? ?à ?c(?:afé|\.)`)
+	frenchSpoon = spelling.Pattern(`(?i)\bc(?:uill[eè]res?|\.)? ?à ?s(?:oupes?\b|\.|$)`)
+	frenchTea   = spelling.Pattern(`(?i)\bc(?:uill[eè]res?|\.)? ?à ?c(?:afés?|\.|$)`)
 )
+
+var english = spelling.Pattern(`^(?:heaped|heaping|rounded|scant|generous)$`)
 
 var sticks = spelling.Pattern(`(?i)^[\d./ ½¼¾]+ sticks?$`)
 
@@ -211,7 +231,7 @@ func Plainly(it *larder.Item, text, units string) Said {
 			return takenAs(text, d.amount)
 		}
 	}
-	text = frenchSpoon().ReplaceAllString(frenchTea().ReplaceAllString(text, "tsp"), "tbsp")
+	text, _ = Spoons(text, nil)
 	text = strings.ReplaceAll(text, "'s", "")
 	if m := ofFruit().FindStringSubmatch(text); m != nil {
 		text = m[1]
@@ -234,7 +254,11 @@ func Plainly(it *larder.Item, text, units string) Said {
 		if n := numbers[strings.ToLower(m[1])]; n != "" {
 			m[1] = n
 		}
-		if out, ok := quantity.Heaped(m[1], m[2], m[3]); ok {
+		how := strings.ToLower(m[2])
+		if !english().MatchString(how) {
+			how = "heaped"
+		}
+		if out, ok := quantity.Heaped(m[1], how, m[3]); ok {
 			return takenAs(text, out)
 		}
 	}

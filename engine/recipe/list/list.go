@@ -123,7 +123,17 @@ const (
 // Lines reads a line of a list, and reports whether it is one. It may hold several ingredients.
 func (r Reader) Lines(text string) (lines []Line, left []Left, ok bool) {
 	written := strings.TrimSpace(bullet().ReplaceAllString(strings.TrimSpace(text), ""))
-	text = written
+	text, percent := english(written)
+	if percent != "" {
+		defer func() {
+			if ok && len(lines) > 0 {
+				lines[0].says(percent + " of the flour, as written")
+			}
+		}()
+	}
+	if !strings.Contains(text, "42 g") {
+		written = text // a spoon is a spoon in all languages, and a cube is told
+	}
 	aside := ""
 	if cut := more().FindStringIndex(text); cut != nil {
 		aside = strings.Trim(text[cut[0]:], " ,;()")
@@ -329,8 +339,9 @@ func (r Reader) one(text string) (Line, bool) {
 		return Line{}, false
 	}
 	name := m[1]
-	if small := strings.ToLower(name); r.sure(name) && r.sure(small) {
-		name = small
+	head, tail, _ := strings.Cut(name, ",")
+	if small := strings.ToLower(head); r.sure(head) && r.sure(small) {
+		name = small + name[len(head):len(name)-len(tail)] + tail
 	}
 	rest := ""
 	if m[4] != "" {

@@ -87,3 +87,23 @@ func TestTin(t *testing.T) {
 		}
 	}
 }
+
+// TestAbroad holds how the words of other languages around a figure are read.
+func TestAbroad(t *testing.T) {
+	for text, want := range map[string]string{
+		"1 Pck. Trockenhefe": "Trockenhefe 7 g", "1 Würfel Hefe": "fresh yeast 42 g",
+		"2 EL Zucker": "Zucker 2 EL", "1 tl sel": "sel 1 tsp",
+		"12 cl de lait tiède": "lait tiède 12 cl",
+		"1 c. à s. de kirsch": "kirsch 1 tbsp", "2 c. à café de sel": "sel 2 tsp",
+		"ca 13 dl vetemjöl": "vetemjöl 13 dl", "Egg - 2 nos.": "egg 2 pieces",
+		"Bread flour  2000 g   100%": "bread flour 2000 g",
+		"20 amandes entières":        "amandes entières 20 pieces",
+		"1 pincée de sel":            "sel 0.1 to 1 g", "3 Stück Eier": "Eier 3 pieces",
+	} {
+		r := Reader{Larder: larder.New()}
+		lines, _, ok := r.Lines(text)
+		if !ok || len(lines) != 1 || lines[0].Name+" "+lines[0].Amount != want {
+			t.Errorf("%s: %v, %+v; want %q", text, ok, lines, want)
+		}
+	}
+}

@@ -28,7 +28,7 @@ var gasMarks = map[string]string{"1": "140 C", "2": "150 C", "3": "170 C", "4": 
 // Oven reads the oven's temperature: the one without a fan where both stand there. fan says that it
 // is of a fan oven.
 func Oven(r list.Reader, text string) (t, says string, fan bool) {
-	rest := fanForm().ReplaceAllString(text, "")
+	rest := fanForm().ReplaceAllString(ovenPlace().ReplaceAllString(text, "oven"), "")
 	if coreAt := coreForm().FindStringIndex(rest); coreAt != nil {
 		rest = rest[:coreAt[0]] + rest[coreAt[1]:]
 	}
@@ -68,11 +68,15 @@ func OvenWords(text string) []string {
 
 // Core is the temperature of the middle that a text asks for, in its words; "" for none.
 func Core(text string) string {
-	if m := coreForm().FindStringSubmatch(text); m != nil {
+	if m := coreForm().FindStringSubmatch(ovenPlace().ReplaceAllString(text, "oven")); m != nil {
 		return m[1]
 	}
 	return ""
 }
+
+// ovenPlace are words for a place in the oven, which is no middle of a loaf.
+var ovenPlace = spelling.Pattern(`(?i)(?:middle|cent(?:re|er)) ` +
+	`(?:of (?:the |an? )?(?:\w+ )?oven|shelf|rack)`)
 
 func firstOf(texts ...string) string {
 	for _, t := range texts {

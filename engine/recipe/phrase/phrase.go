@@ -59,7 +59,10 @@ var (
 	thinForm  = spelling.Pattern(`(?i)(?:to|to about|thickness of|about) (` + list.Number + `)\s*-?\s*(mm|cm|in(?:ch(?:es)?)?|")`)
 	areaForm  = spelling.Pattern(`(?i)(` + list.Number + `)\s*-?(mm|cm|in(?:ch(?:es)?)?|")?\s*-?(?:x|×|by)-?\s*(` + list.Number + `)\s*-?\s*(mm|cm|in(?:ch(?:es)?)?|")`)
 	timeForm  = spelling.Pattern(`(?i)(?:(at least|up to|another|about|around|approximately|every|after|after the first|the last|within|below|per) )?(` + list.Number + `|an?|half an|half|a further|a couple of|a few|three quarters of an|` + wordNumber + `)` +
-		`(?:\s*(?:minutes?|mins?|seconds?|secs?|hours?|hrs?|h))?(?:\s*(?:-|–|—|to|or)\s*(` + list.Number + `|` + wordNumber + `))?\s*-?\s*(?:more |further )?(seconds?|secs?|minutes?|mins?|hours?|hrs?|h|days?)\b(?: (?:and )?(` + list.Number + `|a half)\s*(minutes?|mins?)?)?`)
+		`(?:\s*(?:minutes?|mins?|seconds?|secs?|hours?|hrs?|h))?(?:\s*(?:-|–|—|to|or)\s*(` + list.Number + `|` + wordNumber + `))?\s*-?\s*(?:more |further )?(seconds?|secs?|minutes?|mins?|hours?|hrs?|h|days?)(?:\b(?: (?:and )?(` + list.Number + `|a half)\s*(minutes?|mins?)?)?|([0-5]\d)\b)`)
+	// minutesForm are minutes behind hours without their unit: no degrees, weight or length.
+	minutesForm = spelling.Pattern(`^[0-5]\d(?:[,.;)]|$| (?:at|in|until|or|and|then|covered|` +
+		`with|on)\b)`)
 	mixedForm = spelling.Pattern(`(?i)^(` + list.Number + `|an?|one|two)\s*(minutes?|mins?|hours?|hrs?|h)\b`)
 	overnight = spelling.Pattern(`(?i)\bover ?night\b|\bthe night before\b`)
 	eachGram  = spelling.Pattern(`(?i)\b(\d{2,4} ?g(?:rams?)?|\d(?:[.,]\d)? ?kg)\b`)
@@ -122,7 +125,13 @@ func Times(text string) []Time {
 			out = append(out, Time{"2 to 5 " + timeUnit(part(4)), start, end})
 			continue
 		}
-		q := timeText(part(2), text[start:end], part(3), part(4), part(5), part(6))
+		more, moreUnit := part(5), part(6)
+		if part(7) != "" { // "1h30"
+			more, moreUnit = part(7), "min"
+		} else if moreUnit == "" && minutesForm().MatchString(more+text[end:]) { // "1 h 30 at room heat"
+			moreUnit = "min"
+		}
+		q := timeText(part(2), text[start:end], part(3), part(4), more, moreUnit)
 		if q != "" {
 			out = append(out, Time{q, start, end})
 		}

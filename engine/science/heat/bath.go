@@ -6,9 +6,8 @@ import (
 	"forebake/engine/figure"
 )
 
-// Bath is a vessel of unstirred food in ice and water, open to the room
-// above. A tray, SlabOf its depth, is cooled only from below; a bowl or
-// pot, BowlOf, from below and the side.
+// Bath is a vessel of unstirred food in ice and water, open to the room above. A tray, SlabOf its
+// depth, is cooled only from below; a bowl or pot, BowlOf, from below and the side.
 type Bath struct {
 	Body          Body
 	Food          Properties
@@ -86,8 +85,7 @@ func (b Bath) Run(run figure.Run) (c Chilling, why string) {
 	}
 	water, _ := SurfaceCoefficient(at)
 	steel, plastic := resistances[Steel1mm].Typical, resistances[Plastic2mm].Typical
-	// Above it the room's air, or a lid over air. Evaporation is
-	// left out.
+	// Above it the room's air, or a lid over air. Evaporation is left out.
 	tops := [2]float64{coefficients[Room].High, InSeries(RoomNearly, resistances[LiddedBox].High)}
 	food := TimeError(math.Inf(1), 0) // of the food's own figures
 	var wet float64
@@ -113,9 +111,8 @@ func (b Bath) Run(run figure.Run) (c Chilling, why string) {
 // Hasten speeds the rest of the course by factor, above 0.
 func (c *Chilling) Hasten(factor float64) { c.pace *= factor }
 
-// Advance moves now on by the given seconds and gives the state
-// there. CoreC is the warmest place, which may be the top, and
-// SurfaceC the top.
+// Advance moves now on by the given seconds and gives the state there. CoreC is the warmest place,
+// which may be the top, and SurfaceC the top.
 func (c *Chilling) Advance(seconds float64) (s State) {
 	for i := range c.n {
 		now := c.courses[i].advance(seconds * c.pace)
@@ -148,10 +145,9 @@ func (c *Chilling) TimeTo(targetC, within float64) float64 {
 	return best
 }
 
-// chill is the field on the axis of a vessel, built exactly of courses
-// in one direction. With A the fall of an even start between the two
-// faces, B the rise under a top that is 1 K warmer, and R the fall from
-// the side alone, all between 0 and 1,
+// chill is the field on the axis of a vessel, built exactly of courses in one direction. With A the
+// fall of an even start between the two faces, B the rise under a top that is 1 K warmer, and R the
+// fall from the side alone, all between 0 and 1,
 //
 //	T = water + (start - water) A R + (room - water) integral of R dB
 //
@@ -196,8 +192,7 @@ func (c *chill) start(b Bath, depth, wet, top float64) bool {
 	return true
 }
 
-// left is what the side alone leaves on the axis and on average after
-// the given seconds.
+// left is what the side alone leaves on the axis and on average after the given seconds.
 func (c *chill) left(seconds float64) (axis, mean float64) {
 	if !c.round {
 		return 1, 1

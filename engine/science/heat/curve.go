@@ -1,8 +1,7 @@
 package heat
 
-// Curve is a quantity tabulated evenly over temperature, linear between
-// its points and level outside them. Its integral gives exact heat
-// contents by a look-up.
+// Curve is a quantity tabulated evenly over temperature, linear between its points and level
+// outside them. Its integral gives exact heat contents by a look-up.
 type Curve struct {
 	low, step float64
 	points    []point

@@ -22,8 +22,7 @@ type term struct {
 	v         [3]vector
 }
 
-// fade is the share of each mode, and of the remainder, left after
-// a time.
+// fade is the share of each mode, and of the remainder, left after a time.
 type fade struct {
 	mode       [modes]float64
 	mean, surf float64
@@ -81,8 +80,7 @@ func (v *vector) even(b *basis) {
 	v.tail(b, 1, 1)
 }
 
-// tail sets the remainder of the cut series from a known mean
-// and surface.
+// tail sets the remainder of the cut series from a known mean and surface.
 func (v *vector) tail(b *basis, mean, surf float64) {
 	for n := range modes {
 		mean -= v.c[n] * b.m[n]

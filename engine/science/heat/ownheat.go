@@ -25,8 +25,7 @@ var ownHeatYeast = figure.Limit{
 	Why:      "own heat is reckoned",
 }
 
-// OwnHeatFactor is the error factor of a working dough's heat,
-// either way.
+// OwnHeatFactor is the error factor of a working dough's heat, either way.
 const OwnHeatFactor = 1.6
 
 const (
@@ -34,9 +33,8 @@ const (
 	ownHeatPower = 0.7  // of the dose: twice the yeast makes 1.6 times the gas
 )
 
-// OwnHeat is a dough's heat at 26 C, W/kg, by its yeast in % on flour,
-// as instant, and the osmotic factor. why is the reason for silence. At
-// other temperatures it follows the yeast's gas.
+// OwnHeat is a dough's heat at 26 C, W/kg, by its yeast in % on flour, as instant, and the osmotic
+// factor. why is the reason for silence. At other temperatures it follows the yeast's gas.
 func OwnHeat(yeastPct, osmotic float64) (q figure.Estimate, why string) {
 	if why := ownHeatYeast.Refuses(yeastPct); why != "" {
 		return q, why
@@ -48,21 +46,19 @@ func OwnHeat(yeastPct, osmotic float64) (q figure.Estimate, why string) {
 	return figure.WithinFactor(mid, OwnHeatFactor), ""
 }
 
-// Excess is a body's excess temperature from own heat: the final one
-// for each W/kg, and its time constant. On the way it errs by a tenth
-// of the excess (computed). Volumes follows bodies for which this is
-// too rough.
+// Excess is a body's excess temperature from own heat: the final one for each W/kg, and its time
+// constant. On the way it errs by a tenth of the excess (computed). Volumes follows bodies for
+// which this is too rough.
 type Excess struct {
 	inTheEnd State   // K for each W/kg
 	tau      float64 // s
 	cp       float64 // J/(kg K)
 }
 
-// OwnExcess is a body's excess under a coefficient h, W/(m2 K), with d
-// = half thickness L times surface over volume: in the middle q rho
-// (L^2/(2 d k) + L/(d h)), on average q rho (L^2/(d (d+2) k) + L/(d
-// h)), exact for slab, cylinder and ball (derived); on the way there
-// one exponential. +Inf for an insulated body.
+// OwnExcess is a body's excess under a coefficient h, W/(m2 K), with d = half thickness L times
+// surface over volume: in the middle q rho (L^2/(2 d k) + L/(d h)), on average q rho (L^2/(d (d+2)
+// k) + L/(d h)), exact for slab, cylinder and ball (derived); on the way there one exponential.
+// +Inf for an insulated body.
 func OwnExcess(b Body, p Properties, h float64) Excess {
 	l := b.Nearest()
 	d := l * b.AreaPerVolume()

@@ -2,21 +2,18 @@ package heat
 
 import "math"
 
-// modes is how many terms of a series are kept. Twelve hold the core to
-// 0.003 K from Fo 0.005 on (computed); decayed terms cost nothing, so
-// fewer would save nothing.
+// modes is how many terms of a series are kept. Twelve hold the core to 0.003 K from Fo 0.005 on
+// (computed); decayed terms cost nothing, so fewer would save nothing.
 const modes = 12
 
-// Below insulatedBiot a body counts as insulated: it would move by
-// 1e-5 K in a day. Above heldBiot the surface is held at the
-// ambient temperature.
+// Below insulatedBiot a body counts as insulated: it would move by 1e-5 K in a day. Above heldBiot
+// the surface is held at the ambient temperature.
 const (
 	insulatedBiot = 1e-9
 	heldBiot      = 1e6
 )
 
-// Zeros of the Bessel functions J1 (from the origin) and J0 bracket the
-// roots of a cylinder.
+// Zeros of the Bessel functions J1 (from the origin) and J0 bracket the roots of a cylinder.
 var (
 	zerosJ1 = [modes]float64{
 		0,
@@ -48,9 +45,8 @@ var (
 	}
 )
 
-// basis holds the modes f_n(x) of one direction at one Biot number,
-// x from the middle (0) to the surface (1): cos zx, J0(zx) or sin zx
-// / zx.
+// basis holds the modes f_n(x) of one direction at one Biot number, x from the middle (0) to the
+// surface (1): cos zx, J0(zx) or sin zx / zx.
 type basis struct {
 	d  int     // 1 slab, 2 cylinder, 3 sphere; 0 marks an empty place
 	bi float64 // between insulatedBiot and +Inf
@@ -61,9 +57,8 @@ type basis struct {
 	a  [modes]float64 // coefficients of a uniform field of 1, the tabulated C_n
 	m  [modes]float64 // volume mean of f
 
-	// The modes that are not kept, in groups whose edges double: z^2 of
-	// each, and its share of what the kept ones miss. The miss is that
-	// of mean and surface just after a change of ambient.
+	// The modes that are not kept, in groups whose edges double: z^2 of each, and its share of what
+	// the kept ones miss. The miss is that of mean and surface just after a change of ambient.
 	late2, lateMean, lateSurf [lateGroups]float64
 }
 
@@ -121,9 +116,8 @@ func evenCore(d int, bi, fo float64) float64 {
 	return sum
 }
 
-// fill solves the basis for bi, which clampBiot has limited. Norm,
-// constants and means are one formula for the three shapes. In s and g,
-// a held surface needs no case of its own.
+// fill solves the basis for bi, which clampBiot has limited. Norm, constants and means are one
+// formula for the three shapes. In s and g, a held surface needs no case of its own.
 func (b *basis) fill(d int, bi float64) {
 	b.d, b.bi = d, bi
 	for n := range modes {
@@ -131,9 +125,8 @@ func (b *basis) fill(d int, bi float64) {
 		b.z2[n], b.s[n], b.g[n], b.nn[n], b.a[n] = m.z2, m.s, m.g, m.nn, m.a
 		b.m[n] = -float64(d) * m.g / m.z2
 	}
-	// Far out the roots are pi apart, surface terms go as Bi/(z^2 +
-	// Bi^2) and mean terms as Bi^2/(z^2 (z^2 + Bi^2)): the shares are
-	// their integrals.
+	// Far out the roots are pi apart, surface terms go as Bi/(z^2 + Bi^2) and mean terms as
+	// Bi^2/(z^2 (z^2 + Bi^2)): the shares are their integrals.
 	edge := math.Sqrt(b.z2[modes-1]) + math.Pi/2
 	surf := func(z float64) float64 { return math.Atan(bi / z) }
 	mean := func(z float64) float64 { return 1/z - math.Atan(bi/z)/bi }
@@ -172,9 +165,8 @@ func shapeAt(d int, z float64) float64 {
 	return math.Sin(z) / z
 }
 
-// root is the n-th root, from 0, of the boundary equation: slab z tan z
-// = Bi, cylinder z J1(z) = Bi J0(z), sphere 1 - z cot z = Bi, by Halley
-// inside its bracket. Error below 1e-12 of the root.
+// root is the n-th root, from 0, of the boundary equation: slab z tan z = Bi, cylinder z J1(z) = Bi
+// J0(z), sphere 1 - z cot z = Bi, by Halley inside its bracket. Error below 1e-12 of the root.
 func root(d, n int, bi float64) float64 {
 	lo, hi := float64(n)*math.Pi, float64(n)*math.Pi+math.Pi/2
 	switch d {
@@ -186,9 +178,8 @@ func root(d, n int, bi float64) float64 {
 	if math.IsInf(bi, 1) {
 		return hi
 	}
-	// The starts come from each equation's asymptotic form, except the
-	// first root of a slow body, where z^2 = d Bi/(1 + Bi/(d+2)) is
-	// good to Bi^2.
+	// The starts come from each equation's asymptotic form, except the first root of a slow body,
+	// where z^2 = d Bi/(1 + Bi/(d+2)) is good to Bi^2.
 	z := (lo + hi) / 2
 	switch {
 	case n == 0 && bi < 1:
@@ -222,8 +213,7 @@ func root(d, n int, bi float64) float64 {
 	return z
 }
 
-// boundary is the boundary equation cleared of its poles, its slope and
-// the change of that.
+// boundary is the boundary equation cleared of its poles, its slope and the change of that.
 func boundary(d int, z, bi float64) (f, slope, bend float64) {
 	switch d {
 	case 1:

@@ -2,11 +2,9 @@ package heat
 
 import "math"
 
-// TimeTo is the first time from now, in seconds and at most within
-// (+Inf for no limit), at which the temperature at p is targetC; +Inf
-// when that does not happen in the stage. The path may turn: a core
-// can go on warming from heat that the last stage left outside. Error
-// 1e-5 K.
+// TimeTo is the first time from now, in seconds and at most within (+Inf for no limit), at which
+// the temperature at p is targetC; +Inf when that does not happen in the stage. The path may turn:
+// a core can go on warming from heat that the last stage left outside. Error 1e-5 K.
 func (w *Walk) TimeTo(p Point, targetC, within float64) float64 {
 	never := math.Inf(1)
 	if !finite(targetC) || !(within >= 0) || len(w.terms) == 0 {
@@ -39,8 +37,7 @@ func (w *Walk) TimeTo(p Point, targetC, within float64) float64 {
 		if !sameSide(f0, f2) {
 			return crossing(f, t1, t2, f1, f2, guess)
 		}
-		// A turn towards the target between two points may cross and
-		// come back.
+		// A turn towards the target between two points may cross and come back.
 		if t1 > 0 && math.Abs(f1) <= math.Abs(fOld) && math.Abs(f1) <= math.Abs(f2) {
 			if turn := nearestApproach(f, tOld, t2); !sameSide(f0, f(turn)) {
 				return crossing(f, tOld, turn, fOld, f(turn), guess)
@@ -81,8 +78,7 @@ func (w *Walk) lastMode(p Point, targetC float64) (rate, guess float64) {
 	return rate, math.Log(sum/(targetC-w.ambient)) / rate
 }
 
-// crossing narrows a bracket of f by false position, safeguarded
-// by halving.
+// crossing narrows a bracket of f by false position, safeguarded by halving.
 func crossing(f func(float64) float64, lo, hi, flo, fhi, guess float64) float64 {
 	for range 80 {
 		x := guess
@@ -112,15 +108,13 @@ func crossing(f func(float64) float64, lo, hi, flo, fhi, guess float64) float64 
 	return (lo + hi) / 2
 }
 
-// nearestApproach is the time in (lo, hi) at which |f| is least, by
-// golden section.
+// nearestApproach is the time in (lo, hi) at which |f| is least, by golden section.
 func nearestApproach(f func(float64) float64, lo, hi float64) float64 {
 	const g = 0.3819660112501051
 	for range 24 {
 		a, b := lo+g*(hi-lo), hi-g*(hi-lo)
 		fa, fb := f(a), f(b)
-		// Past the target the sign has changed, which is what
-		// is sought.
+		// Past the target the sign has changed, which is what is sought.
 		if !sameSide(fa, fb) {
 			if sameSide(f(lo), fa) {
 				return b
@@ -136,22 +130,19 @@ func nearestApproach(f func(float64) float64, lo, hi float64) float64 {
 	return (lo + hi) / 2
 }
 
-// Range of ScaleFor: a reading outside it was taken elsewhere or of
-// something else.
+// Range of ScaleFor: a reading outside it was taken elsewhere or of something else.
 const LowestScale, HighestScale = 0.2, 5.0
 
-// ScaleFor is the factor on h with which the stage passes through readC
-// at p, to 1e-4 K, the given seconds from now. SetScale takes it, now
-// and for later stages in the same place. ok is false when no factor
-// from LowestScale to HighestScale does. The Walk is unchanged.
+// ScaleFor is the factor on h with which the stage passes through readC at p, to 1e-4 K, the given
+// seconds from now. SetScale takes it, now and for later stages in the same place. ok is false when
+// no factor from LowestScale to HighestScale does. The Walk is unchanged.
 func (w *Walk) ScaleFor(p Point, readC, seconds float64) (factor float64, ok bool) {
 	if !w.staged || !finite(readC) || !positive(seconds) {
 		return 0, false
 	}
 	var f func(logFactor float64) float64
 	if len(w.before) == 0 && p == Core {
-		// An even start, as nearly always: the few modes still alive
-		// then suffice.
+		// An even start, as nearly always: the few modes still alive then suffice.
 		f = func(logFactor float64) float64 {
 			share := 1.0
 			for i := range w.n {

@@ -21,14 +21,12 @@ const (
 // Places is how many kinds of surroundings there are, numbered from 0.
 const Places = int(placeCount)
 
-// RoomNearly is the typical coefficient in a room less than 3 K
-// away from the body, W/(m2 K), where natural convection fades
-// (computed, memory).
+// RoomNearly is the typical coefficient in a room less than 3 K away from the body, W/(m2 K), where
+// natural convection fades (computed, memory).
 const RoomNearly = 7.0
 
-// Coefficient is a surface coefficient, W/(m2 K), radiation included.
-// For food safety take Low. Error of Typical: 30 % either way in air,
-// 50 % in ice water.
+// Coefficient is a surface coefficient, W/(m2 K), radiation included. For food safety take Low.
+// Error of Typical: 30 % either way in air, 50 % in ice water.
 type Coefficient struct {
 	Low, Typical, High float64
 	Source, Basis      string
@@ -80,29 +78,25 @@ func SurfaceCoefficient(p Place) (Coefficient, bool) {
 	return coefficients[p], true
 }
 
-// StillAir is the coefficient between a surface and still air,
-// radiation included, W/(m2 K). It is 9 for a dough at 26 C in a room
-// of 22, 12.8 for a loaf at 60 C.
+// StillAir is the coefficient between a surface and still air, radiation included, W/(m2 K). It is
+// 9 for a dough at 26 C in a room of 22, 12.8 for a loaf at 60 C.
 func StillAir(surfaceC, airC float64) float64 {
 	return convection(math.Abs(surfaceC-airC)) + Radiation(surfaceC, airC)
 }
 
-// convection is StillAir's convective part by the difference, K:
-// natural convection by its fourth root (Incropera eqs
-// 9.26-9.32, memory).
+// convection is StillAir's convective part by the difference, K: natural convection by its fourth
+// root (Incropera eqs 9.26-9.32, memory).
 func convection(difference float64) float64 {
 	return stillConvection * math.Pow(difference/stillDifference, 0.25)
 }
 
-// stillConvection is convection, W/(m2 K), at a difference of
-// stillDifference, K, for a piece of 0.1 m: top 4.2, bottom 2.1, sides
-// 4.4 (computed).
+// stillConvection is convection, W/(m2 K), at a difference of stillDifference, K, for a piece of
+// 0.1 m: top 4.2, bottom 2.1, sides 4.4 (computed).
 const stillConvection, stillDifference = 3.7, 4.0
 
-// Dew is what condensation adds to StillAir on a surface colder than
-// moist air, W/(m2 K). The water settles from air of a relative
-// humidity, 0 to 1, by the Chilton-Colburn analogy with Le^(2/3) = 0.88
-// (Incropera eq. 6.60, memory). It is 0 above the dew point.
+// Dew is what condensation adds to StillAir on a surface colder than moist air, W/(m2 K). The water
+// settles from air of a relative humidity, 0 to 1, by the Chilton-Colburn analogy with Le^(2/3) =
+// 0.88 (Incropera eq. 6.60, memory). It is 0 above the dew point.
 func Dew(surfaceC, airC, humidity float64) float64 {
 	const lewis, airHeat, latent = 0.88, 1200, 2.45e6 // -, J/(m3 K), J/kg
 	difference := airC - surfaceC
@@ -120,9 +114,8 @@ func Saturated(tC float64) float64 {
 	return 611.2 * math.Exp(17.62*tC/(243.12+tC)) / (gas * (tC + 273.15))
 }
 
-// SurfaceLag is a surface's mean difference from the air over a cooling
-// or warming, as a share of the body's first difference. There its
-// coefficient is the mean one (judgement).
+// SurfaceLag is a surface's mean difference from the air over a cooling or warming, as a share of
+// the body's first difference. There its coefficient is the mean one (judgement).
 const SurfaceLag = 1. / 3
 
 // Layer is something between a surface and its surroundings.
@@ -159,9 +152,8 @@ func LayerResistance(l Layer) (Resistance, bool) {
 	return resistances[l], true
 }
 
-// InSeries is the coefficient, W/(m2 K), of a surface with coefficient
-// h behind layers of the given resistances, m2 K/W: 1/(1/h + sum). It
-// is 0 for h 0.
+// InSeries is the coefficient, W/(m2 K), of a surface with coefficient h behind layers of the given
+// resistances, m2 K/W: 1/(1/h + sum). It is 0 for h 0.
 func InSeries(h float64, resistances ...float64) float64 {
 	if h == 0 {
 		return 0
@@ -173,10 +165,9 @@ func InSeries(h float64, resistances ...float64) float64 {
 	return 1 / sum
 }
 
-// Radiation is the radiant part of a surface coefficient, W/(m2 K),
-// between a surface and surroundings at the given temperatures, C.
-// Emissivity is 0.9; it is exact for grey bodies: 4.9 in a fridge, 5.3
-// on a bench, 15 in an oven at 200 C.
+// Radiation is the radiant part of a surface coefficient, W/(m2 K), between a surface and
+// surroundings at the given temperatures, C. Emissivity is 0.9; it is exact for grey bodies: 4.9 in
+// a fridge, 5.3 on a bench, 15 in an oven at 200 C.
 func Radiation(surfaceC, surroundingsC float64) float64 {
 	const emissivity, stefan, zero = 0.9, 5.67e-8, 273.15
 	s, a := surfaceC+zero, surroundingsC+zero

@@ -2,17 +2,15 @@ package heat
 
 import "math"
 
-// cells is the number of finite volumes between the middle and a
-// surface. They make most of the error: 24 cost up to 0.02 K of a 25 K
-// step, and the 25 steps of a stage a third of that (computed against
-// Walk). 16 cells would cost twice as much.
+// cells is the number of finite volumes between the middle and a surface. They make most of the
+// error: 24 cost up to 0.02 K of a 25 K step, and the 25 steps of a stage a third of that (computed
+// against Walk). 16 cells would cost twice as much.
 const cells = 24
 
-// Volumes follows a body in one direction by implicit finite volumes
-// (TR-BDF2), for what Walk cannot do: a heat source, a specific heat
-// and a conductivity that change, two unlike faces. Error of core and
-// mean 0.05 K against Walk, with one Advance a stage, from Fo 0.01 on;
-// all of it lies in the cells.
+// Volumes follows a body in one direction by implicit finite volumes (TR-BDF2), for what Walk
+// cannot do: a heat source, a specific heat and a conductivity that change, two unlike faces. Error
+// of core and mean 0.05 K against Walk, with one Advance a stage, from Fo 0.01 on; all of it lies
+// in the cells.
 //
 // Stage and its kin hold from now; Advance moves now. The zero Volumes
 // must be started; it is plain data and may be copied.
@@ -32,9 +30,8 @@ type Volumes struct {
 	age, first   float64
 }
 
-// The faces between the cells, 0..1, from the middle to the surface and
-// from surface to surface. They crowd towards a surface, where the
-// field bends most.
+// The faces between the cells, 0..1, from the middle to the surface and from surface to surface.
+// They crowd towards a surface, where the field bends most.
 var towardsFace, towardsFaces = func() (one, two [2*cells + 1]float64) {
 	for i := range cells + 1 {
 		one[i] = 1 - math.Pow(1-float64(i)/cells, 1.5)
@@ -50,17 +47,15 @@ type face struct{ ambient, h float64 }
 
 type field [2 * cells]float64
 
-// Start sets a body of dimension d (1 slab, 2 cylinder, 3 sphere;
-// between them EquivalentDimension of a brick) and half thickness or
-// radius halfM, m, to an even temperature t0C. ok is false, and nothing
-// changes, for other figures.
+// Start sets a body of dimension d (1 slab, 2 cylinder, 3 sphere; between them EquivalentDimension
+// of a brick) and half thickness or radius halfM, m, to an even temperature t0C. ok is false, and
+// nothing changes, for other figures.
 func (v *Volumes) Start(d, halfM float64, p Properties, t0C float64) bool {
 	return v.start(d, halfM, false, p, t0C)
 }
 
-// StartTwoFaces sets a slab of full thickness thicknessM, m, with
-// unlike faces: see StageTwoFaces. CoreC is then the place furthest
-// from its surroundings.
+// StartTwoFaces sets a slab of full thickness thicknessM, m, with unlike faces: see StageTwoFaces.
+// CoreC is then the place furthest from its surroundings.
 func (v *Volumes) StartTwoFaces(thicknessM float64, p Properties, t0C float64) bool {
 	return v.start(1, thicknessM, true, p, t0C)
 }
@@ -95,9 +90,8 @@ func (v *Volumes) start(d, size float64, twoFaces bool, p Properties, t0C float6
 			}
 			continue
 		}
-		// Distances that make a parabola about the middle exact: x
-		// holds the mean of its square over each cell, and a face at a
-		// sees the slope 2a.
+		// Distances that make a parabola about the middle exact: x holds the mean of its square
+		// over each cell, and a face at a sees the slope 2a.
 		v.x[i] = d / (d + 2) * (math.Pow(b, d+2) - math.Pow(a, d+2)) / volume
 		if i > 0 {
 			v.conductance[i] = math.Pow(a, d-1) * k * 2 * a / (v.x[i] - v.x[i-1])
@@ -111,15 +105,13 @@ func (v *Volumes) start(d, size float64, twoFaces bool, p Properties, t0C float6
 	return true
 }
 
-// Stage begins a stage now, like Walk.Stage; of a slab with two
-// faces, both.
+// Stage begins a stage now, like Walk.Stage; of a slab with two faces, both.
 func (v *Volumes) Stage(ambientC, h float64) bool {
 	return v.StageTwoFaces(ambientC, h, ambientC, h)
 }
 
-// StageTwoFaces begins a stage now with surroundings and coefficient
-// of the low and the high face. A body without two faces has only the
-// high one.
+// StageTwoFaces begins a stage now with surroundings and coefficient of the low and the high face.
+// A body without two faces has only the high one.
 func (v *Volumes) StageTwoFaces(lowC, lowH, highC, highH float64) bool {
 	if !finite(lowC) || !finite(highC) || !(lowH >= 0) || !(highH >= 0) || v.n == 0 {
 		return false
@@ -132,12 +124,10 @@ func (v *Volumes) StageTwoFaces(lowC, lowH, highC, highH float64) bool {
 	return true
 }
 
-// SetSource is the heat made inside from now on, W/kg, by temperature;
-// Curve{} for none.
+// SetSource is the heat made inside from now on, W/kg, by temperature; Curve{} for none.
 func (v *Volumes) SetSource(wkg Curve) { v.source, v.strength = wkg, 1 }
 
-// SetOwnHeat makes a dough work from now on: wkg W/kg where activity
-// is 1.
+// SetOwnHeat makes a dough work from now on: wkg W/kg where activity is 1.
 func (v *Volumes) SetOwnHeat(wkg float64, activity Curve) { v.source, v.strength = activity, wkg }
 
 // SetConductivity makes the conductivity, as a share of Start's, a
@@ -151,8 +141,7 @@ func (v *Volumes) SetConductivity(share Curve) {
 	v.conduct = share
 }
 
-// SetSpecificHeat makes the specific heat, J/(kg K), a curve above 0;
-// Curve{} restores Start's.
+// SetSpecificHeat makes the specific heat, J/(kg K), a curve above 0; Curve{} restores Start's.
 func (v *Volumes) SetSpecificHeat(jkgK Curve) {
 	for i := range jkgK.points {
 		if !(jkgK.points[i].value > 0) {
@@ -162,10 +151,9 @@ func (v *Volumes) SetSpecificHeat(jkgK Curve) {
 	v.heat = jkgK
 }
 
-// Advance moves now on by the given seconds and gives the state there.
-// Steps grow from a stage's beginning, so pass a stage whole, or in as
-// few pieces as there are readings. Times that are negative or not
-// finite count as 0.
+// Advance moves now on by the given seconds and gives the state there. Steps grow from a stage's
+// beginning, so pass a stage whole, or in as few pieces as there are readings. Times that are
+// negative or not finite count as 0.
 func (v *Volumes) Advance(seconds float64) State {
 	if v.n == 0 || !positive(seconds) {
 		return v.state()
@@ -191,10 +179,9 @@ func (v *Volumes) Advance(seconds float64) State {
 	return v.state()
 }
 
-// TimeTo is the first time from now, s and at most within, at which the
-// temperature at p is targetC; +Inf when that does not happen in the
-// stage. Nothing changes. A body that makes heat may warm before it
-// cools, or never cool.
+// TimeTo is the first time from now, s and at most within, at which the temperature at p is
+// targetC; +Inf when that does not happen in the stage. Nothing changes. A body that makes heat may
+// warm before it cools, or never cool.
 func (v *Volumes) TimeTo(p Point, targetC, within float64) float64 {
 	if v.n == 0 || !finite(targetC) || !positive(within) {
 		return math.Inf(1)
@@ -220,11 +207,10 @@ func (v *Volumes) slowest() float64 {
 	return mass * v.cp * resistance
 }
 
-// Passes is the time from now, s and at most within, at which a course
-// passes targetC; +Inf for never. step moves the course on and gives
-// its temperature. Steps lengthen to a twelfth of the time gone by,
-// starting at first, s. The step of the passing is repeated in eighths,
-// and the last one is linear.
+// Passes is the time from now, s and at most within, at which a course passes targetC; +Inf for
+// never. step moves the course on and gives its temperature. Steps lengthen to a twelfth of the
+// time gone by, starting at first, s. The step of the passing is repeated in eighths, and the last
+// one is linear.
 func Passes[C any](
 	c C,
 	step func(c *C, dt float64) float64,
@@ -258,8 +244,7 @@ func Passes[C any](
 	return math.Inf(1)
 }
 
-// flow is the coefficient from the outer cell's middle to the
-// surroundings, W/(m2 K).
+// flow is the coefficient from the outer cell's middle to the surroundings, W/(m2 K).
 func (f face) flow(skin float64) float64 {
 	if f.h == 0 {
 		return 0
@@ -267,8 +252,7 @@ func (f face) flow(skin float64) float64 {
 	return 1 / (1/f.h + 1/skin)
 }
 
-// wholly is the share of conductivity of a body of
-// constant conductivity.
+// wholly is the share of conductivity of a body of constant conductivity.
 var wholly = func() (f field) {
 	for i := range f {
 		f[i] = 1
@@ -280,13 +264,11 @@ var wholly = func() (f field) {
 type looked struct {
 	h, cp    field // heat in a cell, J/kg, and its slope
 	q, slope field // source of heat, before its strength, and its slope
-	// The heat conducted at changing conductivity, as an integral of
-	// its share; see flows.
+	// The heat conducted at changing conductivity, as an integral of its share; see flows.
 	phi, share field
 }
 
-// look reads the curves at t: once a field, for rates, Newton's next
-// round and the next step.
+// look reads the curves at t: once a field, for rates, Newton's next round and the next step.
 func (v *Volumes) look(t *field, l *looked) {
 	n := v.n
 	if v.heat.empty() {
@@ -313,8 +295,7 @@ func (v *Volumes) flows(t *field, l *looked) (integral, share *field) {
 	return &l.phi, &l.share
 }
 
-// faces is the coefficient of both faces, W/(m2 K), to the middles of
-// their cells.
+// faces is the coefficient of both faces, W/(m2 K), to the middles of their cells.
 func (v *Volumes) faces() (low, high float64) {
 	first, last := 1.0, 1.0
 	if !v.conduct.empty() {
@@ -353,9 +334,8 @@ func (v *Volumes) stepAlone(dt float64) {
 	v.step(dt, mostHalvings, &l)
 }
 
-// step is one TR-BDF2 step: the trapezium rule over its first 0.586,
-// then a second backward difference. It does not ring after a jump in
-// h. l is of now, and follows it.
+// step is one TR-BDF2 step: the trapezium rule over its first 0.586, then a second backward
+// difference. It does not ring after a jump in h. l is of now, and follows it.
 func (v *Volumes) step(dt float64, halvings int, l *looked) {
 	const g = 2 - math.Sqrt2
 	uLow, uHigh := v.faces()
@@ -380,9 +360,8 @@ func (v *Volumes) step(dt float64, halvings int, l *looked) {
 	v.t = t
 }
 
-// solve finds the field with h(t) - c rates(t) = want by Newton, one
-// tridiagonal system a round. A body of constant properties takes
-// one round. It reports false after eight rounds. l is of t, and
+// solve finds the field with h(t) - c rates(t) = want by Newton, one tridiagonal system a round. A
+// body of constant properties takes one round. It reports false after eight rounds. l is of t, and
 // follows it.
 func (v *Volumes) solve(t, want *field, l *looked, c, uLow, uHigh float64) bool {
 	linear := v.source.empty() && v.heat.empty() && v.conduct.empty()
@@ -429,9 +408,8 @@ func (v *Volumes) solve(t, want *field, l *looked, c, uLow, uHigh float64) bool 
 			}
 		}
 		v.look(t, l)
-		// What a round leaves is its move times the change of slope
-		// over it: 3 J/kg, 1e-3 K of an unfrozen dough, leave under a
-		// tenth of themselves.
+		// What a round leaves is its move times the change of slope over it: 3 J/kg, 1e-3 K of an
+		// unfrozen dough, leave under a tenth of themselves.
 		if linear || largest*steepest < settled {
 			return true
 		}
@@ -464,8 +442,7 @@ func (v *Volumes) state() State {
 	}
 	s := State{MeanC: mean / mass, SurfaceC: v.high.surface(v.t[v.n-1], v.skin[1]*share)}
 	if !v.twoFaces {
-		// The field is level in the middle: a parabola through the
-		// first two cells.
+		// The field is level in the middle: a parabola through the first two cells.
 		s.CoreC = v.t[0] - (v.t[1]-v.t[0])*v.x[0]/(v.x[1]-v.x[0])
 		return s
 	}

@@ -5,8 +5,7 @@ import (
 	"slices"
 )
 
-// State is a body at one moment, all in C. SurfaceC is the middle of
-// the nearest face.
+// State is a body at one moment, all in C. SurfaceC is the middle of the nearest face.
 type State struct {
 	CoreC, MeanC, SurfaceC float64
 }
@@ -37,16 +36,14 @@ func (s State) Of(p Point) float64 {
 	return s.CoreC
 }
 
-// Walk follows a body of constant properties through stages by sums of
-// separable modes. Each stage has its ambient temperature and surface
-// coefficient. It is exact apart from truncation: under 0.001 K at Fo =
-// alpha t/L^2 above 0.01, 0.003 K from 0.005 (computed against finite
-// volumes). Below that the core ignores the new stage, and mean and
-// surface are good to about 1 % of the step.
+// Walk follows a body of constant properties through stages by sums of separable modes. Each stage
+// has its ambient temperature and surface coefficient. It is exact apart from truncation: under
+// 0.001 K at Fo = alpha t/L^2 above 0.01, 0.003 K from 0.005 (computed against finite volumes).
+// Below that the core ignores the new stage, and mean and surface are good to about 1 % of the
+// step.
 //
-// Time counts from now, which Advance moves; Stage, SetScale,
-// SetMaterial and Restart act now and may be repeated: the last one
-// counts. The zero Walk must be started. A Walk reuses its memory. It
+// Time counts from now, which Advance moves; Stage, SetScale, SetMaterial and Restart act now and
+// may be repeated: the last one counts. The zero Walk must be started. A Walk reuses its memory. It
 // is not safe for concurrent use, and must not be copied once started.
 type Walk struct {
 	dirs       [3]direction
@@ -66,14 +63,12 @@ type Walk struct {
 	cache [12]basis
 	next  int
 
-	// Solved, if set, is where modes not among the Walk's own are
-	// looked up and kept.
+	// Solved, if set, is where modes not among the Walk's own are looked up and kept.
 	Solved *Solved
 }
 
-// Solved caches the last modes, for Walks with the same Biot numbers.
-// The zero Solved is ready. Walks that share one must not run at the
-// same time.
+// Solved caches the last modes, for Walks with the same Biot numbers. The zero Solved is ready.
+// Walks that share one must not run at the same time.
 type Solved struct {
 	kept [32]basis
 	next int
@@ -91,10 +86,9 @@ func (s *Solved) basis(d int, bi float64) *basis {
 	return b
 }
 
-// Start sets a body to an even temperature t0C at time 0, with
-// conductivity k in W/(m K) and diffusivity alpha in m2/s. It reports
-// false, and changes nothing, unless all are finite, and the body's
-// dimensions, k and alpha above 0.
+// Start sets a body to an even temperature t0C at time 0, with conductivity k in W/(m K) and
+// diffusivity alpha in m2/s. It reports false, and changes nothing, unless all are finite, and the
+// body's dimensions, k and alpha above 0.
 func (w *Walk) Start(b Body, k, alpha, t0C float64) bool {
 	if !finite(t0C) || !positive(k) || !positive(alpha) {
 		return false
@@ -145,8 +139,7 @@ func (w *Walk) SetScale(factor float64) bool {
 	return true
 }
 
-// SetMaterial changes conductivity, W/(m K), and diffusivity, m2/s,
-// from now on.
+// SetMaterial changes conductivity, W/(m K), and diffusivity, m2/s, from now on.
 func (w *Walk) SetMaterial(k, alpha float64) bool {
 	if !positive(k) || !positive(alpha) {
 		return false
@@ -158,9 +151,8 @@ func (w *Walk) SetMaterial(k, alpha float64) bool {
 	return true
 }
 
-// Restart gives the mass another shape now, even at its volume mean: it
-// was sheeted, divided, mixed or shaped and so turned over. The stage
-// goes on. It reports false for a bad body.
+// Restart gives the mass another shape now, even at its volume mean: it was sheeted, divided, mixed
+// or shaped and so turned over. The stage goes on. It reports false for a bad body.
 func (w *Walk) Restart(b Body) bool {
 	dirs, n, nearest, ok := b.directions()
 	if !ok || w.n == 0 {
@@ -249,9 +241,8 @@ func (w *Walk) Advance(seconds float64) State {
 	return state
 }
 
-// fold merges the old terms of a one-direction body into one,
-// where sums of terms are terms. Fresh ones still have their cores
-// to themselves.
+// fold merges the old terms of a one-direction body into one, where sums of terms are terms. Fresh
+// ones still have their cores to themselves.
 func (w *Walk) fold() {
 	if w.n > 1 || w.dirs[0].count > 1 {
 		return
@@ -276,9 +267,8 @@ func (w *Walk) fold() {
 	w.terms = kept
 }
 
-// enter begins the stage from the moment before it. Every vector moves
-// to the modes of the new Biot number; the ambient's step is a new
-// even term.
+// enter begins the stage from the moment before it. Every vector moves to the modes of the new Biot
+// number; the ambient's step is a new even term.
 func (w *Walk) enter() {
 	for i := range w.n {
 		w.bases[i] = w.basisFor(i, clampBiot(w.h*w.scale*w.dirs[i].half/w.k))
@@ -367,8 +357,7 @@ func (w *Walk) basis(i int) *basis { return &w.cache[w.bases[i]] }
 func (w *Walk) basisFor(i int, bi float64) int {
 	d := w.dirs[i].d
 	if len(w.before) > 0 {
-		// Closer Biot numbers count as one; re-basing would divide
-		// noise by noise.
+		// Closer Biot numbers count as one; re-basing would divide noise by noise.
 		at := w.beforeBases[i]
 		if b := &w.cache[at]; b.d == d && math.Abs(b.bi-bi) <= 1e-7*bi && finite(bi) {
 			return at

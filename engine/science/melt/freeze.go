@@ -24,7 +24,7 @@ var (
 	onsetMolality = figure.Limit{
 		Quantity: "the water of the food",
 		Unit:     "osmol/kg",
-		Low:      0.1,
+		Low:      0,
 		High:     8,
 		Why:      "freezing is reckoned",
 	}
@@ -61,13 +61,17 @@ const (
 // pressure (Loveday & Winger 2007, read).
 const onsetError = 1.3
 
+// thinnestMolality stands for thinner water, osmol/kg, up to none dissolved:
+// pure water freezes 0.2 K above it (computed), well under onsetError.
+const thinnestMolality = 0.1
+
 // OnsetC is where a food begins to freeze, C, by the osmoles in each kg
 // of free water. why is the reason for silence.
 func OnsetC(molality float64) (onset figure.Estimate, why string) {
 	if why := onsetMolality.Refuses(molality); why != "" {
 		return onset, why
 	}
-	mid := -onsetPerOsmol * molality
+	mid := -onsetPerOsmol * math.Max(molality, thinnestMolality)
 	return figure.Estimate{Low: mid - onsetError, Mid: mid, High: mid}, ""
 }
 

@@ -228,8 +228,20 @@ func TestFreezingProperty(t *testing.T) {
 	})
 }
 
+func TestThinWaterFreezesAsTheThinnest(t *testing.T) {
+	want, _ := OnsetC(0.1)
+	for _, m := range []float64{0, 0.05} {
+		if e, why := OnsetC(m); why != "" || e != want {
+			t.Errorf("%g osmol/kg: %v %q, not %v", m, e, why, want)
+		}
+	}
+	if e, _ := OnsetC(0.2); !(e.Mid < want.Mid) {
+		t.Errorf("0.2 osmol/kg: %v, not under %v", e, want)
+	}
+}
+
 func TestFreezingIsSilent(t *testing.T) {
-	for _, m := range []float64{0.09, 8.1, math.NaN(), -1} {
+	for _, m := range []float64{-0.01, 8.1, math.NaN(), -1} {
 		if e, why := OnsetC(m); why == "" || e.Mid != 0 {
 			t.Errorf("%g osmol/kg: %v", m, e)
 		}

@@ -1,0 +1,36 @@
+# Raw sausage is put on after the first bake, and five minutes follow.
+formula "Sausage twice" {
+  family = "sweet dough"
+  dough "bun dough" {
+    ingredients = {
+      "bread flour" = "1 kg"
+      "whole milk" = { amount = "520 g", temp = "20 C" }
+      "egg" = "100 g"
+      "sugar" = "100 g"
+      "salt" = "17 g"
+      "instant yeast" = "12 g"
+      "unsalted butter" = { amount = "120 g", temp = "18 C" }
+    }
+    steps = [
+      { mix = "10 min", by = "spiral", to = "26 C" },
+      { rest = "75 min", at = "room", as = "bowl", covered = true },
+      { divide = "70 g" },
+      { fill = "sausage", amount = "10 g each" },
+      { shape = "balls" },
+      { proof = "1 h", at = "27 C", covered = true },
+      { bake = "16 min", at = "190 C", core = "94 C" },
+      { cool = "1 h", at = "room" },
+      { fill = "sausage" , amount = "10 g each"},
+      { bake = "5 min", at = "180 C", core = "60 C" },
+    ]
+  }
+
+  filling "sausage" {
+    ingredients = {
+      "raw sausage" = "600 g"
+    }
+    steps = [
+      { mix = "2 min", by = "hand", to = "6 C" },
+    ]
+  }
+}
