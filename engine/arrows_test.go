@@ -91,6 +91,7 @@ var mayKnow = map[string][]string{
 		"engine/larder",
 		"engine/spelling",
 	}, // which words may be told as not read; it knows no formula
+	"engine/said/turns": {"engine/spelling"}, // words for folds of a dough; it knows no formula
 	"engine/said/puton": {
 		"engine/figure",
 		"engine/larder",
@@ -104,6 +105,7 @@ var mayKnow = map[string][]string{
 		"engine/quantity",
 		"engine/reading",
 		"engine/said",
+		"engine/said/turns",
 		"engine/source",
 	}, // values that hang on nothing else in a formula
 	"engine/formula/culture": {
@@ -129,6 +131,7 @@ var mayKnow = map[string][]string{
 		"engine/reading",
 		"engine/said",
 		"engine/said/puton",
+		"engine/said/turns",
 		"engine/said/unread",
 		"engine/source",
 		"engine/spelling",

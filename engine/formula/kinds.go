@@ -43,6 +43,11 @@ var kindWords = map[string]Kind{
 	"sugar_syrup": Syrup, "simple_syrup": Syrup,
 }
 
+// fryingKeys are keys of a formula for the fat that its dough is fried in.
+var fryingKeys = []string{"frying", "for frying", "to fry", "frying oil", "frying fat",
+	"oil for frying",
+	"deep frying", "fryer"}
+
 // blockWords are all words that may open a part.
 var blockWords = slices.Concat(KindNames, slices.Sorted(maps.Keys(kindWords)))
 

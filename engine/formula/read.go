@@ -14,6 +14,7 @@ import (
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/said"
+	"forebake/engine/said/turns"
 	"forebake/engine/source"
 )
 
@@ -313,7 +314,7 @@ func (rd *reader) readIngredients(p *Part, e hclsyntax.Expression) {
 		if in.sized == "" {
 			rd.assumed(in.Place, refusal.Taken(rd.opts.Larder, in.Name))
 		}
-		if p.Kind == Dough && item.Class == larder.ClassFat && said.Layers(in.Name) {
+		if p.Kind == Dough && item.Class == larder.ClassFat && turns.Layers(in.Name) {
 			rd.layered = in
 		} else {
 			rd.besideName(in)

@@ -52,17 +52,13 @@ func (rd *reader) bareAmount(in *Ingredient, e hclsyntax.Expression) (Given, boo
 
 // measureInName takes a measure off a name that the larder knows without it: "pinch of salt".
 func (rd *reader) measureInName(in *Ingredient) {
-	if _, _, known := rd.find(in); known || in.sized != "" {
-		return
-	}
 	measure, thing, ok := said.Named(in.Name)
-	if in.sized = thing; !ok {
+	if _, _, known := rd.find(in); known || !ok || in.sized != "" {
 		return
 	}
-	if _, _, known := rd.find(in); known {
-		in.measure = measure
-	} else {
-		in.sized = ""
+	in.sized, in.measure = thing, measure
+	if _, _, known := rd.find(in); !known {
+		in.sized, in.measure = "", ""
 	}
 }
 
@@ -125,11 +121,6 @@ func (rd *reader) otherSetting(in *Ingredient, pair reading.Pair,
 func (rd *reader) isProse(key, text string, known []string) bool {
 	return said.NoFigure(text) && !reading.IsNear(key, known) && !unread.Asked(rd.opts.Larder, text)
 }
-
-// fryingKeys are keys of a formula for the fat that its dough is fried in.
-var fryingKeys = []string{"frying", "for frying", "to fry", "frying oil", "frying fat",
-	"oil for frying",
-	"deep frying", "fryer"}
 
 // fryingFat puts the fat that a dough is fried in, { "sunflower oil" = "2 l" }, on the dough's
 // list, apart from its weights: its allergens and cautions count.

@@ -12,6 +12,7 @@ import (
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/said"
+	"forebake/engine/said/turns"
 	"forebake/engine/source"
 )
 
@@ -227,7 +228,7 @@ func (rd *reader) readSteps(p *Part, e hclsyntax.Expression) {
 	p.Steps = make([]*Step, 0, len(items))
 	block := make([]Step, len(items)) // one allocation for all of them
 	lastTurn := len(items) - 1
-	for lastTurn >= 0 && !turns(items[lastTurn]) {
+	for lastTurn >= 0 && !hasTurns(items[lastTurn]) {
 		lastTurn--
 	}
 	for i, item := range items {
@@ -532,11 +533,11 @@ func (rd *reader) readOwnQuantity(s *Step, e hclsyntax.Expression) {
 		switch {
 		case rd.readFolds(s, text, at):
 			return
-		case said.Turn(said.Key(s.word) + " " + text): // { punch = "down" }
+		case turns.Is(said.Key(s.word) + " " + text): // { punch = "down" }
 			s.Measure = values.BareCount(1, at)
 			s.Measure.Text = text
 			return
-		case !said.Turn(text) && rd.isProse("", text, nil) && s.Verb.own.count:
+		case !turns.Is(text) && rd.isProse("", text, nil) && s.Verb.own.count:
 			if _, times := said.Times(text); !times {
 				s.OpenOwn, s.Note = true, text
 				rd.assumed(at, fmt.Sprintf("%q says no number of times: taken as \"?\"", text))

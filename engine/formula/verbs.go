@@ -10,6 +10,7 @@ import (
 	"forebake/engine/reading"
 	"forebake/engine/said"
 	"forebake/engine/said/puton"
+	"forebake/engine/said/turns"
 	"forebake/engine/source"
 	"forebake/engine/spelling"
 
@@ -867,8 +868,8 @@ func verbsAlone(item hclsyntax.Expression) (out []hclsyntax.Expression) {
 	return out
 }
 
-// turns reports whether a step folds the dough.
-func turns(item hclsyntax.Expression) bool {
+// hasTurns reports whether a step folds the dough.
+func hasTurns(item hclsyntax.Expression) bool {
 	object, ok := item.(*hclsyntax.ObjectConsExpr)
 	return ok && slices.ContainsFunc(object.Items, func(pair hclsyntax.ObjectConsItem) bool {
 		v := wordOf(pair).verb
@@ -1000,7 +1001,7 @@ func (rd *reader) readFolds(s *Step, text string, at source.Place) bool {
 func (rd *reader) readLayers(s *Step, text string, at source.Place) {
 	p := rd.layerPart(s)
 	rd.uses = append(rd.uses, use{step: s, name: p.Name, place: at})
-	n, rest, ok := said.Folds(text)
+	n, rest, ok := turns.Folds(text)
 	if !ok {
 		n = 0
 	}
