@@ -91,7 +91,8 @@ var mayKnow = map[string][]string{
 		"engine/larder",
 		"engine/spelling",
 	}, // which words may be told as not read; it knows no formula
-	"engine/said/turns": {"engine/spelling"}, // words for folds of a dough; it knows no formula
+	"engine/said/turns":  {"engine/spelling"}, // words for folds of a dough; it knows no formula
+	"engine/said/around": {"engine/spelling"}, // what is around a part; it knows no formula
 	"engine/said/puton": {
 		"engine/figure",
 		"engine/larder",
@@ -130,6 +131,7 @@ var mayKnow = map[string][]string{
 		"engine/quantity",
 		"engine/reading",
 		"engine/said",
+		"engine/said/around",
 		"engine/said/puton",
 		"engine/said/turns",
 		"engine/said/unread",

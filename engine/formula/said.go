@@ -85,11 +85,9 @@ func (rd *reader) besideName(in *Ingredient) {
 		rd.assumed(in.Place,
 			fmt.Sprintf("%q is read as %s, without %q", in.Name, in.Item.Name, over))
 	}
-	if _, _, whole := rd.opts.Larder.Described(in.called()); whole {
-		return
-	}
+	_, _, whole := rd.opts.Larder.Described(in.called())
 	_, rest := said.Beside(rd.opts.Larder, in.called())
-	if rest != "" && said.WarmthOf(in.Item, rest) == "" && said.Form(rest) != rest {
+	if !whole && rest != "" && said.WarmthOf(in.Item, rest) == "" && said.Form(rest) != rest {
 		rd.notRead(in.Place, rest)
 	}
 }

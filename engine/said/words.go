@@ -103,6 +103,9 @@ var (
 		`derefter)\b`)
 )
 
+// NoGear drops the speed of a mixer from words.
+func NoGear(text string) string { return gear().ReplaceAllString(text, "") }
+
 var sums = spelling.Pattern(`\b(?:plus|and)\b|\+`)
 
 var (

@@ -31,6 +31,26 @@ func Folds(text string) (n int, rest string, ok bool) {
 	return n, strings.Trim(m[3], " ,;()"), n > 0
 }
 
+var several = spelling.Pattern(`(?i)^(?:(\d) )?(?:tours? )?(letter|book|single|double|simple|` +
+	`three-fold|four-fold)s?(?: (?:turns?|folds?|tours?))?$`)
+
+var joined = spelling.Pattern(`(?i)\s*(?:,|\+|&|\band\b|\bet\b|\bund\b|\bthen\b|\bpuis\b)\s*`)
+
+// Several adds up turns of a laminated dough that are told by their
+// kinds: "1 double, 1 simple".
+func Several(text string) (n int, ok bool) {
+	all := joined().Split(strings.TrimSpace(text), -1)
+	for _, one := range all {
+		m := several().FindStringSubmatch(one)
+		if m == nil {
+			return 0, false
+		}
+		times, _ := strconv.Atoi(m[1])
+		n += max(times, 1)
+	}
+	return n, len(all) > 1
+}
+
 var layers = spelling.Pattern(`(?i)\b(?:laminat(?:e|ing|ion)|roll(?:ing)?[- ]in|tourage|beurrage|` +
 	`(?:butter )?block|layers|layering|lock[- ]?in)\b`)
 
