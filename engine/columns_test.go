@@ -22,9 +22,8 @@ var wideTables = map[string]string{}
 // still have. A number may only fall.
 var wideYet = map[string]int{
 	"engine/facts":   30,
-	"engine/formula": 119,
+	"engine/formula": 117,
 	"engine/recipe":  147,
-	"engine/safety":  2,
 	"engine/said":    15,
 }
 
