@@ -1152,6 +1152,9 @@ func assumesNothing(*Ingredient) string { return "" }
 
 // assumesTemp: a liquid or a fat goes in fit for yeast and dough.
 func assumesTemp(in *Ingredient) string {
+	if in.Of != nil {
+		return "as warm as its own steps leave it"
+	}
 	if in.Item.Class == larder.ClassFat || in.Item.Water > mostlyWater {
 		return "goes in at the right temperature"
 	}

@@ -64,6 +64,7 @@ type Span struct {
 	Place    source.Place
 	Open     bool
 	IsTin    bool
+	IsPlace  bool // where a step can stand
 	Readings []*Kitchen
 }
 
@@ -127,7 +128,8 @@ func (k *Kitchen) Spans(hasTin func(name string) bool) []Span {
 		case !g.Set || g.IsPoint():
 			continue
 		}
-		one := Span{What: "the kitchen's " + key.name, Place: at, Open: open}
+		_, place := k.At(key.name)
+		one := Span{What: "the kitchen's " + key.name, Place: at, Open: open, IsPlace: place}
 		for j, x := range list {
 			other := *k
 			key.field(&other).Interval = figure.Point(x)
