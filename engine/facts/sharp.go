@@ -26,8 +26,8 @@ func (s *Sheet) WithoutError(v *Value, x Subject) Interval {
 // inputs open.
 func (s *Sheet) isSharp(x Subject) bool {
 	s.spread()
-	for i := range s.spanning.kitchen { // its places are asked for step by step
-		if one := &s.spanning.kitchen[i]; !one.IsPlace || one.Open {
+	for i := range s.spanning.kitchen { // the other figures of a kitchen are asked for step by step
+		if one := &s.spanning.kitchen[i]; one.IsTin || one.Open {
 			return false
 		}
 	}

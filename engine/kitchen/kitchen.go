@@ -64,7 +64,6 @@ type Span struct {
 	Place    source.Place
 	Open     bool
 	IsTin    bool
-	IsPlace  bool // where a step can stand
 	Readings []*Kitchen
 }
 
@@ -128,8 +127,7 @@ func (k *Kitchen) Spans(hasTin func(name string) bool) []Span {
 		case !g.Set || g.IsPoint():
 			continue
 		}
-		_, place := k.At(key.name)
-		one := Span{What: "the kitchen's " + key.name, Place: at, Open: open, IsPlace: place}
+		one := Span{What: "the kitchen's " + key.name, Place: at, Open: open}
 		for j, x := range list {
 			other := *k
 			key.field(&other).Interval = figure.Point(x)
