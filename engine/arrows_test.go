@@ -91,6 +91,10 @@ var mayKnow = map[string][]string{
 		"engine/larder",
 		"engine/spelling",
 	}, // which words may be told as not read; it knows no formula
+	"engine/said/oven": {
+		"engine/quantity",
+		"engine/spelling",
+	}, // an oven's heat on several scales; it knows no formula
 	"engine/said/puton": {
 		"engine/figure",
 		"engine/larder",
@@ -126,6 +130,7 @@ var mayKnow = map[string][]string{
 		"engine/quantity",
 		"engine/reading",
 		"engine/said",
+		"engine/said/oven",
 		"engine/said/puton",
 		"engine/said/unread",
 		"engine/source",

@@ -14,6 +14,7 @@ import (
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/said"
+	"forebake/engine/said/oven"
 	"forebake/engine/source"
 	"forebake/engine/spelling"
 )
@@ -914,6 +915,13 @@ func (rd *reader) saidAt(s *Step, text string, at source.Place, what string) boo
 		if s.At, ok = rd.QuantityText(t, at, forTemperature, what); ok {
 			s.At.Text = text
 			rd.assumed(at, fmt.Sprintf("%q is read as %s", text, t))
+		}
+		return true
+	}
+	if heat, ok := oven.Heat(text); ok && s.Verb.Bakes() {
+		if s.At, ok = rd.QuantityText(heat, at, forTemperature, what); ok {
+			s.At.Text = text
+			rd.assumed(at, fmt.Sprintf("%q is read as %s", text, heat))
 		}
 		return true
 	}
