@@ -897,7 +897,7 @@ func (rd *reader) saidAt(s *Step, text string, at source.Place, what string) boo
 		}
 		return true
 	}
-	if number, ok := said.Degrees(text); ok {
+	if number, ok := oven.Degrees(text); ok {
 		rd.Fault(at, "%s: %q does not say of which scale; write \"%s C\", or \"%s F\"", what, text,
 			number, number)
 		return true
@@ -925,7 +925,7 @@ func (rd *reader) saidAt(s *Step, text string, at source.Place, what string) boo
 		}
 		return true
 	}
-	if degrees, ok := said.Fanned(text); ok && s.Verb.Bakes() {
+	if degrees, ok := oven.Fanned(text); ok && s.Verb.Bakes() {
 		if s.Way == nil {
 			s.Way = fanOven
 		}
@@ -938,7 +938,7 @@ func (rd *reader) saidAt(s *Step, text string, at source.Place, what string) boo
 		}
 		return true
 	}
-	from, to, ok := said.Falling(text, s.Verb.Bakes())
+	from, to, ok := oven.Falling(text, s.Verb.Bakes())
 	if ok {
 		rd.Fault(at, "%s: an oven that falls is a step for each figure, one after the other: write "+
 			"{ %s = \"?\", at = %q }, { %s = \"?\", at = %q }, each with its own time", what,
