@@ -8,8 +8,9 @@ import (
 )
 
 var (
-	sides = spelling.Pattern(`(?i)(?:^|[^\d./])([\d./½¼¾ ]*\d[\d./½¼¾]*|[½¼¾]) ?(mm|cm|in\b|` +
-		`inch(?:es)?|"|″|'')? ?(?:x|×|by) ?([\d./½¼¾ ]*\d[\d./½¼¾]*|[½¼¾])[ -]?(mm|cm|in\b|` +
+	sides = spelling.Pattern(`(?i)(?:^|[^\d./])([\d./½¼¾ ]*\d[\d./½¼¾]*|[½¼¾]) ?` +
+		`(mm|cm|in\b|inch(?:es)?|"|″|'')? ?(?:x|×|by) ?` +
+		`([\d./½¼¾ ]*\d[\d./½¼¾]*|[½¼¾])[ -]?(mm|cm|in\b|` +
 		`inch(?:es)?|"|″|'')`)
 	third  = spelling.Pattern(`(?i)^ ?(?:x|×|by) ?\d`)
 	length = spelling.Pattern(`(?i)([\d./½¼¾ ]*\d[\d./½¼¾]*|[½¼¾])(?: ?(?:-|–|` +
