@@ -95,6 +95,7 @@ var mayKnow = map[string][]string{
 		"engine/quantity",
 		"engine/spelling",
 	}, // an oven's heat on several scales; it knows no formula
+	"engine/said/around": {"engine/spelling"}, // what is around a part; it knows no formula
 	"engine/said/puton": {
 		"engine/figure",
 		"engine/larder",
@@ -131,6 +132,7 @@ var mayKnow = map[string][]string{
 		"engine/reading",
 		"engine/said",
 		"engine/said/oven",
+		"engine/said/around",
 		"engine/said/puton",
 		"engine/said/unread",
 		"engine/source",

@@ -30,6 +30,7 @@ var tables = map[string]string{
 	"engine/formula/places.go":   "one row a place",
 	"engine/formula/stands.go":   "one row a way in which a large piece stands",
 	"engine/formula/signs.go":    "one row a sign, and what else stands for a time",
+	"engine/said/measures.go":    "one row a kitchen measure that hangs on the ingredient",
 	"engine/said/languages.go":   "one row a step: other languages' words for it",
 	"engine/recipe/cues.go":      "one row a kind of step or part: the words for it",
 	"engine/recipe/usual.go":     "one row a usual time, way or amount",

@@ -265,6 +265,9 @@ func (rd *reader) weigh(p *Part) {
 			flour = flour.Add(in.Grams.Times(share))
 		}
 	}
+	if flour.PerFlour.Hi >= 1 && rd.flourOfMakes(p) {
+		flour = Mass{FixedG: p.FlourG}
+	}
 	if flour.PerFlour.Hi >= 1 {
 		at := p.Place
 		for _, in := range p.Ingredients {

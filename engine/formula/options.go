@@ -2,6 +2,7 @@ package formula
 
 import (
 	"fmt"
+	"math"
 	"slices"
 	"strconv"
 	"strings"
@@ -14,6 +15,7 @@ import (
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/said"
+	"forebake/engine/said/around"
 	"forebake/engine/said/oven"
 	"forebake/engine/source"
 	"forebake/engine/spelling"
@@ -145,7 +147,7 @@ var (
 			yes, ok := said.Covered(text)
 			isCover := said.IsCover(text) || rd.opts.Larder.AllergenIn(text) == "" &&
 				!rd.isFood(text)
-			s.sealed = s.sealed || quoted && said.Airless(text)
+			s.sealed = s.sealed || quoted && around.Airless(text)
 			if ok = ok && quoted && isCover; !ok {
 				yes, ok = rd.Bool(e, what)
 			} else {
@@ -981,7 +983,8 @@ func (rd *reader) readBy(s *Step, e hclsyntax.Expression, what string) {
 	}
 	way, ok := findWay(s.Verb, text)
 	switch {
-	case !ok && s.Verb.Mixes() && said.NoFigure(text) && len(nearWays(s.Verb, text)) == 0:
+	case !ok && s.Verb.Mixes() && said.NoFigure(said.NoGear(text)) &&
+		len(nearWays(s.Verb, text)) == 0:
 		s.Way = anyMixer // nothing that hurts is done by a mixer
 		rd.assumed(at, fmt.Sprintf("%s: %q is read as a mixer of any kind", what, text))
 	case !ok:
@@ -1012,7 +1015,7 @@ func (s *Step) surrounds() string {
 // keepAside keeps words from which nothing is reckoned as a note, and tells so.
 func (rd *reader) keepAside(s *Step, key, text string, at source.Place) {
 	s.Note = strings.TrimSpace(s.Note + " " + key + " " + text)
-	s.sealed = s.sealed || said.Airless(text)
+	s.sealed = s.sealed || around.Airless(text)
 	rd.assumed(at, fmt.Sprintf("%s = %q is kept as a note", key, text))
 }
 
@@ -1205,7 +1208,7 @@ func (rd *reader) settleManner(s *Step) {
 			}
 		}
 	}
-	if yes, ok := said.Cover(s.manner); ok && s.Covered == nil && s.Verb.Takes(optCovered) &&
+	if yes, ok := around.Cover(s.manner); ok && s.Covered == nil && s.Verb.Takes(optCovered) &&
 		!slices.Contains(s.Open, optCovered) {
 		s.Covered = &yes
 	}
@@ -1328,6 +1331,49 @@ func (rd *reader) weighedText(in *Ingredient, text string, at source.Place, what
 		g.Text = written // as it was written
 	}
 	return Amount{Given: g}
+}
+
+// flourOfMakes turns the percent of a part's flours into the grams that makes comes to, where they
+// are all in percent and add up to 100, as bakers write them. It reports whether it did.
+func (rd *reader) flourOfMakes(p *Part) bool {
+	m, flours, rest := rd.formula.Makes, Mass{}, Mass{}
+	total := m.Total.Interval
+	if m.Each.Set && !m.Number.Set {
+		total = m.Each.Interval.Scale(m.Pieces)
+	}
+	for _, other := range rd.formula.Parts {
+		if other.Kind == Dough && other != p || total.Lo <= 0 {
+			return false // whose weight makes tells is not said
+		}
+	}
+	for _, in := range p.Ingredients {
+		rest = rest.Add(in.Grams)
+		if share := in.flourShare(); share != (Interval{}) {
+			flours = flours.Add(in.Grams.Times(share))
+			if in.Of != nil || in.Amount.Kind != quantity.Percent {
+				return false
+			}
+		}
+	}
+	if math.Abs(flours.PerFlour.Mid()-1) > 0.001 || !rest.FixedG.IsFinite() {
+		return false
+	}
+	p.FlourG = total.Sub(rest.FixedG).Div(rest.PerFlour)
+	if p.FlourG.Lo <= 0 {
+		return false
+	}
+	for _, in := range p.Ingredients {
+		if in.flourShare() != (Interval{}) {
+			pct := in.Amount.Text
+			in.Amount.Interval = in.Grams.Grams(p.FlourG)
+			in.Amount.Kind, in.Amount.Unit = quantity.Mass, quantity.Mass.Base()
+			in.Grams = Mass{FixedG: in.Amount.Interval}
+			rd.assumed(in.Amount.Place, fmt.Sprintf("%s of %s is reckoned from makes, as the weight of "+
+				"the dough: %s = \"%s\"", pct, in.quoted(), in.quoted(),
+				quantity.FormatInterval(in.Amount.Interval, "g")))
+		}
+	}
+	return true
 }
 
 // plainAmounts are read without a look at the kitchen or the ingredient: a spoon of some is a range.
@@ -1545,7 +1591,7 @@ func (rd *reader) unknownOption(s *Step, pair reading.Pair) {
 func (rd *reader) readWhere(s *Step, pair reading.Pair, text string, at source.Place) bool {
 	way, isWay := findWay(s.Verb, text)
 	place := placeAmong(text)
-	yes, isCover := said.Cover(text)
+	yes, isCover := around.Cover(text)
 	_, isTin := said.TinSize(text)
 	switch {
 	case isWay && s.Verb.Takes(optBy) && s.Way == nil:
@@ -1555,7 +1601,7 @@ func (rd *reader) readWhere(s *Step, pair reading.Pair, text string, at source.P
 	case isTin:
 		rd.keepAside(s, pair.Key, text, at)
 	case isCover && place == nil && s.Covered == nil && s.Verb.Takes(optCovered):
-		s.Covered, s.sealed = &yes, s.sealed || said.Airless(text)
+		s.Covered, s.sealed = &yes, s.sealed || around.Airless(text)
 	case s.Verb.Takes(optAt) && s.Where == nil && !s.At.Set && (place != nil || !said.NoFigure(text)):
 		optAt.fill(rd, s, pair.Value)
 	default:

@@ -12,6 +12,7 @@ import (
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/said"
+	"forebake/engine/said/around"
 	"forebake/engine/source"
 )
 
@@ -60,10 +61,10 @@ type Step struct {
 func (s *Step) IsProbed() bool { return s.Reading != nil && s.Reading.Temp.Set }
 
 // Airless reports whether the step puts the part where no air is: in a jar, in a vacuum bag.
-func (s *Step) Airless() bool { return s.sealed || said.Airless(s.Words+" "+s.Tin+" "+s.manner) }
+func (s *Step) Airless() bool { return s.sealed || around.Airless(s.Words+" "+s.Tin+" "+s.manner) }
 
 // Unpacks reports whether the step takes the part out of what it stands in.
-func (s *Step) Unpacks() bool { return said.Unpacked(s.Words) }
+func (s *Step) Unpacks() bool { return around.Unpacked(s.Words) }
 
 // Stands is the named place where the part is: as written, else the verb's own where no
 // temperature is written either; nil where there is none.
@@ -345,7 +346,7 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 	var room [8]stepWord
 	words := room[:0]
 	for _, pair := range pairs {
-		words = append(words, rd.stepWord(pair))
+		words = append(words, rd.stepWord(s, pair))
 	}
 	settleOption(words)
 	putWith := false
@@ -531,6 +532,8 @@ func (rd *reader) readOwnQuantity(s *Step, e hclsyntax.Expression) {
 	if text, at, ok := rd.Literal(e); ok && s.Verb.Turns() && !quantity.IsPlain(text) {
 		switch {
 		case rd.readFolds(s, text, at):
+			return
+		case rd.readTurns(s, text, at):
 			return
 		case said.Turn(said.Key(s.word) + " " + text): // { punch = "down" }
 			s.Measure = values.BareCount(1, at)

@@ -650,8 +650,14 @@ func (v *Verb) MeasuredIn(k quantity.Kind) bool { return v.own.kinds.Has(k) }
 
 // stepWord finds a key of a step. To laminate is to put the butter in where the turns are steps of
 // their own.
-func (rd *reader) stepWord(pair reading.Pair) stepWord {
+func (rd *reader) stepWord(s *Step, pair reading.Pair) stepWord {
 	word := stepNamed(pair.Key)
+	if said.Key(pair.Key) == "laminate" && rd.layered == nil &&
+		slices.ContainsFunc(s.Part.Steps, func(s *Step) bool { return s.Verb.Fills() }) {
+		rd.assumed(pair.Place, "laminate after the butter is in is read as its turns; each sheet "+
+			"before a turn is a step of its own")
+		return stepNamed("turn")
+	}
 	if word == (stepWord{}) && said.Key(pair.Key) == "laminate" && (rd.turnsLater ||
 		rd.layered != nil) {
 		if rd.layered == nil {
@@ -973,6 +979,17 @@ func (rd *reader) readFolds(s *Step, text string, at source.Place) bool {
 	rd.assumed(at, fmt.Sprintf("%q is read as %d times { %s = 1 }, { rest = %q }", text, n,
 		s.word, wait))
 	return true
+}
+
+// readTurns reads turns that are told by their kinds, and reports whether it did.
+func (rd *reader) readTurns(s *Step, text string, at source.Place) bool {
+	n, ok := said.SeveralTurns(text)
+	if ok {
+		s.Measure = values.BareCount(float64(n), at)
+		s.Measure.Text = text
+		rd.assumed(at, fmt.Sprintf("%q is read as %d turns", text, n))
+	}
+	return ok
 }
 
 // readLayers reads a lamination as one word, { laminate = "3 single folds" }: the fat that the

@@ -148,9 +148,9 @@ func (l *run) ambient(e environment) float64 {
 	return estimateOf(e.ambient).At(l.which)
 }
 
-// quick reports whether a run is faster than the middle: the coldest when it cools,
+// isFaster reports whether a run is faster than the middle: the coldest when it cools,
 // the warmest when it warms.
-func (l *run) quick(cooling bool) bool {
+func (l *run) isFaster(cooling bool) bool {
 	return l.which != figure.Middle && (l.which == figure.Low) == cooling
 }
 
@@ -158,7 +158,7 @@ func (l *run) quick(cooling bool) bool {
 // model's error.
 func (f *Simulator) coefficient(l *run, e environment, cooling bool) float64 {
 	h := e.h
-	if l.which != figure.Middle && !l.quick(cooling) {
+	if l.which != figure.Middle && !l.isFaster(cooling) {
 		h = e.covered // covered, or not written: a lid is the slower way
 	}
 	t := f.evidence[e.air]
@@ -173,14 +173,14 @@ func (f *Simulator) enter(l *run, e environment) bool {
 	middle := t - l.own.run.MeanC + l.own.middle.MeanC
 	cooling := t > ambient
 	body := e.body
-	if !f.shape.known && l.quick(cooling) {
+	if !f.shape.known && l.isFaster(cooling) {
 		body = heat.SlabOf(thinnest)
 	}
 	if l.live &&
 		body != l.body { // no step says how it stands, and another guess is the outer one now
 		l.evenApart(t, middle)
 	}
-	alpha /= f.setting(t, ambient)
+	alpha /= f.settingHeat(t, ambient)
 	if l.live {
 		l.walk.SetScale(1) // what a reading made of it is in the coefficient from here on
 		l.walk.SetMaterial(m.Conductivity, alpha)
@@ -199,7 +199,7 @@ func (f *Simulator) speed(l *run, e environment, cooling bool) float64 {
 // speedOf is speed for a relative error in time.
 func (f *Simulator) speedOf(l *run, err float64, cooling bool) float64 {
 	switch {
-	case l.quick(cooling):
+	case l.isFaster(cooling):
 		return 1 + err
 	case l.which != figure.Middle:
 		return 1 / (1 + err)
@@ -217,13 +217,12 @@ func (f *Simulator) solvedFor(l *run, e environment) bool {
 	return f.worksHard(l, e) || f.freezes(l, e) || f.melts(l, e) || f.setup.Material.Crumb
 }
 
-// working follows a stage by a solver. It starts even, at the mean, as a dough
+// solveStage follows a stage by a solver. It starts even, at the mean, as a dough
 // just mixed or rested is, and leaves the run even. It gives the state after
 // seconds, the hottest core until then, and the equivalent hours gained in
 // fermenting seconds.
-func (f *Simulator) working(
-	l *run, e environment, seconds, fermenting float64,
-) (end heat.State, most, hours float64) {
+func (f *Simulator) solveStage(l *run, e environment, seconds,
+	fermenting float64) (end heat.State, most, hours float64) {
 	most = f.now(l).CoreC
 	end, warmest, hours := f.solve(l, e, l.which, seconds, fermenting)
 	middle := end.MeanC
@@ -240,12 +239,8 @@ func (f *Simulator) working(
 
 // solve is one course by a solver, with one run's heat. Equal courses come from
 // the memo.
-func (f *Simulator) solve(
-	l *run,
-	e environment,
-	heats figure.Run,
-	seconds, fermenting float64,
-) (end heat.State, most, hours float64) {
+func (f *Simulator) solve(l *run, e environment, heats figure.Run,
+	seconds, fermenting float64) (end heat.State, most, hours float64) {
 	k := stretch{
 		begin: f.beginning(l, e, heats), pace: f.freezePace(l, e),
 		seconds: seconds, fermenting: fermenting, works: f.setup.Gas > 0, tracing: f.tracing,
@@ -254,16 +249,13 @@ func (f *Simulator) solve(
 		f.samples = append(f.samples, was.samples...)
 		return was.end, was.most, was.hours
 	}
-	const parts = 12
 	v := f.followed.solvers.Start(k.begin)
 	from := len(f.samples)
 	end = v.Advance(0)
 	most = end.CoreC
-	last, at := f.activity(end.MeanC), 0.0
-	longest := max(k.seconds, k.fermenting)
-	for i := 1; i <= parts; {
-		share := float64(i) / parts
-		to := longest * share * share
+	last, at, longest := f.activity(end.MeanC), 0.0, max(k.seconds, k.fermenting)
+	for i := 1; at < longest; {
+		to := solvedUntil(i, longest)
 		if stop := min(k.seconds, k.fermenting); at < stop && to > stop {
 			to = stop
 		} else {
@@ -282,6 +274,19 @@ func (f *Simulator) solve(
 	}
 	f.followed.keep(k, followed{end, most, hours, slices.Clone(f.samples[from:])})
 	return end, most, hours
+}
+
+// solvedUntil ends part i of a solved wait, s: twelve of its first day, twelve of the rest.
+func solvedUntil(i int, longest float64) float64 {
+	const parts = 12
+	first, share := min(longest, longWait), float64(i%parts)/parts
+	switch {
+	case i <= parts:
+		return first * max(share*share, float64(i/parts))
+	case i < 2*parts:
+		return first + (longest-first)*share*share
+	}
+	return longest
 }
 
 // beginning is a run's start, with the heat of one of the runs.
@@ -360,7 +365,7 @@ func (f *Simulator) wait(step *formula.Step, st *Stage, e environment) {
 		default:
 			st.Measured = true
 		}
-		f.through(&w, i, speed, e.minutesIn(l, cooling)*60)
+		f.runThrough(&w, i, speed, e.minutesIn(l, cooling)*60)
 	}
 	f.addEvidence(e, said)
 	st.StartCore, st.Core = figure.Ordered(w.start), figure.Ordered(w.core)
@@ -395,7 +400,7 @@ func (f *Simulator) intoSurroundings(w *waiting) (missing string) {
 // clear what it was written beside.
 func (f *Simulator) endAsRead(w *waiting) {
 	t := w.step.Reading.Temp.Interval
-	lo, hi := outermost(w.start, w.e)
+	lo, hi := readingBounds(w.start, w.e)
 	if t.Lo < lo-readingSlack || t.Hi > hi+readingSlack {
 		f.loseTrack(w.st, fmt.Sprintf("a reading that can be in this %s, between %.0f C and %.0f C",
 			w.step.Verb.Name, lo, hi))
@@ -404,9 +409,9 @@ func (f *Simulator) endAsRead(w *waiting) {
 	f.asRead(w)
 }
 
-// through follows one run through a wait of so many seconds, at a speed that
+// runThrough follows one run through a wait of so many seconds, at a speed that
 // includes the model's error.
-func (f *Simulator) through(w *waiting, i int, speed, seconds float64) {
+func (f *Simulator) runThrough(w *waiting, i int, speed, seconds float64) {
 	l := &f.runs[i]
 	fermenting := estimateOf(w.e.minutes).At(l.which) * 60
 	solved := !w.read && !w.bathed[i] && f.solvedFor(l, w.e)
@@ -434,9 +439,9 @@ func (f *Simulator) through(w *waiting, i int, speed, seconds float64) {
 			l.even(end.CoreC) // what follows starts even: no colder than it is anywhere
 		}
 	case solved:
-		end, w.most[i], w.hours[i] = f.working(l, w.e, seconds, fermenting)
+		end, w.most[i], w.hours[i] = f.solveStage(l, w.e, seconds, fermenting)
 	default:
-		end, w.most[i], w.hours[i] = f.walked(l, w.e, speed, seconds, fermenting)
+		end, w.most[i], w.hours[i] = f.walkStage(l, w.e, speed, seconds, fermenting)
 		w.most[i] = max(w.most[i], w.start[i])
 	}
 	f.tracing = false
@@ -540,9 +545,9 @@ func readAt(step *formula.Step, e environment) (seconds float64, ok bool) {
 // K: probes differ, a dough warms itself, and steaming cools.
 const readingSlack = 4
 
-// outermost bounds the temperatures of a part with such a start and
+// readingBounds bounds the temperatures of a part with such a start and
 // surroundings, C.
-func outermost(start [figure.Runs]float64, e environment) (lo, hi float64) {
+func readingBounds(start [figure.Runs]float64, e environment) (lo, hi float64) {
 	return min(start[0], start[1], start[2], e.ambient.Lo),
 		max(start[0], start[1], start[2], e.ambient.Hi)
 }
@@ -627,14 +632,11 @@ func (f *Simulator) gained(l *run, e environment, solved bool, speed, seconds fl
 	return hours
 }
 
-// walked follows a run through a stage by its walk and advances it by seconds. It
+// walkStage follows a run through a stage by its walk and advances it by seconds. It
 // gives the state there, the hottest core until then, and the equivalent hours
 // gained in fermenting seconds.
-func (f *Simulator) walked(
-	l *run,
-	e environment,
-	speed, seconds, fermenting float64,
-) (end heat.State, most, hours float64) {
+func (f *Simulator) walkStage(l *run, e environment, speed, seconds,
+	fermenting float64) (end heat.State, most, hours float64) {
 	c := f.course(l, e, speed)
 	hours, most = f.equivalent(&c, fermenting)
 	if f.tracing {
@@ -652,6 +654,8 @@ func (f *Simulator) walked(
 	return end, max(most, end.CoreC), hours
 }
 
+const longWait = 24 * 3600 // s: a longer wait is drawn as a day and the rest of it
+
 // equivalent integrates the yeast's temperature factor over the part's mean
 // temperature, in hours at 26 C; most is the hottest core on the way.
 func (f *Simulator) equivalent(c *course, seconds float64) (hours, most float64) {
@@ -659,9 +663,17 @@ func (f *Simulator) equivalent(c *course, seconds float64) (hours, most float64)
 	if !(f.setup.Gas > 0 || f.tracing) || !(seconds > 0) {
 		return 0, most
 	}
-	sum := 0.0
+	sum, drawn := 0.0, 0.0
+	if f.tracing && seconds > longWait { // on a copy, for to steps the own heat
+		day := *c
+		day.points(longWait, func(at, _ float64, state heat.State) { f.sample(at, state) })
+		f.sample(longWait, day.to(longWait))
+		drawn = longWait
+	}
 	c.points(seconds, func(at, width float64, state heat.State) {
-		f.sample(at, state)
+		if at > drawn {
+			f.sample(at, state)
+		}
 		most = max(most, state.CoreC)
 		if f.setup.Gas > 0 {
 			sum += width * ferment.TemperatureFactor(c.meanC)
@@ -701,4 +713,25 @@ func (f *Simulator) sample(seconds float64, s heat.State) {
 	if f.tracing {
 		f.samples = append(f.samples, Sample{seconds / 3600, s.CoreC, s.SurfaceC})
 	}
+}
+
+// DownTo gives the time at which a course falls to a temperature, h. Between two
+// samples the excess over the surroundings decays exponentially.
+func DownTo(trace []Sample, ambientC, targetC float64) (hours float64, met bool) {
+	for i, b := range trace {
+		switch {
+		case b.Core > targetC:
+		case i == 0:
+			return 0, true
+		default:
+			a := trace[i-1]
+			share := (a.Core - targetC) / (a.Core - b.Core)
+			if above := b.Core - ambientC; above > 0 {
+				from := a.Core - ambientC
+				share = math.Log(from/(targetC-ambientC)) / math.Log(from/above)
+			}
+			return a.Hours + share*(b.Hours-a.Hours), true
+		}
+	}
+	return 0, false
 }

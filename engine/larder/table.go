@@ -3510,10 +3510,10 @@ var shipped = [...]Item{
 		Notes: "dried purple yam; takes up some three times its weight of water; split: all sucrose; density unknown",
 	},
 	{
-		Name: "pandan leaves", Class: ClassSpice, Water: 85, Protein: 1.5, Fat: 0.3, Carbohydrate: 12, Sugars: 1, Fibre: 6, Ash: 1.2, Sucrose: 1, SpoonSpread: 15,
+		Name: "pandan leaves", Class: ClassSpice, Water: 85, Protein: 1.5, Fat: 0.3, Carbohydrate: 12, Sugars: 1, Fibre: 6, Ash: 1.2, Sucrose: 1, Piece: 4, SpoonSpread: 15,
 		Traits: KeptOut | Solid, Aliases: []string{"pandan leaf", "screwpine leaves", "pandan leaf knotted"},
 		SplitBasis: "derived", Source: "recalled, not looked up", SourceID: "memory", Basis: "memory",
-		Notes: "steeped and taken out; split: all sucrose; density unknown",
+		Notes: "1 leaf 2 to 8 g and 4 taken (memory); steeped and taken out; split: all sucrose; density unknown",
 	},
 	{
 		Name: "rum raisins", Class: ClassFruit, Water: 27.5, Protein: 2.3, Fat: 0.3, Carbohydrate: 59.5, Sugars: 44, Fibre: 2.7, Ash: 1.4, Alcohol: 9, Glucose: 21.5, Fructose: 22.5, SpoonSpread: 15,

@@ -1,14 +1,12 @@
-// Package said holds words that plainly mean a figure but are none: a
-// gas mark, a warm place, a pinch, a sachet, a sign in place of a time.
-// The formula reader calls it; each answer is a text that the quantity
-// reader reads, or a line to write, with what a report says of it. It
-// reads no file.
+// Package said holds words that plainly mean a figure but are none: a gas mark, a warm place, a
+// pinch, a sachet, a sign in place of a time. The formula reader calls it; each answer is a text
+// that the quantity reader reads, or a line to write, with what a report says of it. It reads no
+// file.
 package said
 
 import (
 	"fmt"
 	"math"
-	"regexp"
 	"strconv"
 	"strings"
 
@@ -18,8 +16,7 @@ import (
 	"forebake/engine/spelling"
 )
 
-// Taken is a word's reading: a text to read, and what a report says
-// of it.
+// Taken is a word's reading: a text to read, and what a report says of it.
 type Taken struct{ Text, Says string }
 
 // gasMarks are UK oven marks, C. Marks 4, 6 and 7 were read in pages
@@ -29,8 +26,7 @@ var gasMarks = map[string]string{"1": "140 C", "2": "150 C", "3": "170 C", "4": 
 
 var gasMark = spelling.Pattern(`^(?:gas )?(?:gas|mark)(?: mark)? ?([1-9])$`)
 
-// GasMark is the temperature of a mark of a UK oven, its words in
-// lower case.
+// GasMark is the temperature of a mark of a UK oven, its words in lower case.
 func GasMark(words string) (Taken, bool) {
 	m := gasMark().FindStringSubmatch(words)
 	if m == nil {
@@ -40,9 +36,8 @@ func GasMark(words string) (Taken, bool) {
 		true
 }
 
-// warmths are words for the warmth around a part or in an oven. Common
-// practice, no source. A taken one is read as its range around a part,
-// and told; others are asked.
+// warmths are words for the warmth around a part or in an oven. Common practice, no source. A taken
+// one is read as its range around a part, and told; others are asked.
 var warmths = map[string]struct {
 	write string
 	taken bool
@@ -87,8 +82,7 @@ func Warmth(words string) (write string, take, ok bool) {
 	return w.write, w.taken, ok
 }
 
-// goingIn are words for an ingredient's own warmth. Common practice,
-// no source.
+// goingIn are words for an ingredient's own warmth. Common practice, no source.
 var goingIn = map[string]string{"lukewarm": "35 C to 40 C", "tepid": "35 C to 40 C",
 	"warm": "35 C to 43 C", "hand hot": "35 C to 43 C", "hand warm": "35 C to 40 C",
 	"finger warm": "35 C to 40 C", "melted": "32 C to 45 C", "melted and cooled": "25 C to 35 C",
@@ -117,8 +111,7 @@ var goingIn = map[string]string{"lukewarm": "35 C to 40 C", "tepid": "35 C to 40
 	"from the fridge": "2 C to 8 C", "cold from the fridge": "2 C to 8 C", "ice cold": "0 C to 4 C",
 	"iced": "0 C to 4 C", "frozen": "-20 C to -12 C", "from the freezer": "-20 C to -12 C"}
 
-// GoingIn is an ingredient's own warmth, by words in lower case; ""
-// for others.
+// GoingIn is an ingredient's own warmth, by words in lower case; "" for others.
 func GoingIn(words string) string { return goingIn[words] }
 
 // forms are words that say in what form an ingredient goes in.
@@ -130,8 +123,7 @@ func Form(words string) string { return forms().FindString(words) }
 
 var protein = spelling.Pattern(`\b(\d{1,2}(?:\.\d+)?) ?% protein\b`)
 
-// Protein is a flour's protein by words of its name: "13 %"; ""
-// for none.
+// Protein is a flour's protein by words of its name: "13 %"; "" for none.
 func Protein(words string) string {
 	if m := protein().FindStringSubmatch(words); m != nil {
 		return m[1] + " %"
@@ -170,10 +162,9 @@ func Ingredient(l *larder.Larder, name, units string) (*larder.Item, []string, b
 	return it, words, ok
 }
 
-// Beside parts a name that the larder does not know whole into what it
-// knows, and the words behind a comma or in brackets that it can do
-// without: "bread flour, from the mill". No head means that it has to
-// be asked.
+// Beside parts a name that the larder does not know whole into what it knows, and the words behind
+// a comma or in brackets that it can do without: "bread flour, from the mill". No head means that
+// it has to be asked.
 func Beside(l *larder.Larder, name string) (head, rest string) {
 	i := strings.IndexAny(name, ",(")
 	if i < 0 {
@@ -213,8 +204,7 @@ var sizes = spelling.Pattern(`\b(?:large|medium|small)\b`)
 var sign = spelling.Pattern(`(?i)^(?:un)?till?\b|\b(?:doubled|double|tripled|bubbly|golden|ready|` +
 	`done|smooth|soft|completely|cold enough|boil|simmer)\b`)
 
-// Sign reports whether a text is a sign in place of a time:
-// "until doubled".
+// Sign reports whether a text is a sign in place of a time: "until doubled".
 func Sign(text string) bool {
 	return !strings.ContainsAny(text, "0123456789") && sign().MatchString(text)
 }
@@ -265,8 +255,7 @@ var folds = spelling.Pattern(`(?i)^(?:with |in |give it |do )?(\d|one|two|three|
 	`((?:letter|book|single|double|simple|three-fold|four-fold|half|tri-?fold) )?(?:turns?|` +
 	`folds?|tours?)\b(.*)$`)
 
-// Folds reads how often a dough is folded: "3 single folds". Rest are
-// the words behind it.
+// Folds reads how often a dough is folded: "3 single folds". Rest are the words behind it.
 func Folds(text string) (n int, rest string, ok bool) {
 	m := folds().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
@@ -280,6 +269,26 @@ func Folds(text string) (n int, rest string, ok bool) {
 	}
 	n, err := strconv.Atoi(number)
 	return n, strings.Trim(m[3], " ,;()"), err == nil && n > 0
+}
+
+var several = spelling.Pattern(`(?i)^(?:(\d) )?(?:tours? )?(letter|book|single|double|simple|` +
+	`three-fold|four-fold)s?(?: (?:turns?|folds?|tours?))?$`)
+
+var joined = spelling.Pattern(`(?i)\s*(?:,|\+|&|\band\b|\bet\b|\bund\b|\bthen\b|\bpuis\b)\s*`)
+
+// SeveralTurns adds up turns of a laminated dough that are told by their
+// kinds: "1 double, 1 simple".
+func SeveralTurns(text string) (n int, ok bool) {
+	all := joined().Split(strings.TrimSpace(text), -1)
+	for _, one := range all {
+		m := several().FindStringSubmatch(one)
+		if m == nil {
+			return 0, false
+		}
+		times, _ := strconv.Atoi(m[1])
+		n += max(times, 1)
+	}
+	return n, len(all) > 1
 }
 
 var layers = spelling.Pattern(`(?i)\b(?:laminat(?:e|ing|ion)|roll(?:ing)?[- ]in|tourage|beurrage|` +
@@ -377,76 +386,6 @@ func Turn(words string) bool {
 // dryYeast is above the dry yeast for a gram of fresh.
 const dryYeast = 0.5
 
-const packet = `sachets?|packets?|envelopes?|packages?|pkgs?|packs?|päckchen|packerl|pck|` +
-	`packung(?:en)?|` +
-	`bustin[ae]|paket(?:e|en)?|breve?|saszetk[ai]|sobres?|zakjes?|beutel|tüten?|tütchen`
-
-// measures are kitchen words whose size depends on the ingredient.
-// Sources: pinch and dash from measuring-spoon pages (read), the bounds
-// a judgement; a sachet of dry yeast is 7 g (German and US pages,
-// read); saffron 0.1 to 0.5 g, cardamom pods and drops (memory);
-// a Würfel of fresh yeast is 42 g (German pages, read); vanilla sugar
-// 7.5 g in France, 8 g in Germany, 10 g in Austria (memory); a stick of
-// butter is 4 oz (SR 28, read). Dry yeast of the north 11 to 14 g,
-// baking powder 11 to 16 g, pudding powder 35 to 45 g a packet, a glass
-// 150 to 250 ml (memory).
-var measures = []struct {
-	word   func() *regexp.Regexp
-	lo, hi float64
-	unit   string
-	us     bool // a measure of the US alone
-	fits   func(*larder.Item) bool
-	says   string
-}{
-	{spelling.Pattern(`^(?:(?:small|large|good|generous|big) )?(?:pinch(?:es)?|prisen?|` +
-		`pizzic(?:o|hi)|pinc[ée]es?|nypa|knsp|knivspids|messerspitzen?|pizca)$`), 0.1, 1,
-		"g", false,
-		func(*larder.Item) bool { return true }, "a pinch is taken as 0.1 to 1 g: weigh it"},
-	{spelling.Pattern(`^dash(?:es)?$`), 0.3, 1.5, "ml", false,
-		func(it *larder.Item) bool { return it.Density > 0 },
-		"a dash is taken as 0.3 to 1.5 ml: weigh it"},
-	{spelling.Pattern(`^(?:` + packet + `)$`), 7, 7, "g", false,
-		func(it *larder.Item) bool { return it.Yeast > dryYeast },
-		"a packet of dry yeast is taken as 7 g: read its label"},
-	{spelling.Pattern(`^(?:pos[ea]r?|påsa?r?|pussi[a]?)$`), 11, 14, "g", false,
-		func(it *larder.Item) bool { return it.Yeast > dryYeast },
-		"a packet of dry yeast of the north is taken as 11 to 14 g: read its label"},
-	{spelling.Pattern(`^(?:` + packet + `)$`), 11, 16, "g", false,
-		func(it *larder.Item) bool { return strings.Contains(it.Name, "baking powder") },
-		"a packet of baking powder is taken as 11 to 16 g: read its label"},
-	{spelling.Pattern(`^(?:` + packet + `)$`), 35, 45, "g", false,
-		func(it *larder.Item) bool { return strings.Contains(it.Name, "custard powder") },
-		"a packet of pudding powder is taken as 35 to 45 g: read its label"},
-	{spelling.Pattern(`^(?:glass(?:es|ful)?|gläser|glas|szklan(?:ka|ki|ek)|stakan[ai]?|` +
-		`verres?|bicchier[ei])$`),
-		150, 250, "ml", false,
-		func(it *larder.Item) bool { return it.Density > 0 },
-		"a glass is taken as 150 to 250 ml: measure it"},
-	{spelling.Pattern(`^(?:` + packet + `)$`), 7.5, 10, "g", false,
-		func(it *larder.Item) bool { return it.Name == "vanilla sugar" },
-		"a packet of vanilla sugar is taken as 7.5 to 10 g: read its label"},
-	{spelling.Pattern(`^(?:sachets?|packets?|envelopes?|pinch(?:es)? of threads)$`), 0.1, 0.5,
-		"g", false,
-		func(it *larder.Item) bool { return it.Name == "saffron" },
-		"a packet of saffron is taken as 0.1 to 0.5 g: read its label"},
-	{spelling.Pattern(`^(?:green )?(?:pods?|kapseln?|gousses?|capsules?|kapslar|kapsler)$`),
-		0.1, 0.3, "g", false,
-		func(it *larder.Item) bool { return it.Name == "cardamom" },
-		"the seeds of a pod are taken as 0.1 to 0.3 g: weigh them"},
-	{spelling.Pattern(`^(?:few )?(?:drops?|tropfen|gouttes?|gocc[ei]a?|droppar?|dråber?)$`),
-		0.03, 0.3, "ml", false,
-		func(it *larder.Item) bool { return it.Density > 0 },
-		"a drop is taken as 0.03 ml, and a few as up to 0.3 ml: weigh it"},
-	{spelling.Pattern(`^(?:würfel|wuerfel|hefewürfel)$`), 42, 42, "g", false,
-		func(it *larder.Item) bool { return it.YeastKind == "fresh" },
-		"a Würfel of fresh yeast is taken as 42 g"},
-	{spelling.Pattern(`^sticks?$`), 4, 4, "oz", true,
-		func(it *larder.Item) bool {
-			return it.Class == larder.ClassFat && it.Water > 0 && it.Fat < 90
-		},
-		"a stick is taken as the US one of 4 oz"},
-}
-
 var amountOf = spelling.Pattern(
 	`(?i)^([\d\s./⁄½¼¾⅓⅔⅛]+|an? |half an? )\s*([\p{L} ]*?)(?: of [a-z ]+)?$`)
 
@@ -494,8 +433,7 @@ func Amount(it *larder.Item, text, units string) (Taken, bool) {
 	return Taken{}, false
 }
 
-// spoon weighs a spoon of what has no single density in the larder:
-// kosher salt and most spices.
+// spoon weighs a spoon of what has no single density in the larder: kosher salt and most spices.
 func spoon(it *larder.Item, text string) (Taken, bool) {
 	var lo, hi float64
 	var says string
@@ -518,8 +456,7 @@ func spoon(it *larder.Item, text string) (Taken, bool) {
 		says}, true
 }
 
-// A millilitre of a ground spice, g: the larder's other rows, most
-// of them.
+// A millilitre of a ground spice, g: the larder's other rows, most of them.
 const (
 	spiceLo = 0.3
 	spiceHi = 0.65
@@ -532,10 +469,6 @@ const (
 )
 
 func tenth(g float64) float64 { return math.Round(10*g) / 10 }
-
-// zests are the zest of one fruit, g. Memory.
-var zests = map[string]struct{ lo, hi float64 }{"lemon zest": {3, 8}, "orange zest": {5, 12},
-	"lime zest": {2, 5}}
 
 // units of what is counted, beside the words of its own name.
 const counted = " large medium small whole pod pods clove cloves stalk stalks fruit fruits " +
@@ -585,8 +518,7 @@ var sizedEggs = spelling.Pattern(`(?i)^([\d\s./⁄½¼¾]+|an?|one|two|three|fou
 var eggWords = map[string]string{"lg": "large", "lge": "large", "med": "medium", "sm": "small",
 	"xl": "extra large"}
 
-// SizedEggs reads "2 large" of eggs: the count, and that size's
-// egg name.
+// SizedEggs reads "2 large" of eggs: the count, and that size's egg name.
 func SizedEggs(text string) (count, name string, ok bool) {
 	m := sizedEggs().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
@@ -602,9 +534,8 @@ func SizedEggs(text string) (count, name string, ok bool) {
 	return m[1] + " pieces", strings.ReplaceAll(size, "-", " ") + " egg", true
 }
 
-// EggName is the larder's name of an egg whose size the country
-// decides: a large one is 50 g in the US, and 60 g in the UK and the
-// EU. Other names stay.
+// EggName is the larder's name of an egg whose size the country decides: a large one is 50 g in the
+// US, and 60 g in the UK and the EU. Other names stay.
 func EggName(name, units string) string {
 	if units != "uk" && units != "metric" {
 		return name
@@ -620,8 +551,7 @@ func EggName(name, units string) string {
 	return name
 }
 
-// Signs of a country's kitchen in a formula's text. Common practice,
-// no source.
+// Signs of a country's kitchen in a formula's text. Common practice, no source.
 var (
 	usSigns = spelling.Pattern(`(?i)\d ?°?F"|\bcups?"|\bsticks?"|all-purpose`)
 	ukSigns = spelling.Pattern(
@@ -629,9 +559,8 @@ var (
 			`self[- ]raising|treacle|golden syrup|muscovado|fast-action|mixed spice`)
 )
 
-// Country gives a measure that the US and the UK share a name for the
-// kitchen's country: the house's, else that of the file's other words,
-// as says tells.
+// Country gives a measure that the US and the UK share a name for the kitchen's country: the
+// house's, else that of the file's other words, as says tells.
 func Country(text, units string, file []byte) (out, says string) {
 	if units == "" && strings.Contains(quantity.OfCountry(text, "us"), " us ") {
 		us, uk := usSigns().Match(file), ukSigns().Match(file)
@@ -669,8 +598,7 @@ func WithTime(line, text string) string {
 	return first + rest
 }
 
-// Count reads a whole number of pieces, with or without a word for
-// them; why says what is wrong.
+// Count reads a whole number of pieces, with or without a word for them; why says what is wrong.
 func Count(text string) (n float64, why string) {
 	g, fault := quantity.Read(text+" pieces", quantity.Of(quantity.Count))
 	if fault != nil {
@@ -700,8 +628,7 @@ type Made struct {
 	Each   string // the mass of each, as written
 }
 
-// Makes reads "24 pieces", "10 to 12 buns" and "2 loaves of 450 g"; why
-// says what is wrong.
+// Makes reads "24 pieces", "10 to 12 buns" and "2 loaves of 450 g"; why says what is wrong.
 func Makes(text string) (m Made, why string) {
 	if text != "" && (text[0] < '0' || text[0] > '9') {
 		text = aboutSo().ReplaceAllString(text, "")

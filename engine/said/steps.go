@@ -8,9 +8,8 @@ import (
 )
 
 var (
-	sides = spelling.Pattern(`(?i)(?:^|[^\d./])([\d./½¼¾ ]*\d[\d./½¼¾]*|[½¼¾]) ?` +
-		`(mm|cm|in\b|inch(?:es)?|"|″|'')? ?(?:x|×|by) ?` +
-		`([\d./½¼¾ ]*\d[\d./½¼¾]*|[½¼¾])[ -]?(mm|cm|in\b|` +
+	sides = spelling.Pattern(`(?i)(?:^|[^\d./])([\d./½¼¾ ]*\d[\d./½¼¾]*|[½¼¾]) ?(mm|cm|in\b|` +
+		`inch(?:es)?|"|″|'')? ?(?:x|×|by) ?([\d./½¼¾ ]*\d[\d./½¼¾]*|[½¼¾])[ -]?(mm|cm|in\b|` +
 		`inch(?:es)?|"|″|'')`)
 	third  = spelling.Pattern(`(?i)^ ?(?:x|×|by) ?\d`)
 	length = spelling.Pattern(`(?i)([\d./½¼¾ ]*\d[\d./½¼¾]*|[½¼¾])(?: ?(?:-|–|` +
@@ -128,7 +127,7 @@ var (
 	cutInto   = spelling.Pattern(`(?i)^[\pL ]+ in(?:to)? (\d+)(?: [\pL ]+)?$`)
 	pieceMass = spelling.Pattern(`(?i)^ ?\pL+,? \d+ ?(?:g|grams?|oz)(?: each)?$`)
 	sideBy    = spelling.Pattern(`(?i)[\d.,]+ ?(?:cm|mm|in\.?|inch)? ?(?:x|×|by) ?$`)
-	cutOpen   = spelling.Pattern(`(?i)^(?:horizontal|lengthwise|crosswise|lengthways|diagonal|open\b|` +
+	cutOpen   = spelling.Pattern(`(?i)^(?:horizontal|lengthw|crossw|diagonal|open\b|` +
 		`in the (?:middle|cent)|through|triangles?$|crescents?$)`)
 )
 

@@ -8,6 +8,7 @@ import (
 
 	"forebake/engine/larder"
 	"forebake/engine/quantity"
+	"forebake/engine/said/around"
 )
 
 // TestWordsOfBakers reads each row of the table by its reader, and
@@ -167,7 +168,7 @@ func TestWordsOfBakers(t *testing.T) {
 			return ""
 		},
 		"cover": func(text, _ string) string {
-			switch yes, ok := Cover(text); {
+			switch yes, ok := around.Cover(text); {
 			case !ok:
 				return ""
 			case yes:

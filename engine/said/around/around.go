@@ -1,0 +1,44 @@
+// Package around reads words for what is around a part: a cover, or a jar
+// or a bag that holds no air.
+package around
+
+import (
+	"strings"
+
+	"forebake/engine/spelling"
+)
+
+var (
+	under = spelling.Pattern(`(?i)\b(?:cloth|towel|cling film|film|plastic|foil|lid|covered|` +
+		`wrapped|bag)\b`)
+	bare = spelling.Pattern(`(?i)\b(?:uncovered|without|no|not|off|unwrapped)\b`)
+)
+
+// Cover reports whether words beside a time say that the part is
+// covered, or uncovered.
+func Cover(text string) (covered, ok bool) {
+	switch {
+	case strings.Contains(strings.ToLower(text), "uncovered"):
+		return false, true
+	case under().MatchString(text) && !bare().MatchString(text):
+		return true, true
+	}
+	return false, false
+}
+
+var (
+	airless = spelling.Pattern(`(?i)\b(?:jars?|vacuum|vacuum-\w+|vacuumed|vac-?pac\w*|` +
+		`hermetic\w*|canning|tin cans?|preserving glass\w*)\b`)
+	notIn    = spelling.Pattern(`(?i)\b(?:without|no|not|never|cut|with an?)\b`)
+	unpacked = spelling.Pattern(`(?i)\b(?:out|unmou?ld\w*|remov\w+|open\w*|unpack\w*)\b`)
+)
+
+// Airless reports whether words name what shuts the air out: a jar, a
+// vacuum bag.
+func Airless(text string) bool {
+	return airless().MatchString(text) && !notIn().MatchString(text) && !Unpacked(text)
+}
+
+// Unpacked reports whether words take something out of what it is in:
+// "turn out", "unmould".
+func Unpacked(text string) bool { return unpacked().MatchString(text) }

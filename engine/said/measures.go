@@ -1,0 +1,83 @@
+package said
+
+import (
+	"regexp"
+	"strings"
+
+	"forebake/engine/larder"
+	"forebake/engine/spelling"
+)
+
+const packet = `sachets?|packets?|envelopes?|packages?|pkgs?|packs?|päckchen|packerl|pck|` +
+	`packung(?:en)?|` +
+	`bustin[ae]|paket(?:e|en)?|breve?|saszetk[ai]|sobres?|zakjes?|beutel|tüten?|tütchen`
+
+// measures are kitchen words whose size depends on the ingredient.
+// Sources: pinch and dash from measuring-spoon pages (read), the bounds
+// a judgement; a sachet of dry yeast is 7 g (German and US pages,
+// read); saffron 0.1 to 0.5 g, cardamom pods and drops (memory);
+// a Würfel of fresh yeast is 42 g (German pages, read); vanilla sugar
+// 7.5 g in France, 8 g in Germany, 10 g in Austria (memory); a stick of
+// butter is 4 oz (SR 28, read). Dry yeast of the north 11 to 14 g,
+// baking powder 11 to 16 g, pudding powder 35 to 45 g a packet, a glass
+// 150 to 250 ml (memory).
+var measures = []struct {
+	word   func() *regexp.Regexp
+	lo, hi float64
+	unit   string
+	us     bool // a measure of the US alone
+	fits   func(*larder.Item) bool
+	says   string
+}{
+	{spelling.Pattern(`^(?:(?:small|large|good|generous|big) )?(?:pinch(?:es)?|prisen?|` +
+		`pizzic(?:o|hi)|pinc[ée]es?|nypa|knsp|knivspids|messerspitzen?|pizca)$`), 0.1, 1,
+		"g", false,
+		func(*larder.Item) bool { return true }, "a pinch is taken as 0.1 to 1 g: weigh it"},
+	{spelling.Pattern(`^dash(?:es)?$`), 0.3, 1.5, "ml", false,
+		func(it *larder.Item) bool { return it.Density > 0 },
+		"a dash is taken as 0.3 to 1.5 ml: weigh it"},
+	{spelling.Pattern(`^(?:` + packet + `)$`), 7, 7, "g", false,
+		func(it *larder.Item) bool { return it.Yeast > dryYeast },
+		"a packet of dry yeast is taken as 7 g: read its label"},
+	{spelling.Pattern(`^(?:pos[ea]r?|påsa?r?|pussi[a]?)$`), 11, 14, "g", false,
+		func(it *larder.Item) bool { return it.Yeast > dryYeast },
+		"a packet of dry yeast of the north is taken as 11 to 14 g: read its label"},
+	{spelling.Pattern(`^(?:` + packet + `)$`), 11, 16, "g", false,
+		func(it *larder.Item) bool { return strings.Contains(it.Name, "baking powder") },
+		"a packet of baking powder is taken as 11 to 16 g: read its label"},
+	{spelling.Pattern(`^(?:` + packet + `)$`), 35, 45, "g", false,
+		func(it *larder.Item) bool { return strings.Contains(it.Name, "custard powder") },
+		"a packet of pudding powder is taken as 35 to 45 g: read its label"},
+	{spelling.Pattern(`^(?:glass(?:es|ful)?|gläser|glas|szklan(?:ka|ki|ek)|stakan[ai]?|` +
+		`verres?|bicchier[ei])$`),
+		150, 250, "ml", false,
+		func(it *larder.Item) bool { return it.Density > 0 },
+		"a glass is taken as 150 to 250 ml: measure it"},
+	{spelling.Pattern(`^(?:` + packet + `)$`), 7.5, 10, "g", false,
+		func(it *larder.Item) bool { return it.Name == "vanilla sugar" },
+		"a packet of vanilla sugar is taken as 7.5 to 10 g: read its label"},
+	{spelling.Pattern(`^(?:sachets?|packets?|envelopes?|pinch(?:es)? of threads)$`), 0.1, 0.5,
+		"g", false,
+		func(it *larder.Item) bool { return it.Name == "saffron" },
+		"a packet of saffron is taken as 0.1 to 0.5 g: read its label"},
+	{spelling.Pattern(`^(?:green )?(?:pods?|kapseln?|gousses?|capsules?|kapslar|kapsler)$`),
+		0.1, 0.3, "g", false,
+		func(it *larder.Item) bool { return it.Name == "cardamom" },
+		"the seeds of a pod are taken as 0.1 to 0.3 g: weigh them"},
+	{spelling.Pattern(`^(?:few )?(?:drops?|tropfen|gouttes?|gocc[ei]a?|droppar?|dråber?)$`),
+		0.03, 0.3, "ml", false,
+		func(it *larder.Item) bool { return it.Density > 0 },
+		"a drop is taken as 0.03 ml, and a few as up to 0.3 ml: weigh it"},
+	{spelling.Pattern(`^(?:würfel|wuerfel|hefewürfel)$`), 42, 42, "g", false,
+		func(it *larder.Item) bool { return it.YeastKind == "fresh" },
+		"a Würfel of fresh yeast is taken as 42 g"},
+	{spelling.Pattern(`^sticks?$`), 4, 4, "oz", true,
+		func(it *larder.Item) bool {
+			return it.Class == larder.ClassFat && it.Water > 0 && it.Fat < 90
+		},
+		"a stick is taken as the US one of 4 oz"},
+}
+
+// zests are the zest of one fruit, g. Memory.
+var zests = map[string]struct{ lo, hi float64 }{"lemon zest": {3, 8}, "orange zest": {5, 12},
+	"lime zest": {2, 5}}
