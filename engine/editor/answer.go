@@ -65,9 +65,9 @@ func (s *Server) judge(d *document, trials bool) *answer {
 	return a
 }
 
-// look judges a request's document, unless it was cancelled or typed
+// judgeRequest judges a request's document, unless it was cancelled or typed
 // over meanwhile. The caller ends judging where there is no error.
-func (s *Server) look(ctx context.Context, uri string) (*answer, error) {
+func (s *Server) judgeRequest(ctx context.Context, uri string) (*answer, error) {
 	s.judging.Lock()
 	d, err := s.current(ctx, uri)
 	if err != nil {

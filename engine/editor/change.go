@@ -16,7 +16,7 @@ import (
 // hints puts percentages beside grams, grams beside percentages, and
 // the clock beside each step.
 func (s *Server) hints(ctx context.Context, p *protocol.InlayHintParams) (any, error) {
-	a, err := s.look(ctx, p.TextDocument.URI)
+	a, err := s.judgeRequest(ctx, p.TextDocument.URI)
 	if err != nil {
 		return nil, err
 	}
@@ -92,10 +92,10 @@ func endOfEntry(text []byte, at int) int {
 // mends, by trust, and a waiver; for a problem, words to write instead.
 func (s *Server) actions(ctx context.Context, p *protocol.CodeActionParams) (any, error) {
 	out := []protocol.CodeAction{}
-	if !wants(p.Context.Only) {
+	if !wantsQuickFixes(p.Context.Only) {
 		return out, nil
 	}
-	a, err := s.look(ctx, p.TextDocument.URI)
+	a, err := s.judgeRequest(ctx, p.TextDocument.URI)
 	if err != nil {
 		return nil, err
 	}
@@ -186,9 +186,9 @@ func quickFix(title string, edit *protocol.WorkspaceEdit) protocol.CodeAction {
 	return protocol.CodeAction{Title: safe(title), Kind: "quickfix", Edit: edit}
 }
 
-// wants reports whether a client asks for quick fixes, or for
+// wantsQuickFixes reports whether a client asks for quick fixes, or for
 // all kinds.
-func wants(only []string) bool {
+func wantsQuickFixes(only []string) bool {
 	for _, kind := range only {
 		if kind == "quickfix" || kind == "" {
 			return true

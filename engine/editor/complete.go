@@ -24,7 +24,7 @@ type offer struct {
 
 // complete lists what can stand at the cursor.
 func (s *Server) complete(ctx context.Context, p *protocol.AtPosition) (any, error) {
-	a, err := s.look(ctx, p.TextDocument.URI)
+	a, err := s.judgeRequest(ctx, p.TextDocument.URI)
 	if err != nil {
 		return nil, err
 	}

@@ -28,9 +28,9 @@ type thing struct {
 	at         source.Place
 }
 
-// under finds the ingredient or step on an offset's line, or the part
+// thingAt finds the ingredient or step on an offset's line, or the part
 // whose name is there.
-func (a *answer) under(offset int) (thing, bool) {
+func (a *answer) thingAt(offset int) (thing, bool) {
 	from := bytes.LastIndexByte(a.doc.text[:offset], '\n') + 1
 	to := len(a.doc.text)
 	if n := bytes.IndexByte(a.doc.text[offset:], '\n'); n >= 0 {
@@ -62,7 +62,7 @@ func (a *answer) under(offset int) (thing, bool) {
 
 // hover tells the figures of what the pointer is at.
 func (s *Server) hover(ctx context.Context, p *protocol.AtPosition) (any, error) {
-	a, err := s.look(ctx, p.TextDocument.URI)
+	a, err := s.judgeRequest(ctx, p.TextDocument.URI)
 	if err != nil {
 		return nil, err
 	}
@@ -71,7 +71,7 @@ func (s *Server) hover(ctx context.Context, p *protocol.AtPosition) (any, error)
 	if a.kind != tolerant.FormulaFile {
 		return s.hoverWord(a, offset), nil
 	}
-	x, ok := a.under(offset)
+	x, ok := a.thingAt(offset)
 	if !ok {
 		return nil, nil
 	}

@@ -57,7 +57,7 @@ func (a *answer) partCalled(word string, offset int) *formula.Part {
 // definition finds where a part, a tin, an own ingredient or a rule
 // is declared.
 func (s *Server) definition(ctx context.Context, p *protocol.AtPosition) (any, error) {
-	a, err := s.look(ctx, p.TextDocument.URI)
+	a, err := s.judgeRequest(ctx, p.TextDocument.URI)
 	if err != nil {
 		return nil, err
 	}
@@ -208,7 +208,7 @@ func (a *answer) partToRename(offset int) (*formula.Part, int, int, error) {
 
 // prepareRename says what would be renamed.
 func (s *Server) prepareRename(ctx context.Context, p *protocol.AtPosition) (any, error) {
-	a, err := s.look(ctx, p.TextDocument.URI)
+	a, err := s.judgeRequest(ctx, p.TextDocument.URI)
 	if err != nil {
 		return nil, err
 	}
@@ -224,7 +224,7 @@ func (s *Server) prepareRename(ctx context.Context, p *protocol.AtPosition) (any
 // rename renames a part, where it is declared and wherever it is taken
 // in or put on.
 func (s *Server) rename(ctx context.Context, p *protocol.RenameParams) (any, error) {
-	a, err := s.look(ctx, p.TextDocument.URI)
+	a, err := s.judgeRequest(ctx, p.TextDocument.URI)
 	if err != nil {
 		return nil, err
 	}

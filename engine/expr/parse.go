@@ -108,7 +108,7 @@ func (c *check) bounded(text, what string) bool {
 			return false
 		}
 	}
-	if at, has := pipe(text); has {
+	if at, has := findPipe(text); has {
 		c.r.Fault(c.span(at.From, at.To), "%s: no \"|\" in a rule; or joins two yes-or-no answers",
 			what)
 		return false
@@ -116,9 +116,9 @@ func (c *check) bounded(text, what string) bool {
 	return true
 }
 
-// pipe finds the first pipe sign. The parser turns a pipe into a plain
+// findPipe finds the first pipe sign. The parser turns a pipe into a plain
 // call, so the tree no longer shows it.
-func pipe(text string) (file.Location, bool) {
+func findPipe(text string) (file.Location, bool) {
 	if !strings.Contains(text, "|") {
 		return file.Location{}, false
 	}

@@ -701,6 +701,13 @@ var partFacts = []Fact{
 		part:   func(p *part) Value { return figure.YesNo(p.InTray()) },
 	},
 	{
+		Name:   "is_pulled_apart",
+		Type:   YesNo,
+		Means:  "more than eight lumps for each piece are piled in a tin: pulled apart, not cut",
+		Source: "common practice, no source",
+		part:   isPulledApart,
+	},
+	{
 		Name:   "has_sugar_turns",
 		Type:   YesNo,
 		Means:  "sugar is folded in beside its roll-in fat",

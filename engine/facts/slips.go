@@ -333,6 +333,32 @@ func isThinFried(p *part) Value {
 	return figure.YesNo(false)
 }
 
+// ropesMost is the most ropes that are plaited to one piece (common
+// practice, no source): more lumps are piled, and pulled apart.
+const ropesMost = 8
+
+// isPulledApart reports whether more lumps than ropes of a piece are
+// piled in a tin.
+func isPulledApart(p *part) Value {
+	made := p.Formula.Makes.Pieces
+	for _, s := range p.Steps {
+		n := s.Pieces
+		if n == nil && s.Measure.Kind == quantity.Count {
+			n = &s.Measure
+		}
+		inTin := func(later *formula.Step) bool { return later.Tin != "" }
+		switch {
+		case made == 0 || !s.Verb.Divides() || n == nil ||
+			!slices.ContainsFunc(p.Steps[s.Index:], inTin):
+		case n.Lo > ropesMost*made:
+			return figure.YesNo(true)
+		case n.Hi > ropesMost*made:
+			return figure.Maybe("the number of pieces in this "+s.Verb.Name, s.Place)
+		}
+	}
+	return figure.YesNo(false)
+}
+
 // firstHeat gives the step that first heats all of a part, nil
 // for none.
 func firstHeat(p *part) *formula.Step {

@@ -128,7 +128,7 @@ func (l *locks) writeAll(files []Rewrite, before func(step, path string) error) 
 	for i, s := range waiting {
 		err := before("rename", s.target)
 		if err == nil {
-			err = unchanged(s.target, s.Rewrite)
+			err = checkUnchanged(s.target, s.Rewrite)
 		}
 		if err == nil {
 			err = os.Rename(s.temp, s.target)
@@ -139,7 +139,7 @@ func (l *locks) writeAll(files []Rewrite, before func(step, path string) error) 
 		syncFolder(filepath.Dir(s.target))
 	}
 	for i, s := range waiting {
-		if !holds(s.target, s.After) {
+		if !containsText(s.target, s.After) {
 			others := slices.Delete(slices.Clone(waiting), i, i+1)
 			return l.undone(
 				s,
@@ -159,9 +159,9 @@ func (l *locks) undone(s staged, fault error, done []staged) error {
 	return fmt.Errorf("%s: %w; nothing was written", s.Path, fault)
 }
 
-// holds reports whether a file holds a text. It reads in parts, since a
+// containsText reports whether a file holds a text. It reads in parts, since a
 // report can be large.
-func holds(path string, text []byte) bool {
+func containsText(path string, text []byte) bool {
 	f, err := os.Open(path)
 	if err != nil {
 		return false
@@ -208,7 +208,7 @@ func (l *locks) stage(r Rewrite, before func(step, path string) error) (s staged
 	if err := before("compare", target); err != nil {
 		return s, err
 	}
-	if err := unchanged(target, r); err != nil {
+	if err := checkUnchanged(target, r); err != nil {
 		return s, err
 	}
 	s = staged{Rewrite: r, target: target}
@@ -306,9 +306,9 @@ func writeOut(f *os.File, r Rewrite, old fs.FileInfo, before func(step, path str
 	return nil
 }
 
-// unchanged gives an error for a file that no longer holds the text
+// checkUnchanged gives an error for a file that no longer holds the text
 // read from it. A new file must not exist yet.
-func unchanged(path string, r Rewrite) error {
+func checkUnchanged(path string, r Rewrite) error {
 	if r.replace {
 		return nil
 	}

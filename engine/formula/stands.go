@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+	"sync"
 	"unicode"
 )
 
@@ -73,18 +74,29 @@ func (s *Step) isShapeOpen() bool { return s.OpenOwn && s.Verb.Finishes() && s.V
 
 // standIn finds the first stand that a text names.
 func standIn(text string) *Stand {
-	words := strings.FieldsFunc(strings.ToLower(text), func(r rune) bool { return !unicode.IsLetter(r) })
-	for _, s := range stands {
-		for _, name := range strings.Fields(s.words) {
-			for _, one := range words {
-				if one == name || one == name+"s" || one == name+"es" {
-					return s
-				}
-			}
+	first := len(stands)
+	notLetter := func(r rune) bool { return !unicode.IsLetter(r) }
+	for word := range strings.FieldsFuncSeq(strings.ToLower(text), notLetter) {
+		if i, ok := standWords()[word]; ok {
+			first = min(first, i)
 		}
 	}
-	return nil
+	if first == len(stands) {
+		return nil
+	}
+	return stands[first]
 }
+
+// standWords are the first stands of each word and of its plurals, by their numbers.
+var standWords = sync.OnceValue(func() map[string]int {
+	out := map[string]int{}
+	for i, s := range slices.Backward(stands) {
+		for name := range strings.FieldsSeq(s.words) {
+			out[name], out[name+"s"], out[name+"es"] = i, i, i
+		}
+	}
+	return out
+})
 
 // fewPieces is how many pieces of a batch may be large ones, of which it is told how they stand.
 const fewPieces = 3

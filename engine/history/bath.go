@@ -8,14 +8,14 @@ import (
 	"forebake/engine/science/heat"
 )
 
-func (e environment) iced() bool {
+func (e environment) isIceBath() bool {
 	return e.air == airKind(heat.IceBath) || e.air == airKind(heat.StirredBath)
 }
 
 // vessel is the shape of a part in ice water in one run. A tray has one wet face, a bowl keeps its
 // shape, a box counts as a tray of its least edge. ok is false for a piece wholly in the water.
 func (f *Simulator) vessel(l *run, e environment) (b heat.Body, ok bool) {
-	if !e.iced() {
+	if !e.isIceBath() {
 		return b, false
 	}
 	if !f.shape.known && l.which == figure.Low {
@@ -63,7 +63,7 @@ func (f *Simulator) chilling(
 		Body: vessel, StartC: start, WaterC: water, RoomC: e.above.At(l.which),
 		Stirred: e.air == airKind(heat.StirredBath),
 		Food: heat.Properties{
-			SpecificHeat: m.SpecificHeat * f.setting(start, water), DensityKgM3: m.Density,
+			SpecificHeat: m.SpecificHeat * f.settingHeat(start, water), DensityKgM3: m.Density,
 			ConductivityWmK: m.Conductivity, DiffusivityM2s: m.Diffusivity,
 		},
 	}.Run(l.which)
@@ -167,7 +167,7 @@ func (f *Simulator) nearlyThereInBath(
 // minutesIn is the outer end of a ranged time for a run.
 func (e environment) minutesIn(l *run, cooling bool) float64 {
 	switch {
-	case l.quick(cooling):
+	case l.isFaster(cooling):
 		return e.minutes.Hi
 	case l.which != figure.Middle:
 		return e.minutes.Lo
@@ -258,9 +258,9 @@ func (f *Simulator) hoursInBath(
 // longestWatch bounds the search for a temperature that may never be reached, s.
 const longestWatch = 72 * 3600
 
-// setting is the rise in specific heat from butter that sets or melts between two
+// settingHeat is the rise in specific heat from butter that sets or melts between two
 // temperatures, to first order.
-func (f *Simulator) setting(a, b float64) float64 {
+func (f *Simulator) settingHeat(a, b float64) float64 {
 	if m := f.setup.Material; m.Butterfat > 0 && math.Min(a, b) < 26 && math.Max(a, b) > 4 {
 		return 1 + 0.75*m.Butterfat
 	}

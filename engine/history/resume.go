@@ -86,7 +86,7 @@ func (f *Simulator) resume(s Setup, t *trail, record *Record, limit int) (steps 
 		if other != first || len(old.checkpoints) == 0 || !old.beginsAs(&s, record != nil) {
 			continue
 		}
-		same := old.same(&s, limit)
+		same := old.sameSteps(&s, limit)
 		for k, m := range old.checkpoints {
 			if m.steps <= same && m.steps > steps {
 				from, at, steps = old, k, m.steps
@@ -133,12 +133,12 @@ func (t *trail) beginsAs(s *Setup, drawn bool) bool {
 		(!drawn || o.Trace == s.Trace && o.TraceBaked == s.TraceBaked)
 }
 
-// same is the number of first steps, at most limit, that equal the trail's and put
+// sameSteps is the number of first steps, at most limit, that equal the trail's and put
 // the same on.
-func (t *trail) same(s *Setup, limit int) (n int) {
+func (t *trail) sameSteps(s *Setup, limit int) (n int) {
 	for n < limit && n < len(t.stages) {
 		a, b := t.setup.Part.Steps[n], s.Part.Steps[n]
-		if a.Root() != b.Root() || a.Uses != nil && !putsAs(a, b, &t.setup, s) {
+		if a.Root() != b.Root() || a.Uses != nil && !putsSame(a, b, &t.setup, s) {
 			break
 		}
 		n++
@@ -146,8 +146,8 @@ func (t *trail) same(s *Setup, limit int) (n int) {
 	return n
 }
 
-// putsAs reports whether two steps put on equal amounts of the same.
-func putsAs(a, b *formula.Step, of, with *Setup) bool {
+// putsSame reports whether two steps put on equal amounts of the same.
+func putsSame(a, b *formula.Step, of, with *Setup) bool {
 	if a.Share() != b.Share() || a.Uses.Kind != b.Uses.Kind ||
 		of.Filling == nil || with.Filling == nil {
 		return false

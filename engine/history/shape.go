@@ -94,7 +94,7 @@ func (f *Simulator) intoTin(step *formula.Step) bool {
 	switch {
 	case step.Count != nil && step.Count.Lo >= 1:
 		f.shape.tins = step.Count.Lo
-	case f.touch(&tin, step.Pieces != nil):
+	case f.fillsTinTogether(&tin, step.Pieces != nil):
 		f.shape.tins = 1
 	}
 	if f.shape.tins > 0 {
@@ -103,8 +103,8 @@ func (f *Simulator) intoTin(step *formula.Step) bool {
 	return fresh
 }
 
-// touch reports whether the pieces lie side by side in one tin.
-func (f *Simulator) touch(tin *kitchen.Tin, counted bool) bool {
+// fillsTinTogether reports whether the pieces lie side by side in one tin.
+func (f *Simulator) fillsTinTogether(tin *kitchen.Tin, counted bool) bool {
 	n := f.shape.pieces
 	if made := f.setup.Part.Formula.Makes.Pieces; n <= 1 {
 		n = made

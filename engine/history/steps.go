@@ -132,11 +132,11 @@ func (f *Simulator) mix(step *formula.Step, st *Stage) {
 	}
 	f.mixed = true
 	f.keepState(st)
-	f.scald(st.Mean)
+	f.killYeast(st.Mean)
 }
 
-// scald ends the yeast of a part that has been so hot.
-func (f *Simulator) scald(t figure.Estimate) {
+// killYeast ends the yeast of a part that has been so hot.
+func (f *Simulator) killYeast(t figure.Estimate) {
 	if ferment.Dead(t.Interval()) == figure.Yes {
 		f.setup.Gas = 0
 	}
@@ -208,7 +208,7 @@ func (f *Simulator) heated(step *formula.Step, st *Stage) {
 			High: max(st.Core.High, BoilingC)}
 	}
 	f.setEven(after)
-	f.scald(after)
+	f.killYeast(after)
 	st.Core, st.Mean, st.Surface = after, after, after
 	st.CoreMax = st.StartCore.Max(after)
 	if f.setup.Part.Kind == formula.Dough && f.mixed && after.Low >= crumbC && !MixesLater(step) {

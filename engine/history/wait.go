@@ -148,9 +148,9 @@ func (l *run) ambient(e environment) float64 {
 	return estimateOf(e.ambient).At(l.which)
 }
 
-// quick reports whether a run is faster than the middle: the coldest when it cools,
+// isFaster reports whether a run is faster than the middle: the coldest when it cools,
 // the warmest when it warms.
-func (l *run) quick(cooling bool) bool {
+func (l *run) isFaster(cooling bool) bool {
 	return l.which != figure.Middle && (l.which == figure.Low) == cooling
 }
 
@@ -158,7 +158,7 @@ func (l *run) quick(cooling bool) bool {
 // model's error.
 func (f *Simulator) coefficient(l *run, e environment, cooling bool) float64 {
 	h := e.h
-	if l.which != figure.Middle && !l.quick(cooling) {
+	if l.which != figure.Middle && !l.isFaster(cooling) {
 		h = e.covered // covered, or not written: a lid is the slower way
 	}
 	t := f.evidence[e.air]
@@ -173,14 +173,14 @@ func (f *Simulator) enter(l *run, e environment) bool {
 	middle := t - l.own.run.MeanC + l.own.middle.MeanC
 	cooling := t > ambient
 	body := e.body
-	if !f.shape.known && l.quick(cooling) {
+	if !f.shape.known && l.isFaster(cooling) {
 		body = heat.SlabOf(thinnest)
 	}
 	if l.live &&
 		body != l.body { // no step says how it stands, and another guess is the outer one now
 		l.evenApart(t, middle)
 	}
-	alpha /= f.setting(t, ambient)
+	alpha /= f.settingHeat(t, ambient)
 	if l.live {
 		l.walk.SetScale(1) // what a reading made of it is in the coefficient from here on
 		l.walk.SetMaterial(m.Conductivity, alpha)
@@ -199,7 +199,7 @@ func (f *Simulator) speed(l *run, e environment, cooling bool) float64 {
 // speedOf is speed for a relative error in time.
 func (f *Simulator) speedOf(l *run, err float64, cooling bool) float64 {
 	switch {
-	case l.quick(cooling):
+	case l.isFaster(cooling):
 		return 1 + err
 	case l.which != figure.Middle:
 		return 1 / (1 + err)
@@ -217,11 +217,11 @@ func (f *Simulator) solvedFor(l *run, e environment) bool {
 	return f.worksHard(l, e) || f.freezes(l, e) || f.melts(l, e) || f.setup.Material.Crumb
 }
 
-// working follows a stage by a solver. It starts even, at the mean, as a dough
+// solveStage follows a stage by a solver. It starts even, at the mean, as a dough
 // just mixed or rested is, and leaves the run even. It gives the state after
 // seconds, the hottest core until then, and the equivalent hours gained in
 // fermenting seconds.
-func (f *Simulator) working(
+func (f *Simulator) solveStage(
 	l *run, e environment, seconds, fermenting float64,
 ) (end heat.State, most, hours float64) {
 	most = f.now(l).CoreC
@@ -360,7 +360,7 @@ func (f *Simulator) wait(step *formula.Step, st *Stage, e environment) {
 		default:
 			st.Measured = true
 		}
-		f.through(&w, i, speed, e.minutesIn(l, cooling)*60)
+		f.runThrough(&w, i, speed, e.minutesIn(l, cooling)*60)
 	}
 	f.addEvidence(e, said)
 	st.StartCore, st.Core = figure.Ordered(w.start), figure.Ordered(w.core)
@@ -395,7 +395,7 @@ func (f *Simulator) intoSurroundings(w *waiting) (missing string) {
 // clear what it was written beside.
 func (f *Simulator) endAsRead(w *waiting) {
 	t := w.step.Reading.Temp.Interval
-	lo, hi := outermost(w.start, w.e)
+	lo, hi := readingBounds(w.start, w.e)
 	if t.Lo < lo-readingSlack || t.Hi > hi+readingSlack {
 		f.loseTrack(w.st, fmt.Sprintf("a reading that can be in this %s, between %.0f C and %.0f C",
 			w.step.Verb.Name, lo, hi))
@@ -404,9 +404,9 @@ func (f *Simulator) endAsRead(w *waiting) {
 	f.asRead(w)
 }
 
-// through follows one run through a wait of so many seconds, at a speed that
+// runThrough follows one run through a wait of so many seconds, at a speed that
 // includes the model's error.
-func (f *Simulator) through(w *waiting, i int, speed, seconds float64) {
+func (f *Simulator) runThrough(w *waiting, i int, speed, seconds float64) {
 	l := &f.runs[i]
 	fermenting := estimateOf(w.e.minutes).At(l.which) * 60
 	solved := !w.read && !w.bathed[i] && f.solvedFor(l, w.e)
@@ -434,9 +434,9 @@ func (f *Simulator) through(w *waiting, i int, speed, seconds float64) {
 			l.even(end.CoreC) // what follows starts even: no colder than it is anywhere
 		}
 	case solved:
-		end, w.most[i], w.hours[i] = f.working(l, w.e, seconds, fermenting)
+		end, w.most[i], w.hours[i] = f.solveStage(l, w.e, seconds, fermenting)
 	default:
-		end, w.most[i], w.hours[i] = f.walked(l, w.e, speed, seconds, fermenting)
+		end, w.most[i], w.hours[i] = f.walkStage(l, w.e, speed, seconds, fermenting)
 		w.most[i] = max(w.most[i], w.start[i])
 	}
 	f.tracing = false
@@ -540,9 +540,9 @@ func readAt(step *formula.Step, e environment) (seconds float64, ok bool) {
 // K: probes differ, a dough warms itself, and steaming cools.
 const readingSlack = 4
 
-// outermost bounds the temperatures of a part with such a start and
+// readingBounds bounds the temperatures of a part with such a start and
 // surroundings, C.
-func outermost(start [figure.Runs]float64, e environment) (lo, hi float64) {
+func readingBounds(start [figure.Runs]float64, e environment) (lo, hi float64) {
 	return min(start[0], start[1], start[2], e.ambient.Lo),
 		max(start[0], start[1], start[2], e.ambient.Hi)
 }
@@ -627,10 +627,10 @@ func (f *Simulator) gained(l *run, e environment, solved bool, speed, seconds fl
 	return hours
 }
 
-// walked follows a run through a stage by its walk and advances it by seconds. It
+// walkStage follows a run through a stage by its walk and advances it by seconds. It
 // gives the state there, the hottest core until then, and the equivalent hours
 // gained in fermenting seconds.
-func (f *Simulator) walked(
+func (f *Simulator) walkStage(
 	l *run,
 	e environment,
 	speed, seconds, fermenting float64,

@@ -401,7 +401,7 @@ func (h *House) readIngredient(r *reading.Reader, b *hclsyntax.Block) {
 			h.keepAllergens(r.Place(a.NameRange), &item, &before, because)
 		}
 	}
-	alike(&item)
+	copyReadings(&item)
 	if !mayBear(r, h.Larder, &item, places) {
 		return
 	}
@@ -509,15 +509,15 @@ func (h *House) keepAllergens(at source.Place, item, before *larder.Item, becaus
 		h.Loosened = append(h.Loosened, finding.Loosened{
 			Rule: "allergens-present", Pack: "cautions",
 			What: fmt.Sprintf("the %s list of the house's ingredient %q", list.plain, item.Name),
-			From: listed(
+			From: allergenList(
 				list.law,
 				list.were,
-			), To: listed(list.law, list.now), Because: because, Place: at,
+			), To: allergenList(list.law, list.now), Because: because, Place: at,
 		})
 	}
 }
 
-func listed(law string, codes []string) string {
+func allergenList(law string, codes []string) string {
 	if len(codes) == 0 {
 		return "empty"
 	}

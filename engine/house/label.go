@@ -217,8 +217,8 @@ func (l *label) item() larder.Item {
 	return item
 }
 
-// alike gives the readings of an item what is no figure.
-func alike(item *larder.Item) {
+// copyReadings gives the readings of an item what is no figure.
+func copyReadings(item *larder.Item) {
 	for _, one := range item.Readings {
 		one.Aliases, one.Source, one.Basis = item.Aliases, item.Source, item.Basis
 		one.US, one.EU, one.Undeclared = item.US, item.EU, item.Undeclared

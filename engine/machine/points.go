@@ -33,12 +33,12 @@ func (a *asked) choices(i int) []choice {
 	}
 	v := *a.judge.Value(i)
 	var out []choice
-	for _, known := range possible(a.judge.Known(i)) {
+	for _, known := range possibleAnswers(a.judge.Known(i)) {
 		switch r.Fact.Type {
 		case facts.Number:
 			out = append(out, numbers(v.Interval(), v.Mid, known)...)
 		case facts.YesNo:
-			for _, yes := range possible(yesNo(&v)) {
+			for _, yes := range possibleAnswers(yesNo(&v)) {
 				out = append(out, choice{yes, known})
 			}
 		case facts.Text:
@@ -54,8 +54,8 @@ func (a *asked) choices(i int) []choice {
 	return out
 }
 
-// possible lists what an answer can be.
-func possible(t figure.Truth) []bool {
+// possibleAnswers lists what an answer can be.
+func possibleAnswers(t figure.Truth) []bool {
 	switch t {
 	case figure.Yes:
 		return []bool{true}

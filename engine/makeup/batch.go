@@ -211,7 +211,7 @@ var (
 	filledLoss = figure.Between(0.06, 0.10)
 )
 
-func left(loss Interval) Interval { return figure.Point(1).Sub(loss) }
+func keptShare(loss Interval) Interval { return figure.Point(1).Sub(loss) }
 
 // Finished is the weight out of the oven, g, after the losses on
 // the way.
@@ -220,7 +220,7 @@ func (s *Sheet) Finished() Value {
 	if dough.Hi == 0 {
 		return figure.Absent("a dough", s.Formula.Place)
 	}
-	v := figure.ValueOf(dough.Mul(left(benchLoss)).Add(filling).Mul(left(s.BakeLoss())))
+	v := figure.ValueOf(dough.Mul(keptShare(benchLoss)).Add(filling).Mul(keptShare(s.BakeLoss())))
 	v.Origin = figure.ByModel
 	return v
 }

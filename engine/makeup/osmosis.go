@@ -162,12 +162,12 @@ func (p *Part) OsmoticFactor() Value {
 	if !ok {
 		return p.NoFreeWater()
 	}
-	return p.paced(span)
+	return p.withPaceError(span)
 }
 
-// paced lays its error on a pace. Above the model's molality it gives
+// withPaceError lays its error on a pace. Above the model's molality it gives
 // no middle.
-func (p *Part) paced(span Interval) Value {
+func (p *Part) withPaceError(span Interval) Value {
 	v := figure.Modelled(span, p.PaceError())
 	if m, _ := p.molality(); m.Lo > ferment.HighestMolality {
 		v.Mid = math.NaN()
@@ -188,5 +188,5 @@ func (p *Part) Pace() Value {
 	if !ok {
 		return p.NoFreeWater()
 	}
-	return p.paced(span.Scale(100 / ferment.OsmoticFactor(leanMolality)))
+	return p.withPaceError(span.Scale(100 / ferment.OsmoticFactor(leanMolality)))
 }

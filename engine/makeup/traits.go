@@ -226,7 +226,7 @@ func (p *Part) yeasts(visit func(*formula.Ingredient)) {
 // YeastKind is instant, active dry, fresh, mixed or none.
 func (p *Part) YeastKind() string {
 	kind := "none"
-	p.yeasts(func(in *formula.Ingredient) { kind = together(kind, in.Item.YeastKind) })
+	p.yeasts(func(in *formula.Ingredient) { kind = joinWords(kind, in.Item.YeastKind) })
 	return kind
 }
 
@@ -239,12 +239,12 @@ func (p *Part) Strain() string {
 		if one == "" {
 			one = "standard"
 		}
-		strain = together(strain, one)
+		strain = joinWords(strain, one)
 	})
 	return strain
 }
 
-func together(a, b string) string {
+func joinWords(a, b string) string {
 	if a == "none" || a == b {
 		return b
 	}

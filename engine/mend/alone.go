@@ -9,18 +9,18 @@ import (
 // A check names the value that clears a finding by itself. A mend keeps to that
 // value where it serves with the other changes, and says where it does not.
 
-// asAlone sets each change to the value that clears its finding by itself, where
+// toSoleSettings sets each change to the value that clears its finding by itself, where
 // every answer stays as good with it.
-func (m *Mender) asAlone(base, now *version, list []*change) (*version, []*change) {
+func (m *Mender) toSoleSettings(base, now *version, list []*change) (*version, []*change) {
 	for i := range list {
-		for _, alone := range m.alone(base, list[i]) {
+		for _, alone := range m.soleSettings(base, list[i]) {
 			if alone.to.Equals(list[i].to) {
 				break
 			}
 			trial := slices.Clone(list)
 			trial[i] = &change{candidate: alone, questions: list[i].questions}
 			v := m.replayed(base, trial)
-			if v != nil && asGood(v, now) && asNear(v, now, list[i]) {
+			if v != nil && isAsGood(v, now) && isAsNear(v, now, list[i]) {
 				now, list = v, trial
 				break
 			}
@@ -29,9 +29,9 @@ func (m *Mender) asAlone(base, now *version, list []*change) (*version, []*chang
 	return now, list
 }
 
-// alone lists the settings of a change's lever that clear one of its findings by
+// soleSettings lists the settings of a change's lever that clear one of its findings by
 // themselves, in the formula as the baker wrote it.
-func (m *Mender) alone(base *version, c *change) []*candidate {
+func (m *Mender) soleSettings(base *version, c *change) []*candidate {
 	var out []*candidate
 	for _, q := range c.questions {
 		if base.answers[q] != finding.Flagged {
@@ -52,7 +52,7 @@ func (m *Mender) alone(base *version, c *change) []*candidate {
 // differs words the setting that would clear a finding of the change by itself;
 // "" where the change makes that setting.
 func (m *Mender) differs(base *version, c *change) string {
-	list := m.alone(base, c)
+	list := m.soleSettings(base, c)
 	for _, one := range list {
 		if one.to.Equals(c.to) {
 			return ""

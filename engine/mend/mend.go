@@ -97,9 +97,9 @@ func (m *Mender) begin(name string, text []byte, index int) (*version, error) {
 	return v, nil
 }
 
-// spent reports whether the budget for the formula is used up, or
+// budgetSpent reports whether the budget for the formula is used up, or
 // the search is wanted no more.
-func (m *Mender) spent() bool {
+func (m *Mender) budgetSpent() bool {
 	if m.Ended != nil && m.Ended() {
 		return true
 	}
@@ -155,6 +155,6 @@ func (m *Mender) passes(base *version) (*version, []*change) {
 		m.judgeAll(whole)
 		now, changes = m.minimal(base, whole, all)
 	}
-	now, changes = m.asAlone(base, now, changes)
+	now, changes = m.toSoleSettings(base, now, changes)
 	return now, changes
 }

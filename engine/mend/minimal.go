@@ -101,8 +101,8 @@ func needed(base, v, with *version) bool {
 	return false
 }
 
-// asGood reports whether a version answers no rule worse than another does.
-func asGood(v, other *version) bool {
+// isAsGood reports whether a version answers no rule worse than another does.
+func isAsGood(v, other *version) bool {
 	for q, a := range v.answers {
 		if rank(a) > rank(other.answers[q]) {
 			return false
@@ -114,9 +114,9 @@ func asGood(v, other *version) bool {
 	return true
 }
 
-// asNear reports whether a version is as near to clear as another, for the
+// isAsNear reports whether a version is as near to clear as another, for the
 // unsure findings of an exact change.
-func asNear(v, other *version, c *change) bool {
+func isAsNear(v, other *version, c *change) bool {
 	if c.trust != finding.Exact {
 		return true
 	}
@@ -134,7 +134,7 @@ func asNear(v, other *version, c *change) bool {
 func (m *Mender) minimal(base, now *version, list []*change) (*version, []*change) {
 	now, list = m.withoutNeedless(base, now, list)
 	for i := range list {
-		now, list = m.movedBack(base, now, list, i)
+		now, list = m.moveBack(base, now, list, i)
 	}
 	now, list = m.withoutNeedless(base, now, list)
 	if v := m.replayed(base, list); v != nil { // for the edits of the list as it is now
@@ -148,7 +148,7 @@ func (m *Mender) withoutNeedless(base, now *version, list []*change) (*version, 
 	for i := 0; i < len(list); {
 		fewer := without(list, i)
 		v := m.replayed(base, fewer)
-		if v == nil || needed(base, v, now) || !asNear(v, now, list[i]) {
+		if v == nil || needed(base, v, now) || !isAsNear(v, now, list[i]) {
 			i++
 			continue
 		}
@@ -157,13 +157,13 @@ func (m *Mender) withoutNeedless(base, now *version, list []*change) (*version, 
 	return now, list
 }
 
-// movedBack moves one searched change as near to the written value as every
+// moveBack moves one searched change as near to the written value as every
 // answer allows. From there it moves inside, to a value that a baker would
 // choose.
-func (m *Mender) movedBack(base, now *version, list []*change, i int) (*version, []*change) {
+func (m *Mender) moveBack(base, now *version, list []*change, i int) (*version, []*change) {
 	c := list[i]
 	l := c.lever
-	if c.trust != finding.Searched || l.Step == 0 || math.IsNaN(l.Start) || m.spent() {
+	if c.trust != finding.Searched || l.Step == 0 || math.IsNaN(l.Start) || m.budgetSpent() {
 		return now, list
 	}
 	steps := func(x float64) int { return int(math.Round(x / l.Step)) }
@@ -180,13 +180,13 @@ func (m *Mender) movedBack(base, now *version, list []*change, i int) (*version,
 		}
 		trial := m.movedTo(base, list, i, n)
 		v := m.replayed(base, trial)
-		if v == nil || !asGood(v, was) || m.leavesRange(base, v) && !m.leavesRange(base, was) {
+		if v == nil || !isAsGood(v, was) || m.leavesRange(base, v) && !m.leavesRange(base, was) {
 			return false
 		}
 		aim, list = v, trial
 		return true
 	}
-	edge := halved(steps(l.Start), steps(c.to.Number), serves)
+	edge := bisect(steps(l.Start), steps(c.to.Number), serves)
 	at := s.inside(edge, direction, serves)
 	if serves(at) && at != edge {
 		list[i].edge = l.EdgeText(edge, direction)

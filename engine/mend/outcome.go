@@ -23,11 +23,11 @@ func (m *Mender) outcome(base, now *version, list []*change) *Outcome {
 	}
 	o.Mending.Doubted = doubted(now.text, o.Mending.Lines)
 	o.Mending.Worse = m.worse(base, now)
-	m.tellChanges(o, base, now, list)
+	m.reportChanges(o, base, now, list)
 	for _, q := range m.flagged(now) {
-		m.tellLeft(o, now, q)
+		m.reportLeft(o, now, q)
 	}
-	o.Mending.Spent = m.spent()
+	o.Mending.Spent = m.budgetSpent()
 	return o
 }
 
@@ -75,8 +75,8 @@ func doubted(text []byte, lines []finding.ChangedLines) []finding.Doubted {
 	return out
 }
 
-// tellChanges words each change with the findings that it cleared.
-func (m *Mender) tellChanges(o *Outcome, base, now *version, list []*change) {
+// reportChanges words each change with the findings that it cleared.
+func (m *Mender) reportChanges(o *Outcome, base, now *version, list []*change) {
 	steps := m.stepwise(base, list)
 	clearedBy := m.clearedBy(base, now, steps)
 	from := base
@@ -92,7 +92,7 @@ func (m *Mender) tellChanges(o *Outcome, base, now *version, list []*change) {
 				Rule: q.Rule.ID, Subject: f.Subject, Level: f.Level, Line: f.Place.Line(),
 				Unsure: now.answers[q] == finding.Unsure,
 			})
-			for _, figure := range m.moved(q, base, now) {
+			for _, figure := range m.changedFigures(q, base, now) {
 				one.Figures = withNew(one.Figures, figure)
 			}
 		}
@@ -154,8 +154,8 @@ func withNew[T comparable](list []T, item T) []T {
 	return append(list, item)
 }
 
-// moved gives the figures behind a finding that differ between two versions.
-func (m *Mender) moved(q question, before, after *version) []finding.BeforeAfter {
+// changedFigures gives the figures behind a finding that differ between two versions.
+func (m *Mender) changedFigures(q question, before, after *version) []finding.BeforeAfter {
 	a, b := m.finding(before, q), m.finding(after, q)
 	var out []finding.BeforeAfter
 	for i, was := range a.Figures {
@@ -179,8 +179,8 @@ func withError(f *finding.Figure) string {
 	return f.Shown
 }
 
-// tellLeft words a finding that is left, and why.
-func (m *Mender) tellLeft(o *Outcome, now *version, q question) {
+// reportLeft words a finding that is left, and why.
+func (m *Mender) reportLeft(o *Outcome, now *version, q question) {
 	f := m.finding(now, q)
 	o.After = append(o.After, f)
 	left := finding.Left{

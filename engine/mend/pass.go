@@ -117,7 +117,7 @@ func (m *Mender) accepted(now *version, q question) (*version, []*candidate) {
 		return best.next, best.chain()
 	}
 	for _, c := range m.harmful(now, q) {
-		next, made := m.repaired(now, q, c)
+		next, made := m.repair(now, q, c)
 		if next != nil && (best == nil || next.answers[q] == finding.Clear) {
 			return next, made
 		}
@@ -146,7 +146,7 @@ func (m *Mender) best(v *version, q question, withTaste bool) *candidate {
 		if v.answers[q] == finding.Unsure && c.answer != finding.Clear && c.trust != finding.Exact {
 			return // the finding stays as unsure as before
 		}
-		price := c.cost * float64(1+order) / float64(max(1, helped(v, c.next)))
+		price := c.cost * float64(1+order) / float64(max(1, countCleared(v, c.next)))
 		if c.answer != finding.Clear {
 			price += priceOfUnsure
 		}
@@ -170,9 +170,9 @@ func (m *Mender) best(v *version, q question, withTaste bool) *candidate {
 	return best
 }
 
-// helped counts the findings of a version that are no longer flagged in the
+// countCleared counts the findings of a version that are no longer flagged in the
 // next.
-func helped(v, next *version) int {
+func countCleared(v, next *version) int {
 	n := 0
 	for q, a := range v.answers {
 		if a == finding.Flagged && next.answers[q] != finding.Flagged {
@@ -203,10 +203,10 @@ func (m *Mender) harmful(v *version, q question) []*candidate {
 // mostRepairs is how many further levers one change may need.
 const mostRepairs = 3
 
-// repaired mends what a harmful change makes worse: with less yeast, the proof
+// repair mends what a harmful change makes worse: with less yeast, the proof
 // must be longer. It gives nil unless nothing is worse in the end. Harm to food
 // safety is never repaired.
-func (m *Mender) repaired(now *version, q question, c *candidate) (*version, []*candidate) {
+func (m *Mender) repair(now *version, q question, c *candidate) (*version, []*candidate) {
 	if c.next == nil || c.forBaker() && !m.Taste {
 		return nil, nil
 	}

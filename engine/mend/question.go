@@ -78,14 +78,14 @@ func (m *Mender) harm(v, next *version, q question) []question {
 	level := m.level(v, q)
 	out := worsened(v, next, level)
 	if level == finding.Note {
-		out = append(out, m.burdened(v, next)...)
+		out = append(out, m.takenFurther(v, next)...)
 	}
 	m.sortQuestions(out, next)
 	return out
 }
 
-// burdened lists the findings that stay and that a change takes further from clear.
-func (m *Mender) burdened(before, after *version) []question {
+// takenFurther lists the findings that stay and that a change takes further from clear.
+func (m *Mender) takenFurther(before, after *version) []question {
 	var out []question
 	for q, a := range after.answers {
 		if a == finding.Flagged && before.answers[q] == finding.Flagged && !q.Rule.Safety &&

@@ -48,7 +48,7 @@ func (s *search) at(n int) *attempt {
 	}
 	a := &attempt{}
 	s.attempts[n] = a
-	if s.m.spent() {
+	if s.m.budgetSpent() {
 		a.failed = true
 		return a
 	}
@@ -223,11 +223,11 @@ func (s *search) nearestIn(direction int, goal finding.Answer) (int, bool) {
 	if s.hopeless(first, last, goal) {
 		return 0, false
 	}
-	n, found, passedBest := s.doubled(first, last, direction, goal)
+	n, found, passedBest := s.tryDoubling(first, last, direction, goal)
 	if found || !passedBest { // where it never came nearer and went away, a scan would find nothing
 		return n, found
 	}
-	return s.scanned(first, last, goal)
+	return s.tryEvenly(first, last, goal)
 }
 
 // hopeless reports whether the first step, the middle and the bound
@@ -247,9 +247,9 @@ func (s *search) hopeless(first, last int, goal finding.Answer) bool {
 	return nearer || farther
 }
 
-// doubled tries steps at doubling distances until one meets the goal. passedBest
+// tryDoubling tries steps at doubling distances until one meets the goal. passedBest
 // reports whether the answer came nearer to clear and then went away from it.
-func (s *search) doubled(first, last, direction int, goal finding.Answer) (
+func (s *search) tryDoubling(first, last, direction int, goal finding.Answer) (
 	_ int, found, passedBest bool,
 ) {
 	missed := first - direction
@@ -281,9 +281,9 @@ func (s *search) doubled(first, last, direction int, goal finding.Answer) (
 	return 0, false, passedBest
 }
 
-// scanned tries evenly spread steps, for a range of good values that doubling
+// tryEvenly tries evenly spread steps, for a range of good values that doubling
 // stepped over.
-func (s *search) scanned(first, last int, goal finding.Answer) (int, bool) {
+func (s *search) tryEvenly(first, last int, goal finding.Answer) (int, bool) {
 	span := last - first
 	if max(span, -span) <= scanPoints {
 		return 0, false
@@ -302,12 +302,12 @@ func (s *search) scanned(first, last int, goal finding.Answer) (int, bool) {
 // between halves the distance between two steps, of which one misses the goal
 // and one meets it.
 func (s *search) between(missing, meeting int, goal finding.Answer) int {
-	return halved(missing, meeting, func(n int) bool { return s.meets(n, goal) })
+	return bisect(missing, meeting, func(n int) bool { return s.meets(n, goal) })
 }
 
-// halved gives the number nearest to bad at which a condition holds. It holds
+// bisect gives the number nearest to bad at which a condition holds. It holds
 // at good.
-func halved(bad, good int, holds func(int) bool) int {
+func bisect(bad, good int, holds func(int) bool) int {
 	for good-bad > 1 || bad-good > 1 {
 		if mid := bad + (good-bad)/2; holds(mid) {
 			good = mid
@@ -330,7 +330,7 @@ func (s *search) harmlessFrom(n, direction int, goal finding.Answer) *candidate 
 		return c
 	}
 	start, _ := s.ends(direction)
-	halved(start-direction, n, func(mid int) (harmful bool) {
+	bisect(start-direction, n, func(mid int) (harmful bool) {
 		c := s.candidateAt(mid, finding.Searched)
 		if c == nil || !c.harmless() {
 			return true
@@ -350,7 +350,7 @@ func (s *search) harmlessBeyond(n, direction int, goal finding.Answer) *candidat
 			return nil
 		}
 		if c := s.candidateAt(at, finding.Searched); c != nil && c.harmless() {
-			halved(n+direction*(distance/3), at, func(mid int) bool {
+			bisect(n+direction*(distance/3), at, func(mid int) bool {
 				nearer := s.candidateAt(mid, finding.Searched)
 				if !s.meets(mid, goal) || nearer == nil || !nearer.harmless() {
 					return false

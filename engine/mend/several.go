@@ -77,7 +77,7 @@ func (m *Mender) reach(v *version, q question, first, second choice) bool {
 	if one.failed {
 		return false
 	}
-	l := m.foundAgain(one.next, q, second.adjust, second.lever)
+	l := m.leverIn(one.next, q, second.adjust, second.lever)
 	return l != nil && m.newSearch(one.next, q, l).meets(second.best, finding.Clear)
 }
 
@@ -150,7 +150,7 @@ func spread(first, last, point int) int {
 
 // secondOf searches the second lever of a pair behind the first.
 func (m *Mender) secondOf(first *candidate, q question, second choice) *candidate {
-	l := m.foundAgain(first.next, q, second.adjust, second.lever)
+	l := m.leverIn(first.next, q, second.adjust, second.lever)
 	if l == nil {
 		return nil
 	}
@@ -159,9 +159,9 @@ func (m *Mender) secondOf(first *candidate, q question, second choice) *candidat
 	return s.nearest(finding.Clear)
 }
 
-// foundAgain finds a lever in another version of the formula; nil where it is
+// leverIn finds a lever in another version of the formula; nil where it is
 // missing there.
-func (m *Mender) foundAgain(v *version, q question, a *rule.Adjust, l *levers.Lever) *levers.Lever {
+func (m *Mender) leverIn(v *version, q question, a *rule.Adjust, l *levers.Lever) *levers.Lever {
 	for _, other := range m.levers(v, q, a) {
 		if other.Same(l) {
 			return other
@@ -182,7 +182,7 @@ func (m *Mender) toBounds(v *version, q question) *candidate {
 			continue
 		}
 		for _, asWritten := range m.levers(v, q, a) {
-			l := m.foundAgain(now, q, a, asWritten)
+			l := m.leverIn(now, q, a, asWritten)
 			if l == nil || !movable(l) || len(l.Within) != 2 {
 				continue
 			}
@@ -224,20 +224,20 @@ func (m *Mender) movedTowardsWritten(v *version, q question, c *candidate) *cand
 		l := list[i].lever
 		set, _ := l.Steps(list[i].to.Number)
 		written, _ := l.Steps(l.Start)
-		for point := 1; point < pointsBack && !m.spent(); point++ {
+		for point := 1; point < pointsBack && !m.budgetSpent(); point++ {
 			trial := m.movedTo(v, list, i, set+(written-set)*point/pointsBack)
 			next := m.replayed(v, trial)
 			if next != nil && next.answers[q] == finding.Clear &&
 				len(m.harm(v, next, q)) == 0 {
-				return m.chained(v, q, trial)
+				return m.asCandidates(v, q, trial)
 			}
 		}
 	}
 	return nil
 }
 
-// chained gives changes of a version as candidates that are set together.
-func (m *Mender) chained(v *version, q question, list []*change) *candidate {
+// asCandidates gives changes of a version as candidates that are set together.
+func (m *Mender) asCandidates(v *version, q question, list []*change) *candidate {
 	var last *candidate
 	now := v
 	for _, c := range list {

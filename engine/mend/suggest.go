@@ -68,7 +68,7 @@ func (m *Mender) Suggest(name string, text []byte, index int) (
 		}
 		out = append(out, Suggestion{Rule: q.Rule.ID, Place: place, On: q.On, Mends: list})
 	}
-	return out, !m.spent(), nil
+	return out, !m.budgetSpent(), nil
 }
 
 // mends lists the mends of one finding. Where at most a matter of taste clears
@@ -95,7 +95,7 @@ func (m *Mender) mends(v *version, q question) []finding.Mend {
 		return out
 	}
 	if next, made := m.accept(v, q); next != nil && next.answers[q] == finding.Clear {
-		return append(out, together(v, made))
+		return append(out, jointMend(v, made))
 	}
 	if len(leaveUnsure) > 0 {
 		out = append(out, leaveUnsure[0])
@@ -103,8 +103,8 @@ func (m *Mender) mends(v *version, q question) []finding.Mend {
 	return out
 }
 
-// together words changes that clear a finding only when all are made.
-func together(v *version, made []*candidate) finding.Mend {
+// jointMend words changes that clear a finding only when all are made.
+func jointMend(v *version, made []*candidate) finding.Mend {
 	var texts []string
 	one := finding.Mend{Trust: finding.Exact}
 	before := v.text

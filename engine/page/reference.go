@@ -135,7 +135,8 @@ func ruleMarkdown(b *strings.Builder, c finding.Card) {
 	fmt.Fprintf(b, "- Flags when: `%s`\n- Says: %s\n- Why: %s\n",
 		code(c.When), report.Markdown(c.Say), report.Markdown(c.Why))
 	for _, l := range c.Limits {
-		fmt.Fprintf(b, "- Limit %s: %s%s\n", code(l.Name), report.Markdown(l.Shown+report.From(l)),
+		fmt.Fprintf(b, "- Limit %s: %s%s\n", code(l.Name),
+			report.Markdown(l.Shown+report.LimitSource(l)),
 			setAt(l.By))
 	}
 	if len(c.Levers) > 0 {
@@ -200,7 +201,7 @@ func CatalogueText(w io.Writer, c finding.Catalogue, o report.Options) error {
 	for _, f := range c.Facts {
 		if f.Subject != subject {
 			subject = f.Subject
-			fmt.Fprintf(&b, "%sFigures of %s\n\n", gap(&b), factAbout[subject])
+			fmt.Fprintf(&b, "%sFigures of %s\n\n", blankLine(&b), factAbout[subject])
 		}
 		// A rule file may hold it.
 		fmt.Fprintf(&b, "  %-28s %-9s %s", f.Name, unitOrType(f), source.Safe(f.Means))
@@ -242,20 +243,20 @@ func CatalogueText(w io.Writer, c finding.Catalogue, o report.Options) error {
 	}
 	b.WriteString("\nHouse file\n\n")
 	for _, k := range c.Keys {
-		fmt.Fprintf(&b, "  %-10s %-13s %s%s\n", k.Block, k.Name, k.Means, otherwise(k.Default))
+		fmt.Fprintf(&b, "  %-10s %-13s %s%s\n", k.Block, k.Name, k.Means, orElse(k.Default))
 	}
 	_, err := io.WriteString(w, layout.Fold(b.String(), o.Columns()))
 	return err
 }
 
-func gap(b *strings.Builder) string {
+func blankLine(b *strings.Builder) string {
 	if b.Len() == 0 {
 		return ""
 	}
 	return "\n"
 }
 
-func otherwise(value string) string {
+func orElse(value string) string {
 	if value == "" {
 		return ""
 	}

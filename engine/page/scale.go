@@ -30,7 +30,7 @@ func Scale(w io.Writer, run *finding.Run, s *finding.Scaling, o report.Options) 
 			t.List(s.New)
 		}
 		t.moved("No longer found at this size", s.Gone)
-		t.lines("To know", append(append([]string{}, s.Told...), doubts(s.Doubted)...))
+		t.lines("To know", append(append([]string{}, s.Told...), doubtedComments(s.Doubted)...))
 		t.lines("In lots", s.Lots)
 		for _, p := range s.Parts {
 			t.scaledPart(p)
@@ -38,8 +38,8 @@ func Scale(w io.Writer, run *finding.Run, s *finding.Scaling, o report.Options) 
 	})
 }
 
-// doubts words the comments that may not be true any more.
-func doubts(list []finding.Doubted) []string {
+// doubtedComments words the comments that may not be true any more.
+func doubtedComments(list []finding.Doubted) []string {
 	var out []string
 	for _, d := range list {
 		out = append(out, fmt.Sprintf("Line %d: the comment may give a figure of the old size: %s",

@@ -24,7 +24,8 @@ func Why(w io.Writer, c finding.Card, o report.Options) error {
 	if len(c.Limits) > 0 {
 		t.WriteString("\n  Limits\n")
 		for _, l := range c.Limits {
-			fmt.Fprintf(t, "    %s = %s%s%s\n", l.Name, l.Shown, report.From(l), report.SetBy(l.By))
+			fmt.Fprintf(t, "    %s = %s%s%s\n", l.Name, l.Shown, report.LimitSource(l),
+				report.SetBy(l.By))
 		}
 	}
 	t.WriteString("\n  Reads\n")
@@ -128,7 +129,7 @@ func RuleLine(c finding.Card) string {
 		if i > 0 {
 			line += ","
 		}
-		line += " " + l.Name + " " + l.Shown + report.From(l) + report.SetBy(l.By)
+		line += " " + l.Name + " " + l.Shown + report.LimitSource(l) + report.SetBy(l.By)
 	}
 	if c.LevelBy != "" {
 		line += " level" + report.SetBy(c.LevelBy)

@@ -27,7 +27,7 @@ func Of(formulas []*formula.Formula) (*Job, source.Problems) {
 		first := len(j.Chains)
 		for n := range f.Order {
 			p := f.Order[len(f.Order)-1-n] // takers before what they take
-			c := Chain{Group: group, Made: made(p)}
+			c := Chain{Group: group, Made: stepsMade(p)}
 			for _, s := range p.Steps {
 				if !s.Time.Set && s.Verb.NeedsTime() {
 					problems = append(problems, source.Problem{Place: s.Place, Text: fmt.Sprintf(
@@ -47,8 +47,8 @@ func Of(formulas []*formula.Formula) (*Job, source.Problems) {
 	return j, problems.Sort()
 }
 
-// made counts a part's steps up to the last that is more than keeping.
-func made(p *formula.Part) int {
+// stepsMade counts a part's steps up to the last that is more than keeping.
+func stepsMade(p *formula.Part) int {
 	n := len(p.Steps)
 	for n > 0 && p.Steps[n-1].Verb.Keeps() {
 		n--

@@ -178,7 +178,7 @@ func (j *Job) Chills(s *Schedule, group int, a Anchor, n Night) []Chill {
 				if length > longestChill {
 					break
 				}
-				next := s.Again(j.with(i, place, more))
+				next := s.Resolve(j.with(i, place, more))
 				if _, cuts := j.withStep(i, place).NightOf(next, group, a.Zero(next), n); !cuts {
 					out = append(out, Chill{i, place.step, place.longer, length, next})
 					break

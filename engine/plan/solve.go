@@ -124,9 +124,9 @@ func Solve(chains []Chain) *Schedule {
 	return best
 }
 
-// Again solves other chains of the same groups in these groups'
+// Resolve solves other chains of the same groups in these groups'
 // best order.
-func (s *Schedule) Again(chains []Chain) *Schedule { return newPlacer(chains).place(s.order) }
+func (s *Schedule) Resolve(chains []Chain) *Schedule { return newPlacer(chains).place(s.order) }
 
 // cost gives the seconds that finished chains wait for the end, and
 // those that others wait to be taken in.

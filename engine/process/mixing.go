@@ -312,9 +312,9 @@ func (sh *Sheet) Poured(s *formula.Step) Value {
 	return figure.ValueOf(sum.OverFlour(flour).Scale(100))
 }
 
-// bowl is one run of a mix whose pourable ingredients, taken together, may be
+// pourableMix is one run of a mix whose pourable ingredients, taken together, may be
 // warmed or cooled. ok is false while an ingredient has no single weight.
-func (p *Part) bowl(s *formula.Step, aimC float64, mix bakersmath.Mixing, run figure.Run) (
+func (p *Part) pourableMix(s *formula.Step, aimC float64, mix bakersmath.Mixing, run figure.Run) (
 	bakersmath.Bowl, bool,
 ) {
 	b := bakersmath.Bowl{AimC: aimC, Mixing: mix}
@@ -351,7 +351,7 @@ func (p *Part) water(s *formula.Step) (plan bakersmath.Plan, open, missing *Valu
 	// much friction, warm goods and a cool aim want the coldest liquid
 	for run := range figure.Runs {
 		most := figure.High - run
-		b, ok := p.bowl(s, aims[run], mix[most], most)
+		b, ok := p.pourableMix(s, aims[run], mix[most], most)
 		if !ok {
 			// The plan cannot be computed yet. It is open, not absent, so
 			// that no rule takes it for a figure the formula does without.

@@ -50,7 +50,7 @@ func (p *Part) openBalance(s *formula.Step) (v Value, ok bool) {
 		// The mean is furthest out where some of the furthest weigh most, the
 		// rest least.
 		for heavy := range len(goods) + 1 {
-			meetC, ok := p.meeting(goods, heavy, run)
+			meetC, ok := p.mixedTemp(goods, heavy, run)
 			if !ok {
 				continue
 			}
@@ -66,9 +66,9 @@ func (p *Part) openBalance(s *formula.Step) (v Value, ok bool) {
 	return v, true
 }
 
-// meeting is the common temperature of goods: the first of them at their most
+// mixedTemp is the common temperature of goods: the first of them at their most
 // weight, the others at their least.
-func (p *Part) meeting(goods []*formula.Ingredient, heavy int, run figure.Run) (float64, bool) {
+func (p *Part) mixedTemp(goods []*formula.Ingredient, heavy int, run figure.Run) (float64, bool) {
 	var list []bakersmath.Ingredient
 	for i, in := range goods {
 		g := p.sheet.Amount(in)

@@ -85,7 +85,7 @@ func (s *Sheet) HoursTo(step *formula.Step, targetC float64) Value {
 		return missing
 	}
 	p := s.Part(step.Part)
-	if v, ok := fallen(st, targetC); ok {
+	if v, ok := hoursFromTrace(st, targetC); ok {
 		return v
 	}
 	b, ok := s.Simulator.TimeTo(p.Setup(), step, targetC)
@@ -108,9 +108,9 @@ func (s *Sheet) HoursTo(step *formula.Step, targetC float64) Value {
 	return v
 }
 
-// fallen reads the time to a temperature off a cooling's courses, where they
+// hoursFromTrace reads the time to a temperature off a cooling's courses, where they
 // were drawn and every run gets there within the step.
-func fallen(st *history.Stage, targetC float64) (Value, bool) {
+func hoursFromTrace(st *history.Stage, targetC float64) (Value, bool) {
 	var out [figure.Runs]float64
 	ambient := [figure.Runs]float64{st.Ambient.Lo, st.Ambient.Mid(), st.Ambient.Hi}
 	for r, trace := range st.Trace {

@@ -13,9 +13,9 @@ func SetBy(place string) string {
 	return " (set at " + source.Safe(place) + ")"
 }
 
-// From names the figure of the kitchen that a limit is equal to, with
+// LimitSource names the figure of the kitchen that a limit is equal to, with
 // its source.
-func From(l finding.CardLimit) string {
+func LimitSource(l finding.CardLimit) string {
 	if l.From == "" {
 		return ""
 	}

@@ -104,15 +104,15 @@ func (c *Cautions) briefly(m *merged) string {
 				Count(len(m.details)-i, "line")))
 			break
 		}
-		if line, _ := c.says(c.few(d), source.Safe); line != "" {
+		if line, _ := c.says(c.shortened(d), source.Safe); line != "" {
 			lines = append(lines, line)
 		}
 	}
 	return strings.Join(lines, " ")
 }
 
-// few is a detail that names its first formulas, and counts the rest.
-func (c *Cautions) few(d *detail) *detail {
+// shortened is a detail that names its first formulas, and counts the rest.
+func (c *Cautions) shortened(d *detail) *detail {
 	n := len(d.formulas)
 	if n <= foldedDetails || n == c.names {
 		return d

@@ -60,8 +60,8 @@ func (p *markdownPage) End() error {
 	return err
 }
 
-// later keeps a part of the page for End.
-func (p *markdownPage) later(part func()) { p.parts = append(p.parts, part) }
+// atEnd keeps a part of the page for End.
+func (p *markdownPage) atEnd(part func()) { p.parts = append(p.parts, part) }
 
 // saysFolded says what the page leaves out, if anything.
 func (p *markdownPage) saysFolded() {
@@ -73,7 +73,7 @@ func (p *markdownPage) saysFolded() {
 
 func (p *markdownPage) heading(s string) { p.WriteString("## " + s + "\n\n") }
 
-func (p *markdownPage) Cautions(c *Cautions) { p.later(func() { p.putCautions(c) }) }
+func (p *markdownPage) Cautions(c *Cautions) { p.atEnd(func() { p.putCautions(c) }) }
 
 func (p *markdownPage) putCautions(c *Cautions) {
 	list := c.merged()
@@ -96,7 +96,7 @@ func (p *markdownPage) putCautions(c *Cautions) {
 				break
 			}
 			if p.fold >= 3 {
-				d = c.few(d)
+				d = c.shortened(d)
 			}
 			if line, _ := c.says(d, Markdown); line != "" {
 				p.WriteString("\n  " + line)
@@ -107,7 +107,7 @@ func (p *markdownPage) putCautions(c *Cautions) {
 	p.WriteString("\n")
 }
 
-func (p *markdownPage) Unread(list source.Problems) { p.later(func() { p.putUnread(list) }) }
+func (p *markdownPage) Unread(list source.Problems) { p.atEnd(func() { p.putUnread(list) }) }
 
 func (p *markdownPage) putUnread(list source.Problems) {
 	if len(list) == 0 {
@@ -124,7 +124,7 @@ func (p *markdownPage) putUnread(list source.Problems) {
 	p.WriteString("\n")
 }
 
-func (p *markdownPage) SetAside(list []*finding.Finding) { p.later(func() { p.putSetAside(list) }) }
+func (p *markdownPage) SetAside(list []*finding.Finding) { p.atEnd(func() { p.putSetAside(list) }) }
 
 func (p *markdownPage) putSetAside(list []*finding.Finding) {
 	if len(list) == 0 {
@@ -136,7 +136,7 @@ func (p *markdownPage) putSetAside(list []*finding.Finding) {
 			Markdown(f.Subject))
 		p.body(f, "  ")
 		fmt.Fprintf(p, "  Set aside at %s%s, because %s. Rule: `%s`\n",
-			At(f.By), Markdown(until(f)), Markdown(Reason(f.Because)), f.Rule)
+			At(f.By), Markdown(untilText(f)), Markdown(Reason(f.Because)), f.Rule)
 	}
 	p.WriteString("\n")
 }
@@ -144,7 +144,7 @@ func (p *markdownPage) putSetAside(list []*finding.Finding) {
 func (p *markdownPage) Unchecked(
 	list []finding.Unchecked,
 ) {
-	p.later(func() { p.putUnchecked(list) })
+	p.atEnd(func() { p.putUnchecked(list) })
 }
 
 func (p *markdownPage) putUnchecked(list []finding.Unchecked) {
@@ -153,7 +153,7 @@ func (p *markdownPage) putUnchecked(list []finding.Unchecked) {
 	}
 }
 
-func (p *markdownPage) Loosened(list []finding.Loosened) { p.later(func() { p.putLoosened(list) }) }
+func (p *markdownPage) Loosened(list []finding.Loosened) { p.atEnd(func() { p.putLoosened(list) }) }
 
 func (p *markdownPage) putLoosened(list []finding.Loosened) {
 	if len(list) == 0 {
@@ -167,7 +167,7 @@ func (p *markdownPage) putLoosened(list []finding.Loosened) {
 	p.WriteString("\n")
 }
 
-func (p *markdownPage) Findings(f *Found) { p.later(func() { p.putFindings(f) }) }
+func (p *markdownPage) Findings(f *Found) { p.atEnd(func() { p.putFindings(f) }) }
 
 func (p *markdownPage) putFindings(f *Found) {
 	p.saysFolded()
@@ -239,14 +239,14 @@ func (p *markdownPage) couldHurt(list []*finding.Finding, indent string) string 
 }
 
 func (p *markdownPage) Assumed(list []finding.Assumptions) {
-	p.later(func() {
+	p.atEnd(func() {
 		if line := finding.AssumedLine(list); line != "" {
 			fmt.Fprintf(p, "%s\n\n", Markdown(line))
 		}
 	})
 }
 
-func (p *markdownPage) Notices(list []string) { p.later(func() { p.putNotices(list) }) }
+func (p *markdownPage) Notices(list []string) { p.atEnd(func() { p.putNotices(list) }) }
 
 func (p *markdownPage) putNotices(list []string) {
 	for _, n := range list {
@@ -254,7 +254,7 @@ func (p *markdownPage) putNotices(list []string) {
 	}
 }
 
-func (p *markdownPage) Totals(t finding.Totals) { p.later(func() { p.putTotals(t) }) }
+func (p *markdownPage) Totals(t finding.Totals) { p.atEnd(func() { p.putTotals(t) }) }
 
 func (p *markdownPage) putTotals(t finding.Totals) { fmt.Fprintf(p, "%s.\n", totals(t)) }
 
@@ -287,7 +287,7 @@ func (p *markdownPage) findings(list []*finding.Finding) {
 		p.WriteString("\n")
 	}
 	for _, f := range waived {
-		says := fmt.Sprintf("set aside at %s%s, because %s", At(f.By), Markdown(until(f)),
+		says := fmt.Sprintf("set aside at %s%s, because %s", At(f.By), Markdown(untilText(f)),
 			Markdown(Reason(f.Because)))
 		if f.Safety {
 			says = "food safety, set aside at " + At(f.By) + "; see above"
@@ -306,10 +306,10 @@ func (p *markdownPage) findings(list []*finding.Finding) {
 		)
 		sorted := finding.OpenOf(open, p.each)
 		for _, w := range sorted.Told {
-			fmt.Fprintf(p, "- unsure: %s, %s: %s.\n", At(w.Place), Markdown(w.Text), waiting(w))
+			fmt.Fprintf(p, "- unsure: %s, %s: %s.\n", At(w.Place), Markdown(w.Text), waitingLine(w))
 		}
 		if sorted.Within != nil {
-			fmt.Fprintf(p, "- unsure: %s.\n", Markdown(within(sorted.Within)))
+			fmt.Fprintf(p, "- unsure: %s.\n", Markdown(withinErrorLine(sorted.Within)))
 		}
 		p.WriteString("\n</details>\n\n")
 	}

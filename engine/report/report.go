@@ -48,8 +48,8 @@ func Reason(because string) string {
 	return strings.TrimRight(strings.Join(strings.Fields(because), " "), ".")
 }
 
-// until gives a waiver's last day, after a comma; "" for none.
-func until(f *finding.Finding) string {
+// untilText gives a waiver's last day, after a comma; "" for none.
+func untilText(f *finding.Finding) string {
 	if f.Until == "" {
 		return ""
 	}
@@ -156,7 +156,7 @@ func line(f *finding.Finding) string {
 		f.Rule)
 	if f.Answer == finding.Waived {
 		out += fmt.Sprintf(" (because %s%s, %s)", source.Safe(Reason(f.Because)),
-			source.Safe(until(f)), source.Safe(FileLine(f.By)))
+			source.Safe(untilText(f)), source.Safe(FileLine(f.By)))
 	}
 	return out
 }

@@ -139,7 +139,7 @@ func (s *sarif) write(out io.Writer) error {
 	return jsontext.WriteInto(out, sariflog.Log{Schema: sarifSchema, Version: "2.1.0",
 		Runs: []sariflog.Run{run}},
 		jsontext.List{Indent: indent + "  ", Key: "cautions", Items: func(yield func(any) bool) {
-			for _, c := range s.told() {
+			for _, c := range s.shownCautions() {
 				yield(JSONCaution{source.Safe(c.Whole()), source.Safe(c.Source),
 					source.Safe(c.Formula)})
 			}
@@ -147,8 +147,8 @@ func (s *sarif) write(out io.Writer) error {
 		jsontext.List{Indent: indent, Key: "results", Items: s.results})
 }
 
-// told lists the cautions for the properties of the run.
-func (s *sarif) told() []*finding.Caution {
+// shownCautions lists the cautions for the properties of the run.
+func (s *sarif) shownCautions() []*finding.Caution {
 	if !s.merging {
 		return s.cautions.List
 	}
@@ -268,7 +268,7 @@ func cardRule(c finding.Card) sariflog.Rule {
 	}
 	var limits []string
 	for _, l := range c.Limits {
-		limits = append(limits, l.Name+" "+l.Shown+From(l)+SetBy(l.By))
+		limits = append(limits, l.Name+" "+l.Shown+LimitSource(l)+SetBy(l.By))
 	}
 	// Sites print help with its doubled braces, so figures in a message
 	// stand in round brackets here.
@@ -307,7 +307,7 @@ func firstSentence(s string) string {
 func (s *sarif) results(yield func(any) bool) {
 	s.cautionResults(yield)
 	for _, u := range s.unchecked {
-		yield(s.own(sarifUnchecked, "warning", UpperFirst(u.Text())+".", u.Pack, "", u.Place))
+		yield(s.ownResult(sarifUnchecked, "warning", UpperFirst(u.Text())+".", u.Pack, "", u.Place))
 	}
 	for _, l := range s.loosened {
 		text := fmt.Sprintf(
@@ -319,12 +319,13 @@ func (s *sarif) results(yield func(any) bool) {
 			l.From,
 			Reason(l.Because),
 		)
-		yield(s.own(sarifLoosened, "warning", text, l.Rule+" "+l.What, "", l.Place))
+		yield(s.ownResult(sarifLoosened, "warning", text, l.Rule+" "+l.What, "", l.Place))
 	}
 	for _, f := range s.setAside {
 		text := fmt.Sprintf("Food safety, set aside by the house: %s: %s Set aside at %s%s, "+
-			"because %s.", f.Rule, f.Text, FileLine(f.By), until(f), Reason(f.Because))
-		yield(s.own(sarifSetAside, "warning", text, f.Rule+" on "+f.Subject, f.Formula, f.Place))
+			"because %s.", f.Rule, f.Text, FileLine(f.By), untilText(f), Reason(f.Because))
+		yield(s.ownResult(sarifSetAside, "warning", text, f.Rule+" on "+f.Subject,
+			f.Formula, f.Place))
 	}
 	kept, _ := finding.Fold(s.found.All(), s.most)
 	for _, f := range kept {
@@ -349,7 +350,7 @@ func (s *sarif) cautionGroups() []oneFormula {
 	if !s.merging {
 		return s.formulas
 	}
-	return []oneFormula{{place: s.formulas[0].place, list: s.told()}}
+	return []oneFormula{{place: s.formulas[0].place, list: s.shownCautions()}}
 }
 
 // cautionResults gives the results of the cautions, whole.
@@ -376,7 +377,7 @@ func (s *sarif) cautionResults(yield func(any) bool) {
 				sources = append(sources, c.Source)
 			}
 		}
-		r := s.own(sarifCaution, "note", "", "", one.name, one.place)
+		r := s.ownResult(sarifCaution, "note", "", "", one.name, one.place)
 		r.Message.Text = text.String()
 		r.Properties.Answer = "caution"
 		r.Properties.Source = source.Safe(strings.Join(sources, "; "))
@@ -395,8 +396,9 @@ func folded(left map[string]int) string {
 	return strings.Join(parts, ", ")
 }
 
-// own makes a result that no rule makes.
-func (s *sarif) own(id, level, text, subject, formula string, p source.Place) sariflog.Result {
+// ownResult makes a result that no rule makes.
+func (s *sarif) ownResult(id, level, text, subject, formula string,
+	p source.Place) sariflog.Result {
 	return sariflog.Result{
 		RuleID:              id,
 		RuleIndex:           s.index[id],
@@ -445,7 +447,7 @@ func (s *sarif) result(f *finding.Finding) sariflog.Result {
 	}
 	if f.Answer == finding.Waived {
 		at := sariflog.Location{PhysicalLocation: s.physical(f.By)}
-		why := source.Safe(Reason(f.Because) + until(f) + ", " + FileLine(f.By))
+		why := source.Safe(Reason(f.Because) + untilText(f) + ", " + FileLine(f.By))
 		r.Suppressions = append(r.Suppressions, sariflog.Suppression{
 			Kind: "external", Status: "accepted", Justification: why, Location: &at})
 	}

@@ -150,7 +150,7 @@ func (t *text) SetAside(list []*finding.Finding) {
 			source.Safe(FileLine(f.Place)), source.Safe(f.Subject)), "  ", indent)
 		t.body(f, false)
 		t.paragraph(fmt.Sprintf("Set aside at %s%s, because %s.", source.Safe(FileLine(f.By)),
-			source.Safe(until(f)), source.Safe(Reason(f.Because))), indent, indent)
+			source.Safe(untilText(f)), source.Safe(Reason(f.Because))), indent, indent)
 		t.paragraph("Rule: "+f.Rule, indent, indent)
 		t.WriteString("\n")
 	}
@@ -358,7 +358,7 @@ func (t *text) findings(list []*finding.Finding) {
 // safety are whole in the prelude.
 func (t *text) waived(list []*finding.Finding) {
 	for _, f := range list {
-		says := fmt.Sprintf("set aside at %s%s, because %s", FileLine(f.By), until(f),
+		says := fmt.Sprintf("set aside at %s%s, because %s", FileLine(f.By), untilText(f),
 			Reason(f.Because))
 		if f.Safety {
 			says = "food safety, set aside at " + FileLine(f.By) + "; see above"
@@ -450,8 +450,8 @@ func figures(f *finding.Finding) string {
 // maxWaiting bounds the rules named for a cause.
 const maxWaiting = 3
 
-// waiting says how many answers wait for a cause, and names some rules.
-func waiting(w finding.Waiting) string {
+// waitingLine says how many answers wait for a cause, and names some rules.
+func waitingLine(w finding.Waiting) string {
 	waits := "answers wait"
 	if w.Answers == 1 {
 		waits = "answer waits"
@@ -466,8 +466,8 @@ func waiting(w finding.Waiting) string {
 	return fmt.Sprintf("%d %s for it (%s)", w.Answers, waits, rules)
 }
 
-// within tells the answers within the models' error in one line.
-func within(w *finding.Within) string {
+// withinErrorLine tells the answers within the models' error in one line.
+func withinErrorLine(w *finding.Within) string {
 	s := fmt.Sprintf("%d answers lie within the models' error: %s", w.Answers,
 		strings.Join(w.Rules, ", "))
 	if w.Settle != "" && w.Settles > 1 {
@@ -482,10 +482,10 @@ func (t *text) unsure(list []*finding.Finding) {
 	open := finding.OpenOf(list, t.each)
 	for _, w := range open.Told {
 		t.paragraph(fmt.Sprintf("%s, %s: %s.", source.Safe(FileLine(w.Place)), source.Safe(w.Text),
-			waiting(w)), "  "+t.palette.unsure.Sprint("unsure")+" ", indent)
+			waitingLine(w)), "  "+t.palette.unsure.Sprint("unsure")+" ", indent)
 	}
 	if open.Within != nil {
-		t.paragraph(source.Safe(within(open.Within))+" (each: --all).",
+		t.paragraph(source.Safe(withinErrorLine(open.Within))+" (each: --all).",
 			"  "+t.palette.unsure.Sprint("unsure")+" ", indent)
 	}
 	if len(list) > 0 {

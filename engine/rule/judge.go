@@ -72,7 +72,7 @@ func (j *Judge) Findings(rule *Rule, out []*finding.Finding) []*finding.Finding 
 		out = append(out, f)
 	})
 	if rule.Once {
-		return once(out, from)
+		return foldSubjects(out, from)
 	}
 	return out
 }
@@ -123,9 +123,9 @@ func (j *Judge) bounded() finding.Cause {
 		"): " + strings.Join(names, ", "), Place: at, Assumed: true}
 }
 
-// once folds a rule's findings on several subjects of a formula into the
+// foldSubjects folds a rule's findings on several subjects of a formula into the
 // first. Unsure answers stay: each lacks something of its own.
-func once(list []*finding.Finding, from int) []*finding.Finding {
+func foldSubjects(list []*finding.Finding, from int) []*finding.Finding {
 	out := list[:from]
 	var first *finding.Finding
 	var others []string

@@ -91,7 +91,7 @@ func RunTrials(packs []*Pack) TrialReport {
 			}
 			for i := range r.Limits {
 				rep.Limits++
-				if !j.turns(r, trials[r.ID], i, 1) || !j.turns(r, trials[r.ID], i, -1) {
+				if !j.flips(r, trials[r.ID], i, 1) || !j.flips(r, trials[r.ID], i, -1) {
 					rep.Untouched = append(rep.Untouched, r.ID+" "+r.Limits[i].Name)
 				}
 			}
@@ -183,10 +183,10 @@ func (j *Judge) says(r *Rule, t *trial.Trial, limits []expr.Limit) (out []string
 	return out
 }
 
-// turns reports whether a step of a limit in one direction changes a
+// flips reports whether a step of a limit in one direction changes a
 // trial's answer. A limit that is a kitchen figure is stepped from its
 // value in the trial's kitchen.
-func (j *Judge) turns(r *Rule, trials []*trial.Trial, limit int, sign float64) bool {
+func (j *Judge) flips(r *Rule, trials []*trial.Trial, limit int, sign float64) bool {
 	for _, t := range trials {
 		limits := limitsIn(r.Limits, kitchenSheet(t.Kitchen))
 		moved := append([]expr.Limit{}, limits...)

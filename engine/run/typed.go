@@ -37,13 +37,13 @@ func (h *Houses) LoadRules(path string) (*rule.Pack, *Loaded, source.Problems) {
 	at := Nearest(dir)
 	l, problems := h.load(at, true)
 	if len(problems) > 0 {
-		if slices.ContainsFunc(problems, func(p source.Problem) bool { return holds(p, path) }) {
+		if slices.ContainsFunc(problems, func(p source.Problem) bool { return isIn(p, path) }) {
 			return nil, nil, problems
 		}
 		l = nil
 	}
 	if l != nil {
-		for i, n := range named(l.House) {
+		for i, n := range packsOf(l.House) {
 			if n.Place.File == nil {
 				continue
 			}
@@ -86,8 +86,8 @@ func (h *Houses) LoadRules(path string) (*rule.Pack, *Loaded, source.Problems) {
 	return pack, &Loaded{House: in, Rules: set, Unchecked: []finding.Unchecked{}}, nil
 }
 
-// named lists a house's packs as readPacks reads them.
-func named(in *house.House) []house.Named {
+// packsOf lists a house's packs as readPacks reads them.
+func packsOf(in *house.House) []house.Named {
 	var out []house.Named
 	for _, f := range inForce {
 		out = append(out, house.Named{Name: f.file})
@@ -95,8 +95,8 @@ func named(in *house.House) []house.Named {
 	return append(out, in.Packs...)
 }
 
-// holds reports whether a problem is in a file.
-func holds(p source.Problem, path string) bool {
+// isIn reports whether a problem is in a file.
+func isIn(p source.Problem, path string) bool {
 	return p.Place.File != nil && filepath.FromSlash(p.Place.File.Name) == path
 }
 

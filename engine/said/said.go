@@ -1,8 +1,7 @@
-// Package said holds words that plainly mean a figure but are none: a
-// gas mark, a warm place, a pinch, a sachet, a sign in place of a time.
-// The formula reader calls it; each answer is a text that the quantity
-// reader reads, or a line to write, with what a report says of it. It
-// reads no file.
+// Package said holds words that plainly mean a figure but are none: a gas mark, a warm place, a
+// pinch, a sachet, a sign in place of a time. The formula reader calls it; each answer is a text
+// that the quantity reader reads, or a line to write, with what a report says of it. It reads no
+// file.
 package said
 
 import (
@@ -17,8 +16,7 @@ import (
 	"forebake/engine/spelling"
 )
 
-// Taken is a word's reading: a text to read, and what a report says
-// of it.
+// Taken is a word's reading: a text to read, and what a report says of it.
 type Taken struct{ Text, Says string }
 
 // gasMarks are UK oven marks, C. Marks 4, 6 and 7 were read in pages
@@ -28,8 +26,7 @@ var gasMarks = map[string]string{"1": "140 C", "2": "150 C", "3": "170 C", "4": 
 
 var gasMark = spelling.Pattern(`^(?:gas )?(?:gas|mark)(?: mark)? ?([1-9])$`)
 
-// GasMark is the temperature of a mark of a UK oven, its words in
-// lower case.
+// GasMark is the temperature of a mark of a UK oven, its words in lower case.
 func GasMark(words string) (Taken, bool) {
 	m := gasMark().FindStringSubmatch(words)
 	if m == nil {
@@ -39,9 +36,8 @@ func GasMark(words string) (Taken, bool) {
 		true
 }
 
-// warmths are words for the warmth around a part or in an oven. Common
-// practice, no source. A taken one is read as its range around a part,
-// and told; others are asked.
+// warmths are words for the warmth around a part or in an oven. Common practice, no source. A taken
+// one is read as its range around a part, and told; others are asked.
 var warmths = map[string]struct {
 	write string
 	taken bool
@@ -86,8 +82,7 @@ func Warmth(words string) (write string, take, ok bool) {
 	return w.write, w.taken, ok
 }
 
-// goingIn are words for an ingredient's own warmth. Common practice,
-// no source.
+// goingIn are words for an ingredient's own warmth. Common practice, no source.
 var goingIn = map[string]string{"lukewarm": "35 C to 40 C", "tepid": "35 C to 40 C",
 	"warm": "35 C to 43 C", "hand hot": "35 C to 43 C", "hand warm": "35 C to 40 C",
 	"finger warm": "35 C to 40 C", "melted": "32 C to 45 C", "melted and cooled": "25 C to 35 C",
@@ -116,8 +111,7 @@ var goingIn = map[string]string{"lukewarm": "35 C to 40 C", "tepid": "35 C to 40
 	"from the fridge": "2 C to 8 C", "cold from the fridge": "2 C to 8 C", "ice cold": "0 C to 4 C",
 	"iced": "0 C to 4 C", "frozen": "-20 C to -12 C", "from the freezer": "-20 C to -12 C"}
 
-// GoingIn is an ingredient's own warmth, by words in lower case; ""
-// for others.
+// GoingIn is an ingredient's own warmth, by words in lower case; "" for others.
 func GoingIn(words string) string { return goingIn[words] }
 
 // forms are words that say in what form an ingredient goes in.
@@ -129,8 +123,7 @@ func Form(words string) string { return forms().FindString(words) }
 
 var protein = spelling.Pattern(`\b(\d{1,2}(?:\.\d+)?) ?% protein\b`)
 
-// Protein is a flour's protein by words of its name: "13 %"; ""
-// for none.
+// Protein is a flour's protein by words of its name: "13 %"; "" for none.
 func Protein(words string) string {
 	if m := protein().FindStringSubmatch(words); m != nil {
 		return m[1] + " %"
@@ -169,10 +162,9 @@ func Ingredient(l *larder.Larder, name, units string) (*larder.Item, []string, b
 	return it, words, ok
 }
 
-// Beside parts a name that the larder does not know whole into what it
-// knows, and the words behind a comma or in brackets that it can do
-// without: "bread flour, from the mill". No head means that it has to
-// be asked.
+// Beside parts a name that the larder does not know whole into what it knows, and the words behind
+// a comma or in brackets that it can do without: "bread flour, from the mill". No head means that
+// it has to be asked.
 func Beside(l *larder.Larder, name string) (head, rest string) {
 	i := strings.IndexAny(name, ",(")
 	if i < 0 {
@@ -235,8 +227,7 @@ func Falling(text string, oven bool) (from, to string, ok bool) {
 var sign = spelling.Pattern(`(?i)^(?:un)?till?\b|\b(?:doubled|double|tripled|bubbly|golden|ready|` +
 	`done|smooth|soft|completely|cold enough|boil|simmer)\b`)
 
-// Sign reports whether a text is a sign in place of a time:
-// "until doubled".
+// Sign reports whether a text is a sign in place of a time: "until doubled".
 func Sign(text string) bool {
 	return !strings.ContainsAny(text, "0123456789") && sign().MatchString(text)
 }
@@ -311,8 +302,7 @@ var folds = spelling.Pattern(`(?i)^(?:with |in |give it |do )?(\d|one|two|three|
 	`((?:letter|book|single|double|simple|three-fold|four-fold|half|tri-?fold) )?(?:turns?|` +
 	`folds?|tours?)\b(.*)$`)
 
-// Folds reads how often a dough is folded: "3 single folds". Rest are
-// the words behind it.
+// Folds reads how often a dough is folded: "3 single folds". Rest are the words behind it.
 func Folds(text string) (n int, rest string, ok bool) {
 	m := folds().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
@@ -490,8 +480,7 @@ func Amount(it *larder.Item, text, units string) (Taken, bool) {
 	return Taken{}, false
 }
 
-// spoon weighs a spoon of what has no single density in the larder:
-// kosher salt and most spices.
+// spoon weighs a spoon of what has no single density in the larder: kosher salt and most spices.
 func spoon(it *larder.Item, text string) (Taken, bool) {
 	var lo, hi float64
 	var says string
@@ -514,8 +503,7 @@ func spoon(it *larder.Item, text string) (Taken, bool) {
 		says}, true
 }
 
-// A millilitre of a ground spice, g: the larder's other rows, most
-// of them.
+// A millilitre of a ground spice, g: the larder's other rows, most of them.
 const (
 	spiceLo = 0.3
 	spiceHi = 0.65
@@ -577,8 +565,7 @@ var sizedEggs = spelling.Pattern(`(?i)^([\d\s./⁄½¼¾]+|an?|one|two|three|fou
 var eggWords = map[string]string{"lg": "large", "lge": "large", "med": "medium", "sm": "small",
 	"xl": "extra large"}
 
-// SizedEggs reads "2 large" of eggs: the count, and that size's
-// egg name.
+// SizedEggs reads "2 large" of eggs: the count, and that size's egg name.
 func SizedEggs(text string) (count, name string, ok bool) {
 	m := sizedEggs().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
@@ -594,9 +581,8 @@ func SizedEggs(text string) (count, name string, ok bool) {
 	return m[1] + " pieces", strings.ReplaceAll(size, "-", " ") + " egg", true
 }
 
-// EggName is the larder's name of an egg whose size the country
-// decides: a large one is 50 g in the US, and 60 g in the UK and the
-// EU. Other names stay.
+// EggName is the larder's name of an egg whose size the country decides: a large one is 50 g in the
+// US, and 60 g in the UK and the EU. Other names stay.
 func EggName(name, units string) string {
 	if units != "uk" && units != "metric" {
 		return name
@@ -612,8 +598,7 @@ func EggName(name, units string) string {
 	return name
 }
 
-// Signs of a country's kitchen in a formula's text. Common practice,
-// no source.
+// Signs of a country's kitchen in a formula's text. Common practice, no source.
 var (
 	usSigns = spelling.Pattern(`(?i)\d ?°?F"|\bcups?"|\bsticks?"|all-purpose`)
 	ukSigns = spelling.Pattern(
@@ -621,9 +606,8 @@ var (
 			`self[- ]raising|treacle|golden syrup|muscovado|fast-action|mixed spice`)
 )
 
-// Country gives a measure that the US and the UK share a name for the
-// kitchen's country: the house's, else that of the file's other words,
-// as says tells.
+// Country gives a measure that the US and the UK share a name for the kitchen's country: the
+// house's, else that of the file's other words, as says tells.
 func Country(text, units string, file []byte) (out, says string) {
 	if units == "" && strings.Contains(quantity.OfCountry(text, "us"), " us ") {
 		us, uk := usSigns().Match(file), ukSigns().Match(file)
@@ -661,8 +645,7 @@ func WithTime(line, text string) string {
 	return first + rest
 }
 
-// Count reads a whole number of pieces, with or without a word for
-// them; why says what is wrong.
+// Count reads a whole number of pieces, with or without a word for them; why says what is wrong.
 func Count(text string) (n float64, why string) {
 	g, fault := quantity.Read(text+" pieces", quantity.Of(quantity.Count))
 	if fault != nil {
@@ -692,8 +675,7 @@ type Made struct {
 	Each   string // the mass of each, as written
 }
 
-// Makes reads "24 pieces", "10 to 12 buns" and "2 loaves of 450 g"; why
-// says what is wrong.
+// Makes reads "24 pieces", "10 to 12 buns" and "2 loaves of 450 g"; why says what is wrong.
 func Makes(text string) (m Made, why string) {
 	if text != "" && (text[0] < '0' || text[0] > '9') {
 		text = aboutSo().ReplaceAllString(text, "")

@@ -12,10 +12,9 @@ import (
 	"forebake/engine/spelling"
 )
 
-// warmNames are words in a name for how warm a thing goes in, the
-// particular before the general, in English, German, French, Italian,
-// Spanish, Swedish and Danish. Common practice, no source. of says of
-// which ingredients a word means it: soft brown sugar is not warm.
+// warmNames are words in a name for how warm a thing goes in, the particular before the general, in
+// English, German, French, Italian, Spanish, Swedish and Danish. Common practice, no source. of
+// says of which ingredients a word means it: soft brown sugar is not warm.
 var warmNames = []struct {
 	word  func() *regexp.Regexp
 	write string
@@ -52,8 +51,7 @@ func names(words string) func() *regexp.Regexp {
 
 func anything(*larder.Item) bool { return true }
 
-// flows reports whether a hot thing is a hot liquid: a hot pepper
-// is none.
+// flows reports whether a hot thing is a hot liquid: a hot pepper is none.
 func flows(it *larder.Item) bool {
 	return it.Class == larder.ClassFat || it.Class == larder.ClassLiquid ||
 		it.Class == larder.ClassDairy
@@ -63,8 +61,7 @@ func isFat(it *larder.Item) bool {
 	return it.Class == larder.ClassFat || it.Class == larder.ClassDairy && it.Fat > 10
 }
 
-// afterwards are words that end what a word of warmth said: scalded and
-// cooled, frozen and thawed.
+// afterwards are words that end what a word of warmth said: scalded and cooled, frozen and thawed.
 var afterwards = spelling.Pattern(
 	`(?i)\b(?:cooled|cooling|thawed|defrosted|pressed|brewed?|smoked)\b`)
 
@@ -101,8 +98,7 @@ var (
 
 const mostCool, longestCool = 2048, 64
 
-// NoWarmth reports whether a name says of no ingredient how warm it
-// goes in.
+// NoWarmth reports whether a name says of no ingredient how warm it goes in.
 func NoWarmth(name string) bool {
 	if _, known := cool.Load(name); known || plainNames[name] {
 		return true
@@ -152,9 +148,8 @@ func WarmthOf(it *larder.Item, words string) string {
 
 var parts = spelling.Pattern(`(?i)\s*(?:[,;()]|\band\b|\bbut\b|\bstill\b)\s*`)
 
-// GoesIn is how warm an ingredient goes in, by words: "cold", "melted,
-// lukewarm". Of several words what they have in common counts, else the
-// whole span; "" where one of them is not known.
+// GoesIn is how warm an ingredient goes in, by words: "cold", "melted, lukewarm". Of several words
+// what they have in common counts, else the whole span; "" where one of them is not known.
 func GoesIn(text string) string {
 	if t := goingIn[Fold(text)]; t != "" {
 		return t
@@ -182,9 +177,8 @@ func GoesIn(text string) string {
 	return quantity.Plain(lo) + " C to " + quantity.Plain(hi) + " C"
 }
 
-// scales are what a temperature without a unit can be, by where it
-// stands, C and F: outside them it can be of the other scale alone.
-// Ovens and fryers: judgement. Others by what dough stands.
+// scales are what a temperature without a unit can be, by where it stands, C and F: outside them it
+// can be of the other scale alone. Ovens and fryers: judgement. Others by what dough stands.
 var scales = map[string]struct{ c, f [2]float64 }{
 	"oven": {[2]float64{120, 270}, [2]float64{275, 525}},
 	"fat":  {[2]float64{140, 210}, [2]float64{300, 410}},
@@ -192,10 +186,9 @@ var scales = map[string]struct{ c, f [2]float64 }{
 	"core": {[2]float64{60, 105}, [2]float64{160, 215}},
 }
 
-// Scaled gives a temperature without a scale the one that it can be of,
-// where it stands in an oven, in hot fat, around a dough or in a core:
-// "190" or "375 degrees" of an oven. A file whose other temperatures
-// are of the other scale alone is asked.
+// Scaled gives a temperature without a scale the one that it can be of, where it stands in an oven,
+// in hot fat, around a dough or in a core: "190" or "375 degrees" of an oven. A file whose other
+// temperatures are of the other scale alone is asked.
 func Scaled(text, where string, file []byte) (out string, ok bool) {
 	m := unscaled().FindStringSubmatch(strings.TrimSpace(text))
 	s, known := scales[where]
@@ -229,11 +222,9 @@ var warmPlace = spelling.Pattern(`(?i)\b(?:in|at|near|by|an|på|au|dans|al|et|in
 // warmLiquid is what yeast is put into, and no place: "in warm water".
 var warmLiquid = spelling.Pattern(`(?i)\b(?:warm\w*|varm\w*|tièdes?|chaude?s?|cald[oa]) (?:of )?` +
 	`(?:water|milk|liquid|cream|butter|juice|cider|beer|oil|wasser|milch|lait|eau|latte|acqua|` +
-	`vatten|` +
-	`mjölk|vand|mælk|vann|melk|leche|agua)\b`)
+	`vatten|mjölk|vand|mælk|vann|melk|leche|agua)\b`)
 
-// WarmPlace is how warm it is where words say "in a warm place"; ok is
-// false for others.
+// WarmPlace is how warm it is where words say "in a warm place"; ok is false for others.
 func WarmPlace(words string) (write string, ok bool) {
 	if !warmPlace().MatchString(words) || afterwards().MatchString(words) ||
 		warmLiquid().MatchString(words) {

@@ -46,8 +46,7 @@ func PlainTime(text string) bool {
 	return ends && (plain || Whole(lo))
 }
 
-// Time gives a worded time in figures: "half an hour", "2 min per
-// side". Others stay.
+// Time gives a worded time in figures: "half an hour", "2 min per side". Others stay.
 func Time(text string) string {
 	for _, s := range spoken {
 		text = s.words().ReplaceAllString(text, s.write)
@@ -69,8 +68,7 @@ func Time(text string) string {
 
 var oneTime = spelling.Pattern(`(?i)\d+(?:\.\d+)? ?(?:s|secs?|seconds?|mins?|minutes?|h|hours?)\b`)
 
-// Sum adds up a mix's times by speed: "5 min on low, then 8 min
-// on medium".
+// Sum adds up a mix's times by speed: "5 min on low, then 8 min on medium".
 func Sum(text string) (time string, ok bool) {
 	if speeds().MatchString(strings.TrimSpace(text)) {
 		text = speed().ReplaceAllString(text, "$1 min +")
@@ -93,9 +91,8 @@ func Sum(text string) (time string, ok bool) {
 	return quantity.Plain(total) + " min", true
 }
 
-// gear is the speed of a mixer, whose figure is no time; after are words
-// between one time and the next. In English, German, French, Italian,
-// Swedish and Danish.
+// gear is the speed of a mixer, whose figure is no time; after are words between one time and the
+// next. In English, German, French, Italian, Swedish and Danish.
 var (
 	gear = spelling.Pattern(`(?i)\(?\b(?:(?:on |at |auf |en |in |à )?(?:speeds?|gear|setting|` +
 		`level|stufe|gang|` +
@@ -161,8 +158,7 @@ var (
 		`inch(?:es)?|grams?|percent|s|sec|days?|c|f|celsius|fahrenheit)\b`)
 )
 
-// CountIn reads a count with words behind it: "16 triangles", "3 equal
-// strands", "10 x 55 g".
+// CountIn reads a count with words behind it: "16 triangles", "3 equal strands", "10 x 55 g".
 func CountIn(text string) (number string, ok bool) {
 	text = strings.TrimSpace(strings.TrimPrefix(strings.ToLower(text), "into "))
 	if near, ok := strings.CutPrefix(text, "about "); ok {
@@ -232,9 +228,8 @@ func takenAs(text, amount string) Said {
 	return Said{Amount: amount, Says: strconv.Quote(text) + " is taken as " + amount + ": weigh it"}
 }
 
-// Plainly removes a baker's words beside an amount: "80 g, soft",
-// "1 level tsp", "1 medium, beaten". It removes only words that
-// change nothing.
+// Plainly removes a baker's words beside an amount: "80 g, soft", "1 level tsp", "1 medium,
+// beaten". It removes only words that change nothing.
 func Plainly(it *larder.Item, text, units string) Said {
 	text = strings.ReplaceAll(small().ReplaceAllString(strings.TrimSpace(text), ""), " & ", " and ")
 	if m := ounces().FindStringSubmatch(text); m != nil {
@@ -339,8 +334,7 @@ var (
 	otherUnit = spelling.Pattern(`(?i)\d+(?:\.\d+)? ?(?:cm|mm|%|inch(?:es)?|in\b)`)
 )
 
-// OneTime reads the one time among words with other figures: "until 2
-// cm below the rim, 3 h".
+// OneTime reads the one time among words with other figures: "until 2 cm below the rim, 3 h".
 func OneTime(text string) (time string, ok bool) {
 	all := span().FindAllString(text, -1)
 	if len(all) != 1 || portions().MatchString(text) || !otherUnit().MatchString(text) {

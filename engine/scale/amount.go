@@ -82,7 +82,7 @@ func scaled(g formula.Given, item *larder.Item, factor, scaleG float64) weighed 
 		case g.IsPoint() && whole >= 1 && math.Abs(hi-whole) <= nearlyWhole:
 			return weighed{g.Written(whole, whole), quantity.Count}
 		case item == nil || item.Piece <= 0:
-			return weighed{g.Written(cents(lo), cents(hi)), quantity.Count}
+			return weighed{g.Written(toCents(lo), toCents(hi)), quantity.Count}
 		}
 		step := niceStep(scaleG)
 		in := quantity.Quantity{Kind: quantity.Mass, Unit: "g"}
@@ -107,11 +107,11 @@ func byWeight(g formula.Given, item *larder.Item) formula.Given {
 	return g
 }
 
-func cents(x float64) float64 { return math.Round(100*x) / 100 }
+func toCents(x float64) float64 { return math.Round(100*x) / 100 }
 
-// tells reports whether an error of the scale shows in the dough. Small
+// isCritical reports whether an error of the scale shows in the dough. Small
 // weights of yeast, salt, leaven and spice have large effects.
-func tells(item *larder.Item) bool {
+func isCritical(item *larder.Item) bool {
 	switch item.Class {
 	case larder.ClassYeast, larder.ClassSalt, larder.ClassSpice, larder.ClassLeaven:
 		return true

@@ -156,7 +156,7 @@ func weigh(row *finding.ScaledRow, in *formula.Ingredient, g figure.Interval, ex
 			row.Note = quantity.FormatInterval(g.Scale(1/in.Item.Piece), "pieces")
 		}
 	}
-	if !tells(in.Item) || !g.IsPoint() || math.IsNaN(exact) || exact <= 0 {
+	if !isCritical(in.Item) || !g.IsPoint() || math.IsNaN(exact) || exact <= 0 {
 		return
 	}
 	each := exact / float64(lots)
@@ -188,7 +188,7 @@ func countText(n float64) string {
 	case whole == 0:
 		return quantity.Format(n, "") + " of a piece, beaten and weighed"
 	}
-	return quantity.Plain(whole) + " pieces and " + quantity.Plain(cents(rest)) +
+	return quantity.Plain(whole) + " pieces and " + quantity.Plain(toCents(rest)) +
 		" of one, beaten and weighed"
 }
 

@@ -90,8 +90,8 @@ type factors struct {
 func factorsOf(s *facts.Sheet, w Want) (factors, error) {
 	f := s.Formula
 	batch := s.KindMass(formula.Dough).Add(s.Spread())
-	if (w.TotalG > 0 || w.HasLoss) && !narrow(batch) {
-		return factors{}, openAt(f, batch)
+	if (w.TotalG > 0 || w.HasLoss) && !isWeighable(batch) {
+		return factors{}, openAmountError(f, batch)
 	}
 	grams := func(x float64) string { return quantity.Format(x, "g") }
 	switch {
@@ -102,8 +102,8 @@ func factorsOf(s *facts.Sheet, w Want) (factors, error) {
 				flour = flour.Add(q.Grams(makeup.Flour))
 			}
 		}
-		if !narrow(flour) {
-			return factors{}, openAt(f, flour)
+		if !isWeighable(flour) {
+			return factors{}, openAmountError(f, flour)
 		}
 		k := w.FlourG / flour.Mid()
 		return factors{k, k, grams(flour.Mid()) + " of flour to " + grams(w.FlourG)}, nil
@@ -148,9 +148,9 @@ func factorsOf(s *facts.Sheet, w Want) (factors, error) {
 		fmt.Sprintf("%s of %s each%s", asked, grams(each.Lo), lossText(w))}, nil
 }
 
-// narrow reports whether a weight is known well enough to scale by: a
+// isWeighable reports whether a weight is known well enough to scale by: a
 // pinch that is not weighed does not keep a batch from it.
-func narrow(g figure.Interval) bool {
+func isWeighable(g figure.Interval) bool {
 	return g.IsFinite() && g.Lo > 0 && g.Width() <= 0.02*g.Mid()
 }
 
@@ -161,8 +161,8 @@ func lossText(w Want) string {
 	return ", and " + quantity.Format(100*w.Loss, "%") + " lost on the way"
 }
 
-// openAt says which amount keeps the batch from being weighed.
-func openAt(f *formula.Formula, batch figure.Interval) error {
+// openAmountError says which amount keeps the batch from being weighed.
+func openAmountError(f *formula.Formula, batch figure.Interval) error {
 	for _, p := range f.Parts {
 		for _, in := range p.Ingredients {
 			if in.Amount.Open || in.Amount.Set && !in.Amount.IsPoint() {

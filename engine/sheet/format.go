@@ -104,7 +104,7 @@ func writeMarkdown(w io.Writer, p *Page) error {
 	md := report.Markdown
 	b.WriteString(mark + "\n## Cautions and allergens\n\n")
 	for _, c := range p.Prelude.Short {
-		b.WriteString("- **" + md(from(c)+c.Text) + "**\n")
+		b.WriteString("- **" + md(packNote(c)+c.Text) + "**\n")
 	}
 	list(&b, "Not checked", p.Prelude.Left)
 	if len(p.Prelude.SetAside) > 0 {
@@ -117,7 +117,7 @@ func writeMarkdown(w io.Writer, p *Page) error {
 	}
 	b.WriteString("\n## The cautions, whole, with their sources\n\n")
 	for _, c := range p.Prelude.Whole {
-		fmt.Fprintf(&b, "- %s Source: %s.\n", md(from(c)+c.Text), md(c.Source))
+		fmt.Fprintf(&b, "- %s Source: %s.\n", md(packNote(c)+c.Text), md(c.Source))
 	}
 	fmt.Fprintf(&b, "\nforebake %s, from %s. It warns; it never proves a food safe.\n", p.Version,
 		md(p.File))
@@ -125,8 +125,8 @@ func writeMarkdown(w io.Writer, p *Page) error {
 	return err
 }
 
-// from names the pack of a caution that a house adds.
-func from(c report.CautionLine) string {
+// packNote names the pack of a caution that a house adds.
+func packNote(c report.CautionLine) string {
 	if c.Pack == "" {
 		return ""
 	}
@@ -185,7 +185,7 @@ func markdownFormula(b *strings.Builder, f *Formula) {
 		}
 		for _, s := range p.Steps {
 			fmt.Fprintf(b, "| %d | %s | %s | %s | | | | |\n", s.Number, cell(s.Clock),
-				cell(join(", ", s.Does, s.How)), cell(s.asks()))
+				cell(join(", ", s.Does, s.How)), cell(s.checks()))
 		}
 		for _, c := range []*Curve{p.Temperature, p.Rise} {
 			if c == nil {
@@ -241,8 +241,8 @@ func (in Ingredient) weighed() string {
 	return join(", ", in.Weight, in.Written)
 }
 
-// asks is what a step asks to look for and to probe.
-func (s Step) asks() string {
+// checks is what a step asks to look for and to probe.
+func (s Step) checks() string {
 	var out []string
 	for _, one := range []Figure{{"look for", s.Look}, {"probe", s.Probe}, {"right:", s.Right}} {
 		if one.Value != "" {

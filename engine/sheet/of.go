@@ -51,9 +51,9 @@ func Of(s Subject) Formula {
 	switch {
 	case s.Schedule == nil:
 	case s.Anchor == nil:
-		out.Takes = quantity.Duration(float64(b.ready().Hi-s.Schedule.First()) / 60)
+		out.Takes = quantity.Duration(float64(b.readySpan().Hi-s.Schedule.First()) / 60)
 	default:
-		out.Begins, out.Ready = b.clock(s.Schedule.First()), b.span(b.ready())
+		out.Begins, out.Ready = b.clock(s.Schedule.First()), b.span(b.readySpan())
 	}
 	for _, p := range f.Parts {
 		out.Parts = append(out.Parts, b.part(p))
@@ -112,8 +112,8 @@ func (b *builder) makes() string {
 	return strings.Join(out, ", ")
 }
 
-// ready is when the last part is ready.
-func (b *builder) ready() plan.Span {
+// readySpan is when the last part is ready.
+func (b *builder) readySpan() plan.Span {
 	done := b.Schedule.Done(0)
 	for i := range b.Schedule.Chains {
 		if d := b.Schedule.Done(i); d.Hi > done.Hi {

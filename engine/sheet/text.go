@@ -12,7 +12,7 @@ func writeText(w io.Writer, p *Page) error {
 	t := report.NewPage(w, report.Options{})
 	t.WriteString(textMark + "\nCautions and allergens\n")
 	for _, c := range p.Prelude.Short {
-		t.Paragraph(from(c)+c.Text, "! ", "  ")
+		t.Paragraph(packNote(c)+c.Text, "! ", "  ")
 	}
 	textList(t, "Not checked", p.Prelude.Left)
 	if len(p.Prelude.SetAside) > 0 {
@@ -25,7 +25,7 @@ func writeText(w io.Writer, p *Page) error {
 	}
 	t.WriteString("\nThe cautions, whole, with their sources\n")
 	for _, c := range p.Prelude.Whole {
-		t.Paragraph(from(c)+c.Text, "! ", "  ")
+		t.Paragraph(packNote(c)+c.Text, "! ", "  ")
 		t.Paragraph("Source: "+c.Source+".", "  ", "  ")
 	}
 	fmt.Fprintf(t, "\nforebake %s, from %s. It warns; it never proves a food safe.\n", p.Version,
@@ -81,7 +81,7 @@ func textFormula(t *report.Page, f *Formula) {
 		for _, s := range p.Steps {
 			t.Paragraph(join(", ", s.Does, s.How), fmt.Sprintf("  %2d  %s  ", s.Number, s.Clock),
 				"      ")
-			if asks := s.asks(); asks != "" {
+			if asks := s.checks(); asks != "" {
 				t.Paragraph(asks, "      ", "      ")
 			}
 			t.WriteString("      [temperature    ] [rise      ] [time      ] [initials    ]\n")

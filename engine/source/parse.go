@@ -147,7 +147,8 @@ func DecodeString(f *File, expr hclsyntax.Expression) (text string, offsets []in
 	if r.Start.Byte < 0 || r.End.Byte > len(f.Text) || r.End.Byte-r.Start.Byte < 2 {
 		return "", nil, false
 	}
-	d := decoder{text: f.Text[:r.End.Byte]}
+	size := r.End.Byte - r.Start.Byte
+	d := decoder{f.Text[:r.End.Byte], make([]rune, 0, size), make([]int, 0, size)}
 	if f.Text[r.Start.Byte] == '"' {
 		if f.Text[r.End.Byte-1] != '"' {
 			return "", nil, false

@@ -143,7 +143,8 @@ func (f *File) Line(n int) string {
 }
 
 func (f *File) index() {
-	f.marks = append(f.marks, mark{line: 1})
+	f.marks = make([]mark, 1, 2+bytes.Count(f.Text, []byte("\n")))
+	f.marks[0] = mark{line: 1}
 	for start, line := 0, 1; ; line++ {
 		nl := bytes.IndexByte(f.Text[start:], '\n')
 		end := len(f.Text)

@@ -141,7 +141,7 @@ func (p *page) follow(open []frame, i int) []frame {
 		case opener:
 			end := map[byte]string{'{': "}", '[': "]", '(': ")"}[shown[t.from]]
 			open = append(open, frame{line: i, indent: l.indent, end: end, dropped: l.out,
-				block: end == "}" && heads(tokens[:k])})
+				block: end == "}" && beginsBlock(tokens[:k])})
 		case closer:
 			n := len(open)
 			// A bracket that was opened on another line is closed at
@@ -164,9 +164,9 @@ func (p *page) follow(open []frame, i int) []frame {
 	return open
 }
 
-// heads reports whether tokens begin a block: a word, then
+// beginsBlock reports whether tokens begin a block: a word, then
 // labels alone.
-func heads(tokens []token) bool {
+func beginsBlock(tokens []token) bool {
 	if len(tokens) == 0 || tokens[0].kind != word {
 		return false
 	}
@@ -219,7 +219,7 @@ func (l *line) complete(next *line) {
 	t := l.tokens[n-1]
 	deeper := next != nil && next.indent > l.indent
 	switch {
-	case l.inBlock && n > 1 && t.kind == quoted && heads(l.tokens):
+	case l.inBlock && n > 1 && t.kind == quoted && beginsBlock(l.tokens):
 		l.added = true
 		if deeper {
 			l.put(t.to, t.to, " {")
@@ -277,7 +277,7 @@ func (l *line) split() {
 			(l.tokens[k+1].kind == equals || l.tokens[k+1].kind == quoted) &&
 			l.tokens[k-1].kind != equals && l.tokens[k-1].kind != word
 		switch {
-		case t.kind == opener && (depth > 0 || !heads(l.tokens[:k])):
+		case t.kind == opener && (depth > 0 || !beginsBlock(l.tokens[:k])):
 			depth++
 		case t.kind == closer && depth > 0:
 			depth--

@@ -27,8 +27,8 @@ type Around struct {
 func Where(text []byte, offset int) Spot {
 	offset = max(0, min(offset, len(text)))
 	p := scan(text[:offset])
-	open, key := p.follows()
-	return p.spot(open, key)
+	open, key := p.openBrackets()
+	return p.endSpot(open, key)
 }
 
 // within is an open bracket with the settings in it.
@@ -38,9 +38,9 @@ type within struct {
 	keys []string
 }
 
-// follows goes along the brackets to the end of the page. It gives
+// openBrackets goes along the brackets to the end of the page. It gives
 // those that are open there, and the setting whose value is at hand.
-func (p *page) follows() (_ []within, key string) {
+func (p *page) openBrackets() (_ []within, key string) {
 	open := []within{{frame: frame{line: -1, indent: -1, block: true}}}
 	for i := range p.lines {
 		l := &p.lines[i]
@@ -62,7 +62,8 @@ func (p *page) follows() (_ []within, key string) {
 			switch t.kind {
 			case opener:
 				w := within{frame: frame{line: i, indent: l.indent, block: word == "{" &&
-					key == "" && heads(l.tokens[:k])}, Around: Around{Key: key, List: word == "["}}
+					key == "" && beginsBlock(l.tokens[:k])},
+					Around: Around{Key: key, List: word == "["}}
 				if w.block {
 					w.Block = l.typed[first.from:first.to]
 					if k > 1 {
@@ -88,14 +89,14 @@ func (p *page) follows() (_ []within, key string) {
 	return open, key
 }
 
-// spot describes the end of the page.
-func (p *page) spot(open []within, key string) Spot {
+// endSpot describes the end of the page.
+func (p *page) endSpot(open []within, key string) Spot {
 	l := &p.lines[len(p.lines)-1]
 	s := Spot{Key: key, Start: l.End, Keys: open[len(open)-1].keys}
 	for _, w := range open[1:] {
 		s.Around = append(s.Around, w.Around)
 	}
-	if n := len(l.tokens); n > 1 && key == "" && open[len(open)-1].block && heads(l.tokens) &&
+	if n := len(l.tokens); n > 1 && key == "" && open[len(open)-1].block && beginsBlock(l.tokens) &&
 		l.tokens[n-1].kind == quoted {
 		s.Title = l.typed[l.tokens[0].from:l.tokens[0].to]
 	}

@@ -32,7 +32,7 @@ func (addition) Traits() Traits {
 
 func (addition) Find(q *Query) []*Lever {
 	p, c := q.Subject.Part, classNamed(q.Name)
-	if p == nil || len(c.meant(q)) > 0 {
+	if p == nil || len(c.ingredients(q)) > 0 {
 		return nil
 	}
 	return []*Lever{{Part: p.Serial, Class: c.name, Item: c.missing.add}}
@@ -63,7 +63,7 @@ func (addition) Value(l *Lever, f *formula.Formula) Setting {
 }
 
 func (addition) Edit(l *Lever, t *Text, to Setting) ([]source.Edit, error) {
-	return one(t.Add(t.Formula.Parts[l.Part], l.Item, plain(to.Number)+" "+l.Unit))
+	return singleEdit(t.Add(t.Formula.Parts[l.Part], l.Item, plain(to.Number)+" "+l.Unit))
 }
 
 func (addition) Writes(l *Lever) []Field { return []Field{{Amount, l.Part, anywhere}} }

@@ -42,7 +42,7 @@ func (amount) Find(q *Query) []*Lever {
 		}
 		return nil
 	}
-	list := classNamed(q.Name).meant(q)
+	list := classNamed(q.Name).ingredients(q)
 	var out []*Lever
 	for _, in := range list[:min(len(list), mostOfClass)] {
 		if in.Amount.Set {
@@ -101,7 +101,7 @@ func (amount) Edit(l *Lever, t *Text, to Setting) ([]source.Edit, error) {
 	if err != nil {
 		return nil, err
 	}
-	return one(t.Amount(in, amountText(in.Amount, l.Grid, to.Number)))
+	return singleEdit(t.Amount(in, amountText(in.Amount, l.Grid, to.Number)))
 }
 
 func (amount) Writes(l *Lever) []Field { return []Field{{Amount, l.Part, l.Index}} }

@@ -40,7 +40,7 @@ func (stepAt) Edit(l *Lever, t *Text, to Setting) ([]source.Edit, error) {
 	if err != nil {
 		return nil, err
 	}
-	return one(t.Step(s, "at", degreesText(s.At, inBase(to.Number, l.Unit))))
+	return singleEdit(t.Step(s, "at", degreesText(s.At, inBase(to.Number, l.Unit))))
 }
 
 // Cost is an eighth of the difference in K around a dough, which works

@@ -65,7 +65,7 @@ func (chillingStep) Edit(l *Lever, t *Text, to Setting) ([]source.Edit, error) {
 	if err != nil {
 		return nil, err
 	}
-	return one(t.AddStep(s, fmt.Sprintf(
+	return singleEdit(t.AddStep(s, fmt.Sprintf(
 		"{ %s = \"%s min\", at = \"fridge\", as = \"tray %d mm\", covered = true }",
 		inTheCold().Name, plain(to.Number), trayMM)))
 }

@@ -131,9 +131,9 @@ func (c *class) inPart(p *formula.Part) []*formula.Ingredient {
 	return out
 }
 
-// meant lists the class's ingredients of the part, else those of a part that it
+// ingredients lists the class's ingredients of the part, else those of a part that it
 // takes in.
-func (c *class) meant(q *Query) []*formula.Ingredient {
+func (c *class) ingredients(q *Query) []*formula.Ingredient {
 	p := q.Subject.Part
 	if p == nil {
 		return nil

@@ -64,8 +64,9 @@ func (coolingStep) Edit(l *Lever, t *Text, to Setting) ([]source.Edit, error) {
 	if err != nil {
 		return nil, err
 	}
-	return one(t.AddStep(s, fmt.Sprintf("{ %s = \"%s min\", at = \"room\", as = \"tray %d mm\" }",
-		formula.Cool.Name, plain(to.Number), trayMM)))
+	return singleEdit(t.AddStep(s,
+		fmt.Sprintf("{ %s = \"%s min\", at = \"room\", as = \"tray %d mm\" }",
+			formula.Cool.Name, plain(to.Number), trayMM)))
 }
 
 func (coolingStep) Writes(l *Lever) []Field { return []Field{{NewStep, l.Part, anywhere}} }

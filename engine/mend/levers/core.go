@@ -44,7 +44,7 @@ func (stepCore) Edit(l *Lever, t *Text, to Setting) ([]source.Edit, error) {
 	if err != nil {
 		return nil, err
 	}
-	return one(t.Step(s, "core", degreesText(s.Core, inBase(to.Number, l.Unit))))
+	return singleEdit(t.Step(s, "core", degreesText(s.Core, inBase(to.Number, l.Unit))))
 }
 
 func (stepCore) Writes(l *Lever) []Field { return []Field{{Core, l.Part, l.Index}} }

@@ -73,13 +73,13 @@ func (stepForm) Edit(l *Lever, t *Text, to Setting) ([]source.Edit, error) {
 		return nil, err
 	}
 	if hasThickness(s) {
-		return one(t.Step(s, "as", s.Form.Written(to.Number)))
+		return singleEdit(t.Step(s, "as", s.Form.Written(to.Number)))
 	}
 	shape := "slab"
 	if kind := s.Part.Kind; kind != formula.Dough && kind != formula.Preferment {
 		shape = "tray"
 	}
-	return one(t.Step(s, "as", fmt.Sprintf("%s %s mm", shape, plain(to.Number))))
+	return singleEdit(t.Step(s, "as", fmt.Sprintf("%s %s mm", shape, plain(to.Number))))
 }
 
 // Cost is half that of a ratio: a flatter tray asks for room and no time.

@@ -36,8 +36,8 @@ func ofIngredient(l *Lever, f *formula.Formula) string {
 	return f.Parts[l.Part].Ingredients[l.Index].Name + " in " + partName(l, f)
 }
 
-// one gives a single edit as a list.
-func one(e source.Edit, err error) ([]source.Edit, error) {
+// singleEdit gives a single edit as a list.
+func singleEdit(e source.Edit, err error) ([]source.Edit, error) {
 	if err != nil {
 		return nil, err
 	}

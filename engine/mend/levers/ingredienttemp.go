@@ -89,7 +89,7 @@ func (ingredientTemp) Edit(l *Lever, t *Text, to Setting) ([]source.Edit, error)
 	if err != nil {
 		return nil, err
 	}
-	return one(t.Option(in, "temp", degreesText(in.Temp, inBase(to.Number, l.Unit))))
+	return singleEdit(t.Option(in, "temp", degreesText(in.Temp, inBase(to.Number, l.Unit))))
 }
 
 func (ingredientTemp) Writes(l *Lever) []Field { return []Field{{Temp, l.Part, l.Index}} }

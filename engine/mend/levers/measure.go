@@ -60,7 +60,7 @@ func (stepMeasure) Edit(l *Lever, t *Text, to Setting) ([]source.Edit, error) {
 		return nil, err
 	}
 	x := inBase(to.Number, l.Unit)
-	return one(t.Main(s, s.Measure.Written(x, x)))
+	return singleEdit(t.Main(s, s.Measure.Written(x, x)))
 }
 
 func (stepMeasure) Writes(l *Lever) []Field { return []Field{{Measure, l.Part, l.Index}} }

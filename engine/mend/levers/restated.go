@@ -81,7 +81,7 @@ func (restated) Edit(l *Lever, t *Text, to Setting) ([]source.Edit, error) {
 	if err != nil {
 		return nil, err
 	}
-	return one(t.Amount(in, plain(to.Number)+" g"))
+	return singleEdit(t.Amount(in, plain(to.Number)+" g"))
 }
 
 func (restated) Writes(l *Lever) []Field { return []Field{{Amount, l.Part, l.Index}} }

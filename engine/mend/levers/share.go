@@ -28,7 +28,7 @@ func (share) Traits() Traits {
 // Find gives one lever where at least two ingredients of the class have
 // an amount.
 func (share) Find(q *Query) []*Lever {
-	list := classNamed(q.Name).meant(q)
+	list := classNamed(q.Name).ingredients(q)
 	set := 0
 	for _, in := range list {
 		if in.Amount.Set {

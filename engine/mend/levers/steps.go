@@ -42,8 +42,8 @@ func chillText() string {
 		inTheCold().Name, slabMM)
 }
 
-// named gives the condition that a verb has a name.
-func named(name string) func(*formula.Verb) bool {
+// hasName gives the condition that a verb has a name.
+func hasName(name string) func(*formula.Verb) bool {
 	return func(v *formula.Verb) bool { return v.Name == name }
 }
 
@@ -62,17 +62,17 @@ func meantSteps(q *Query) []*formula.Step {
 	case verb == ownStep:
 		return nil
 	case x.Step == nil:
-		return stepsBefore(x.Part, named(verb), len(x.Part.Steps))
+		return stepsBefore(x.Part, hasName(verb), len(x.Part.Steps))
 	}
 	if put := x.Step.Uses; put != nil {
-		if list := stepsBefore(put, named(verb), len(put.Steps)); len(list) > 0 {
+		if list := stepsBefore(put, hasName(verb), len(put.Steps)); len(list) > 0 {
 			return list[:1]
 		}
 		if verb == formula.Cool.Name {
 			return nil
 		}
 	}
-	return stepsBefore(x.Part, named(verb), x.Step.Index)
+	return stepsBefore(x.Part, hasName(verb), x.Step.Index)
 }
 
 // stepsBefore lists the steps before an index whose verb meets a condition, the

@@ -48,7 +48,7 @@ func (strain) Edit(l *Lever, t *Text, to Setting) ([]source.Edit, error) {
 	if err != nil {
 		return nil, err
 	}
-	return one(t.Option(in, "strain", to.Word))
+	return singleEdit(t.Option(in, "strain", to.Word))
 }
 
 func (strain) Writes(l *Lever) []Field { return []Field{{Strain, l.Part, l.Index}} }

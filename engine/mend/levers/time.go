@@ -90,7 +90,7 @@ func (stepTime) Edit(l *Lever, t *Text, to Setting) ([]source.Edit, error) {
 	if s.Time.Lo < s.Time.Hi {
 		low = min(high, max(1, l.onGrid(s.Time.Lo*high/s.Time.Hi)))
 	}
-	return one(t.Time(s, s.Time.Written(low, high)))
+	return singleEdit(t.Time(s, s.Time.Written(low, high)))
 }
 
 func (stepTime) Writes(l *Lever) []Field { return []Field{{Time, l.Part, l.Index}} }

@@ -44,7 +44,7 @@ func (stepTo) Edit(l *Lever, t *Text, to Setting) ([]source.Edit, error) {
 	if err != nil {
 		return nil, err
 	}
-	return one(t.Step(s, "to", degreesText(s.To, inBase(to.Number, l.Unit))))
+	return singleEdit(t.Step(s, "to", degreesText(s.To, inBase(to.Number, l.Unit))))
 }
 
 func (stepTo) Writes(l *Lever) []Field { return []Field{{Target, l.Part, l.Index}} }

@@ -77,7 +77,7 @@ func (yield) Edit(l *Lever, t *Text, to Setting) ([]source.Edit, error) {
 	if err != nil {
 		return nil, err
 	}
-	return one(t.Makes(t.Formula, text))
+	return singleEdit(t.Makes(t.Formula, text))
 }
 
 // yieldText writes what a formula makes with another weight, or another

@@ -15,8 +15,9 @@ const (
 	Ellipsoid                   // Half[0..2] half axes; Walk takes it for the brick around it
 )
 
-// Body is a shape with its half dimensions in metres, gas included: the thickness as it stands.
-// Functions refuse bodies whose dimensions are not finite and positive.
+// Body is a shape with its half dimensions in metres, gas included: the
+// thickness as it stands. Functions refuse bodies whose dimensions are not
+// finite and positive.
 type Body struct {
 	Shape Shape
 	Half  [3]float64 // m; those the shape does not use are ignored
@@ -30,8 +31,8 @@ type direction struct {
 	count int
 }
 
-// directions gives a body's unlike directions and which one meets the
-// nearest face. A square section has one direction counted twice.
+// directions gives a body's unlike directions and which one meets the nearest
+// face. A square section has one direction counted twice.
 func (b Body) directions() (dirs [3]direction, n, nearest int, ok bool) {
 	switch b.Shape {
 	case Slab, Cylinder, Sphere:
@@ -64,8 +65,8 @@ func (b Body) directions() (dirs [3]direction, n, nearest int, ok bool) {
 	return dirs, n, nearest, true
 }
 
-// AreaPerVolume is surface over volume in 1/m, 0 for a bad body. Times
-// h/(rho cp) it is the rate of a body with an even inside.
+// AreaPerVolume is surface over volume in 1/m, 0 for a bad body. Times h/(rho
+// cp) it is the rate of a body with an even inside.
 func (b Body) AreaPerVolume() float64 {
 	dirs, n, _, ok := b.directions()
 	if !ok {
@@ -84,7 +85,8 @@ func (b Body) AreaPerVolume() float64 {
 	return sum
 }
 
-// Nearest is the smallest half dimension in m, the L of h L/k; 0 for a bad body.
+// Nearest is the smallest half dimension in m, the L of h L/k; 0 for a
+// bad body.
 func (b Body) Nearest() float64 {
 	dirs, _, nearest, ok := b.directions()
 	if !ok {
@@ -96,9 +98,10 @@ func (b Body) Nearest() float64 {
 // SlabOf is a slab of the given full thickness, m, with two like faces.
 func SlabOf(thicknessM float64) Body { return Body{Slab, [3]float64{thicknessM / 2}} }
 
-// TrayOf is a filled tray or pan of the given depth, m. An insulated underside (wood, a still
-// stack) is exactly a slab of twice the depth. Otherwise the two faces share their mean h: good to
-// 4 % in time within 2:1, and 8-21 % too fast at 5:1 (computed). Volumes takes two unlike faces.
+// TrayOf is a filled tray or pan of the given depth, m. An insulated
+// underside (wood, a still stack) is exactly a slab of twice the depth.
+// Otherwise the two faces share their mean h: good to 4 % in time within 2:1,
+// and 8-21 % too fast at 5:1 (computed). Volumes takes two unlike faces.
 func TrayOf(depthM float64, insulatedBelow bool) Body {
 	if insulatedBelow {
 		depthM *= 2
@@ -111,8 +114,8 @@ func BallOf(massKg, densityKgM3 float64) Body {
 	return Body{Sphere, [3]float64{math.Cbrt(3 * massKg / (4 * math.Pi * densityKgM3))}}
 }
 
-// LogOf is a log of the given diameter and length, m. From four
-// diameters on its ends do not show in the middle and it is a Cylinder.
+// LogOf is a log of the given diameter and length, m. From four diameters on
+// its ends do not show in the middle and it is a Cylinder.
 func LogOf(diameterM, lengthM float64) Body {
 	if lengthM >= 4*diameterM {
 		return Body{Cylinder, [3]float64{diameterM / 2}}
@@ -120,7 +123,8 @@ func LogOf(diameterM, lengthM float64) Body {
 	return Body{FiniteCylinder, [3]float64{diameterM / 2, lengthM / 2}}
 }
 
-// BowlOf is a filled bowl, as an upright cylinder of its volume, m3, and depth, m.
+// BowlOf is a filled bowl, as an upright cylinder of its volume, m3, and
+// depth, m.
 func BowlOf(volumeM3, depthM float64) Body {
 	return Body{FiniteCylinder, [3]float64{math.Sqrt(volumeM3 / (math.Pi * depthM)), depthM / 2}}
 }
@@ -131,9 +135,10 @@ func BrickOf(a, b, c float64) Body { return Body{Brick, [3]float64{a / 2, b / 2,
 // EllipsoidOf is a free-standing piece of the given full axes, m.
 func EllipsoidOf(a, b, c float64) Body { return Body{Ellipsoid, [3]float64{a / 2, b / 2, c / 2}} }
 
-// EquivalentDimension is the d between 1 and 3 for which a body of half dimension Nearest ends its
-// cooling at b's rate, with conductivity k and coefficient h. Volumes takes it for a brick. Alone
-// it cools up to 11 % too fast below Bi 1, 13 % at worst (computed). So use it for a source's
+// EquivalentDimension is the d between 1 and 3 for which a body of half
+// dimension Nearest ends its cooling at b's rate, with conductivity k and
+// coefficient h. Volumes takes it for a brick. Alone it cools up to 11 % too
+// fast below Bi 1, 13 % at worst (computed). So use it for a source's
 // difference, and add that to Walk's answer. NaN for a bad body, k or h.
 func (b Body) EquivalentDimension(k, h float64) float64 {
 	dirs, n, nearest, ok := b.directions()
@@ -149,7 +154,8 @@ func (b Body) EquivalentDimension(k, h float64) float64 {
 	for _, dir := range dirs[:n] {
 		want += float64(dir.count) * first(dir.d, dir.half) * l * l / (dir.half * dir.half)
 	}
-	// The square of the first root is nearly linear in d: a parabola through 1, 2, 3.
+	// The square of the first root is nearly linear in d: a parabola through
+	// 1, 2, 3.
 	y1, y2, y3 := first(1, l), first(2, l), first(3, l)
 	lo, hi := 1.0, 3.0
 	for range 50 {

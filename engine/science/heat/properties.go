@@ -2,18 +2,17 @@ package heat
 
 import "math"
 
-// Composition is a food's mass fractions, which sum to 1. Carbohydrate
-// is without fibre; sugar belongs in Carbohydrate and salt in Ash.
+// Composition is a food's mass fractions, which sum to 1. Carbohydrate is without
+// fibre; sugar belongs in Carbohydrate and salt in Ash.
 type Composition struct {
 	Water, Protein, Fat, Carbohydrate, Fibre, Ash float64
 }
 
 // Properties are a food's thermal properties at one temperature.
 //
-// Errors, either way: SpecificHeat 5 % (10 % for dry powders and
-// chocolate, always too high there); DensityKgM3 5 % once the gas is
-// known; ConductivityWmK 12 % (20 % above 30 % fat or 30 % gas);
-// DiffusivityM2s 15 %.
+// Errors, either way: SpecificHeat 5 % (10 % for dry powders and chocolate, always
+// too high there); DensityKgM3 5 % once the gas is known; ConductivityWmK 12 % (20
+// % above 30 % fat or 30 % gas); DiffusivityM2s 15 %.
 type Properties struct {
 	SpecificHeat    float64 // J/(kg K), sensible heat only
 	DensityKgM3     float64 // kg/m3, gas included
@@ -21,8 +20,8 @@ type Properties struct {
 	DiffusivityM2s  float64 // m2/s: conductivity / (density * specific heat)
 }
 
-// Range of PropertiesAt. Below 0 C water freezes and the table has
-// other rows; sums of measured compositions vary by SumTolerance.
+// Range of PropertiesAt. Below 0 C water freezes and the table has other rows; sums
+// of measured compositions vary by SumTolerance.
 const (
 	LowestC, HighestC = 0, 150
 	SumTolerance      = 0.03
@@ -46,18 +45,16 @@ type quadratic struct{ c0, c1, c2 float64 }
 
 func (q quadratic) at(tC float64) float64 { return q.c0 + tC*(q.c1+tC*q.c2) }
 
-// components is from Choi & Okos (1986), Effects of temperature and
-// composition on the thermal properties of foods, as in ASHRAE
-// Handbook - Refrigeration (2006) ch. 9 Tables 1-2; basis read. Air is
-// a linear fit to Incropera & DeWitt, Fundamentals of Heat and Mass
-// Transfer, Table A.4; basis memory; its mass and heat are zero.
+// components is from Choi & Okos (1986), Effects of temperature and composition on
+// the thermal properties of foods, as in ASHRAE Handbook - Refrigeration (2006) ch.
+// 9 Tables 1-2; basis read. Air is a linear fit to Incropera & DeWitt, Fundamentals
+// of Heat and Mass Transfer, Table A.4; basis memory; its mass and heat are zero.
 //
-// Published traps. The slope of fat's conductivity is -2.7604e-4: a
-// reprint with -2.7604e-3 circulates and is copied; fat would fall to
-// 0.015 W/(m K) at 60 C. Carbohydrate's is 1.3874e-3, not the 1.3874e-2
-// of the same reprint. Water's specific heat starts at 4176.2: ASHRAE
-// from 2002 on prints 4128.9 for the same formula, 1.1 % below the
-// measured 4176 +/- 8.
+// Published traps. The slope of fat's conductivity is -2.7604e-4: a reprint with
+// -2.7604e-3 circulates and is copied; fat would fall to 0.015 W/(m K) at 60 C.
+// Carbohydrate's is 1.3874e-3, not the 1.3874e-2 of the same reprint. Water's
+// specific heat starts at 4176.2: ASHRAE from 2002 on prints 4128.9 for the same
+// formula, 1.1 % below the measured 4176 +/- 8.
 var components = [...]struct {
 	specificHeat, density, conductivity quadratic // J/(kg K), kg/m3, W/(m K)
 }{
@@ -99,26 +96,24 @@ var components = [...]struct {
 	air: {quadratic{}, quadratic{}, quadratic{0.0243, 7.0e-5, 0}},
 }
 
-// PropertiesAt gives the properties of a food of composition c at tC in
-// C, with gasFraction of its volume gas (mixed dough 0.05-0.15, proofed
-// 0.60-0.70, memory; the largest unknown of all).
+// PropertiesAt gives the properties of a food of composition c at tC in C, with
+// gasFraction of its volume gas (mixed dough 0.05-0.15, proofed 0.60-0.70, memory;
+// the largest unknown of all).
 //
-// Specific heats add by mass and volumes add. Conductivity is the
-// parallel model, right for watery mixes; where fat is over half the
-// volume (butter, chocolate, ganache) it is Maxwell-Eucken with fat
-// continuous and the rest dispersed, which takes butter from 0.240 to
-// 0.215 W/(m K) (one printed value is 0.197, read) and makes a step at
-// one half. Gas is then dispersed in the whole, Maxwell-Eucken again.
-// In hot, well-proofed crumb vapour carries more heat than this:
-// published diffusivities are three to four times higher.
+// Specific heats add by mass and volumes add. Conductivity is the parallel model,
+// right for watery mixes; where fat is over half the volume (butter, chocolate,
+// ganache) it is Maxwell-Eucken with fat continuous and the rest dispersed, which
+// takes butter from 0.240 to 0.215 W/(m K) (one printed value is 0.197, read) and
+// makes a step at one half. Gas is then dispersed in the whole, Maxwell-Eucken
+// again. In hot, well-proofed crumb vapour carries more heat than this: published
+// diffusivities are three to four times higher.
 //
-// Evaluate at the mean of start and ambient. Holding the properties
-// over a stage costs under 3 % for dough at 4-30 C (computed).
+// Evaluate at the mean of start and ambient. Holding the properties over a stage
+// costs under 3 % for dough at 4-30 C (computed).
 //
-// ok is false for a temperature outside LowestC..HighestC, a gas
-// fraction outside [0, 1), a fraction that is negative or not a number,
-// and a sum off 1 by more than SumTolerance; within it the fractions
-// are scaled to 1.
+// ok is false for a temperature outside LowestC..HighestC, a gas fraction outside
+// [0, 1), a fraction that is negative or not a number, and a sum off 1 by more than
+// SumTolerance; within it the fractions are scaled to 1.
 func PropertiesAt(c Composition, tC, gasFraction float64) (p Properties, ok bool) {
 	if !(tC >= LowestC && tC <= HighestC) {
 		return Properties{}, false
@@ -126,8 +121,8 @@ func PropertiesAt(c Composition, tC, gasFraction float64) (p Properties, ok bool
 	return PropertiesWithIce(c, 0, tC, gasFraction)
 }
 
-// PropertiesWithIce is PropertiesAt with some water as ice, kg in a kg
-// of food, and from -40 C on.
+// PropertiesWithIce is PropertiesAt with some water as ice, kg in a kg of food, and
+// from -40 C on.
 func PropertiesWithIce(c Composition, frozen, tC, gasFraction float64) (p Properties, ok bool) {
 	fractions := [solidsAndWater + 1]float64{
 		c.Water - frozen,
@@ -150,8 +145,7 @@ func PropertiesWithIce(c Composition, frozen, tC, gasFraction float64) (p Proper
 	}
 	tC = math.Max(tC, -40)
 
-	// Volumes and k*volume are per kg of food until divided by the
-	// whole volume.
+	// Volumes and k*volume are per kg of food until divided by the whole volume.
 	var volume, fatVolume, conductance float64
 	for i, w := range fractions {
 		w /= sum
@@ -179,8 +173,8 @@ func PropertiesWithIce(c Composition, frozen, tC, gasFraction float64) (p Proper
 	return p, true
 }
 
-// maxwellEucken gives the conductivity of a continuous phase with
-// another dispersed at the volume fraction e.
+// maxwellEucken gives the conductivity of a continuous phase with another dispersed
+// at the volume fraction e.
 func maxwellEucken(continuous, dispersed, e float64) float64 {
 	gap := continuous - dispersed
 	return continuous * (2*continuous + dispersed - 2*e*gap) / (2*continuous + dispersed + e*gap)
