@@ -867,7 +867,7 @@ var partFacts = []Fact{
 		Type:   YesNo,
 		Means:  "a topping of dry sugar stirred with something wet, without flour, never cooked",
 		Source: srcGiven,
-		part:   func(p *part) Value { return figure.YesNo(p.IsIcing()) },
+		part:   (*part).IsIcing,
 	},
 	{
 		Name:   "is_fried",

@@ -55,14 +55,16 @@ const mostEnds = 3
 // part goes through each give one setting, else at every end of their
 // ranges together. Open settings do not pass. See isWritten.
 func (s *Sheet) AtEachEnd(x Subject, untilHeat bool, passes func(*Sheet, Subject) bool) bool {
-	if s.isWritten(x, untilHeat) {
-		return passes(s, x)
+	var spans []formula.Span
+	if s.Pinned == nil && x.On == OnPart {
+		spans = slices.DeleteFunc(s.Formula.Spans(), func(span formula.Span) bool {
+			return !s.goesThrough(x.Part, span, untilHeat)
+		})
 	}
-	spans := s.Formula.Spans()
-	spans = slices.DeleteFunc(spans, func(span formula.Span) bool {
-		return !s.goesThrough(x.Part, span, untilHeat)
-	})
-	if s.Pinned != nil || len(spans) == 0 || len(spans) > mostEnds ||
+	if len(spans) == 0 {
+		return s.isWritten(x, untilHeat) && passes(s, x)
+	}
+	if len(spans) > mostEnds ||
 		slices.ContainsFunc(spans, func(span formula.Span) bool { return span.Open }) {
 		return false
 	}
@@ -86,15 +88,15 @@ func (s *Sheet) AtEachEnd(x Subject, untilHeat bool, passes func(*Sheet, Subject
 }
 
 // goesThrough reports whether a span is that of a step which a part
-// goes through in others, as isWritten asks of them.
+// goes through in others, or that makes the other as warm as it is then.
 func (s *Sheet) goesThrough(p *formula.Part, span formula.Span, untilHeat bool) bool {
 	for _, q := range s.Formula.Parts {
 		for i, step := range q.Steps {
 			if step.Uses != p {
 				continue
 			}
-			for _, later := range q.Steps[i+1 : max(i+1, lastStep(q, untilHeat))] {
-				if later.Place == span.Place {
+			for _, other := range q.Steps[:max(i+1, lastStep(q, untilHeat))] {
+				if other.Place == span.Place {
 					return true
 				}
 			}

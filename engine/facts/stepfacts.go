@@ -828,7 +828,10 @@ var stepFacts = []Fact{
 		Means:  "what is put on is an icing: dry sugar stirred with something wet, never cooked",
 		Source: srcGiven,
 		step: func(s *parts, step *formula.Step) Value {
-			return figure.YesNo(step.Uses != nil && s.Part(step.Uses).IsIcing())
+			if step.Uses == nil {
+				return figure.YesNo(false)
+			}
+			return s.Part(step.Uses).IsIcing()
 		},
 	},
 	{

@@ -101,8 +101,7 @@ func (b falling) with(step *formula.Step, st *Stage) falling {
 		at = estimateOf(step.At.Interval)
 	}
 	if !b.baked {
-		// An uneven start counts more by its mean than by its core, as a bake
-		// forgets it.
+		// An uneven start counts more by its mean than by its core, as a bake forgets it.
 		start := st.StartCore.Plus(st.Mean).Times(0.5)
 		return falling{true, false, start, step.Time.Interval, at}
 	}
@@ -122,8 +121,7 @@ func (b falling) with(step *formula.Step, st *Stage) falling {
 // inOven gives one piece at the start of a bake, in the three runs. A
 // dough is proofed, with its filling as mixed; what does not rise stays
 // as it is. A large piece of unwritten shape is round in the coldest
-// run and a ring in the warmest. body is what it cools as, rho its
-// density, kg/m3.
+// run and a ring in the warmest. body is what it cools as, rho its density, kg/m3.
 func (f *Simulator) inOven(step *formula.Step) (pieces [figure.Runs]bake.Piece, body heat.Body,
 	rho float64) {
 	kg := f.massKg()

@@ -50,8 +50,7 @@ type Setup struct {
 	Started  bool            // the start is known
 	// Missing is what start and material need written; "" where they are known.
 	Missing string
-	// Gas is yeast in percent times its osmotic factor; 0 for what does
-	// not ferment.
+	// Gas is yeast in percent times its osmotic factor; 0 for what does not ferment.
 	Gas float64
 	// OwnHeat is the heat from fermentation at 26 C, W/kg; zero for what does
 	// not ferment.

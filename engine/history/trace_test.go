@@ -98,3 +98,28 @@ func TestTraceIsFineEnough(t *testing.T) {
 		}
 	}
 }
+
+// A longer wait in the same cold is above 5 C as long as one of a day: its
+// points are as fine as the cooling, however long it goes on.
+func TestTraceOfDays(t *testing.T) {
+	above := func(wait, as string) (hours float64) {
+		s := setup(t, fmt.Sprintf(`{ chill = %q, at = "4 C", as = %q }`, wait, as))
+		s.Start, s.Trace = even(60), true
+		trace := follow(t, s).Stages[0].Trace[1]
+		for i := 1; i < len(trace); i++ {
+			a, b := trace[i-1], trace[i]
+			if a.Core > 5 {
+				hours += (b.Hours - a.Hours) * min(1, (a.Core-5)/(a.Core-b.Core))
+			}
+		}
+		return hours
+	}
+	for _, as := range []string{"tray 40 mm", "bowl"} {
+		day := above("24 h", as)
+		for _, wait := range []string{"25 h", "3 day", "8 day", "20 day", "34 day", "60 day"} {
+			if h := above(wait, as); math.Abs(h-day) > 0.01*day {
+				t.Errorf("%s for %s is above 5 C for %.2f h, in a day for %.2f h", as, wait, h, day)
+			}
+		}
+	}
+}

@@ -221,9 +221,8 @@ func (f *Simulator) solvedFor(l *run, e environment) bool {
 // just mixed or rested is, and leaves the run even. It gives the state after
 // seconds, the hottest core until then, and the equivalent hours gained in
 // fermenting seconds.
-func (f *Simulator) solveStage(
-	l *run, e environment, seconds, fermenting float64,
-) (end heat.State, most, hours float64) {
+func (f *Simulator) solveStage(l *run, e environment, seconds,
+	fermenting float64) (end heat.State, most, hours float64) {
 	most = f.now(l).CoreC
 	end, warmest, hours := f.solve(l, e, l.which, seconds, fermenting)
 	middle := end.MeanC
@@ -240,12 +239,8 @@ func (f *Simulator) solveStage(
 
 // solve is one course by a solver, with one run's heat. Equal courses come from
 // the memo.
-func (f *Simulator) solve(
-	l *run,
-	e environment,
-	heats figure.Run,
-	seconds, fermenting float64,
-) (end heat.State, most, hours float64) {
+func (f *Simulator) solve(l *run, e environment, heats figure.Run,
+	seconds, fermenting float64) (end heat.State, most, hours float64) {
 	k := stretch{
 		begin: f.beginning(l, e, heats), pace: f.freezePace(l, e),
 		seconds: seconds, fermenting: fermenting, works: f.setup.Gas > 0, tracing: f.tracing,
@@ -254,16 +249,13 @@ func (f *Simulator) solve(
 		f.samples = append(f.samples, was.samples...)
 		return was.end, was.most, was.hours
 	}
-	const parts = 12
 	v := f.followed.solvers.Start(k.begin)
 	from := len(f.samples)
 	end = v.Advance(0)
 	most = end.CoreC
-	last, at := f.activity(end.MeanC), 0.0
-	longest := max(k.seconds, k.fermenting)
-	for i := 1; i <= parts; {
-		share := float64(i) / parts
-		to := longest * share * share
+	last, at, longest := f.activity(end.MeanC), 0.0, max(k.seconds, k.fermenting)
+	for i := 1; at < longest; {
+		to := solvedUntil(i, longest)
 		if stop := min(k.seconds, k.fermenting); at < stop && to > stop {
 			to = stop
 		} else {
@@ -282,6 +274,19 @@ func (f *Simulator) solve(
 	}
 	f.followed.keep(k, followed{end, most, hours, slices.Clone(f.samples[from:])})
 	return end, most, hours
+}
+
+// solvedUntil ends part i of a solved wait, s: twelve of its first day, twelve of the rest.
+func solvedUntil(i int, longest float64) float64 {
+	const parts = 12
+	first, share := min(longest, longWait), float64(i%parts)/parts
+	switch {
+	case i <= parts:
+		return first * max(share*share, float64(i/parts))
+	case i < 2*parts:
+		return first + (longest-first)*share*share
+	}
+	return longest
 }
 
 // beginning is a run's start, with the heat of one of the runs.
@@ -630,11 +635,8 @@ func (f *Simulator) gained(l *run, e environment, solved bool, speed, seconds fl
 // walkStage follows a run through a stage by its walk and advances it by seconds. It
 // gives the state there, the hottest core until then, and the equivalent hours
 // gained in fermenting seconds.
-func (f *Simulator) walkStage(
-	l *run,
-	e environment,
-	speed, seconds, fermenting float64,
-) (end heat.State, most, hours float64) {
+func (f *Simulator) walkStage(l *run, e environment, speed, seconds,
+	fermenting float64) (end heat.State, most, hours float64) {
 	c := f.course(l, e, speed)
 	hours, most = f.equivalent(&c, fermenting)
 	if f.tracing {
@@ -652,6 +654,8 @@ func (f *Simulator) walkStage(
 	return end, max(most, end.CoreC), hours
 }
 
+const longWait = 24 * 3600 // s: a longer wait is drawn as a day and the rest of it
+
 // equivalent integrates the yeast's temperature factor over the part's mean
 // temperature, in hours at 26 C; most is the hottest core on the way.
 func (f *Simulator) equivalent(c *course, seconds float64) (hours, most float64) {
@@ -659,9 +663,17 @@ func (f *Simulator) equivalent(c *course, seconds float64) (hours, most float64)
 	if !(f.setup.Gas > 0 || f.tracing) || !(seconds > 0) {
 		return 0, most
 	}
-	sum := 0.0
+	sum, drawn := 0.0, 0.0
+	if f.tracing && seconds > longWait { // on a copy, for to steps the own heat
+		day := *c
+		day.points(longWait, func(at, _ float64, state heat.State) { f.sample(at, state) })
+		f.sample(longWait, day.to(longWait))
+		drawn = longWait
+	}
 	c.points(seconds, func(at, width float64, state heat.State) {
-		f.sample(at, state)
+		if at > drawn {
+			f.sample(at, state)
+		}
 		most = max(most, state.CoreC)
 		if f.setup.Gas > 0 {
 			sum += width * ferment.TemperatureFactor(c.meanC)
@@ -701,4 +713,25 @@ func (f *Simulator) sample(seconds float64, s heat.State) {
 	if f.tracing {
 		f.samples = append(f.samples, Sample{seconds / 3600, s.CoreC, s.SurfaceC})
 	}
+}
+
+// DownTo gives the time at which a course falls to a temperature, h. Between two
+// samples the excess over the surroundings decays exponentially.
+func DownTo(trace []Sample, ambientC, targetC float64) (hours float64, met bool) {
+	for i, b := range trace {
+		switch {
+		case b.Core > targetC:
+		case i == 0:
+			return 0, true
+		default:
+			a := trace[i-1]
+			share := (a.Core - targetC) / (a.Core - b.Core)
+			if above := b.Core - ambientC; above > 0 {
+				from := a.Core - ambientC
+				share = math.Log(from/(targetC-ambientC)) / math.Log(from/above)
+			}
+			return a.Hours + share*(b.Hours-a.Hours), true
+		}
+	}
+	return 0, false
 }

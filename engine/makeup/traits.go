@@ -14,10 +14,11 @@ const icingSugar = 0.2
 
 // IsIcing reports whether the part is a topping of dry sugar stirred
 // with something wet, without flour, which no step of its own cooks.
-func (p *Part) IsIcing() bool {
-	if p.Kind != formula.Topping || p.IsCooked() || p.Grams(Flour).Hi > 0 ||
-		p.Grams(Water).Lo == 0 {
-		return false
+// Open amounts leave it open.
+func (p *Part) IsIcing() Value {
+	flour, water, mass := p.Grams(Flour), p.Grams(Water), p.Grams(Mass)
+	if p.Kind != formula.Topping || p.IsCooked() || flour.Lo > 0 || water.Hi == 0 {
+		return figure.YesNo(false)
 	}
 	dry := Interval{}
 	for _, in := range p.Ingredients {
@@ -25,7 +26,13 @@ func (p *Part) IsIcing() bool {
 			dry = dry.Add(p.sheet.Mass(in).Grams(p.flourG))
 		}
 	}
-	return dry.Lo > 0 && dry.Lo >= icingSugar*p.Grams(Mass).Hi
+	switch {
+	case dry.Hi == 0, dry.Hi < icingSugar*mass.Lo:
+		return figure.YesNo(false)
+	case flour.Hi == 0 && water.Lo > 0 && dry.Lo > 0 && dry.Lo >= icingSugar*mass.Hi:
+		return figure.YesNo(true)
+	}
+	return figure.Maybe("all amounts of \""+p.Name+"\"", p.Place)
 }
 
 // boilingSugarC is the least boiling point of a sugar syrup, C: from
