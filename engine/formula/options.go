@@ -2,7 +2,6 @@ package formula
 
 import (
 	"fmt"
-	"math"
 	"slices"
 	"strconv"
 	"strings"
@@ -1354,7 +1353,7 @@ func (rd *reader) flourOfMakes(p *Part) bool {
 			}
 		}
 	}
-	if math.Abs(flours.PerFlour.Mid()-1) > 0.001 || !rest.FixedG.IsFinite() {
+	if flours.PerFlour.Lo < 0.999 || flours.PerFlour.Hi > 1.001 || !rest.FixedG.IsFinite() {
 		return false
 	}
 	p.FlourG = total.Sub(rest.FixedG).Div(rest.PerFlour)
