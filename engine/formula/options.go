@@ -2,6 +2,7 @@ package formula
 
 import (
 	"fmt"
+	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -1044,13 +1045,21 @@ func (rd *reader) namesClass(s *Step, text string, at source.Place) bool {
 	return len(found) > 0
 }
 
-// tellSized tells that of pieces with a number and a weight the number counts.
-func (rd *reader) tellSized(s *Step, e hclsyntax.Expression) {
+// readSized reads pieces with a number and a weight, "12 pieces of 70 g", as both: rules
+// compare them with the dough. It reports whether it did.
+func (rd *reader) readSized(s *Step, e hclsyntax.Expression) bool {
 	text, at, ok := rd.Literal(e)
-	if m, why := said.Makes(text); ok && s.Verb.Divides() && why == "" && m.Each != "" {
-		rd.assumed(at, fmt.Sprintf("%q is read as its number: each piece is the dough divided by it; "+
-			"makes = %q compares them with the %s", text, text, m.Each))
+	m, why := said.Makes(text)
+	if !ok || why != "" || m.Each == "" || m.Lo != m.Hi || !s.Verb.Divides() {
+		return false
 	}
+	if s.Measure, ok = rd.QuantityText(m.Each, at, forMass, s.Verb.Name); ok && s.Pieces == nil {
+		n := values.BareCount(m.Lo, at)
+		s.Pieces = &n
+		rd.assumed(at, fmt.Sprintf("%q is read as %s = %q, pieces = %s", text, s.word, m.Each,
+			quantity.Plain(m.Lo)))
+	}
+	return true
 }
 
 // tinInWords takes a tin, and how many, from the words of a step that puts a dough in one: "2 x 2lb
@@ -1113,6 +1122,42 @@ func (rd *reader) readWithout(s *Step, e hclsyntax.Expression) {
 	for _, name := range left {
 		rd.withs = append(rd.withs, use{step: s, name: name, place: rd.Place(e.Range())})
 	}
+}
+
+// laterIn are words that name a share of an ingredient: the rest of it goes in before.
+var laterIn = regexp.MustCompile(`(?i)\b(?:half|some|most|rest|remain\w*|part|more|extra|other)\b`)
+
+// leaveForLater takes what a later mix names, { add = "butter" }, out of the mix that begins
+// the part and names nothing, and tells so. Of what is held back the reserve counts.
+func (rd *reader) leaveForLater(p *Part) {
+	first := slices.IndexFunc(p.Steps, func(s *Step) bool { return s.Verb.Mixes() })
+	if first < 0 || len(p.Steps[first].With) > 0 || !p.Kind.isDough() {
+		return
+	}
+	later := map[*Ingredient]bool{}
+	for _, u := range rd.withs {
+		if s := u.step; s.Part == p && s.Verb.Mixes() && s.Index > first &&
+			!laterIn.MatchString(u.name) &&
+			len(s.With) < len(p.Mixed()) {
+			for _, in := range s.With {
+				later[in] = in.Reserve == nil
+			}
+		}
+	}
+	var names []string
+	for _, in := range p.Mixed() {
+		if later[in] {
+			names = append(names, in.Name)
+		}
+	}
+	if len(names) == 0 || len(names) == len(p.Mixed()) {
+		return
+	}
+	s := p.Steps[first]
+	s.With = slices.DeleteFunc(slices.Clone(p.Mixed()),
+		func(in *Ingredient) bool { return later[in] })
+	rd.assumed(s.Place, fmt.Sprintf("this %s is read without %s: a later step adds it", s.Verb.Name,
+		strings.Join(names, " and ")))
 }
 
 // checkTin reports whether a tin is one of the house, or one of an open size. A name that is near

@@ -217,6 +217,8 @@ func (rd *reader) saidTime(s *Step, e hclsyntax.Expression) bool {
 		len(s.With) == 0 { // "in the butter, 5 min"
 		rd.withs = append(rd.withs, use{step: s, name: rest, place: at})
 		rd.assumed(at, fmt.Sprintf("%q is read as with = %q", text, rest))
+	} else if len(s.With) == 0 {
+		rd.namesClass(s, strings.TrimPrefix(rest, "in "), at)
 	}
 	s.Time, _ = rd.QuantityText(time, at, forTime, s.Verb.Name)
 	s.Time.Text = text
