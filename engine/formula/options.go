@@ -2,7 +2,6 @@ package formula
 
 import (
 	"fmt"
-	"math"
 	"regexp"
 	"slices"
 	"strconv"
@@ -758,12 +757,19 @@ func (rd *reader) standApart(in *Ingredient, words string) (head string, ok bool
 }
 
 // usual takes for what is put on in a thin coat, and of which no amount is written, the usual share
-// of what it is put on, as far as that is in grams. It gives the words that tell so.
+// of what it is put on, as far as its grams are known. It gives the words that tell so.
 func (rd *reader) usual(in *Ingredient, s *Step) string {
 	grams := Interval{}
 	for _, other := range s.Part.Ingredients {
-		if other.Amount.Set && other.Amount.Kind == quantity.Mass && !other.Apart {
-			grams = grams.Add(other.Amount.Interval)
+		a := other.Amount
+		switch {
+		case !a.Set || other.Apart:
+		case a.Kind == quantity.Mass:
+			grams = grams.Add(a.Interval)
+		case a.Kind == quantity.Volume && other.Item != nil:
+			grams = grams.Add(a.Interval.Scale(other.Item.Density))
+		case a.Kind == quantity.Count && other.Item != nil:
+			grams = grams.Add(a.Interval.Scale(other.Item.Piece))
 		}
 	}
 	if in.Item == nil || !in.Amount.Open || s.Verb.Fills() || !said.Thin(in.Item) || grams.Hi == 0 ||
@@ -1400,7 +1406,7 @@ func (rd *reader) flourOfMakes(p *Part) bool {
 			}
 		}
 	}
-	if math.Abs(flours.PerFlour.Mid()-1) > 0.001 || !rest.FixedG.IsFinite() {
+	if flours.PerFlour.Lo < 0.999 || flours.PerFlour.Hi > 1.001 || !rest.FixedG.IsFinite() {
 		return false
 	}
 	p.FlourG = total.Sub(rest.FixedG).Div(rest.PerFlour)
@@ -1413,8 +1419,8 @@ func (rd *reader) flourOfMakes(p *Part) bool {
 			in.Amount.Interval = in.Grams.Grams(p.FlourG)
 			in.Amount.Kind, in.Amount.Unit = quantity.Mass, quantity.Mass.Base()
 			in.Grams = Mass{FixedG: in.Amount.Interval}
-			rd.assumed(in.Amount.Place, fmt.Sprintf("%s of %s is reckoned from makes, as the weight of "+
-				"the dough: %s = \"%s\"", pct, in.quoted(), in.quoted(),
+			rd.assumed(in.Amount.Place, fmt.Sprintf("%s of %s is reckoned from makes, "+
+				"as the weight of the dough: %s = \"%s\"", pct, in.quoted(), in.quoted(),
 				quantity.FormatInterval(in.Amount.Interval, "g")))
 		}
 	}
