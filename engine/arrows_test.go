@@ -91,6 +91,11 @@ var mayKnow = map[string][]string{
 		"engine/larder",
 		"engine/spelling",
 	}, // which words may be told as not read; it knows no formula
+	"engine/said/oven": {
+		"engine/quantity",
+		"engine/spelling",
+	}, // an oven's heat on several scales; it knows no formula
+	"engine/said/turns":  {"engine/spelling"}, // words for folds of a dough; it knows no formula
 	"engine/said/around": {"engine/spelling"}, // what is around a part; it knows no formula
 	"engine/said/puton": {
 		"engine/figure",
@@ -105,6 +110,7 @@ var mayKnow = map[string][]string{
 		"engine/quantity",
 		"engine/reading",
 		"engine/said",
+		"engine/said/turns",
 		"engine/source",
 	}, // values that hang on nothing else in a formula
 	"engine/formula/culture": {
@@ -113,10 +119,12 @@ var mayKnow = map[string][]string{
 		"engine/science/bakersmath",
 	}, // how wet a sourdough is; it knows no formula
 	"engine/formula/refusal": {
+		"engine/family",
 		"engine/larder",
 		"engine/quantity",
 		"engine/reading",
 		"engine/source",
+		"engine/spelling",
 	}, // what is said of an ingredient that is not read
 	"engine/formula": {
 		"engine/formula/culture",
@@ -127,8 +135,10 @@ var mayKnow = map[string][]string{
 		"engine/quantity",
 		"engine/reading",
 		"engine/said",
+		"engine/said/oven",
 		"engine/said/around",
 		"engine/said/puton",
+		"engine/said/turns",
 		"engine/said/unread",
 		"engine/source",
 		"engine/spelling",

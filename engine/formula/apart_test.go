@@ -126,7 +126,7 @@ func TestBritishSteps(t *testing.T) {
 		`{ fold_in = "fruit" }`:                                "mix fruit, with currants and mixed peel",
 		`{ rest = "1 h", at = "airing cupboard" }`:             "rest 1 h, at airing cupboard",
 		`{ rest = "1 h", at = "room", until = "doubled" }`:     "rest 1 h, at room",
-		`{ divide = "12 pieces of 70 g" }`:                     "divide 12 pieces of 70 g",
+		`{ divide = "12 pieces of 70 g" }`:                     "divide 70 g, pieces 12",
 		`{ bake = "9 min", at = "200 C" }, { roll = "sugar" }`: "brush sugar",
 		`{ fry = "4 min" }, { roll = "sugar, for tossing" }`:   "brush sugar, for tossing",
 	} {

@@ -5,10 +5,9 @@ import (
 	"math"
 
 	"forebake/engine/family"
+	"forebake/engine/formula/refusal"
 	"forebake/engine/larder"
-	"forebake/engine/reading"
 	"forebake/engine/source"
-	"forebake/engine/spelling"
 )
 
 // saidFamily gives the family of a trade bread's dough, and tells so.
@@ -24,15 +23,10 @@ func (rd *reader) saidFamily(name string, at source.Place) (*family.Family, bool
 // unknownFamily refuses a misspelt family, and takes another unknown one for none:
 // it tells so, with the family nearest to the dough's make-up.
 func (rd *reader) unknownFamily(name string, at source.Place) {
-	for _, word := range spelling.Nearest(name, family.Words(), 1) {
-		f, _ := family.Find(word)
-		rd.Fault(at, "no family %q in the range table; nearest is %s", name, f.Name)
+	text, misspelt := refusal.Family(name, rd.formula.makeUp())
+	if misspelt {
+		rd.Fault(at, "%s", text)
 		return
-	}
-	text := reading.UnknownText("family", name, "the range table", family.Names())
-	if near, ok := family.ByMakeUp(rd.formula.makeUp()); ok {
-		text = fmt.Sprintf("%s; by its make-up this dough is nearest to %s: write family = %q",
-			reading.UnknownText("family", name, "the range table", nil), near.Name, near.Name)
 	}
 	rd.assumed(at, text+"; none is taken")
 }

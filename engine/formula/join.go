@@ -1,12 +1,14 @@
 package formula
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
 
 	"forebake/engine/figure"
 	"forebake/engine/formula/refusal"
+	"forebake/engine/formula/values"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/said"
@@ -79,6 +81,7 @@ func (rd *reader) joinParts() {
 			continue
 		}
 		u.step.Uses = p
+		rd.pipedOn(u)
 		p.Taken = append(p.Taken, u.place)
 	}
 	rd.joinWiths()
@@ -128,6 +131,9 @@ func (rd *reader) joinWiths() {
 		for _, name := range c.Names {
 			u.step.With = append(u.step.With, ingredientNamed(u.step.Part, name))
 		}
+	}
+	for _, p := range rd.formula.Parts {
+		defer rd.leaveForLater(p)
 	}
 	for _, rest := range rests {
 		taken := map[*Ingredient]bool{}
@@ -199,49 +205,32 @@ func (f *Formula) partNames() []string {
 // order sorts the parts so that each comes after those it takes in. It is false,
 // with a problem that names them, where parts form a circle.
 func (rd *reader) order() bool {
+	var closes source.Place // of what closes a circle
 	f := rd.formula
-	state := map[*Part]int{} // 1 being visited, 2 done
-	var path []*Part
-	ok := true
-	var visit func(p *Part, from source.Place)
-	visit = func(p *Part, from source.Place) {
-		switch state[p] {
-		case 2:
-			return
-		case 1:
-			ok = false
-			i := 0
-			for path[i] != p {
-				i++
-			}
-			var names []string
-			for _, q := range path[i:] {
-				names = append(names, fmt.Sprintf("%q", q.Name))
-			}
-			rd.Fault(from,
-				"parts go round in a circle: %s takes %s; take one of them out", strings.Join(names, " takes "), names[0])
-			return
-		}
-		state[p] = 1
-		path = append(path, p)
+	order, circle := values.Sorted(f.Parts, func(p *Part, visit func(*Part) bool) {
 		for _, in := range p.Ingredients {
-			if in.Of != nil {
-				visit(in.Of, in.Place)
+			if in.Of != nil && !visit(in.Of) {
+				closes = cmp.Or(closes, in.Place)
+				return
 			}
 		}
 		for _, s := range p.Steps {
-			if s.Uses != nil {
-				visit(s.Uses, s.Place)
+			if s.Uses != nil && !visit(s.Uses) {
+				closes = cmp.Or(closes, s.Place)
+				return
 			}
 		}
-		path = path[:len(path)-1]
-		state[p] = 2
-		f.Order = append(f.Order, p)
+	})
+	if f.Order = order; circle == nil {
+		return true
 	}
-	for _, p := range f.Parts {
-		visit(p, p.Place)
+	names := make([]string, len(circle))
+	for i, p := range circle {
+		names[i] = fmt.Sprintf("%q", p.Name)
 	}
-	return ok
+	rd.Fault(closes, "parts go round in a circle: %s takes %s; take one of them out",
+		strings.Join(names, " takes "), names[0])
+	return false
 }
 
 // weigh turns a part's amounts into grams and finds its total flour. The parts it

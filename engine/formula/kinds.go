@@ -38,9 +38,15 @@ var kindWords = map[string]Kind{
 	"coating": Topping, "finish": Topping, "decoration": Topping, "garnish": Topping,
 	"drizzle": Topping, "crumb": Topping, "crosses": Topping, "cross_paste": Topping,
 	"sprinkle": Topping, "sauce": Topping, "fondant": Topping, "meringue": Topping,
+	"frying": Topping, "frying_oil": Topping, "frying_fat": Topping, "for_frying": Topping,
 	"egg_wash": Wash, "eggwash": Wash, "dorure": Wash,
 	"sugar_syrup": Syrup, "simple_syrup": Syrup,
 }
+
+// fryingKeys are keys of a formula for the fat that its dough is fried in.
+var fryingKeys = []string{"frying", "for frying", "to fry", "frying oil", "frying fat",
+	"oil for frying",
+	"deep frying", "fryer"}
 
 // blockWords are all words that may open a part.
 var blockWords = slices.Concat(KindNames, slices.Sorted(maps.Keys(kindWords)))
@@ -75,6 +81,11 @@ func blocksOf(b *hclsyntax.Body) []string {
 // one, and of notes any.
 func (rd *reader) keysOf(b *hclsyntax.Body, keys []string) []string {
 	all := keys
+	for name := range b.Attributes {
+		if slices.Contains(keys, FormulaKeys[0]) && slices.Contains(fryingKeys, said.Key(name)) {
+			all = append(all[:len(all):len(all)], name)
+		}
+	}
 	for _, key := range keys {
 		held := b.Attributes[key] != nil
 		for _, word := range said.OtherKeys(key) {

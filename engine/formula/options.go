@@ -2,7 +2,7 @@ package formula
 
 import (
 	"fmt"
-	"math"
+	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -16,6 +16,7 @@ import (
 	"forebake/engine/reading"
 	"forebake/engine/said"
 	"forebake/engine/said/around"
+	"forebake/engine/said/oven"
 	"forebake/engine/source"
 	"forebake/engine/spelling"
 )
@@ -756,12 +757,19 @@ func (rd *reader) standApart(in *Ingredient, words string) (head string, ok bool
 }
 
 // usual takes for what is put on in a thin coat, and of which no amount is written, the usual share
-// of what it is put on, as far as that is in grams. It gives the words that tell so.
+// of what it is put on, as far as its grams are known. It gives the words that tell so.
 func (rd *reader) usual(in *Ingredient, s *Step) string {
 	grams := Interval{}
 	for _, other := range s.Part.Ingredients {
-		if other.Amount.Set && other.Amount.Kind == quantity.Mass && !other.Apart {
-			grams = grams.Add(other.Amount.Interval)
+		a := other.Amount
+		switch {
+		case !a.Set || other.Apart:
+		case a.Kind == quantity.Mass:
+			grams = grams.Add(a.Interval)
+		case a.Kind == quantity.Volume && other.Item != nil:
+			grams = grams.Add(a.Interval.Scale(other.Item.Density))
+		case a.Kind == quantity.Count && other.Item != nil:
+			grams = grams.Add(a.Interval.Scale(other.Item.Piece))
 		}
 	}
 	if in.Item == nil || !in.Amount.Open || s.Verb.Fills() || !said.Thin(in.Item) || grams.Hi == 0 ||
@@ -898,7 +906,7 @@ func (rd *reader) saidAt(s *Step, text string, at source.Place, what string) boo
 		}
 		return true
 	}
-	if number, ok := said.Degrees(text); ok {
+	if number, ok := oven.Degrees(text); ok {
 		rd.Fault(at, "%s: %q does not say of which scale; write \"%s C\", or \"%s F\"", what, text,
 			number, number)
 		return true
@@ -919,7 +927,14 @@ func (rd *reader) saidAt(s *Step, text string, at source.Place, what string) boo
 		}
 		return true
 	}
-	if degrees, ok := said.Fanned(text); ok && s.Verb.Bakes() {
+	if heat, ok := oven.Heat(text); ok && s.Verb.Bakes() {
+		if s.At, ok = rd.QuantityText(heat, at, forTemperature, what); ok {
+			s.At.Text = text
+			rd.assumed(at, fmt.Sprintf("%q is read as %s", text, heat))
+		}
+		return true
+	}
+	if degrees, ok := oven.Fanned(text); ok && s.Verb.Bakes() {
 		if s.Way == nil {
 			s.Way = fanOven
 		}
@@ -932,7 +947,7 @@ func (rd *reader) saidAt(s *Step, text string, at source.Place, what string) boo
 		}
 		return true
 	}
-	from, to, ok := said.Falling(text, s.Verb.Bakes())
+	from, to, ok := oven.Falling(text, s.Verb.Bakes())
 	if ok {
 		rd.Fault(at, "%s: an oven that falls is a step for each figure, one after the other: write "+
 			"{ %s = \"?\", at = %q }, { %s = \"?\", at = %q }, each with its own time", what,
@@ -1038,13 +1053,21 @@ func (rd *reader) namesClass(s *Step, text string, at source.Place) bool {
 	return len(found) > 0
 }
 
-// tellSized tells that of pieces with a number and a weight the number counts.
-func (rd *reader) tellSized(s *Step, e hclsyntax.Expression) {
+// readSized reads pieces with a number and a weight, "12 pieces of 70 g", as both: rules
+// compare them with the dough. It reports whether it did.
+func (rd *reader) readSized(s *Step, e hclsyntax.Expression) bool {
 	text, at, ok := rd.Literal(e)
-	if m, why := said.Makes(text); ok && s.Verb.Divides() && why == "" && m.Each != "" {
-		rd.assumed(at, fmt.Sprintf("%q is read as its number: each piece is the dough divided by it; "+
-			"makes = %q compares them with the %s", text, text, m.Each))
+	m, why := said.Makes(text)
+	if !ok || why != "" || m.Each == "" || m.Lo != m.Hi || !s.Verb.Divides() {
+		return false
 	}
+	if s.Measure, ok = rd.QuantityText(m.Each, at, forMass, s.Verb.Name); ok && s.Pieces == nil {
+		n := values.BareCount(m.Lo, at)
+		s.Pieces = &n
+		rd.assumed(at, fmt.Sprintf("%q is read as %s = %q, pieces = %s", text, s.word, m.Each,
+			quantity.Plain(m.Lo)))
+	}
+	return true
 }
 
 // tinInWords takes a tin, and how many, from the words of a step that puts a dough in one: "2 x 2lb
@@ -1107,6 +1130,42 @@ func (rd *reader) readWithout(s *Step, e hclsyntax.Expression) {
 	for _, name := range left {
 		rd.withs = append(rd.withs, use{step: s, name: name, place: rd.Place(e.Range())})
 	}
+}
+
+// laterIn are words that name a share of an ingredient: the rest of it goes in before.
+var laterIn = regexp.MustCompile(`(?i)\b(?:half|some|most|rest|remain\w*|part|more|extra|other)\b`)
+
+// leaveForLater takes what a later mix names, { add = "butter" }, out of the mix that begins
+// the part and names nothing, and tells so. Of what is held back the reserve counts.
+func (rd *reader) leaveForLater(p *Part) {
+	first := slices.IndexFunc(p.Steps, func(s *Step) bool { return s.Verb.Mixes() })
+	if first < 0 || len(p.Steps[first].With) > 0 || !p.Kind.isDough() {
+		return
+	}
+	later := map[*Ingredient]bool{}
+	for _, u := range rd.withs {
+		if s := u.step; s.Part == p && s.Verb.Mixes() && s.Index > first &&
+			!laterIn.MatchString(u.name) &&
+			len(s.With) < len(p.Mixed()) {
+			for _, in := range s.With {
+				later[in] = in.Reserve == nil
+			}
+		}
+	}
+	var names []string
+	for _, in := range p.Mixed() {
+		if later[in] {
+			names = append(names, in.Name)
+		}
+	}
+	if len(names) == 0 || len(names) == len(p.Mixed()) {
+		return
+	}
+	s := p.Steps[first]
+	s.With = slices.DeleteFunc(slices.Clone(p.Mixed()),
+		func(in *Ingredient) bool { return later[in] })
+	rd.assumed(s.Place, fmt.Sprintf("this %s is read without %s: a later step adds it", s.Verb.Name,
+		strings.Join(names, " and ")))
 }
 
 // checkTin reports whether a tin is one of the house, or one of an open size. A name that is near
@@ -1350,7 +1409,7 @@ func (rd *reader) flourOfMakes(p *Part) bool {
 			}
 		}
 	}
-	if math.Abs(flours.PerFlour.Mid()-1) > 0.001 || !rest.FixedG.IsFinite() {
+	if flours.PerFlour.Lo < 0.999 || flours.PerFlour.Hi > 1.001 || !rest.FixedG.IsFinite() {
 		return false
 	}
 	p.FlourG = total.Sub(rest.FixedG).Div(rest.PerFlour)
@@ -1363,8 +1422,8 @@ func (rd *reader) flourOfMakes(p *Part) bool {
 			in.Amount.Interval = in.Grams.Grams(p.FlourG)
 			in.Amount.Kind, in.Amount.Unit = quantity.Mass, quantity.Mass.Base()
 			in.Grams = Mass{FixedG: in.Amount.Interval}
-			rd.assumed(in.Amount.Place, fmt.Sprintf("%s of %s is reckoned from makes, as the weight of "+
-				"the dough: %s = \"%s\"", pct, in.quoted(), in.quoted(),
+			rd.assumed(in.Amount.Place, fmt.Sprintf("%s of %s is reckoned from makes, "+
+				"as the weight of the dough: %s = \"%s\"", pct, in.quoted(), in.quoted(),
 				quantity.FormatInterval(in.Amount.Interval, "g")))
 		}
 	}

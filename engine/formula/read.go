@@ -14,6 +14,7 @@ import (
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/said"
+	"forebake/engine/said/turns"
 	"forebake/engine/source"
 )
 
@@ -124,6 +125,7 @@ func Read(r *reading.Reader, b *hclsyntax.Block, opts Options) *Formula {
 		r.Fault(f.Place,
 			"formula %q holds no part: add a dough \"...\" { ingredients = { ... } }", f.Name)
 	}
+	rd.fryingFat(b.Body)
 	rd.imply()
 	f.number()
 	rd.joinParts()
@@ -312,7 +314,7 @@ func (rd *reader) readIngredients(p *Part, e hclsyntax.Expression) {
 		if in.sized == "" {
 			rd.assumed(in.Place, refusal.Taken(rd.opts.Larder, in.Name))
 		}
-		if p.Kind == Dough && item.Class == larder.ClassFat && said.Layers(in.Name) {
+		if p.Kind == Dough && item.Class == larder.ClassFat && turns.Layers(in.Name) {
 			rd.layered = in
 		} else {
 			rd.besideName(in)

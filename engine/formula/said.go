@@ -52,17 +52,13 @@ func (rd *reader) bareAmount(in *Ingredient, e hclsyntax.Expression) (Given, boo
 
 // measureInName takes a measure off a name that the larder knows without it: "pinch of salt".
 func (rd *reader) measureInName(in *Ingredient) {
-	if _, _, known := rd.find(in); known || in.sized != "" {
-		return
-	}
 	measure, thing, ok := said.Named(in.Name)
-	if in.sized = thing; !ok {
+	if _, _, known := rd.find(in); known || !ok || in.sized != "" {
 		return
 	}
-	if _, _, known := rd.find(in); known {
-		in.measure = measure
-	} else {
-		in.sized = ""
+	in.sized, in.measure = thing, measure
+	if _, _, known := rd.find(in); !known {
+		in.sized, in.measure = "", ""
 	}
 }
 
@@ -89,11 +85,9 @@ func (rd *reader) besideName(in *Ingredient) {
 		rd.assumed(in.Place,
 			fmt.Sprintf("%q is read as %s, without %q", in.Name, in.Item.Name, over))
 	}
-	if _, _, whole := rd.opts.Larder.Described(in.called()); whole {
-		return
-	}
+	_, _, whole := rd.opts.Larder.Described(in.called())
 	_, rest := said.Beside(rd.opts.Larder, in.called())
-	if rest != "" && said.WarmthOf(in.Item, rest) == "" && said.Form(rest) != rest {
+	if !whole && rest != "" && said.WarmthOf(in.Item, rest) == "" && said.Form(rest) != rest {
 		rd.notRead(in.Place, rest)
 	}
 }
@@ -124,4 +118,29 @@ func (rd *reader) otherSetting(in *Ingredient, pair reading.Pair,
 // can be told as not read.
 func (rd *reader) isProse(key, text string, known []string) bool {
 	return said.NoFigure(text) && !reading.IsNear(key, known) && !unread.Asked(rd.opts.Larder, text)
+}
+
+// fryingFat puts the fat that a dough is fried in, { "sunflower oil" = "2 l" }, on the dough's
+// list, apart from its weights: its allergens and cautions count.
+func (rd *reader) fryingFat(b *hclsyntax.Body) {
+	i := slices.IndexFunc(rd.formula.Parts, func(p *Part) bool { return p.Kind == Dough })
+	for _, word := range fryingKeys {
+		a := b.Attributes[strings.ReplaceAll(word, " ", "_")]
+		if a == nil || i < 0 {
+			continue
+		}
+		dough := rd.formula.Parts[i]
+		var buf [4]reading.Pair
+		pairs, _ := rd.Pairs(a.Expr, a.Name, buf[:0])
+		for _, pair := range pairs {
+			in := &Ingredient{Part: dough, Name: strings.TrimSpace(pair.Key), Place: pair.Place,
+				Apart: true}
+			rd.readAmount(in, pair.Value)
+			in.Item, _, _ = rd.find(in)
+			dough.Ingredients = append(dough.Ingredients, in)
+			rd.assumed(in.Place, fmt.Sprintf("%q is read as what the dough is fried in: it is "+
+				"left out of its "+
+				"weights, and its allergens and cautions are told", in.Name))
+		}
+	}
 }

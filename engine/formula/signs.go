@@ -217,6 +217,8 @@ func (rd *reader) saidTime(s *Step, e hclsyntax.Expression) bool {
 		len(s.With) == 0 { // "in the butter, 5 min"
 		rd.withs = append(rd.withs, use{step: s, name: rest, place: at})
 		rd.assumed(at, fmt.Sprintf("%q is read as with = %q", text, rest))
+	} else if len(s.With) == 0 {
+		rd.namesClass(s, strings.TrimPrefix(rest, "in "), at)
 	}
 	s.Time, _ = rd.QuantityText(time, at, forTime, s.Verb.Name)
 	s.Time.Text = text
@@ -267,7 +269,11 @@ func (rd *reader) besideOwn(s *Step, text string, at source.Place) bool {
 		rd.notRead(at, rest)
 		return true
 	}
-	if food := unread.Food(rd.opts.Larder, text); food != "" && s.Verb.Mixes() {
+	food := unread.Food(rd.opts.Larder, text)
+	if _, why := said.Which(food, rd.names(s)); food != "" && why == "" {
+		return false // it is in the list: a second line of it would double it
+	}
+	if food != "" && s.Verb.Mixes() {
 		rd.Problems = append(rd.Problems, source.Problem{Place: at,
 			Text: fmt.Sprintf("%s: %q stands in no list "+
 				"here; add it to the ingredients of %q, with its amount", s.Verb.Name, food,

@@ -13,6 +13,7 @@ import (
 	"forebake/engine/reading"
 	"forebake/engine/said"
 	"forebake/engine/said/around"
+	"forebake/engine/said/turns"
 	"forebake/engine/source"
 )
 
@@ -228,7 +229,7 @@ func (rd *reader) readSteps(p *Part, e hclsyntax.Expression) {
 	p.Steps = make([]*Step, 0, len(items))
 	block := make([]Step, len(items)) // one allocation for all of them
 	lastTurn := len(items) - 1
-	for lastTurn >= 0 && !turns(items[lastTurn]) {
+	for lastTurn >= 0 && !hasTurns(items[lastTurn]) {
 		lastTurn--
 	}
 	for i, item := range items {
@@ -531,15 +532,13 @@ func (rd *reader) readOwnQuantity(s *Step, e hclsyntax.Expression) {
 	}
 	if text, at, ok := rd.Literal(e); ok && s.Verb.Turns() && !quantity.IsPlain(text) {
 		switch {
-		case rd.readFolds(s, text, at):
+		case rd.readFolds(s, text, at), rd.readTurns(s, text, at):
 			return
-		case rd.readTurns(s, text, at):
-			return
-		case said.Turn(said.Key(s.word) + " " + text): // { punch = "down" }
+		case turns.Is(said.Key(s.word) + " " + text): // { punch = "down" }
 			s.Measure = values.BareCount(1, at)
 			s.Measure.Text = text
 			return
-		case !said.Turn(text) && rd.isProse("", text, nil) && s.Verb.own.count:
+		case !turns.Is(text) && rd.isProse("", text, nil) && s.Verb.own.count:
 			if _, times := said.Times(text); !times {
 				s.OpenOwn, s.Note = true, text
 				rd.assumed(at, fmt.Sprintf("%q says no number of times: taken as \"?\"", text))
@@ -547,7 +546,9 @@ func (rd *reader) readOwnQuantity(s *Step, e hclsyntax.Expression) {
 			}
 		}
 	}
-	rd.tellSized(s, e)
+	if rd.readSized(s, e) {
+		return
+	}
 	var g Given
 	var ok bool
 	if own.kinds.Has(quantity.Time) && rd.saidTime(s, e) ||

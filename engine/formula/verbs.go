@@ -10,6 +10,7 @@ import (
 	"forebake/engine/reading"
 	"forebake/engine/said"
 	"forebake/engine/said/puton"
+	"forebake/engine/said/turns"
 	"forebake/engine/source"
 	"forebake/engine/spelling"
 
@@ -669,6 +670,10 @@ func (rd *reader) stepWord(s *Step, pair reading.Pair) stepWord {
 	text, at, _ := rd.Literal(pair.Value)
 	first, rest, more := strings.Cut(said.Key(pair.Key), " ")
 	switch {
+	case word.verb != nil && word.verb.Turns() && said.Rotates(text): // { turn = "90 degrees" }
+		rd.assumed(at, fmt.Sprintf("%s = %q is read as turned round, and not as a fold", pair.Key,
+			text))
+		return stepNamed("handle")
 	case word != (stepWord{}):
 	case said.Covering(first): // with a thing that covers, or with what is eaten
 		return rd.covering(pair.Place, first, text)
@@ -799,6 +804,25 @@ func (rd *reader) settleVerb(s *Step, own hclsyntax.Expression) {
 	rd.assumed(at, fmt.Sprintf("%s = %q is read as %s", s.word, text, s.Verb.Name))
 }
 
+// pipedOn takes what is piped on a shaped dough, a topping that nothing rolls in, for what
+// lies on it.
+func (rd *reader) pipedOn(u use) {
+	s := u.step
+	if !s.Verb.Fills() || said.Key(s.word) != "pipe" || s.Uses.Kind != Topping ||
+		slices.ContainsFunc(s.Part.Steps[s.Index+1:], func(next *Step) bool {
+			v := next.Verb
+			return v.Sheets() || v.Coils() || v.Divides() || v.form == shapes
+		}) {
+		return
+	}
+	s.Verb = stepNamed("top").verb
+	if s.IsAfterHeat() {
+		s.Verb = stepNamed("top").afterwards
+	}
+	rd.assumed(u.place, fmt.Sprintf("%s = %q is read as %s: it lies on the dough", s.word, u.name,
+		s.Verb.Name))
+}
+
 // tossedIn is what the larder knows of what a piece is rolled in, "caster sugar, for tossing"; "" for
 // none.
 func (rd *reader) tossedIn(text string) string {
@@ -854,8 +878,8 @@ func verbsAlone(item hclsyntax.Expression) (out []hclsyntax.Expression) {
 	return out
 }
 
-// turns reports whether a step folds the dough.
-func turns(item hclsyntax.Expression) bool {
+// hasTurns reports whether a step folds the dough.
+func hasTurns(item hclsyntax.Expression) bool {
 	object, ok := item.(*hclsyntax.ObjectConsExpr)
 	return ok && slices.ContainsFunc(object.Items, func(pair hclsyntax.ObjectConsItem) bool {
 		v := wordOf(pair).verb
@@ -983,7 +1007,7 @@ func (rd *reader) readFolds(s *Step, text string, at source.Place) bool {
 
 // readTurns reads turns that are told by their kinds, and reports whether it did.
 func (rd *reader) readTurns(s *Step, text string, at source.Place) bool {
-	n, ok := said.SeveralTurns(text)
+	n, ok := turns.Several(text)
 	if ok {
 		s.Measure = values.BareCount(float64(n), at)
 		s.Measure.Text = text
@@ -998,7 +1022,7 @@ func (rd *reader) readTurns(s *Step, text string, at source.Place) bool {
 func (rd *reader) readLayers(s *Step, text string, at source.Place) {
 	p := rd.layerPart(s)
 	rd.uses = append(rd.uses, use{step: s, name: p.Name, place: at})
-	n, rest, ok := said.Folds(text)
+	n, rest, ok := turns.Folds(text)
 	if !ok {
 		n = 0
 	}

@@ -352,9 +352,8 @@ func (f *Simulator) reach(l *run, e environment, targetC float64, read bool) flo
 		return 0
 	}
 	if !read && f.solvedFor(l, e) {
-		v := f.followed.solvers.Start(f.beginning(l, e, l.which))
-		pace := f.freezePace(l, e)
-		return v.TimeTo(heat.Core, targetC, longestWatch*pace) / pace / 3600
+		begin, pace := f.beginning(l, e, l.which), f.freezePace(l, e)
+		return f.followed.solvers.TimeTo(begin, targetC, longestWatch*pace) / pace / 3600
 	}
 	speed := 1.0
 	if !read {

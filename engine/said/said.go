@@ -201,29 +201,6 @@ func Named(name string) (amount, thing string, ok bool) {
 
 var sizes = spelling.Pattern(`\b(?:large|medium|small)\b`)
 
-var falling = spelling.Pattern(
-	`(?i)^(.*?\d ?°? ?[CF]?),? ?(?:and )?(?:then|falling to|down to|->|→) ?(.*)$`)
-
-// Falling reads an oven that falls from one temperature to another:
-// "220 C, then 180 C", and of an oven "220 C to 180 C".
-func Falling(text string, oven bool) (from, to string, ok bool) {
-	if m := falling().FindStringSubmatch(text); m != nil {
-		from, to = strings.TrimSpace(m[1]), strings.TrimSpace(m[2])
-	} else if a, b, found := strings.Cut(text, " to "); found && oven {
-		from, to = a, b
-	}
-	if from == "" || to == "" {
-		return "", "", false
-	}
-	if !strings.ContainsAny(from, "CFcf") {
-		from += " " + to[len(to)-1:]
-	}
-	warm := quantity.Of(quantity.Temperature)
-	a, fault1 := quantity.Read(from, warm)
-	b, fault2 := quantity.Read(to, warm)
-	return a.Text, b.Text, fault1 == nil && fault2 == nil && a.Lo > b.Hi
-}
-
 var sign = spelling.Pattern(`(?i)^(?:un)?till?\b|\b(?:doubled|double|tripled|bubbly|golden|ready|` +
 	`done|smooth|soft|completely|cold enough|boil|simmer)\b`)
 
@@ -257,30 +234,6 @@ func TimeIn(text string) (time, rest string, ok bool) {
 	return m[2], rest, worded().MatchString(rest) && !portions().MatchString(rest)
 }
 
-var fanned = spelling.Pattern(`(?i)^(.*\d ?°? ?[CF]?),? ?\(?(?:fan|convection|fan oven|` +
-	`fan-forced|umluft|heißluft|heissluft|varmluft|varmluftsugn|chaleur ` +
-	`tournante|ventilato|forno ventilato|air)\)?$`)
-
-// Fanned reads a temperature of a fan oven: "180 C fan".
-func Fanned(text string) (temperature string, ok bool) {
-	m := fanned().FindStringSubmatch(strings.TrimSpace(text))
-	if m == nil {
-		return "", false
-	}
-	return strings.TrimSpace(m[1]), true
-}
-
-var degrees = spelling.Pattern(`(?i)^(\d+) ?(?:degrees?|deg|°)$`)
-
-// Degrees reads a temperature without a scale: "375 degrees".
-func Degrees(text string) (number string, ok bool) {
-	m := degrees().FindStringSubmatch(strings.TrimSpace(text))
-	if m == nil {
-		return "", false
-	}
-	return m[1], true
-}
-
 var times = spelling.Pattern(`(?i)^(\d+) ?(?:times?|sets?|(?:(?:letter|book|single|double|` +
 	`simple) )?(?:turns?|folds?))$`)
 
@@ -297,53 +250,6 @@ func Every(text string) (n int, wait string, ok bool) {
 	_, fault := quantity.Read(m[2], quantity.Of(quantity.Time))
 	return n, m[2], fault == nil && n > 0 && n <= 8
 }
-
-var folds = spelling.Pattern(`(?i)^(?:with |in |give it |do )?(\d|one|two|three|four|five|six) ` +
-	`((?:letter|book|single|double|simple|three-fold|four-fold|half|tri-?fold) )?(?:turns?|` +
-	`folds?|tours?)\b(.*)$`)
-
-// Folds reads how often a dough is folded: "3 single folds". Rest are the words behind it.
-func Folds(text string) (n int, rest string, ok bool) {
-	m := folds().FindStringSubmatch(strings.TrimSpace(text))
-	if m == nil {
-		return 0, "", false
-	}
-	number := strings.ToLower(m[1])
-	if number == "six" {
-		number = "6"
-	} else if digit := numbers[number]; digit != "" {
-		number = digit
-	}
-	n, err := strconv.Atoi(number)
-	return n, strings.Trim(m[3], " ,;()"), err == nil && n > 0
-}
-
-var several = spelling.Pattern(`(?i)^(?:(\d) )?(?:tours? )?(letter|book|single|double|simple|` +
-	`three-fold|four-fold)s?(?: (?:turns?|folds?|tours?))?$`)
-
-var joined = spelling.Pattern(`(?i)\s*(?:,|\+|&|\band\b|\bet\b|\bund\b|\bthen\b|\bpuis\b)\s*`)
-
-// SeveralTurns adds up turns of a laminated dough that are told by their
-// kinds: "1 double, 1 simple".
-func SeveralTurns(text string) (n int, ok bool) {
-	all := joined().Split(strings.TrimSpace(text), -1)
-	for _, one := range all {
-		m := several().FindStringSubmatch(one)
-		if m == nil {
-			return 0, false
-		}
-		times, _ := strconv.Atoi(m[1])
-		n += max(times, 1)
-	}
-	return n, len(all) > 1
-}
-
-var layers = spelling.Pattern(`(?i)\b(?:laminat(?:e|ing|ion)|roll(?:ing)?[- ]in|tourage|beurrage|` +
-	`(?:butter )?block|layers|layering|lock[- ]?in)\b`)
-
-// Layers reports whether words of an ingredient's name say that it is
-// folded into the dough, and not mixed.
-func Layers(name string) bool { return layers().MatchString(name) }
 
 // Times reads a number of times: "4 times", "in half".
 func Times(text string) (number string, ok bool) {
@@ -410,24 +316,6 @@ func Steamed(text string) (yes, ok bool) {
 	}
 	yes = letsIn().MatchString(text)
 	return yes, yes
-}
-
-// turns are the words for one fold of a laminated dough.
-var turns = map[string]bool{"letter": true, "letter turn": true, "letter fold": true,
-	"single":      true,
-	"single turn": true, "simple": true, "book": true, "book turn": true, "book fold": true,
-	"double": true, "double turn": true, "half": true, "three-fold": true, "four-fold": true,
-	"knock back": true, "knock it back": true, "punch down": true, "degas": true, "deflate": true,
-	"double fold": true, "single fold": true, "simple fold": true, "simple turn": true,
-	"tri-fold": true, "tour double": true, "tour simple": true}
-
-// Turn reports whether words are one turn of a laminated dough.
-func Turn(words string) bool {
-	words = strings.ToLower(strings.TrimSpace(words))
-	for _, one := range []string{"one ", "a ", "1 "} {
-		words = strings.TrimPrefix(words, one)
-	}
-	return turns[words]
 }
 
 // dryYeast is above the dry yeast for a gram of fresh.

@@ -7,10 +7,12 @@ import (
 	"fmt"
 	"strings"
 
+	"forebake/engine/family"
 	"forebake/engine/larder"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/source"
+	"forebake/engine/spelling"
 )
 
 // Taken tells what a word with several meanings is read as; "" for
@@ -66,4 +68,19 @@ func Unknown(l *larder.Larder, name string, at source.Place, amount reading.Give
 		Paste: fmt.Sprintf("ingredient %q {\n"+
 			"  like  = \"...\"   # the nearest larder name, or give all of the figures below\n"+
 			"  water = \"0 %%\"\n  fat   = \"0 %%\"\n  sugar = \"0 %%\"\n}", name)}
+}
+
+// Family says that a family is not known: a misspelt one with the nearest
+// name, another with the family nearest to the dough's make-up.
+func Family(name string, dough family.MakeUp) (text string, misspelt bool) {
+	for _, word := range spelling.Nearest(name, family.Words(), 1) {
+		f, _ := family.Find(word)
+		return fmt.Sprintf("no family %q in the range table; nearest is %s", name, f.Name), true
+	}
+	near, ok := family.ByMakeUp(dough)
+	if !ok {
+		return reading.UnknownText("family", name, "the range table", family.Names()), false
+	}
+	return fmt.Sprintf("%s; by its make-up this dough is nearest to %s: write family = %q",
+		reading.UnknownText("family", name, "the range table", nil), near.Name, near.Name), false
 }

@@ -12,6 +12,7 @@ import (
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/said"
+	"forebake/engine/said/turns"
 	"forebake/engine/source"
 )
 
@@ -165,7 +166,7 @@ func (rd Reader) countText(e hclsyntax.Expression, kinds quantity.Kinds, what st
 // CountOr reads the own value of a verb that counts or measures: fold = "3 pieces" or "2 min".
 func (rd Reader) CountOr(e hclsyntax.Expression, kinds quantity.Kinds, what string,
 ) (Given, bool) {
-	if text, at, ok := rd.Literal(e); ok && kinds.Has(quantity.Time) && said.Turn(text) {
+	if text, at, ok := rd.Literal(e); ok && kinds.Has(quantity.Time) && turns.Is(text) {
 		one := BareCount(1, at) // which kind of turn it is changes no figure here
 		one.Text = text
 		return one, true

@@ -43,6 +43,31 @@ type Solvers struct {
 	volumes heat.Volumes
 	nodes   collocation.Body
 	curves  melt.Curves
+	times   map[reached]float64 // see TimeTo
+}
+
+// reached is what a time to a temperature hangs on.
+type reached struct {
+	begin           Stage
+	targetC, within float64
+}
+
+// mostTimes is how many times are remembered: those of one formula in all its readings.
+const mostTimes = 2048
+
+// TimeTo is Solver.TimeTo of the core from the beginning of a stage. The last ones are remembered:
+// most readings of a formula, and most amounts that are tried, leave most stages as they are.
+func (s *Solvers) TimeTo(b Stage, targetC, within float64) float64 {
+	k := reached{b, targetC, within}
+	t, known := s.times[k]
+	if !known {
+		t = s.Start(b).TimeTo(heat.Core, targetC, within)
+		if s.times == nil || len(s.times) >= mostTimes {
+			s.times = make(map[reached]float64)
+		}
+		s.times[k] = t
+	}
+	return t
 }
 
 // pace is how hard yeast works by temperature, as a share of 26 C.

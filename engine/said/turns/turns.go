@@ -1,0 +1,77 @@
+// Package turns reads words for the folds and the layers of a dough. It
+// knows no formula.
+package turns
+
+import (
+	"slices"
+	"strconv"
+	"strings"
+
+	"forebake/engine/spelling"
+)
+
+// numbers are those that a dough is folded, in words.
+var numbers = []string{"one", "two", "three", "four", "five", "six"}
+
+var folds = spelling.Pattern(`(?i)^(?:with |in |give it |do )?(\d|one|two|three|four|five|six) ` +
+	`((?:letter|book|single|double|simple|three-fold|four-fold|half|tri-?fold) )?(?:turns?|` +
+	`folds?|tours?)\b(.*)$`)
+
+// Folds reads how often a dough is folded: "3 single folds". Rest are
+// the words behind it.
+func Folds(text string) (n int, rest string, ok bool) {
+	m := folds().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return 0, "", false
+	}
+	n = 1 + slices.Index(numbers, strings.ToLower(m[1]))
+	if n == 0 {
+		n, _ = strconv.Atoi(m[1])
+	}
+	return n, strings.Trim(m[3], " ,;()"), n > 0
+}
+
+var several = spelling.Pattern(`(?i)^(?:(\d) )?(?:tours? )?(letter|book|single|double|simple|` +
+	`three-fold|four-fold)s?(?: (?:turns?|folds?|tours?))?$`)
+
+var joined = spelling.Pattern(`(?i)\s*(?:,|\+|&|\band\b|\bet\b|\bund\b|\bthen\b|\bpuis\b)\s*`)
+
+// Several adds up turns of a laminated dough that are told by their
+// kinds: "1 double, 1 simple".
+func Several(text string) (n int, ok bool) {
+	all := joined().Split(strings.TrimSpace(text), -1)
+	for _, one := range all {
+		m := several().FindStringSubmatch(one)
+		if m == nil {
+			return 0, false
+		}
+		times, _ := strconv.Atoi(m[1])
+		n += max(times, 1)
+	}
+	return n, len(all) > 1
+}
+
+var layers = spelling.Pattern(`(?i)\b(?:laminat(?:e|ing|ion)|roll(?:ing)?[- ]in|tourage|beurrage|` +
+	`(?:butter )?block|layers|layering|lock[- ]?in)\b`)
+
+// Layers reports whether words of an ingredient's name say that it is
+// folded into the dough, and not mixed.
+func Layers(name string) bool { return layers().MatchString(name) }
+
+// turns are the words for one fold of a laminated dough.
+var turns = map[string]bool{"letter": true, "letter turn": true, "letter fold": true,
+	"single":      true,
+	"single turn": true, "simple": true, "book": true, "book turn": true, "book fold": true,
+	"double": true, "double turn": true, "half": true, "three-fold": true, "four-fold": true,
+	"knock back": true, "knock it back": true, "punch down": true, "degas": true, "deflate": true,
+	"double fold": true, "single fold": true, "simple fold": true, "simple turn": true,
+	"tri-fold": true, "tour double": true, "tour simple": true}
+
+// Is reports whether words are one turn of a laminated dough.
+func Is(words string) bool {
+	words = strings.ToLower(strings.TrimSpace(words))
+	for _, one := range []string{"one ", "a ", "1 "} {
+		words = strings.TrimPrefix(words, one)
+	}
+	return turns[words]
+}

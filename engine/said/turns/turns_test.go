@@ -1,0 +1,25 @@
+package turns
+
+import "testing"
+
+// TestFolds reads how often a dough is folded, and leaves other words.
+func TestFolds(t *testing.T) {
+	for text, want := range map[string]struct {
+		n    int
+		rest string
+	}{
+		"3 single folds": {3, ""}, "two letter turns": {2, ""}, "six turns": {6, ""},
+		"3 folds, chilled between": {3, "chilled between"}, "in half": {}, "0 folds": {},
+		"gently": {}, "30 min": {},
+	} {
+		if n, rest, ok := Folds(text); n != want.n || rest != want.rest || ok != (n > 0) {
+			t.Errorf("%q is %d folds and %q, %v", text, n, rest, ok)
+		}
+	}
+	if !Is("a letter fold") || !Is("knock back") || Is("fold the butter") {
+		t.Error("one turn is not read, or another thing is")
+	}
+	if !Layers("chilled butter, for laminating") || Layers("butter, melted") {
+		t.Error("layers are not told from a mix")
+	}
+}
