@@ -22,7 +22,7 @@ var wideTables = map[string]string{}
 // still have. A number may only fall.
 var wideYet = map[string]int{
 	"engine/facts":   30,
-	"engine/formula": 117,
+	"engine/formula": 113,
 	"engine/recipe":  147,
 	"engine/said":    15,
 }

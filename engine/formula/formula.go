@@ -86,8 +86,7 @@ type Part struct {
 	PH            Given // measured by the baker; nothing here computes a pH
 	WaterActivity Given // measured by the baker; beats the model
 
-	// Taken lists the places that use this part: other parts' ingredients, and steps that put it
-	// on.
+	// Taken lists the uses of the part: other parts' ingredients, and steps.
 	Taken []source.Place
 
 	FlourG Interval // total flour, g, taken parts included

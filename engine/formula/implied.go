@@ -102,8 +102,7 @@ func (rd *reader) nearPart(name string) bool {
 	return len(spelling.Nearest(name, names, 1)) > 0
 }
 
-// partAmong gives the part whose name words begin with, where only how it is put on follows; nil for
-// none.
+// partAmong gives the part with such a name, where only its use follows; nil for none.
 func (rd *reader) partAmong(words string) *Part {
 	for _, p := range rd.formula.Parts {
 		rest, is := strings.CutPrefix(strings.ToLower(words), strings.ToLower(strings.TrimSpace(p.Name)))

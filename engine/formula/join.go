@@ -233,8 +233,7 @@ func (rd *reader) order() bool {
 	return false
 }
 
-// weigh turns a part's amounts into grams and finds its total flour. The parts it
-// takes come before.
+// weigh turns a part's amounts into grams and sums its flour, after the parts it takes.
 func (rd *reader) weigh(p *Part) {
 	flour := Mass{}
 	for _, in := range p.Ingredients {

@@ -22,8 +22,7 @@ type Span struct {
 // Narrowing puts one figure in the place of an open or ranged setting, in a copy of the formula.
 type Narrowing func(f *Formula)
 
-// Copy copies the formula, so that its steps can be changed. Serial numbers are
-// the same.
+// Copy copies the formula with its serial numbers, so that steps can be changed.
 func (f *Formula) Copy() *Formula {
 	out := *f
 	parts := make([]Part, len(f.Parts))
