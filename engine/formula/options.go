@@ -16,6 +16,7 @@ import (
 	"forebake/engine/reading"
 	"forebake/engine/said"
 	"forebake/engine/said/around"
+	"forebake/engine/said/oven"
 	"forebake/engine/source"
 	"forebake/engine/spelling"
 )
@@ -905,7 +906,7 @@ func (rd *reader) saidAt(s *Step, text string, at source.Place, what string) boo
 		}
 		return true
 	}
-	if number, ok := said.Degrees(text); ok {
+	if number, ok := oven.Degrees(text); ok {
 		rd.Fault(at, "%s: %q does not say of which scale; write \"%s C\", or \"%s F\"", what, text,
 			number, number)
 		return true
@@ -926,7 +927,14 @@ func (rd *reader) saidAt(s *Step, text string, at source.Place, what string) boo
 		}
 		return true
 	}
-	if degrees, ok := said.Fanned(text); ok && s.Verb.Bakes() {
+	if heat, ok := oven.Heat(text); ok && s.Verb.Bakes() {
+		if s.At, ok = rd.QuantityText(heat, at, forTemperature, what); ok {
+			s.At.Text = text
+			rd.assumed(at, fmt.Sprintf("%q is read as %s", text, heat))
+		}
+		return true
+	}
+	if degrees, ok := oven.Fanned(text); ok && s.Verb.Bakes() {
 		if s.Way == nil {
 			s.Way = fanOven
 		}
@@ -939,7 +947,7 @@ func (rd *reader) saidAt(s *Step, text string, at source.Place, what string) boo
 		}
 		return true
 	}
-	from, to, ok := said.Falling(text, s.Verb.Bakes())
+	from, to, ok := oven.Falling(text, s.Verb.Bakes())
 	if ok {
 		rd.Fault(at, "%s: an oven that falls is a step for each figure, one after the other: write "+
 			"{ %s = \"?\", at = %q }, { %s = \"?\", at = %q }, each with its own time", what,
@@ -1203,6 +1211,9 @@ func assumesNothing(*Ingredient) string { return "" }
 
 // assumesTemp: a liquid or a fat goes in fit for yeast and dough.
 func assumesTemp(in *Ingredient) string {
+	if in.Of != nil {
+		return "as warm as its own steps leave it"
+	}
 	if in.Item.Class == larder.ClassFat || in.Item.Water > mostlyWater {
 		return "goes in at the right temperature"
 	}
