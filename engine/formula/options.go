@@ -1430,6 +1430,13 @@ func (rd *reader) flourOfMakes(p *Part) bool {
 	return true
 }
 
+// freshYeast takes a yeast for fresh where its name or its amount says so, and tells it.
+func (rd *reader) freshYeast(in *Ingredient, amount string) {
+	if in.sized = said.FreshYeast(rd.opts.Larder, in.Name, amount); in.sized != "" {
+		rd.assumed(in.Place, fmt.Sprintf("%q is read as %s", in.Name, in.sized))
+	}
+}
+
 // plainAmounts are read without a look at the kitchen or the ingredient: a spoon of some is a range.
 const plainAmounts = quantity.Amounts &^ (1 << quantity.Volume)
 
