@@ -91,6 +91,10 @@ var mayKnow = map[string][]string{
 		"engine/larder",
 		"engine/spelling",
 	}, // which words may be told as not read; it knows no formula
+	"engine/said/oven": {
+		"engine/quantity",
+		"engine/spelling",
+	}, // an oven's heat on several scales; it knows no formula
 	"engine/said/turns":  {"engine/spelling"}, // words for folds of a dough; it knows no formula
 	"engine/said/around": {"engine/spelling"}, // what is around a part; it knows no formula
 	"engine/said/puton": {
@@ -131,6 +135,7 @@ var mayKnow = map[string][]string{
 		"engine/quantity",
 		"engine/reading",
 		"engine/said",
+		"engine/said/oven",
 		"engine/said/around",
 		"engine/said/puton",
 		"engine/said/turns",

@@ -26,7 +26,8 @@ func (f *Formula) Assumed() []Assumption {
 	for _, p := range f.Parts {
 		for _, in := range p.Ingredients {
 			for _, o := range IngredientOptions {
-				if in.Item == nil || o.text(in) != "" || slices.Contains(in.Open, o) {
+				if in.Item == nil && (o.item || in.Of == nil) || o.text(in) != "" ||
+					slices.Contains(in.Open, o) {
 				} else if what := o.assumes(in); what != "" {
 					out = append(out, Assumption{what, in.Name, in.Place.Line()})
 				}
@@ -53,11 +54,12 @@ func (f *Formula) Assumed() []Assumption {
 	return out
 }
 
-// divides reports whether a part is divided before it is baked.
+// divides reports whether a part is in pieces before it is baked or cooked.
 func (f *Formula) divides() bool {
 	for _, p := range f.Parts {
-		at := slices.IndexFunc(p.Steps, func(s *Step) bool { return s.Verb.Divides() })
-		if at >= 0 && slices.ContainsFunc(p.Steps[at:], func(s *Step) bool { return s.Verb.Bakes() }) {
+		at := slices.IndexFunc(p.Steps, func(s *Step) bool { return s.Verb.Divides() || s.Pieces != nil })
+		heats := func(s *Step) bool { return s.Verb.HeatsThrough() }
+		if at >= 0 && slices.ContainsFunc(p.Steps[at:], heats) {
 			return true
 		}
 	}

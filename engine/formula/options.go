@@ -2,7 +2,6 @@ package formula
 
 import (
 	"fmt"
-	"math"
 	"regexp"
 	"slices"
 	"strconv"
@@ -17,6 +16,7 @@ import (
 	"forebake/engine/reading"
 	"forebake/engine/said"
 	"forebake/engine/said/around"
+	"forebake/engine/said/oven"
 	"forebake/engine/source"
 	"forebake/engine/spelling"
 )
@@ -757,12 +757,19 @@ func (rd *reader) standApart(in *Ingredient, words string) (head string, ok bool
 }
 
 // usual takes for what is put on in a thin coat, and of which no amount is written, the usual share
-// of what it is put on, as far as that is in grams. It gives the words that tell so.
+// of what it is put on, as far as its grams are known. It gives the words that tell so.
 func (rd *reader) usual(in *Ingredient, s *Step) string {
 	grams := Interval{}
 	for _, other := range s.Part.Ingredients {
-		if other.Amount.Set && other.Amount.Kind == quantity.Mass && !other.Apart {
-			grams = grams.Add(other.Amount.Interval)
+		a := other.Amount
+		switch {
+		case !a.Set || other.Apart:
+		case a.Kind == quantity.Mass:
+			grams = grams.Add(a.Interval)
+		case a.Kind == quantity.Volume && other.Item != nil:
+			grams = grams.Add(a.Interval.Scale(other.Item.Density))
+		case a.Kind == quantity.Count && other.Item != nil:
+			grams = grams.Add(a.Interval.Scale(other.Item.Piece))
 		}
 	}
 	if in.Item == nil || !in.Amount.Open || s.Verb.Fills() || !said.Thin(in.Item) || grams.Hi == 0 ||
@@ -899,7 +906,7 @@ func (rd *reader) saidAt(s *Step, text string, at source.Place, what string) boo
 		}
 		return true
 	}
-	if number, ok := said.Degrees(text); ok {
+	if number, ok := oven.Degrees(text); ok {
 		rd.Fault(at, "%s: %q does not say of which scale; write \"%s C\", or \"%s F\"", what, text,
 			number, number)
 		return true
@@ -920,7 +927,14 @@ func (rd *reader) saidAt(s *Step, text string, at source.Place, what string) boo
 		}
 		return true
 	}
-	if degrees, ok := said.Fanned(text); ok && s.Verb.Bakes() {
+	if heat, ok := oven.Heat(text); ok && s.Verb.Bakes() {
+		if s.At, ok = rd.QuantityText(heat, at, forTemperature, what); ok {
+			s.At.Text = text
+			rd.assumed(at, fmt.Sprintf("%q is read as %s", text, heat))
+		}
+		return true
+	}
+	if degrees, ok := oven.Fanned(text); ok && s.Verb.Bakes() {
 		if s.Way == nil {
 			s.Way = fanOven
 		}
@@ -933,7 +947,7 @@ func (rd *reader) saidAt(s *Step, text string, at source.Place, what string) boo
 		}
 		return true
 	}
-	from, to, ok := said.Falling(text, s.Verb.Bakes())
+	from, to, ok := oven.Falling(text, s.Verb.Bakes())
 	if ok {
 		rd.Fault(at, "%s: an oven that falls is a step for each figure, one after the other: write "+
 			"{ %s = \"?\", at = %q }, { %s = \"?\", at = %q }, each with its own time", what,
@@ -1203,6 +1217,9 @@ func assumesNothing(*Ingredient) string { return "" }
 
 // assumesTemp: a liquid or a fat goes in fit for yeast and dough.
 func assumesTemp(in *Ingredient) string {
+	if in.Of != nil {
+		return "as warm as its own steps leave it"
+	}
 	if in.Item.Class == larder.ClassFat || in.Item.Water > mostlyWater {
 		return "goes in at the right temperature"
 	}
@@ -1398,7 +1415,7 @@ func (rd *reader) flourOfMakes(p *Part) bool {
 			}
 		}
 	}
-	if math.Abs(flours.PerFlour.Mid()-1) > 0.001 || !rest.FixedG.IsFinite() {
+	if flours.PerFlour.Lo < 0.999 || flours.PerFlour.Hi > 1.001 || !rest.FixedG.IsFinite() {
 		return false
 	}
 	p.FlourG = total.Sub(rest.FixedG).Div(rest.PerFlour)
@@ -1411,8 +1428,8 @@ func (rd *reader) flourOfMakes(p *Part) bool {
 			in.Amount.Interval = in.Grams.Grams(p.FlourG)
 			in.Amount.Kind, in.Amount.Unit = quantity.Mass, quantity.Mass.Base()
 			in.Grams = Mass{FixedG: in.Amount.Interval}
-			rd.assumed(in.Amount.Place, fmt.Sprintf("%s of %s is reckoned from makes, as the weight of "+
-				"the dough: %s = \"%s\"", pct, in.quoted(), in.quoted(),
+			rd.assumed(in.Amount.Place, fmt.Sprintf("%s of %s is reckoned from makes, "+
+				"as the weight of the dough: %s = \"%s\"", pct, in.quoted(), in.quoted(),
 				quantity.FormatInterval(in.Amount.Interval, "g")))
 		}
 	}

@@ -269,7 +269,11 @@ func (rd *reader) besideOwn(s *Step, text string, at source.Place) bool {
 		rd.notRead(at, rest)
 		return true
 	}
-	if food := unread.Food(rd.opts.Larder, text); food != "" && s.Verb.Mixes() {
+	food := unread.Food(rd.opts.Larder, text)
+	if _, why := said.Which(food, rd.names(s)); food != "" && why == "" {
+		return false // it is in the list: a second line of it would double it
+	}
+	if food != "" && s.Verb.Mixes() {
 		rd.Problems = append(rd.Problems, source.Problem{Place: at,
 			Text: fmt.Sprintf("%s: %q stands in no list "+
 				"here; add it to the ingredients of %q, with its amount", s.Verb.Name, food,

@@ -670,6 +670,10 @@ func (rd *reader) stepWord(s *Step, pair reading.Pair) stepWord {
 	text, at, _ := rd.Literal(pair.Value)
 	first, rest, more := strings.Cut(said.Key(pair.Key), " ")
 	switch {
+	case word.verb != nil && word.verb.Turns() && said.Rotates(text): // { turn = "90 degrees" }
+		rd.assumed(at, fmt.Sprintf("%s = %q is read as turned round, and not as a fold", pair.Key,
+			text))
+		return stepNamed("handle")
 	case word != (stepWord{}):
 	case said.Covering(first): // with a thing that covers, or with what is eaten
 		return rd.covering(pair.Place, first, text)

@@ -20,10 +20,10 @@ func stepsOf(t *testing.T, more, steps string) (verbs string, f *Formula, proble
 // A proof with work on the bench and a wait after it is the first rise; others stay the last.
 func TestFirstRise(t *testing.T) {
 	for _, c := range []struct{ steps, want string }{
-		{`{ prove = "1 h" }, { knock_back = 1 }, { divide = 4 }, { shape = "balls" }, { prove = "45 min" },
-			{ bake = "20 min" }`, "rest fold divide shape proof bake"},
-		{`{ prove = "1 h" }, { sheet = "5 mm" }, { cut = 9 }, { proof = "30 min" }, { fry = "3 min" }`,
-			"rest sheet divide proof cook"},
+		{`{ prove = "1 h" }, { knock_back = 1 }, { divide = 4 }, { shape = "balls" },
+			{ prove = "45 min" }, { bake = "20 min" }`, "rest fold divide shape proof bake"},
+		{`{ prove = "1 h" }, { sheet = "5 mm" }, { cut = 9 }, { proof = "30 min" },
+			{ fry = "3 min" }`, "rest sheet divide proof cook"},
 		{`{ proof = "1 h" }, { knock_back = true }, { proof = "1 h" }, { bake = "20 min" }`,
 			"rest fold proof bake"},
 		{`{ gare = "1 h" }, { mix = "2 min" }, { proof = "1 h" }`, "rest mix proof"},
@@ -48,11 +48,13 @@ func TestFirstRise(t *testing.T) {
 	}
 }
 
-// What covers is work of the hands, a wait or a filling, by what it is done with.
+// What covers or turns is work of the hands, a wait, a fold or a filling, by what is said of it.
 func TestCovering(t *testing.T) {
 	for steps, want := range map[string]string{
 		`{ wrap = "in baking paper" }`:           "handle",
 		`{ cover = "towel, 10 min" }`:            "rest",
+		`{ turn = "90 degrees" }`:                "handle",
+		`{ turn = "single" }`:                    "fold",
 		`{ wrap = "butter" }`:                    "fill",
 		`{ bake = "1 h" }, { cover = "butter" }`: "bake brush",
 	} {
@@ -64,7 +66,8 @@ func TestCovering(t *testing.T) {
 
 // Turns by their kinds are counted once the butter is in; before it the word is the butter's.
 func TestLaminateAfterTheButter(t *testing.T) {
-	got, f, problems := stepsOf(t, "", `{ lock_in = "butter" }, { laminate = "1 double, 1 simple" }`)
+	got, f, problems := stepsOf(t, "",
+		`{ lock_in = "butter" }, { laminate = "1 double, 1 simple" }`)
 	if got != "fill fold" || problems > 0 || f.Parts[0].Steps[1].Measure.Hi != 2 {
 		t.Errorf("%s: %v", got, f.Parts[0].Steps[1].Measure)
 	}
@@ -83,8 +86,8 @@ func TestTinOfAPart(t *testing.T) {
 		{`{ mix = "1 min" }`, 0, false},
 		{`{ shape = "loaf", tin = "9x5 inch loaf tin" }, { bake = "1 h" }`, 0, false},
 	} {
-		f, problems := readText(t, "formula \"f\" {\n dough \"d\" {\n  ingredients = { \"bread flour\" "+
-			"= \"1 kg\" }\n  steps = ["+c.steps+"]\n  pan = \"9x5 inch loaf tin\"\n }\n}\n")
+		f, problems := readText(t, "formula \"f\" {\n dough \"d\" {\n  ingredients = { "+
+			"\"bread flour\" = \"1 kg\" }\n  steps = ["+c.steps+"]\n  pan = \"9x5 inch loaf tin\"\n }\n}\n")
 		if (len(problems) == 0) != c.ok || f.Parts[0].Steps[c.into].Tin == "" && c.ok ||
 			c.ok && len(f.Said) < 2 {
 			t.Errorf("%s: %v", c.steps, problems)

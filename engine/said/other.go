@@ -1,6 +1,10 @@
 package said
 
-import "strings"
+import (
+	"strings"
+
+	"forebake/engine/spelling"
+)
 
 // otherWords are words of the craft that no verb replaces without a
 // loss, each with the line to write.
@@ -10,6 +14,15 @@ var otherWords = map[string]string{
 	"cure":  `{ store = "14 days" }`,
 	"serve": `{ hold = "1 h", at = "60 C" }, or nothing for it`,
 }
+
+var rotates = spelling.Pattern(`(?i)\b(?:90|180|45|ninety) ?(?:degrees?|deg|°|º|grad|degrés|` +
+	`gradi)|` +
+	`^(?:it |the (?:dough|tray|tin|pan) )?(?:an? )?(?:quarter(?: turn)?|half turn|round|around|` +
+	`over|upside down|clockwise|the (?:tray|tin|pan|dough)|out)\b`)
+
+// Rotates reports whether words say that a thing is turned round, and
+// not folded: "90 degrees".
+func Rotates(text string) bool { return rotates().MatchString(strings.TrimSpace(text)) }
 
 // Covering reports whether a word of a step covers or wraps what it is
 // said of.

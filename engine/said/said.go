@@ -201,29 +201,6 @@ func Named(name string) (amount, thing string, ok bool) {
 
 var sizes = spelling.Pattern(`\b(?:large|medium|small)\b`)
 
-var falling = spelling.Pattern(
-	`(?i)^(.*?\d ?°? ?[CF]?),? ?(?:and )?(?:then|falling to|down to|->|→) ?(.*)$`)
-
-// Falling reads an oven that falls from one temperature to another:
-// "220 C, then 180 C", and of an oven "220 C to 180 C".
-func Falling(text string, oven bool) (from, to string, ok bool) {
-	if m := falling().FindStringSubmatch(text); m != nil {
-		from, to = strings.TrimSpace(m[1]), strings.TrimSpace(m[2])
-	} else if a, b, found := strings.Cut(text, " to "); found && oven {
-		from, to = a, b
-	}
-	if from == "" || to == "" {
-		return "", "", false
-	}
-	if !strings.ContainsAny(from, "CFcf") {
-		from += " " + to[len(to)-1:]
-	}
-	warm := quantity.Of(quantity.Temperature)
-	a, fault1 := quantity.Read(from, warm)
-	b, fault2 := quantity.Read(to, warm)
-	return a.Text, b.Text, fault1 == nil && fault2 == nil && a.Lo > b.Hi
-}
-
 var sign = spelling.Pattern(`(?i)^(?:un)?till?\b|\b(?:doubled|double|tripled|bubbly|golden|ready|` +
 	`done|smooth|soft|completely|cold enough|boil|simmer)\b`)
 
@@ -255,30 +232,6 @@ func TimeIn(text string) (time, rest string, ok bool) {
 	rest = strings.Trim(strings.TrimRight(m[1], " ,;(")+" "+
 		strings.TrimLeft(m[3], " ,;.)"), " ,;()")
 	return m[2], rest, worded().MatchString(rest) && !portions().MatchString(rest)
-}
-
-var fanned = spelling.Pattern(`(?i)^(.*\d ?°? ?[CF]?),? ?\(?(?:fan|convection|fan oven|` +
-	`fan-forced|umluft|heißluft|heissluft|varmluft|varmluftsugn|chaleur ` +
-	`tournante|ventilato|forno ventilato|air)\)?$`)
-
-// Fanned reads a temperature of a fan oven: "180 C fan".
-func Fanned(text string) (temperature string, ok bool) {
-	m := fanned().FindStringSubmatch(strings.TrimSpace(text))
-	if m == nil {
-		return "", false
-	}
-	return strings.TrimSpace(m[1]), true
-}
-
-var degrees = spelling.Pattern(`(?i)^(\d+) ?(?:degrees?|deg|°)$`)
-
-// Degrees reads a temperature without a scale: "375 degrees".
-func Degrees(text string) (number string, ok bool) {
-	m := degrees().FindStringSubmatch(strings.TrimSpace(text))
-	if m == nil {
-		return "", false
-	}
-	return m[1], true
 }
 
 var times = spelling.Pattern(`(?i)^(\d+) ?(?:times?|sets?|(?:(?:letter|book|single|double|` +

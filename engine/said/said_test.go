@@ -60,15 +60,6 @@ func TestAmount(t *testing.T) {
 }
 
 func TestShapesOfValues(t *testing.T) {
-	if from, to, ok := Falling("220, then 180 C", true); !ok || from != "220 C" || to != "180 C" {
-		t.Errorf("falling: %s %s %v", from, to, ok)
-	}
-	if _, _, ok := Falling("180 C to 190 C", true); ok {
-		t.Error("a range falls")
-	}
-	if _, _, ok := Falling("30 C to 25 C", false); ok {
-		t.Error("a room falls")
-	}
 	if long, short, ok := Area("30 x 45 cm"); !ok || long.Hi != 450 || short.Hi != 300 {
 		t.Errorf("area: %v %v %v", long, short, ok)
 	}

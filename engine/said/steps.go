@@ -99,22 +99,44 @@ func ThickIn(text string) string {
 
 var sizedCount = spelling.Pattern(`(?i)^(?:into )?(\d+) ?(?:equal |small |large )?` +
 	`((?:squares?|rectangles?|triangles?|strips?|slices?|pieces?|rounds?|circles?|diamonds?|` +
-	`fingers?|buns?|rolls?|rings?|batons?|bars?|pieces))\b.*$`)
+	`fingers?|buns?|rolls?|rings?|batons?|bars?|balls?|dis[ck]s?|with|using))\b.*$`)
 
 // SizedCount reads a count whose pieces have a size: "12 squares of 10 cm".
 func SizedCount(text string) (number string, ok bool) {
 	m := sizedCount().FindStringSubmatch(strings.TrimSpace(text))
-	if m == nil || !length().MatchString(text[len(m[1]):]) {
+	if m == nil {
+		m = cutInto().FindStringSubmatch(text) // "lengthwise into 2 strands"
+		return at(m, 1), m != nil
+	}
+	rest := text[len(m[1]):]
+	if !length().MatchString(rest) && !pieceMass().MatchString(rest) {
 		return "", false
 	}
 	return m[1], true
 }
 
-// CutSize reports whether words say how large pieces are cut and not how many: "2 cm strips".
+// at is a part of what a pattern matched, "" for none.
+func at(m []string, i int) string {
+	if m == nil {
+		return ""
+	}
+	return m[i]
+}
+
+var (
+	cutInto   = spelling.Pattern(`(?i)^[\pL ]+ in(?:to)? (\d+)(?: [\pL ]+)?$`)
+	pieceMass = spelling.Pattern(`(?i)^ ?\pL+,? \d+ ?(?:g|grams?|oz)(?: each)?$`)
+	sideBy    = spelling.Pattern(`(?i)[\d.,]+ ?(?:cm|mm|in\.?|inch)? ?(?:x|×|by) ?$`)
+	cutOpen   = spelling.Pattern(`(?i)^(?:horizontal|lengthw|crossw|diagonal|open\b|` +
+		`in the (?:middle|cent)|through|triangles?$|crescents?$)`)
+)
+
+// CutSize reports whether words say how large pieces are cut and not how many: "2 cm strips",
+// "triangles 9 x 27 cm", or how: "horizontally".
 func CutSize(text string) bool {
 	at := length().FindStringIndex(text)
-	return at != nil && strings.Trim(text[:at[0]], " ") == "" ||
-		at != nil && NoFigure("x"+text[:at[0]])
+	return at != nil && NoFigure("x"+sideBy().ReplaceAllString(text[:at[0]], "")) ||
+		cutOpen().MatchString(text)
 }
 
 var (

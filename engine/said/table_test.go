@@ -81,7 +81,11 @@ func TestWordsOfBakers(t *testing.T) {
 			yes, ok := Steamed(text)
 			return map[[2]bool]string{{true, true}: "steam", {false, true}: "dry"}[[2]bool{yes, ok}]
 		},
-		"warmth":      func(text, _ string) string { write, _, _ := Warmth(text); return write },
+		"warmth": func(text, _ string) string { write, _, _ := Warmth(text); return write },
+		"warm place": func(text, _ string) string {
+			write, _ := WarmPlace(text)
+			return write
+		},
 		"temperature": func(text, _ string) string { out, _ := TempIn(text); return out },
 		"words of warmth": func(text, of string) string {
 			if of == "" {

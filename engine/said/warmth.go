@@ -219,9 +219,15 @@ var (
 var warmPlace = spelling.Pattern(`(?i)\b(?:in|at|near|by|an|på|au|dans|al|et|in) (?:an?|the|some|your|` +
 	`einem|einer|ett|un|une|et|endroit)? ?(?:nice |very |endroit )?(?:warm|warmen|varmt|varm|chaud|tiède|caldo)(?:$|[ ,.])`)
 
+// warmLiquid is what yeast is put into, and no place: "in warm water".
+var warmLiquid = spelling.Pattern(`(?i)\b(?:warm\w*|varm\w*|tièdes?|chaude?s?|cald[oa]) (?:of )?` +
+	`(?:water|milk|liquid|cream|butter|juice|cider|beer|oil|wasser|milch|lait|eau|latte|acqua|` +
+	`vatten|mjölk|vand|mælk|vann|melk|leche|agua)\b`)
+
 // WarmPlace is how warm it is where words say "in a warm place"; ok is false for others.
 func WarmPlace(words string) (write string, ok bool) {
-	if !warmPlace().MatchString(words) || afterwards().MatchString(words) {
+	if !warmPlace().MatchString(words) || afterwards().MatchString(words) ||
+		warmLiquid().MatchString(words) {
 		return "", false
 	}
 	return warmths["warm place"].write, true

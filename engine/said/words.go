@@ -70,6 +70,9 @@ var oneTime = spelling.Pattern(`(?i)\d+(?:\.\d+)? ?(?:s|secs?|seconds?|mins?|min
 
 // Sum adds up a mix's times by speed: "5 min on low, then 8 min on medium".
 func Sum(text string) (time string, ok bool) {
+	if speeds().MatchString(strings.TrimSpace(text)) {
+		text = speed().ReplaceAllString(text, "$1 min +")
+	}
 	text = gear().ReplaceAllString(strings.TrimSpace(text), "")
 	all := oneTime().FindAllString(text, -1)
 	rest := after().ReplaceAllString(strings.ToLower(oneTime().ReplaceAllString(text, "")), "+")
@@ -98,6 +101,14 @@ var (
 		`(?:speed|gear|stufe|gang|vitesse|velocità|hastighed|hastighet)\b)\)?`)
 	after = spelling.Pattern(`\b(?:then|puis|ensuite|et|dann|und|danach|poi|e|sedan|och|så|og|` +
 		`derefter)\b`)
+)
+
+// speeds are minutes behind the letter of a speed, low, medium or high,
+// with what goes in between in brackets: "L3 M5 (butter) L2 M5".
+var (
+	speeds = spelling.Pattern(`(?i)^(?:(?:L|M|H|ML|MH)\d{1,2}(?:$|[ ,+]+|\b)` +
+		`(?:\([\pL ,]+\)[ ,+]*)?){2,}$`)
+	speed = spelling.Pattern(`(?i)\b[LMH]{1,2}(\d{1,2})\b`)
 )
 
 // NoGear drops the speed of a mixer from words.

@@ -55,6 +55,9 @@ func Food(l *larder.Larder, words string) string {
 				break
 			}
 			name := strings.Join(typed[i:i+n], " ")
+			if strings.HasPrefix(name, "and ") || strings.Contains(name, "-") && n > 1 {
+				continue // "and flour -" is found as flour, by itself
+			}
 			if _, ok := l.Find(name); ok {
 				return name
 			}

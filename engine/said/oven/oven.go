@@ -1,0 +1,90 @@
+// Package oven reads an oven's heat where it is written on several scales or for two sides at once.
+// The formula reader calls it. It knows no formula.
+package oven
+
+import (
+	"strings"
+
+	"forebake/engine/quantity"
+	"forebake/engine/spelling"
+)
+
+var (
+	// asides are the same heat of a fan, or on the scale of a gas oven, beside one in degrees.
+	asides = spelling.Pattern(`(?i)[,;/( ]*(?:\b(?:fan|umluft|convection|varmluft)(?: oven)?:? ?` +
+		`\d{2,3}` +
+		` ?°? ?[CF]?\b|\b(?:gas(?: mark)?|th\.?|thermostat) ?\d{1,2}(?:[./]\d)?\b)[ )]*`)
+	// lands write degrees that are Celsius there.
+	lands = spelling.Pattern(`(?i)^(\d{2,3}(?: ?(?:-|–|bis|à) ?\d{2,3})?) ?` +
+		`(?:grad|degr[ée]s|stopni|` +
+		`grader|gradi|grados|graus|astetta|stupň\pL+)\b.*$`)
+	sides = spelling.Pattern(`(?i)^(?:top:?(?: heat)? ?)?(\d{2,3}) ?°?C?` +
+		`(?: top(?: heat)?)?[,/ ]+` +
+		`(?:and )?(?:bottom:?(?: heat)? ?)?(\d{2,3}) ?°? ?C(?: bottom(?: heat)?)?$`)
+)
+
+// Heat is a heat written with words or scales beside it, as one text that the quantity reader
+// reads; ok is false where it is none of these. The heats of top and bottom are a range.
+func Heat(text string) (heat string, ok bool) {
+	text = strings.TrimSpace(text)
+	if m := sides().FindStringSubmatch(text); m != nil {
+		lo, hi := min(m[1], m[2]), max(m[1], m[2])
+		if len(lo) == len(hi) {
+			return lo + " to " + hi + " C", true
+		}
+	}
+	if m := lands().FindStringSubmatch(text); m != nil {
+		heat = strings.NewReplacer("bis", "to", "à", "to").Replace(m[1]) + " C"
+	} else if asides().MatchString(text) {
+		heat = strings.Trim(asides().ReplaceAllString(text, " "), " ,;/()")
+	}
+	_, fault := quantity.Read(heat, quantity.Of(quantity.Temperature))
+	return heat, heat != "" && fault == nil
+}
+
+var falling = spelling.Pattern(
+	`(?i)^(.*?\d ?°? ?[CF]?),? ?(?:and )?(?:then|falling to|down to|->|→) ?(.*)$`)
+
+// Falling reads an oven that falls from one temperature to another:
+// "220 C, then 180 C", and of an oven "220 C to 180 C".
+func Falling(text string, oven bool) (from, to string, ok bool) {
+	if m := falling().FindStringSubmatch(text); m != nil {
+		from, to = strings.TrimSpace(m[1]), strings.TrimSpace(m[2])
+	} else if a, b, found := strings.Cut(text, " to "); found && oven {
+		from, to = a, b
+	}
+	if from == "" || to == "" {
+		return "", "", false
+	}
+	if !strings.ContainsAny(from, "CFcf") {
+		from += " " + to[len(to)-1:]
+	}
+	warm := quantity.Of(quantity.Temperature)
+	a, fault1 := quantity.Read(from, warm)
+	b, fault2 := quantity.Read(to, warm)
+	return a.Text, b.Text, fault1 == nil && fault2 == nil && a.Lo > b.Hi
+}
+
+var fanned = spelling.Pattern(`(?i)^(.*\d ?°? ?[CF]?),? ?\(?(?:fan|convection|fan oven|` +
+	`fan-forced|umluft|heißluft|heissluft|varmluft|varmluftsugn|chaleur ` +
+	`tournante|ventilato|forno ventilato|air)\)?$`)
+
+// Fanned reads a temperature of a fan oven: "180 C fan".
+func Fanned(text string) (temperature string, ok bool) {
+	m := fanned().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return "", false
+	}
+	return strings.TrimSpace(m[1]), true
+}
+
+var degrees = spelling.Pattern(`(?i)^(\d+) ?(?:degrees?|deg|°)$`)
+
+// Degrees reads a temperature without a scale: "375 degrees".
+func Degrees(text string) (number string, ok bool) {
+	m := degrees().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return "", false
+	}
+	return m[1], true
+}
