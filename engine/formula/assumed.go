@@ -1,8 +1,6 @@
 package formula
 
-import (
-	"slices"
-)
+import "slices"
 
 // Assumption is what is taken for a setting that is not written; every report tells it.
 type Assumption struct {
@@ -26,7 +24,8 @@ func (f *Formula) Assumed() []Assumption {
 	for _, p := range f.Parts {
 		for _, in := range p.Ingredients {
 			for _, o := range IngredientOptions {
-				if in.Item == nil || o.text(in) != "" || slices.Contains(in.Open, o) {
+				if in.Item == nil && (o.item || in.Of == nil) || o.text(in) != "" ||
+					slices.Contains(in.Open, o) {
 				} else if what := o.assumes(in); what != "" {
 					out = append(out, Assumption{what, in.Name, in.Place.Line()})
 				}
@@ -34,8 +33,7 @@ func (f *Formula) Assumed() []Assumption {
 		}
 		for _, s := range p.Steps {
 			whats := []string{p.standsAs(s)}
-			switch {
-			case s.isShapeOpen():
+			if s.isShapeOpen() {
 				whats = append(whats, "a round, the thickest")
 			}
 			for _, o := range s.Verb.options {
@@ -53,11 +51,12 @@ func (f *Formula) Assumed() []Assumption {
 	return out
 }
 
-// divides reports whether a part is divided before it is baked.
+// divides reports whether a part is in pieces before it is baked or cooked.
 func (f *Formula) divides() bool {
 	for _, p := range f.Parts {
-		at := slices.IndexFunc(p.Steps, func(s *Step) bool { return s.Verb.Divides() })
-		if at >= 0 && slices.ContainsFunc(p.Steps[at:], func(s *Step) bool { return s.Verb.Bakes() }) {
+		at := slices.IndexFunc(p.Steps, func(s *Step) bool { return s.Verb.Divides() || s.Pieces != nil })
+		heats := func(s *Step) bool { return s.Verb.HeatsThrough() }
+		if at >= 0 && slices.ContainsFunc(p.Steps[at:], heats) {
 			return true
 		}
 	}

@@ -54,6 +54,7 @@ var otherOptions = map[string]string{
 	"internal": "core", "inside": "core",
 	"minutes": "time", "duration": "time", "for": "time", "into": "at", "onto": "at", "under": "at",
 	"then": "note", "after": "note", "per piece": "note", "piece": "note", "each": "note",
+	"desired dough temperature": "to", "desired temperature": "to", "moule": "tin", "adds": "with",
 	"add": "with", "ingredients": "with", "adding": "with", "note to self": "note", "notes": "note",
 	"remark": "note", "tip": "note", "turning": "note", "turn": "note", "mould": "tin",
 	"mold": "tin", "dish": "tin", "tray": "tin", "machine": "by",
