@@ -1,8 +1,6 @@
 package formula
 
-import (
-	"slices"
-)
+import "slices"
 
 // Assumption is what is taken for a setting that is not written; every report tells it.
 type Assumption struct {
@@ -35,8 +33,7 @@ func (f *Formula) Assumed() []Assumption {
 		}
 		for _, s := range p.Steps {
 			whats := []string{p.standsAs(s)}
-			switch {
-			case s.isShapeOpen():
+			if s.isShapeOpen() {
 				whats = append(whats, "a round, the thickest")
 			}
 			for _, o := range s.Verb.options {
