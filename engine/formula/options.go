@@ -1073,6 +1073,12 @@ func (rd *reader) readSized(s *Step, e hclsyntax.Expression) bool {
 // tinInWords takes a tin, and how many, from the words of a step that puts a dough in one: "2 x 2lb
 // loaf tins". Words that name no tin of the house and no size leave it open.
 func (rd *reader) tinInWords(s *Step, text string, at source.Place) {
+	if food := rd.opts.Larder.AllergenIn(text); food != "" && s.Verb.Finishes() && !rd.mixes(food) {
+		rd.assumed(at, fmt.Sprintf("%s = %q names %s, and no list here holds it: its weight and "+
+			"its allergens are not counted; write filling %q { ingredients = { %q = \"?\" } } "+
+			"and { fill = %q }",
+			s.word, text, food, food, food, food))
+	}
 	if !s.Verb.Takes(optTin) || s.Tin != "" {
 		return
 	}
@@ -1428,6 +1434,13 @@ func (rd *reader) flourOfMakes(p *Part) bool {
 		}
 	}
 	return true
+}
+
+// freshYeast takes a yeast for fresh where its name or its amount says so, and tells it.
+func (rd *reader) freshYeast(in *Ingredient, amount string) {
+	if in.sized = said.FreshYeast(rd.opts.Larder, in.Name, amount); in.sized != "" {
+		rd.assumed(in.Place, fmt.Sprintf("%q is read as %s", in.Name, in.sized))
+	}
 }
 
 // plainAmounts are read without a look at the kitchen or the ingredient: a spoon of some is a range.

@@ -287,9 +287,7 @@ func (rd *reader) readIngredients(p *Part, e hclsyntax.Expression) {
 		if text != "" && rd.swapped(in, text) {
 			continue
 		}
-		if in.sized = said.FreshYeast(rd.opts.Larder, in.Name, text); in.sized != "" {
-			rd.assumed(in.Place, fmt.Sprintf("%q is read as %s", in.Name, in.sized))
-		}
+		rd.freshYeast(in, text)
 		rd.standApart(in, in.Name)
 		rd.measureInName(in)
 		rd.readAmount(in, pair.Value)

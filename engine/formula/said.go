@@ -65,8 +65,7 @@ func (rd *reader) measureInName(in *Ingredient) {
 // measured gives the amount of an ingredient whose name begins with a measure: that of the
 // name where the value is none, or only its number.
 func (rd *reader) measured(in *Ingredient, text string, at source.Place) string {
-	fields := strings.Fields(in.measure)
-	out := text
+	fields, out := strings.Fields(in.measure), text
 	switch {
 	case in.measure == "":
 		return text
@@ -82,8 +81,7 @@ func (rd *reader) measured(in *Ingredient, text string, at source.Place) string 
 // besideName tells the words of a name that the larder can do without.
 func (rd *reader) besideName(in *Ingredient) {
 	if over := rd.opts.Larder.Unread(in.called()); over != "" {
-		rd.assumed(in.Place,
-			fmt.Sprintf("%q is read as %s, without %q", in.Name, in.Item.Name, over))
+		rd.assumed(in.Place, fmt.Sprintf("%q is read as %s, without %q", in.Name, in.Item.Name, over))
 	}
 	_, _, whole := rd.opts.Larder.Described(in.called())
 	_, rest := said.Beside(rd.opts.Larder, in.called())

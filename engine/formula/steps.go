@@ -259,11 +259,8 @@ func (rd *reader) apart(items []hclsyntax.Expression) []hclsyntax.Expression {
 	items = slices.Clone(items)
 	out := items[:0:0]
 	for i, item := range items {
-		if i+1 < len(items) {
-			if bake := rd.steamApart(item, items[i+1]); bake != nil {
-				items[i+1] = bake
-				continue
-			}
+		if rd.steamApart(items, i) {
+			continue
 		}
 		if in, tin := rd.tinApart(item); tin != nil {
 			out = append(out, in, tin)

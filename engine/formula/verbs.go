@@ -759,22 +759,25 @@ func (rd *reader) tinOfPart(p *Part, a *hclsyntax.Attribute) {
 }
 
 // steamApart gives a step that says nothing but whether there is steam to the bake that it stands
-// before; nil where it is none.
-func (rd *reader) steamApart(item, next hclsyntax.Expression) hclsyntax.Expression {
-	object, ok := item.(*hclsyntax.ObjectConsExpr)
-	bake, isObject := next.(*hclsyntax.ObjectConsExpr)
-	if !ok || !isObject || len(object.Items) != 1 || wordOf(object.Items[0]).option != optSteam {
-		return nil
+// before, and reports whether it did.
+func (rd *reader) steamApart(items []hclsyntax.Expression, i int) bool {
+	object, ok := items[i].(*hclsyntax.ObjectConsExpr)
+	if !ok || i+1 == len(items) || len(object.Items) != 1 ||
+		wordOf(object.Items[0]).option != optSteam {
+		return false
 	}
-	v := verbOf(next)
-	if v == nil || !v.Takes(optSteam) || slices.ContainsFunc(bake.Items,
-		func(pair hclsyntax.ObjectConsItem) bool { return wordOf(pair).option == optSteam }) {
-		return nil
+	bake, isObject := items[i+1].(*hclsyntax.ObjectConsExpr)
+	if v := verbOf(items[i+1]); !isObject || v == nil || !v.Takes(optSteam) ||
+		slices.ContainsFunc(bake.Items, func(pair hclsyntax.ObjectConsItem) bool {
+			return wordOf(pair).option == optSteam
+		}) {
+		return false
 	}
 	whole := *bake
 	whole.Items = append(slices.Clone(bake.Items), object.Items[0])
-	rd.assumed(rd.Place(item.Range()), "steam before the bake is read as its steam")
-	return &whole
+	rd.assumed(rd.Place(object.Range()), "steam before the bake is read as its steam")
+	items[i+1] = &whole
+	return true
 }
 
 // settleVerb takes another verb where the value says that it is meant: a roll that ends flat, a fold
