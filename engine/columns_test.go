@@ -16,15 +16,17 @@ const mostColumns = 100
 
 // wideTables are the files of rows that read worse when wrapped, each
 // with its reason. Their lines are not counted.
-var wideTables = map[string]string{}
+var wideTables = map[string]string{
+	"engine/recipe/cues.go": "a row of words for each kind of step or part",
+}
 
 // wideYet gives the wide lines that a package and the packages below it
 // still have. A number may only fall.
 var wideYet = map[string]int{
-	"engine/facts":   30,
-	"engine/formula": 113,
-	"engine/recipe":  147,
-	"engine/said":    15,
+	"engine/facts":   1,
+	"engine/formula": 36,
+	"engine/recipe":  88,
+	"engine/said":    4,
 }
 
 // isGenerated is the mark of a file that a program wrote.

@@ -47,9 +47,10 @@ var stepFacts = []Fact{
 		},
 	},
 	{
-		Name:   "at_c",
-		Unit:   "C",
-		Means:  "temperature around it; a chill without one is in the fridge, a freeze in the freezer",
+		Name: "at_c",
+		Unit: "C",
+		Means: "temperature around it; a chill without one is in the fridge, a " +
+			"freeze in the freezer",
 		Source: srcGiven,
 		step:   (*parts).AroundStep,
 	},
@@ -124,7 +125,9 @@ var stepFacts = []Fact{
 			return figure.YesNo(
 				makeup.Meets(
 					s,
-					func(in *formula.Ingredient) bool { return in.Item != nil && in.Item.YeastKind == "active dry" },
+					func(in *formula.Ingredient) bool {
+						return in.Item != nil && in.Item.YeastKind == "active dry"
+					},
 				),
 			)
 		},
@@ -214,20 +217,22 @@ var stepFacts = []Fact{
 		step:   hoursTo(5),
 	},
 	{
-		Name:   "slab_for_10c_mm",
-		Label:  "slab that is cold in time",
-		Unit:   "mm",
-		of:     (*formula.Verb).Chills,
-		Means:  "thickest slab whose core is sure to be at 10 C within 4 h of its start: the careful end of the error",
+		Name:  "slab_for_10c_mm",
+		Label: "slab that is cold in time",
+		Unit:  "mm",
+		of:    (*formula.Verb).Chills,
+		Means: "thickest slab whose core is sure to be at 10 C within 4 h of its start: the " +
+			"careful end of the error",
 		Source: srcHeat,
 		Error:  errHeat,
 		Settle: settleProbe,
 		step:   (*parts).SlabFor,
 	},
 	{
-		Name:   "needs_control",
-		Type:   YesNo,
-		Means:  "what stands here needs time and temperature control: the part; after a bake, what is in it or on it",
+		Name: "needs_control",
+		Type: YesNo,
+		Means: "what stands here needs time and temperature control: the part; after a bake, " +
+			"what is in it or on it",
 		Source: srcControl,
 		step:   (*parts).StandsHere,
 	},
@@ -239,28 +244,31 @@ var stepFacts = []Fact{
 		step:   (*parts).SurelyStandsHere,
 	},
 	{
-		Name:   "starts_hot",
-		Type:   YesNo,
-		of:     waits,
-		Means:  "a cooling begins here: it comes at 57 C or hotter from a cook or bake, and is not eaten or thrown away in hours",
+		Name: "starts_hot",
+		Type: YesNo,
+		of:   waits,
+		Means: "a cooling begins here: it comes at 57 C or hotter from a cook or bake, and is " +
+			"not eaten or thrown away in hours",
 		Source: srcCooling,
 		step:   cooling.StartsHot,
 	},
 	{
-		Name:   "hot_out_h",
-		Label:  "hours out after the heat",
-		Unit:   "h",
-		of:     waits,
-		Means:  "all the hours that a dough stands out after its heat, where it never goes into the cold and is kept no longer; 0 over the code's 4 h, where a cooling counts",
+		Name:  "hot_out_h",
+		Label: "hours out after the heat",
+		Unit:  "h",
+		of:    waits,
+		Means: "all the hours that a dough stands out after its heat, where it never goes into " +
+			"the cold and is kept no longer; 0 over the code's 4 h, where a cooling counts",
 		Source: srcGiven + "; time as a control: FDA Food Code 2022, 3-501.19(B) (read)",
 		step:   cooling.HotOut,
 	},
 	{
-		Name:   "h_57_to_21",
-		Label:  "time from 57 to 21 C",
-		Unit:   "h",
-		of:     waits,
-		Means:  "time from when the core falls through 57 C until it is at 21 C, over all the waits of the cooling; in the cold the last one lasts as long as it takes",
+		Name:  "h_57_to_21",
+		Label: "time from 57 to 21 C",
+		Unit:  "h",
+		of:    waits,
+		Means: "time from when the core falls through 57 C until it is at 21 C, over all the " +
+			"waits of the cooling; in the cold the last one lasts as long as it takes",
 		Source: srcCooling,
 		Error:  errHeat,
 		Settle: settleProbe,
@@ -278,41 +286,45 @@ var stepFacts = []Fact{
 		step:   coolingHours(cooling.BothStages),
 	},
 	{
-		Name:   "h_made_to_5c",
-		Label:  "time from the mix to 5 C",
-		Unit:   "h",
-		of:     (*formula.Verb).Chills,
-		Means:  "time from the end of the mix until the core is cold, if the step lasted so long, or until it goes into the oven; 0 where all that is wet goes in cold",
+		Name:  "h_made_to_5c",
+		Label: "time from the mix to 5 C",
+		Unit:  "h",
+		of:    (*formula.Verb).Chills,
+		Means: "time from the end of the mix until the core is cold, if the step lasted so " +
+			"long, or until it goes into the oven; 0 where all that is wet goes in cold",
 		Source: srcCooling,
 		Error:  errHeat,
 		Settle: settleProbe,
 		step:   cooling.MadeToCold,
 	},
 	{
-		Name:   "cooling_way",
-		Type:   Text,
-		of:     waits,
-		Means:  "how deep it may stand in open trays to cool in time, at the slow end: here, and in an ice bath until the first stage is done, then in the fridge",
+		Name: "cooling_way",
+		Type: Text,
+		of:   waits,
+		Means: "how deep it may stand in open trays to cool in time, at the slow end: here, and " +
+			"in an ice bath until the first stage is done, then in the fridge",
 		Source: srcCooling,
 		step:   cooling.Way,
 	},
 	{
-		Name:   "lethality_log_salmonella",
-		Label:  "kill of Salmonella",
-		Unit:   "log",
-		of:     (*formula.Verb).HeatsThrough,
-		Means:  "fall in Salmonella at the core, in what is least sure of it: a filling that is raw or needs control, else the part; the hot minutes after a bake count",
+		Name:  "lethality_log_salmonella",
+		Label: "kill of Salmonella",
+		Unit:  "log",
+		of:    (*formula.Verb).HeatsThrough,
+		Means: "fall in Salmonella at the core, in what is least sure of it: a filling that is " +
+			"raw or needs control, else the part; the hot minutes after a bake count",
 		Source: srcKill,
 		Error:  "D and z are of other foods; the careful line is taken",
 		Settle: settleCore,
 		step:   (*parts).Lethality,
 	},
 	{
-		Name:   "core_usual_c",
-		Label:  "middle at its end",
-		Unit:   "C",
-		of:     (*formula.Verb).Bakes,
-		Means:  "core that the bake brings it to: as read, else as aimed at where the time may well be enough, else what two such bakes in three reach",
+		Name:  "core_usual_c",
+		Label: "middle at its end",
+		Unit:  "C",
+		of:    (*formula.Verb).Bakes,
+		Means: "core that the bake brings it to: as read, else as aimed at where the time may " +
+			"well be enough, else what two such bakes in three reach",
 		Source: srcBake,
 		Error:  "factor 1.5 in time",
 		Settle: settleCore,
@@ -336,10 +348,11 @@ var stepFacts = []Fact{
 		ofRanges: true,
 	},
 	{
-		Name:   "shape_open",
-		Type:   YesNo,
-		of:     (*formula.Verb).Bakes,
-		Means:  "a piece over 250 g bakes without a tin, and no word says how it stands: ring, disc, round, loaf or log",
+		Name: "shape_open",
+		Type: YesNo,
+		of:   (*formula.Verb).Bakes,
+		Means: "a piece over 250 g bakes without a tin, and no word says how it stands: ring, " +
+			"disc, round, loaf or log",
 		Source: srcGiven,
 		step:   (*parts).ShapeOpen,
 	},
@@ -374,12 +387,14 @@ var stepFacts = []Fact{
 		step:   (*parts).HoldsUncookedMeat,
 	},
 	{
-		Name:   "is_fried_well",
-		Type:   YesNo,
-		of:     (*formula.Verb).Cooks,
-		Means:  "for a dough in hot fat: 150 to 210 C, for a minute or more, or its core is written",
-		Source: "doughnuts at 190.6 C: Channaiah et al. 2018, abstract (read); the span and the minute are common practice",
-		step:   (*parts).FriedWell,
+		Name: "is_fried_well",
+		Type: YesNo,
+		of:   (*formula.Verb).Cooks,
+		Means: "for a dough in hot fat: 150 to 210 C, for a minute or more, or " +
+			"its core is written",
+		Source: "doughnuts at 190.6 C: Channaiah et al. 2018, abstract (read); the span and the " +
+			"minute are common practice",
+		step: (*parts).FriedWell,
 	},
 	{
 		Name:   "is_in_fat",
@@ -403,14 +418,17 @@ var stepFacts = []Fact{
 		of:     (*formula.Verb).HeatsThrough,
 		Means:  "a filling in it is raw, or needs control and was never cooked",
 		Source: srcGiven,
-		step:   func(sh *parts, s *formula.Step) Value { return figure.YesNo(len(sh.WantKill(s)) > 0) },
+		step: func(sh *parts, s *formula.Step) Value {
+			return figure.YesNo(len(sh.WantKill(s)) > 0)
+		},
 	},
 	{
-		Name:   "days_stored",
-		Label:  "days kept",
-		Unit:   "days",
-		of:     (*formula.Verb).Chills,
-		Means:  "days kept up to its end by the calendar, the day it is made being the first; frozen days do not count",
+		Name:  "days_stored",
+		Label: "days kept",
+		Unit:  "days",
+		of:    (*formula.Verb).Chills,
+		Means: "days kept up to its end by the calendar, the day it is made being the first; " +
+			"frozen days do not count",
 		Source: srcGiven,
 		step:   (*parts).DaysStored,
 	},
@@ -424,11 +442,12 @@ var stepFacts = []Fact{
 		step:   (*parts).StoredAt,
 	},
 	{
-		Name:   "kept_days",
-		Label:  "days kept, as days at 5 C",
-		Unit:   "days",
-		of:     (*formula.Verb).Chills,
-		Means:  "days kept cold up to its end, the day it is made being the first; at up to 7.2 C a day counts 1.75, warmer 7, frozen none",
+		Name:  "kept_days",
+		Label: "days kept, as days at 5 C",
+		Unit:  "days",
+		of:    (*formula.Verb).Chills,
+		Means: "days kept cold up to its end, the day it is made being the first; at up to 7.2 " +
+			"C a day counts 1.75, warmer 7, frozen none",
 		Source: "FDA Food Code 2022, 3-501.17 (read); 4 days at 45 F: older editions (read)",
 		step:   (*parts).KeptDays,
 	},
@@ -445,41 +464,45 @@ var stepFacts = []Fact{
 	},
 
 	{
-		Name:   "dough_c",
-		Unit:   "C",
-		of:     (*formula.Verb).Mixes,
-		Means:  "dough temperature at its end: measured, else by the heat balance, else as aimed at",
+		Name: "dough_c",
+		Unit: "C",
+		of:   (*formula.Verb).Mixes,
+		Means: "dough temperature at its end: measured, else by the heat " +
+			"balance, else as aimed at",
 		Source: srcBalance,
 		Error:  errBalance,
 		Settle: settleMix,
 		step:   func(sh *parts, s *formula.Step) Value { return sh.Part(s.Part).MixTemp(s) },
 	},
 	{
-		Name:   "liquid_needed_c",
-		Unit:   "C",
-		of:     (*formula.Verb).Mixes,
-		Means:  "temperature of the liquid for this mix to end at its aim; 1 C where ice goes in too",
+		Name: "liquid_needed_c",
+		Unit: "C",
+		of:   (*formula.Verb).Mixes,
+		Means: "temperature of the liquid for this mix to end at its aim; 1 C " +
+			"where ice goes in too",
 		Source: srcBalance,
 		Error:  errBalance,
 		Settle: settleMix,
 		step:   (*parts).LiquidNeeded,
 	},
 	{
-		Name:   "liquid_by_factor_c",
-		Unit:   "C",
-		of:     (*formula.Verb).Mixes,
-		Means:  "for comparison, by the trade's factor method, which knows no amounts: use liquid_needed_c",
+		Name: "liquid_by_factor_c",
+		Unit: "C",
+		of:   (*formula.Verb).Mixes,
+		Means: "for comparison, by the trade's factor method, which knows no amounts: " +
+			"use liquid_needed_c",
 		Source: "Gisslen, Professional Cooking; Hamelman, Bread (memory)",
 		Error:  errBalance,
 		Settle: settleMix,
 		step:   (*parts).LiquidByFactor,
 	},
 	{
-		Name:   "poured_pct",
-		Label:  "liquid poured in",
-		Unit:   "%",
-		of:     (*formula.Verb).Mixes,
-		Means:  "water, milk, cream and juice that go into this mix, on flour; those of other parts left out",
+		Name:  "poured_pct",
+		Label: "liquid poured in",
+		Unit:  "%",
+		of:    (*formula.Verb).Mixes,
+		Means: "water, milk, cream and juice that go into this mix, on flour; those of " +
+			"other parts left out",
 		Source: srcPct,
 		step:   (*parts).Poured,
 	},
@@ -521,10 +544,11 @@ var stepFacts = []Fact{
 		step:   (*parts).SheetArea,
 	},
 	{
-		Name:   "width_cm",
-		Unit:   "cm",
-		of:     (*formula.Verb).Sheets,
-		Means:  "side of the sheet that is rolled up: as written (wide = ...), else the shorter of a sheet as near square as the bench allows",
+		Name: "width_cm",
+		Unit: "cm",
+		of:   (*formula.Verb).Sheets,
+		Means: "side of the sheet that is rolled up: as written (wide = ...), else the shorter " +
+			"of a sheet as near square as the bench allows",
 		Source: srcSheet,
 		Error:  errSheet,
 		Settle: settleSheet,
@@ -621,7 +645,9 @@ var stepFacts = []Fact{
 		of:     (*formula.Verb).Fills,
 		Means:  "the filling has a step that cools it",
 		Source: srcGiven,
-		step:   func(sh *parts, s *formula.Step) Value { return figure.YesNo(process.CoolStep(s.Uses) != nil) },
+		step: func(sh *parts, s *formula.Step) Value {
+			return figure.YesNo(process.CoolStep(s.Uses) != nil)
+		},
 	},
 	{
 		Name:   "filling_ready_min",
@@ -693,7 +719,8 @@ var stepFacts = []Fact{
 		advice: true,
 		Unit:   "cm",
 		of:     (*formula.Verb).Coils,
-		Means:  "widest sheet, in whole cm along the side that is rolled up, whose coil is no thicker than the tin is wide, at the thick end of the layer's error",
+		Means: "widest sheet, in whole cm along the side that is rolled up, whose coil is no " +
+			"thicker than the tin is wide, at the thick end of the layer's error",
 		Source: srcSheet,
 		step:   (*parts).WideForTin,
 	},
@@ -706,10 +733,11 @@ var stepFacts = []Fact{
 		step:   (*parts).TinML,
 	},
 	{
-		Name:   "tin_is_shallow",
-		Type:   YesNo,
-		of:     (*formula.Verb).Pans,
-		Means:  "the tin is less than a third as deep as it is wide: a tray, in which a cake does not reach the rim",
+		Name: "tin_is_shallow",
+		Type: YesNo,
+		of:   (*formula.Verb).Pans,
+		Means: "the tin is less than a third as deep as it is wide: a tray, in which a cake " +
+			"does not reach the rim",
 		Source: "house file",
 		step:   func(sh *parts, s *formula.Step) Value { return figure.YesNo(sh.InTray(s)) },
 	},
@@ -740,10 +768,11 @@ var stepFacts = []Fact{
 		step:   (*parts).TinFillTotal,
 	},
 	{
-		Name:   "fill_low_ml_per_g",
-		Unit:   "mL/g",
-		of:     (*formula.Verb).Pans,
-		Means:  "least tin volume usual for such a dough: of dough, or of dough and filling where it is filled",
+		Name: "fill_low_ml_per_g",
+		Unit: "mL/g",
+		of:   (*formula.Verb).Pans,
+		Means: "least tin volume usual for such a dough: of dough, or of dough and filling " +
+			"where it is filled",
 		Source: srcTin,
 		step: func(sh *parts, s *formula.Step) Value {
 			return figure.ValueOf(figure.Point(sh.TinRange(s).Lo))
@@ -777,10 +806,11 @@ var stepFacts = []Fact{
 		step:   func(_ *parts, s *formula.Step) Value { return turnsWarm(s) },
 	},
 	{
-		Name:   "cut_pct",
-		Unit:   "%",
-		of:     (*formula.Verb).Divides,
-		Means:  "weight of all its pieces on that of the dough, where both their number and their weight are written",
+		Name: "cut_pct",
+		Unit: "%",
+		of:   (*formula.Verb).Divides,
+		Means: "weight of all its pieces on that of the dough, where both their number and " +
+			"their weight are written",
 		Source: srcAdd,
 		step:   cutPct,
 	},
@@ -880,7 +910,9 @@ var stepFacts = []Fact{
 		of:     (*formula.Verb).Cools,
 		Means:  "a store step follows it",
 		Source: srcGiven,
-		step:   func(_ *parts, s *formula.Step) Value { return figure.YesNo(process.StoredNext(s)) },
+		step: func(_ *parts, s *formula.Step) Value {
+			return figure.YesNo(process.StoredNext(s))
+		},
 	},
 
 	{
@@ -890,7 +922,8 @@ var stepFacts = []Fact{
 		of:     (*formula.Verb).Bakes,
 		Means:  "until the middle, or the dough around a lump of filling, is at the target core",
 		Source: srcBake,
-		Error:  "factor 1.4 in a tin and for rolls, 1.6 for a loaf that stands free, up to 2 below 140 and above 250 C: a first guess to be probed",
+		Error: "factor 1.4 in a tin and for rolls, 1.6 for a loaf that stands free, up to 2 " +
+			"below 140 and above 250 C: a first guess to be probed",
 		Settle: settleCore,
 		step:   (*parts).MinutesToCore,
 	},

@@ -30,8 +30,8 @@ func TestStandsApart(t *testing.T) {
 		`"butter" = "250 g, for rolling in"`:                  "in",
 		`"nutmeg, for dusting" = "20 g"`:                      "in", // their dose is reckoned
 	} {
-		f, problems := readText(t, "formula \"f\" {\n dough \"d\" {\n  ingredients = {\n \"bread flour\" = "+
-			"\"1000 g\"\n"+line+"\n}\n }\n}\n")
+		f, problems := readText(t, "formula \"f\" {\n dough \"d\" {\n  ingredients = {\n"+
+			" \"bread flour\" = \"1000 g\"\n"+line+"\n}\n }\n}\n")
 		if len(problems) > 0 {
 			t.Errorf("%s: %v", line, problems)
 			continue
@@ -55,8 +55,9 @@ func TestBrushTakesWhatStandsApart(t *testing.T) {
 		{`"salt" = "20 g"`, "25 g melted butter", "melted butter 25 to 25 g"},
 		{`"salt" = "20 g"`, "apricot jam", "apricot jam 0 to +Inf g"},
 	} {
-		f, problems := readText(t, fmt.Sprintf("formula \"f\" {\n dough \"milk dough\" {\n  ingredients = {\n "+
-			"\"bread flour\" = \"1000 g\"\n%s\n}\n steps = [{ brush = %q }]\n }\n}\n", c.line, c.step))
+		f, problems := readText(t, fmt.Sprintf("formula \"f\" {\n dough \"milk dough\" {\n"+
+			"  ingredients = {\n \"bread flour\" = \"1000 g\"\n%s\n}\n"+
+			" steps = [{ brush = %q }]\n }\n}\n", c.line, c.step))
 		if len(problems) > 0 || len(f.Parts) != 2 {
 			t.Errorf("%s: %v", c.step, problems)
 			continue
@@ -79,7 +80,8 @@ func TestWhoseEggs(t *testing.T) {
 		`"strong white bread flour" = "500 g", "eggs" = "2 large"`: "120",
 		`"bread flour" = "500 g", "size L eggs" = "2"`:             "120",
 	} {
-		f, problems := readText(t, "formula \"f\" {\n dough \"d\" {\n  ingredients = { "+text+" }\n }\n}\n")
+		f, problems := readText(t, "formula \"f\" {\n dough \"d\" {\n  ingredients = { "+text+
+			" }\n }\n}\n")
 		if len(problems) > 0 {
 			t.Errorf("%s: %v", text, problems)
 			continue
@@ -89,7 +91,8 @@ func TestWhoseEggs(t *testing.T) {
 		for _, s := range f.Said {
 			told = told || strings.Contains(s.Text, " egg is taken as ")
 		}
-		if got := fmt.Sprint(in.Grams.FixedG.Mid()); got != want || told == strings.Contains(text, "size") {
+		got := fmt.Sprint(in.Grams.FixedG.Mid())
+		if got != want || told == strings.Contains(text, "size") {
 			t.Errorf("%s: %s g, wanted %s; told %v", text, got, want, told)
 		}
 	}
@@ -104,8 +107,9 @@ func TestTinInWords(t *testing.T) {
 		"a lined tray":           " 0",
 		"buttered tins":          " 0",
 	} {
-		f, problems := readText(t, fmt.Sprintf("formula \"f\" {\n dough \"d\" {\n  ingredients = { \"bread flour\" = "+
-			"\"500 g\" }\n steps = [{ pan = %q }]\n }\n}\n", words))
+		f, problems := readText(t, fmt.Sprintf("formula \"f\" {\n dough \"d\" {\n"+
+			"  ingredients = { \"bread flour\" = \"500 g\" }\n steps = [{ pan = %q }]\n }\n}\n",
+			words))
 		if len(problems) > 0 {
 			t.Errorf("%s: %v", words, problems)
 			continue
@@ -123,24 +127,29 @@ func TestTinInWords(t *testing.T) {
 // British words of steps are read as what they mean, and told.
 func TestBritishSteps(t *testing.T) {
 	for line, want := range map[string]string{
-		`{ fold_in = "fruit" }`:                                "mix fruit, with currants and mixed peel",
+		`{ fold_in = "fruit" }`: "mix fruit, with " +
+			"currants and mixed peel",
 		`{ rest = "1 h", at = "airing cupboard" }`:             "rest 1 h, at airing cupboard",
 		`{ rest = "1 h", at = "room", until = "doubled" }`:     "rest 1 h, at room",
 		`{ divide = "12 pieces of 70 g" }`:                     "divide 70 g, pieces 12",
 		`{ bake = "9 min", at = "200 C" }, { roll = "sugar" }`: "brush sugar",
 		`{ fry = "4 min" }, { roll = "sugar, for tossing" }`:   "brush sugar, for tossing",
 	} {
-		f, problems := readText(t, "formula \"f\" {\n dough \"d\" {\n  ingredients = {\n \"flour\" = \"1000 g\"\n"+
-			"\"currants\" = \"100 g\"\n\"mixed peel\" = \"50 g\"\n}\n steps = [ "+line+" ]\n }\n}\n")
+		f, problems := readText(t, "formula \"f\" {\n dough \"d\" {\n  ingredients = {\n"+
+			" \"flour\" = \"1000 g\"\n\"currants\" = \"100 g\"\n"+
+			"\"mixed peel\" = \"50 g\"\n}\n steps = [ "+line+" ]\n }\n}\n")
 		steps := f.Parts[0].Steps
 		got, _, _ := strings.Cut(steps[len(steps)-1].Line(), ", note ")
 		if len(problems) > 0 || got != want || len(f.Said) < 2 {
 			t.Errorf("%s: %s, wanted %s; %v %v", line, got, want, problems, f.Said)
 		}
 	}
-	f, problems := readText(t, "formula \"f\" {\n filling \"c\" {\n  ingredients = { \"milk\" = \"1 kg\" }\n"+
-		"  steps = [ { cook = \"5 min\", to = \"boiling\" }, { cook = \"5 min\", by = \"boiling\" } ]\n }\n}\n")
-	if s := f.Parts[0].Steps; len(problems) > 0 || s[0].Way == nil || s[0].Way != s[1].Way || s[0].To.Lo != s[1].To.Lo {
+	f, problems := readText(t, "formula \"f\" {\n filling \"c\" {\n"+
+		"  ingredients = { \"milk\" = \"1 kg\" }\n"+
+		"  steps = [ { cook = \"5 min\", to = \"boiling\" }, "+
+		"{ cook = \"5 min\", by = \"boiling\" } ]\n }\n}\n")
+	s := f.Parts[0].Steps
+	if len(problems) > 0 || s[0].Way == nil || s[0].Way != s[1].Way || s[0].To.Lo != s[1].To.Lo {
 		t.Errorf("%v", problems)
 	}
 }

@@ -14,8 +14,8 @@ import (
 func (rd *reader) saidFamily(name string, at source.Place) (*family.Family, bool) {
 	f, ok := family.Said(name)
 	if ok {
-		rd.assumed(at, fmt.Sprintf("family %q has no ranges of its own: it is held against %s, the "+
-			"nearest by make-up", name, f.Name))
+		rd.assumed(at, fmt.Sprintf("family %q has no ranges of its own: it is "+
+			"held against %s, the nearest by make-up", name, f.Name))
 	}
 	return f, ok
 }
@@ -35,7 +35,8 @@ func (rd *reader) unknownFamily(name string, at source.Place) {
 func (f *Formula) makeUp() family.MakeUp {
 	for _, p := range f.Parts {
 		var m family.MakeUp
-		if p.Kind == Dough && p.FlourG.IsFinite() && p.FlourG.Lo > 0 && p.addTo(&m, 100/p.FlourG.Mid()) {
+		if p.Kind == Dough && p.FlourG.IsFinite() && p.FlourG.Lo > 0 &&
+			p.addTo(&m, 100/p.FlourG.Mid()) {
 			return m
 		}
 	}

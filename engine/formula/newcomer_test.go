@@ -82,20 +82,23 @@ func TestTwoIngredientsInOneAmount(t *testing.T) {
 // Steps of a home baker are read as what they plainly mean: the lines that the reader makes of them.
 func TestStepsOfAHomeBaker(t *testing.T) {
 	for line, want := range map[string]string{
-		`{ roll = "into a 30 x 40 cm rectangle" }`:              "sheet, wide into a 30 x 40 cm rectangle",
-		`{ roll = "4 mm" }`:                                     "sheet 4 mm",
-		`{ roll = "up tightly" }`:                               "roll up tightly",
-		`{ cut = "9 rolls", tin = "9 inch square pan" }`:        "divide 9 rolls; pan 9 inch square pan, tin 9 inch square pan",
-		`{ proof = "1 h", in = "9x5 inch loaf pan" }`:           "proof 1 h, tin 9x5 inch loaf pan",
-		`{ cool = "1 h", on = "rack" }`:                         "cool 1 h, at room",
-		`{ cool = "1 h", under = "tea towel" }`:                 "cool 1 h, covered true",
-		`{ bake = "30 min at 350F" }`:                           "bake 30 min, at 350F",
-		`{ bake = "25 min bei 180 C Ober-/Unterhitze" }`:        "bake 25 min, at 180 C",
-		`{ bake = "20-25 min at 190C / 170C fan / gas 5" }`:     "bake 20-25 min, at 190C",
-		`{ bake = "25 min, 180 C" }`:                            "bake 25 min, at 180 C",
-		`{ bake = "180 C for 25 min" }`:                         "bake 25 min, at 180 C",
-		`{ bake = "30 min", at = "375" }`:                       "bake 30 min, at 375",
-		`{ rest = "1 h in the fridge" }`:                        "rest 1 h in the fridge, at fridge",
+		`{ roll = "into a 30 x 40 cm rectangle" }`: "sheet, wide into a 30 " +
+			"x 40 cm rectangle",
+		`{ roll = "4 mm" }`:       "sheet 4 mm",
+		`{ roll = "up tightly" }`: "roll up tightly",
+		`{ cut = "9 rolls", tin = "9 inch square pan" }`: "divide 9 rolls; pan 9 inch " +
+			"square pan, tin 9 inch square pan",
+		`{ proof = "1 h", in = "9x5 inch loaf pan" }`:       "proof 1 h, tin 9x5 inch loaf pan",
+		`{ cool = "1 h", on = "rack" }`:                     "cool 1 h, at room",
+		`{ cool = "1 h", under = "tea towel" }`:             "cool 1 h, covered true",
+		`{ bake = "30 min at 350F" }`:                       "bake 30 min, at 350F",
+		`{ bake = "25 min bei 180 C Ober-/Unterhitze" }`:    "bake 25 min, at 180 C",
+		`{ bake = "20-25 min at 190C / 170C fan / gas 5" }`: "bake 20-25 min, at 190C",
+		`{ bake = "25 min, 180 C" }`:                        "bake 25 min, at 180 C",
+		`{ bake = "180 C for 25 min" }`:                     "bake 25 min, at 180 C",
+		`{ bake = "30 min", at = "375" }`:                   "bake 30 min, at 375",
+		`{ rest = "1 h in the fridge" }`: "rest 1 h in the " +
+			"fridge, at fridge",
 		`{ chill = "overnight (12 hours)" }`:                    "chill 12 hours",
 		`{ knock_back = true }`:                                 "fold 1",
 		`{ divide = "12 squares of 10 cm" }`:                    "divide 12 squares of 10 cm",
@@ -104,8 +107,8 @@ func TestStepsOfAHomeBaker(t *testing.T) {
 		`{ brush = "with melted butter" }`:                      "brush with melted butter",
 		`{ fry = "2 min", at = "170 C", in = "vegetable oil" }`: "cook 2 min, at 170 C, by frying",
 	} {
-		f, problems := readText(t, "formula \"f\" {\n dough \"d\" {\n  ingredients = { \"bread flour\" = "+
-			"\"1000 g\" }\n  steps = [ "+line+" ]\n }\n}\n")
+		f, problems := readText(t, "formula \"f\" {\n dough \"d\" {\n"+
+			"  ingredients = { \"bread flour\" = \"1000 g\" }\n  steps = [ "+line+" ]\n }\n}\n")
 		var got []string
 		for _, s := range f.Parts[0].Steps {
 			shown, _, _ := strings.Cut(s.Line(), ", note ")
@@ -121,25 +124,29 @@ func TestStepsOfAHomeBaker(t *testing.T) {
 // is refused.
 func TestImpliedPart(t *testing.T) {
 	text := "formula \"f\" {\n dough \"d\" {\n  ingredients = { \"bread flour\" = \"1000 g\" }\n" +
-		"  steps = [ { wash = %q } ]\n }\n wash \"egg wash\" { ingredients = { \"egg\" = \"1\" } }\n}\n"
+		"  steps = [ { wash = %q } ]\n }\n wash \"egg wash\" { ingredients = { " +
+		"\"egg\" = \"1\" } }\n}\n"
 	f, problems := readText(t, fmt.Sprintf(text, "egg yolk and milk"))
 	if len(problems) > 0 || len(f.Parts) != 3 || !f.Parts[2].Implied || f.Parts[2].Kind != Wash ||
-		len(f.Parts[2].Ingredients) != 2 || !f.Parts[2].Ingredients[0].Amount.Open || len(f.Said) != 1 {
+		len(f.Parts[2].Ingredients) != 2 || !f.Parts[2].Ingredients[0].Amount.Open ||
+		len(f.Said) != 1 {
 		t.Errorf("%v: %v", problems, f.Parts)
 	}
 	if _, problems := readText(t, fmt.Sprintf(text, "egg wsh")); len(problems) != 1 {
 		t.Errorf("a slip is read: %v", problems)
 	}
-	if f, problems := readText(t, fmt.Sprintf(text, "egg wash, twice")); len(problems) > 0 || len(f.Parts) != 2 {
+	if f, problems := readText(t, fmt.Sprintf(text, "egg wash, twice")); len(problems) > 0 ||
+		len(f.Parts) != 2 {
 		t.Errorf("%v", problems)
 	}
 }
 
 // A wait within the words of a step that takes no time is refused: its hours would be lost.
 func TestNoWaitIsLost(t *testing.T) {
-	for _, line := range []string{`{ place = "in the fridge overnight" }`, `{ shape = "balls, rest 20 min" }`} {
-		_, problems := readText(t, "formula \"f\" {\n dough \"d\" {\n  ingredients = { \"bread flour\" = "+
-			"\"1000 g\" }\n  steps = [ "+line+" ]\n }\n}\n")
+	for _, line := range []string{`{ place = "in the fridge overnight" }`,
+		`{ shape = "balls, rest 20 min" }`} {
+		_, problems := readText(t, "formula \"f\" {\n dough \"d\" {\n"+
+			"  ingredients = { \"bread flour\" = \"1000 g\" }\n  steps = [ "+line+" ]\n }\n}\n")
 		if len(problems) != 1 || !strings.Contains(problems[0].Text, "is a step of its own") {
 			t.Errorf("%s: %v", line, problems)
 		}
@@ -150,17 +157,20 @@ func TestNoWaitIsLost(t *testing.T) {
 // and told.
 func TestOtherShapesOfAFormula(t *testing.T) {
 	for _, text := range []string{
-		"formula \"f\" {\n title = \"x\"\n yield = \"12 rolls\"\n dough \"d\" {\n  ingredients = { \"flour\" = " +
-			"\"1 kg\" }\n  method = [ { rest = \"1 h\" } ]\n }\n}\n",
-		"formula \"f\" {\n makes = \"12 rolls\"\n dough \"d\" {\n  ingredients = { \"bread flour\" = \"1 kg\" }\n" +
-			"  steps = [ { rest = \"1 h\" } ]\n  glaze \"g\" { ingredients = { \"honey\" = \"10 g\" } }\n }\n}\n",
-		"formula \"f\" {\n makes = \"12 rolls\"\n dough {\n  ingredients = { \"bread flour\" = \"1 kg\" }\n" +
+		"formula \"f\" {\n title = \"x\"\n yield = \"12 rolls\"\n dough \"d\" {\n" +
+			"  ingredients = { \"flour\" = \"1 kg\" }\n  method = [ { rest = \"1 h\" } ]\n }\n}\n",
+		"formula \"f\" {\n makes = \"12 rolls\"\n dough \"d\" {\n" +
+			"  ingredients = { \"bread flour\" = \"1 kg\" }\n  steps = [ { rest = \"1 h\" } ]\n" +
+			"  glaze \"g\" { ingredients = { \"honey\" = \"10 g\" } }\n }\n}\n",
+		"formula \"f\" {\n makes = \"12 rolls\"\n dough {\n" +
+			"  ingredients = { \"bread flour\" = \"1 kg\" }\n" +
 			"  steps = [ { rest = \"1 h\" } ]\n }\n}\n",
 		"formula \"f\" {\n makes = \"12 rolls\"\n ingredients = { \"bread flour\" = \"1 kg\" }\n" +
 			" steps = [ { rest = \"1 h\" } ]\n}\n",
 	} {
 		f, problems := readText(t, text)
-		if len(problems) > 0 || f.Makes.Pieces != 12 || len(f.Parts[0].Steps) != 1 || len(f.Said) == 0 {
+		if len(problems) > 0 || f.Makes.Pieces != 12 || len(f.Parts[0].Steps) != 1 ||
+			len(f.Said) == 0 {
 			t.Errorf("%s: %v, %v", text, problems, f.Said)
 		}
 	}
@@ -168,21 +178,24 @@ func TestOtherShapesOfAFormula(t *testing.T) {
 
 // The size in a tin's name is the tin's, its height any.
 func TestTinByItsName(t *testing.T) {
-	f, problems := readText(t, "formula \"f\" {\n dough \"d\" {\n  ingredients = { \"bread flour\" = \"1 kg\" }\n"+
+	f, problems := readText(t, "formula \"f\" {\n dough \"d\" {\n"+
+		"  ingredients = { \"bread flour\" = \"1 kg\" }\n"+
 		"  steps = [ { proof = \"1 h\", tin = \"9x5 inch loaf tin\" } ]\n }\n}\n")
 	if len(problems) > 0 || len(f.OpenTins()) != 1 || f.OpenTins()[0].Size == nil ||
 		f.OpenTins()[0].Size.Sides[0].Lo != 9*25.4 {
 		t.Errorf("%v %v", problems, f.OpenTins())
 	}
-	if text := f.Said[0].Text; !strings.Contains(text, `house "our kitchen" { tin "9x5 inch loaf tin" {`) {
+	text := f.Said[0].Text
+	if !strings.Contains(text, `house "our kitchen" { tin "9x5 inch loaf tin" {`) {
 		t.Error(text)
 	}
 }
 
 // A spoon of what a part and the larder both name is the larder's: a part is weighed.
 func TestSpoonOfAName(t *testing.T) {
-	f, problems := readText(t, "formula \"f\" {\n dough \"d\" {\n  ingredients = { \"bread flour\" = \"1 kg\", "+
-		"\"sugar\" = \"3 tbsp\" }\n }\n topping \"sugar\" { ingredients = { \"sugar\" = \"for rolling\" } }\n}\n")
+	f, problems := readText(t, "formula \"f\" {\n dough \"d\" {\n"+
+		"  ingredients = { \"bread flour\" = \"1 kg\", \"sugar\" = \"3 tbsp\" }\n }\n"+
+		" topping \"sugar\" { ingredients = { \"sugar\" = \"for rolling\" } }\n}\n")
 	if len(problems) > 0 || f.Parts[0].Ingredients[1].Item == nil {
 		t.Error(problems)
 	}

@@ -183,8 +183,8 @@ var (
 		func(s *Step) string { return Proven(s.Amount) })
 	optHumidity = quantityOption("humidity", "of the air around it; from 75 % it counts as covered",
 		forPercent, func(s *Step) *Given { return &s.Humidity })
-	optSteam = option("steam", "whether steam is let in as it begins; by = \"steam oven\" is steam "+
-		"all the time",
+	optSteam = option("steam", "whether steam is let in as it begins; by = "+
+		"\"steam oven\" is steam all the time",
 		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
 			text, at, _ := rd.Literal(e)
 			yes, ok := said.Steamed(text)
@@ -308,7 +308,8 @@ func init() {
 
 // StepOptions are all the options of steps, in the order in which compare shows them.
 var StepOptions = numbered(optAt, optTo, optCore, optBy, optTin, optAs, optCount, optPieces,
-	optSlice, optWide, optAmount, optTime, optCovered, optHumidity, optSteam, optMeasured, optWith, optNote)
+	optSlice, optWide, optAmount, optTime, optCovered, optHumidity, optSteam, optMeasured,
+	optWith, optNote)
 
 // optionNamed gives the option of a name; nil for none.
 func optionNamed(name string) *Option {
@@ -458,9 +459,10 @@ type IngredientOption struct {
 	own   bool   // the ingredient's own value: "salt" = "9 g" says it without a name
 	item  bool   // it means nothing of another part that is taken in
 
-	open  func(in *Ingredient, at source.Place) // what "?" does; nil where spans says it
-	read  func(rd *reader, in *Ingredient, e hclsyntax.Expression, what string)
-	check func(rd *reader, in *Ingredient) // refuses what means nothing of the item; nil for nothing
+	open func(in *Ingredient, at source.Place) // what "?" does; nil where spans says it
+	read func(rd *reader, in *Ingredient, e hclsyntax.Expression, what string)
+	// refuses what means nothing of the item; nil for nothing
+	check func(rd *reader, in *Ingredient)
 	text  func(*Ingredient) string
 	value func(*Ingredient) string
 
@@ -475,7 +477,9 @@ var IngredientOptions = []*IngredientOption{
 		"how much: a weight, a volume, a number, a percentage of the flour, \"?\" or \"all\"",
 		true,
 		false,
-		func(in *Ingredient, at source.Place) { in.Amount = Amount{Open: true, Given: Given{Place: at}} },
+		func(in *Ingredient, at source.Place) {
+			in.Amount = Amount{Open: true, Given: Given{Place: at}}
+		},
 		func(rd *reader, in *Ingredient, e hclsyntax.Expression, what string) {
 			in.Amount = rd.readHowMuch(in, e, what)
 		},
@@ -533,7 +537,8 @@ var IngredientOptions = []*IngredientOption{
 		func(rd *reader, in *Ingredient, e hclsyntax.Expression, what string) {
 			if g, ok := rd.Quantity(e, forPercent, what); ok {
 				in.Hydration = &g
-				rd.within(g, leastHydration, mostHydration, "starters are kept at 30 to 200 % of water on their flour")
+				rd.within(g, leastHydration, mostHydration,
+					"starters are kept at 30 to 200 % of water on their flour")
 			}
 		},
 		func(rd *reader, in *Ingredient) {
@@ -772,11 +777,15 @@ func (rd *reader) usual(in *Ingredient, s *Step) string {
 			grams = grams.Add(a.Interval.Scale(other.Item.Piece))
 		}
 	}
-	if in.Item == nil || !in.Amount.Open || s.Verb.Fills() || !said.Thin(in.Item) || grams.Hi == 0 ||
+	if in.Item == nil || !in.Amount.Open || s.Verb.Fills() || !said.Thin(in.Item) ||
+		grams.Hi == 0 ||
 		!grams.IsFinite() {
 		return ""
 	}
-	in.Usual = Interval{Lo: said.WashLeastPct * grams.Lo / 100, Hi: said.WashMostPct * grams.Hi / 100}
+	in.Usual = Interval{
+		Lo: said.WashLeastPct * grams.Lo / 100,
+		Hi: said.WashMostPct * grams.Hi / 100,
+	}
 	return fmt.Sprintf(", %s of it, %d to %d %% of what it is put on (common practice)",
 		quantity.FormatInterval(in.Usual, "g"), said.WashLeastPct, said.WashMostPct)
 }
@@ -785,8 +794,9 @@ func (rd *reader) usual(in *Ingredient, s *Step) string {
 // same kind as a thing, and takes it out of there; nil for none.
 func (rd *reader) takeApart(s *Step, it *larder.Item) *Ingredient {
 	for i, in := range s.Part.Ingredients {
-		if in.Apart && in.Item != nil && (in.Item == it || in.Item.Class == it.Class && said.Thin(it) &&
-			it.Class != larder.ClassFat && said.Thin(in.Item)) {
+		if in.Apart && in.Item != nil && (in.Item == it ||
+			in.Item.Class == it.Class && said.Thin(it) &&
+				it.Class != larder.ClassFat && said.Thin(in.Item)) {
 			s.Part.Ingredients = slices.Delete(s.Part.Ingredients, i, i+1)
 			in.Apart = false
 			return in
@@ -826,7 +836,8 @@ func (rd *reader) readAt(s *Step, e hclsyntax.Expression, what string) {
 	case ok && said.Number(text) && rd.saidAt(s, text, at, what):
 		return
 	case ok && rd.Place(e.Range()) == at:
-		s.At, _ = rd.Quantity(e, forTemperature, what) // its message shows how to write a bare number
+		// its message shows how to write a bare number
+		s.At, _ = rd.Quantity(e, forTemperature, what)
 		return
 	}
 	if text, at, ok = rd.Text(e, what); !ok {
@@ -949,8 +960,9 @@ func (rd *reader) saidAt(s *Step, text string, at source.Place, what string) boo
 	}
 	from, to, ok := oven.Falling(text, s.Verb.Bakes())
 	if ok {
-		rd.Fault(at, "%s: an oven that falls is a step for each figure, one after the other: write "+
-			"{ %s = \"?\", at = %q }, { %s = \"?\", at = %q }, each with its own time", what,
+		rd.Fault(at, "%s: an oven that falls is a step for each figure, one after "+
+			"the other: write { %s = \"?\", at = %q }, { %s = \"?\", at = %q }, "+
+			"each with its own time", what,
 			s.Verb.Name, from, s.Verb.Name, to)
 	}
 	return ok
@@ -1084,7 +1096,8 @@ func (rd *reader) tinInWords(s *Step, text string, at source.Place) {
 	}
 	n, name := said.Tins(text)
 	own := slices.ContainsFunc(rd.opts.Tins, func(t string) bool { return sameName(t, name) })
-	if _, sized := said.TinSize(name); !own && (!sized || rd.opts.OwnTins) || !rd.checkTin(name, at) {
+	_, sized := said.TinSize(name)
+	if !own && (!sized || rd.opts.OwnTins) || !rd.checkTin(name, at) {
 		return
 	}
 	s.Tin = name
@@ -1182,7 +1195,8 @@ func (rd *reader) checkTin(name string, at source.Place) bool {
 			return true
 		}
 	}
-	if rd.opts.OwnTins || strings.TrimSpace(name) == "" || len(spelling.Nearest(name, rd.opts.Tins, 1)) > 0 {
+	if rd.opts.OwnTins || strings.TrimSpace(name) == "" ||
+		len(spelling.Nearest(name, rd.opts.Tins, 1)) > 0 {
 		rd.Unknown(at, "tin", name, "the house", rd.opts.Tins)
 		return false
 	}
@@ -1193,14 +1207,15 @@ func (rd *reader) checkTin(name string, at source.Place) bool {
 	size, sized := said.TinSize(name)
 	if !sized {
 		f.openTins = append(f.openTins, OpenTin{name, at, nil})
-		rd.assumed(at, fmt.Sprintf("the house has no tin %q: its size is taken as \"?\"; measure it inside "+
-			"and put this in house.hcl: house \"our kitchen\" { tin %q { inside = \"length x width x height "+
-			"mm\" } }", name, name))
+		rd.assumed(at, fmt.Sprintf("the house has no tin %q: its size is taken as \"?\"; "+
+			"measure it inside and put this in house.hcl: house \"our kitchen\" { tin %q { "+
+			"inside = \"length x width x height mm\" } }", name, name))
 		return true
 	}
 	f.openTins = append(f.openTins, OpenTin{name, at, &size})
-	rd.assumed(at, fmt.Sprintf("the house has no tin %q: it is read as %s; measure it inside, with its "+
-		"height, and put this in house.hcl: house \"our kitchen\" { tin %q { inside = %q } }", name,
+	rd.assumed(at, fmt.Sprintf("the house has no tin %q: it is read as %s; measure it "+
+		"inside, with its height, and put this in house.hcl: house \"our kitchen\" { tin %q "+
+		"{ inside = %q } }", name,
 		size.Text(), name, size.Text()))
 	return true
 }
@@ -1256,7 +1271,8 @@ func (rd *reader) settleManner(s *Step) {
 	if s.manner == "" {
 		return
 	}
-	if s.Where == nil && !s.At.Set && s.Verb.Waits() && s.Verb.Takes(optAt) && !slices.Contains(s.Open, optAt) {
+	if s.Where == nil && !s.At.Set && s.Verb.Waits() && s.Verb.Takes(optAt) &&
+		!slices.Contains(s.Open, optAt) {
 		switch write, warm := said.WarmPlace(s.manner); {
 		case warm:
 			s.At, _ = rd.QuantityText(write, s.Place, forTemperature, s.Verb.Name)
@@ -1523,8 +1539,8 @@ func (rd *reader) described(in *Ingredient, words []string) {
 			strings.TrimSpace(in.Name+" "+in.aside), write))
 	}
 	if said.IsSoaked(all) {
-		rd.assumed(in.Place, fmt.Sprintf("%q is read as weighed before the soak: the liquid that it "+
-			"takes up is not counted", in.Name))
+		rd.assumed(in.Place, fmt.Sprintf("%q is read as weighed before the soak: "+
+			"the liquid that it takes up is not counted", in.Name))
 	}
 }
 
@@ -1547,8 +1563,11 @@ func (rd *reader) plainAmount(in *Ingredient, text string, at source.Place, what
 	if it, _, ok := rd.find(in); ok {
 		two, ok := said.SecondThing(rd.opts.Larder, it, text)
 		switch {
-		case ok && slices.ContainsFunc(rd.listed, func(name string) bool { return sameName(name, two.Name) }):
-			rd.assumed(at, fmt.Sprintf("%q is read as %s: %s has its own line", text, two.First, two.Name))
+		case ok && slices.ContainsFunc(rd.listed, func(name string) bool {
+			return sameName(name, two.Name)
+		}):
+			rd.assumed(at, fmt.Sprintf("%q is read as %s: %s has its own line", text, two.First,
+				two.Name))
 			text = two.First
 		case ok:
 			text = two.First
@@ -1592,13 +1611,15 @@ func (rd *reader) otherwise(s *Step, o *Option, pair reading.Pair) bool {
 			rd.keepAside(s, pair.Key, text, at)
 		}
 		return true
-	case o == optTo && s.Verb.Takes(optCore) && !s.Core.Set, o == optCore && s.Verb.Takes(optTo) && !s.To.Set:
+	case o == optTo && s.Verb.Takes(optCore) && !s.Core.Set,
+		o == optCore && s.Verb.Takes(optTo) && !s.To.Set:
 		other := optCore
 		if o == optCore {
 			other = optTo
 		}
 		other.fill(rd, s, pair.Value)
-		rd.assumed(pair.Place, fmt.Sprintf("%s of %s is read as %s", o.Name, s.Verb.Name, other.Name))
+		rd.assumed(pair.Place, fmt.Sprintf("%s of %s is read as %s", o.Name, s.Verb.Name,
+			other.Name))
 		return true
 	case slices.Contains(reckoned, o):
 		return false
@@ -1611,7 +1632,8 @@ func (rd *reader) otherwise(s *Step, o *Option, pair reading.Pair) bool {
 }
 
 // reckoned are options that are never kept as a note: a figure would be lost.
-var reckoned = []*Option{optPieces, optSlice, optWide, optAmount, optMeasured, optTo, optCore, optTime,
+var reckoned = []*Option{optPieces, optSlice, optWide, optAmount, optMeasured, optTo,
+	optCore, optTime,
 	optTin, optCount}
 
 // unknownOption reads a key that is no option by the one that the word means, keeps as a note what
@@ -1628,8 +1650,8 @@ func (rd *reader) unknownOption(s *Step, pair reading.Pair) {
 	switch {
 	case quoted && name == optNote.Name: // nothing is reckoned from it: nothing is lost
 		if word == "until" && s.Verb.Waits() && s.Time.Set && said.Sign(word+" "+text) {
-			rd.assumed(at, fmt.Sprintf("until = %q is kept as a note: the time is what is reckoned; "+
-				"write measured = \"2 x\" with the rise that you see", text))
+			rd.assumed(at, fmt.Sprintf("until = %q is kept as a note: the time is "+
+				"what is reckoned; write measured = \"2 x\" with the rise that you see", text))
 		}
 		s.Note = strings.TrimSpace(s.Note + " " + pair.Key + " " + text)
 	case quoted && name == optAt.Name && rd.readWhere(s, pair, text, at):
@@ -1647,7 +1669,8 @@ func (rd *reader) unknownOption(s *Step, pair reading.Pair) {
 		s.Note = strings.TrimSpace(s.Note + " " + pair.Key + " " + text)
 		rd.notRead(at, pair.Key+" "+text)
 	case quoted && slices.Contains(s.Verb.Options(), name):
-		rd.Fault(pair.Place, "no key %q in a %s step; write %s = %q", pair.Key, s.Verb.Name, name, text)
+		rd.Fault(pair.Place, "no key %q in a %s step; write %s = %q", pair.Key, s.Verb.Name,
+			name, text)
 	default:
 		rd.Unknown(pair.Place, "key", pair.Key, "a "+s.Verb.Name+" step", s.Verb.Options())
 	}
@@ -1669,7 +1692,8 @@ func (rd *reader) readWhere(s *Step, pair reading.Pair, text string, at source.P
 		rd.keepAside(s, pair.Key, text, at)
 	case isCover && place == nil && s.Covered == nil && s.Verb.Takes(optCovered):
 		s.Covered, s.sealed = &yes, s.sealed || around.Airless(text)
-	case s.Verb.Takes(optAt) && s.Where == nil && !s.At.Set && (place != nil || !said.NoFigure(text)):
+	case s.Verb.Takes(optAt) && s.Where == nil && !s.At.Set &&
+		(place != nil || !said.NoFigure(text)):
 		optAt.fill(rd, s, pair.Value)
 	default:
 		return false
@@ -1688,7 +1712,8 @@ func (rd *reader) swapped(in *Ingredient, name string) bool {
 	_, _, known := said.Ingredient(rd.opts.Larder, name, rd.opts.Units)
 	if known {
 		rd.Problems = append(rd.Problems, source.Problem{Place: in.Place,
-			Text: "the ingredient stands before its amount", Paste: fmt.Sprintf("%q = %q", name, in.Name)})
+			Text:  "the ingredient stands before its amount",
+			Paste: fmt.Sprintf("%q = %q", name, in.Name)})
 	}
 	return known
 }

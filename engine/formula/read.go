@@ -238,7 +238,8 @@ func (rd *reader) readPart(kind Kind, b *hclsyntax.Block) {
 		rd.readIngredients(p, a.Expr)
 	} else {
 		rd.Fault(p.Place,
-			"%s %q has no ingredients: add ingredients = { \"bread flour\" = \"500 g\" }", b.Type, p.Name)
+			"%s %q has no ingredients: add ingredients = { \"bread flour\" = \"500 g\" }",
+			b.Type, p.Name)
 	}
 	if a := rd.key(b.Body, "steps"); a != nil {
 		rd.readSteps(p, a.Expr)

@@ -19,7 +19,8 @@ import (
 var asks = regexp.MustCompile(`\b(write|add|nearest|known are|must ` +
 	`be|leave|put|give|mend|name|make|take|needs?|start it with|the only one is|is the most|the ` +
 	`units here are|the ways are|takes? no|at the most|are kept at|is read|check the number|` +
-	`hold back|is missing (?:after|before)|should close|only|do not|on its own|cannot|twice|belong)\b`)
+	`hold back|is missing (?:after|before)|should close|only|do not|on its own|` +
+	`cannot|twice|belong)\b`)
 
 var (
 	written1 = regexp.MustCompile(`write (.*)$`)

@@ -81,7 +81,8 @@ func (rd *reader) measured(in *Ingredient, text string, at source.Place) string 
 // besideName tells the words of a name that the larder can do without.
 func (rd *reader) besideName(in *Ingredient) {
 	if over := rd.opts.Larder.Unread(in.called()); over != "" {
-		rd.assumed(in.Place, fmt.Sprintf("%q is read as %s, without %q", in.Name, in.Item.Name, over))
+		rd.assumed(in.Place, fmt.Sprintf("%q is read as %s, without %q", in.Name,
+			in.Item.Name, over))
 	}
 	_, _, whole := rd.opts.Larder.Described(in.called())
 	_, rest := said.Beside(rd.opts.Larder, in.called())

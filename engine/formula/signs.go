@@ -56,7 +56,9 @@ var signTimes = []signTime{
 		hours(2.0/60, 20.0/60), usage},
 	{func(s *Step) bool { return !s.Verb.Waits() && !s.Verb.Heats() }, anySign,
 		hours(1.0/60, 15.0/60), usage},
-	{func(s *Step) bool { return s.Verb.Cools() && s.Stands() == nil }, anySign, hours(1, 4), usage},
+	{func(s *Step) bool {
+		return s.Verb.Cools() && s.Stands() == nil
+	}, anySign, hours(1, 4), usage},
 }
 
 // isRise reports whether the part is left to rise where it is warm, before its proof.
@@ -111,13 +113,15 @@ func (rd *reader) heatOfWay(s *Step) {
 	text := quantity.FormatInterval(s.Way.food, "C")
 	q := quantity.Quantity{Kind: quantity.Temperature, Interval: s.Way.food, Unit: "C", Text: text}
 	s.To = Given{Quantity: q, Place: s.Place, Set: true}
-	rd.assumed(s.Place, fmt.Sprintf("what is cooked by %s gets to %s; write to where you measured it",
-		s.Way.Name, text))
+	rd.assumed(s.Place,
+		fmt.Sprintf("what is cooked by %s gets to %s; write to where you measured it",
+			s.Way.Name, text))
 }
 
 // HeatIsOfWay reports whether how hot the step gets is told by its way alone: a boil is a boil.
 func (s *Step) HeatIsOfWay() bool {
-	return s.Way != nil && s.To.Set && s.To.Place == s.Place && s.Way.food.Hull(s.To.Interval) == s.Way.food
+	return s.Way != nil && s.To.Set && s.To.Place == s.Place &&
+		s.Way.food.Hull(s.To.Interval) == s.Way.food
 }
 
 // isWhole reports whether the part is cooked as pieces whose middle lags behind the water: dough,

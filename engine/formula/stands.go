@@ -30,7 +30,8 @@ var stands = []*Stand{
 	{"round", 1, 0.5, false, "round ball boule bun cob dome head purse parcel boulage"},
 	{"loaf", 2.5, 0.6, false, "loaf loave plait braid twist plaited braided twisted oval bâtard " +
 		"batard stollen strand treccia tresse"},
-	{"log", 4, 0.6, false, "log roll rolled baton rope strudel stick long cylinder baguette finger"},
+	{"log", 4, 0.6, false, "log roll rolled baton rope strudel stick long " +
+		"cylinder baguette finger"},
 }
 
 // The stands that a large piece lies between of which nothing is said, and the one in their middle.
@@ -113,5 +114,6 @@ func (p *Part) standsAs(bake *Step) string {
 		func(s *Step) bool { return s.Tin != "" }) {
 		return ""
 	}
-	return fmt.Sprintf("over 250 g, a %s %g times as long as wide, %g as high", as.Name, as.Long, as.High)
+	return fmt.Sprintf("over 250 g, a %s %g times as long as wide, %g as high", as.Name,
+		as.Long, as.High)
 }

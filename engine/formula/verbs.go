@@ -227,11 +227,13 @@ var Verbs = []*Verb{
 	verb("mix", "bring the ingredients together, by hand or machine",
 		aTime, takes{optBy, optTo, optAt},
 		passing, noHeat, nowhere, anywhere, mixes, goesOn, losesGas, touched, attended,
-		keepsForm, putsNothing, inMaking, rawOnly, "knead", "beat", "whisk", "stir", "combine", "blend",
+		keepsForm, putsNothing, inMaking, rawOnly, "knead", "beat", "whisk", "stir",
+		"combine", "blend",
 		"whip", "cream", "rub in", "first speed", "second speed", "frisage", "frasage", "incordare",
 		"pétrissage",
 		"mash", "grind", "puree", "fold in", "work in", "incorporate", "bassinage", "add", "rub",
-		"stir in", "mix in", "beat in", "whisk in", "knead in", "kneten", "pétrir", "petrir", "impastare",
+		"stir in", "mix in", "beat in", "whisk in", "knead in", "kneten", "pétrir", "petrir",
+		"impastare",
 		"knåda"),
 	verb("fold", "stretch and fold the dough in its tub",
 		aTimeOrCount, takes{optAt, optTime, optCovered},
@@ -243,7 +245,8 @@ var Verbs = []*Verb{
 	verb("rest", "leave it to stand and rise",
 		aTime, takes{optAt, optTo, optAs, optCovered, optHumidity, optTin, optCount},
 		standing, noHeat, nowhere, inRoom, joinsNothing, goesOn, keepsGas, closed, unattended,
-		keepsForm, putsNothing, inMaking, anyTime, "bulk", "ferment", "rise", "stand", "ruhen", "lievitare",
+		keepsForm, putsNothing, inMaking, anyTime, "bulk", "ferment", "rise", "stand", "ruhen",
+		"lievitare",
 		"jäsa",
 		"first rise", "bulk rise", "pointage", "bulk ferment", "bulk fermentation", "bench rest",
 		"relax"),
@@ -297,7 +300,8 @@ var Verbs = []*Verb{
 	verb("wash", "brush a wash on before the bake",
 		aPart, takes{optTime},
 		passing, noHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, touched, attended,
-		keepsForm, washes, inMaking, anyTime, "glaze", "egg wash", "dorure", "eggwash", "top", "dip",
+		keepsForm, washes, inMaking, anyTime, "glaze", "egg wash", "dorure", "eggwash",
+		"top", "dip",
 		"finish", "coat", "smear", "roll in", "toss in"),
 	verb("dust", "flour, sugar or seeds on the outside, too little to count",
 		harmlessWords, takes{optTime},
@@ -310,8 +314,10 @@ var Verbs = []*Verb{
 	verb("handle", "work of the hands that changes no figure: drain, sift, trim, unmould",
 		anyWords, takes{optTime},
 		passing, noHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, touched, attended,
-		keepsForm, putsNothing, inMaking, anyTime, "drain", "strain", "sieve", "sift", "trim", "vent",
-		"seal", "invert", "turn out", "unmould", "unmold", "flip", "preheat", "grease", "line", "garnish",
+		keepsForm, putsNothing, inMaking, anyTime, "drain", "strain", "sieve", "sift",
+		"trim", "vent",
+		"seal", "invert", "turn out", "unmould", "unmold", "flip", "preheat", "grease", "line",
+		"garnish",
 		"crimp", "serve warm", "split", "halve"),
 	verb("proof", "the final rise",
 		aTime, takes{optAt, optTo, optAs, optCovered, optHumidity, optTin, optCount},
@@ -321,7 +327,8 @@ var Verbs = []*Verb{
 	verb("bake", "bake it",
 		aTime, takes{optAt, optCore, optBy, optSteam, optCovered, optTin, optCount},
 		passing, bakes, nowhere, anywhere, joinsNothing, endsBulk, keepsGas, touched, unattended,
-		keepsForm, putsNothing, inMaking, anyTime, "cuisson", "par-bake", "bake off", "backen", "cuire",
+		keepsForm, putsNothing, inMaking, anyTime, "cuisson", "par-bake", "bake off",
+		"backen", "cuire",
 		"cuocere", "grädda"),
 	verb("brush", "put a syrup, glaze or topping on after the bake",
 		aPart, takes{optTime},
@@ -678,7 +685,8 @@ func (rd *reader) stepWord(s *Step, pair reading.Pair) stepWord {
 	case said.Covering(first): // with a thing that covers, or with what is eaten
 		return rd.covering(pair.Place, first, text)
 	case first == "serve" && said.NoFigure(text) && strings.Contains(text, " "):
-		rd.assumed(at, fmt.Sprintf("%q is kept as a note: what waits for service, warm or cold, is a hold", text))
+		rd.assumed(at, fmt.Sprintf("%q is kept as a note: what waits for service, warm "+
+			"or cold, is a hold", text))
 		return stepNamed("serve warm")
 	case more && stepNamed(first).verb == mixVerb && rd.mixes(rest): // { add_butter = "5 min" }
 		rd.assumed(pair.Place, fmt.Sprintf("%s is read as a mix of %s", pair.Key, rest))

@@ -152,7 +152,8 @@ func TestWordsForValues(t *testing.T) {
 		{`"yeast" = "7 g"`, "", `"yeast" can mean several things`},
 		{`"dry yeast" = "7 g"`, "", ""},
 	} {
-		text := "formula \"f\" {\n  dough \"d\" {\n    ingredients = { \"bread flour\" = \"1000 g\"\n" +
+		text := "formula \"f\" {\n  dough \"d\" {\n" +
+			"    ingredients = { \"bread flour\" = \"1000 g\"\n" +
 			c.ingredient + " }\n    steps = [ { mix = \"5 min\" }, " + c.step + " ]\n  }\n}\n"
 		file := source.New("f.hcl", []byte(text))
 		body, problems := source.Parse(file)

@@ -87,7 +87,8 @@ func TestTinOfAPart(t *testing.T) {
 		{`{ shape = "loaf", tin = "9x5 inch loaf tin" }, { bake = "1 h" }`, 0, false},
 	} {
 		f, problems := readText(t, "formula \"f\" {\n dough \"d\" {\n  ingredients = { "+
-			"\"bread flour\" = \"1 kg\" }\n  steps = ["+c.steps+"]\n  pan = \"9x5 inch loaf tin\"\n }\n}\n")
+			"\"bread flour\" = \"1 kg\" }\n  steps = ["+c.steps+
+			"]\n  pan = \"9x5 inch loaf tin\"\n }\n}\n")
 		if (len(problems) == 0) != c.ok || f.Parts[0].Steps[c.into].Tin == "" && c.ok ||
 			c.ok && len(f.Said) < 2 {
 			t.Errorf("%s: %v", c.steps, problems)

@@ -237,8 +237,8 @@ func TimeIn(text string) (time, rest string, ok bool) {
 var times = spelling.Pattern(`(?i)^(\d+) ?(?:times?|sets?|(?:(?:letter|book|single|double|` +
 	`simple) )?(?:turns?|folds?))$`)
 
-var every = spelling.Pattern(`(?i)^(\d{1,2}) ?(?:times?|x|folds?|sets?)?,? (?:(?:one|once) )?(?:every|at|each) ` +
-	`(\d[^,;]*?)(?: intervals?)?$`)
+var every = spelling.Pattern(`(?i)^(\d{1,2}) ?(?:times?|x|folds?|sets?)?,? (?:(?:one|` +
+	`once) )?(?:every|at|each) (\d[^,;]*?)(?: intervals?)?$`)
 
 // Every reads a number of times with the wait between them: "3 times, every 20 min".
 func Every(text string) (n int, wait string, ok bool) {
@@ -490,8 +490,9 @@ func EggName(name, units string) string {
 var (
 	usSigns = spelling.Pattern(`(?i)\d ?°?F"|\bcups?"|\bsticks?"|all-purpose`)
 	ukSigns = spelling.Pattern(
-		`(?i)gas mark|"gas \d|caster sugar|icing sugar|strong (?:white )?(?:bread )?flour|plain flour|` +
-			`self[- ]raising|treacle|golden syrup|muscovado|fast-action|mixed spice`)
+		`(?i)gas mark|"gas \d|caster sugar|icing sugar|` +
+			`strong (?:white )?(?:bread )?flour|plain flour|self[- ]raising|treacle|golden syrup|` +
+			`muscovado|fast-action|mixed spice`)
 )
 
 // Country gives a measure that the US and the UK share a name for the kitchen's country: the

@@ -140,9 +140,10 @@ func CutSize(text string) bool {
 }
 
 var (
-	timeAt = spelling.Pattern(`(?i)^(.*?\d.*?)(?:,? ?(?:\b(?:at|bei|vid|ved|in an?|in)\b|@)| (?:à|a)|,) ?` +
-		`((?:about |oven at )?\d+(?: ?(?:-|–|to) ?\d+)? ?°? ?(?:degrees )?[CF])\b\.?(?:,? (?:and )?(\d+ ?%)(?: (?:rh|humidity))?)?` +
-		`([^\d]*| ?/ ?.*)$`)
+	timeAt = spelling.Pattern(`(?i)^(.*?\d.*?)(?:,? ?(?:\b(?:at|bei|vid|ved|in an?|in)\b|` +
+		`@)| (?:à|a)|,) ?((?:about |oven at )?\d+(?: ?(?:-|–|` +
+		`to) ?\d+)? ?°? ?(?:degrees )?[CF])\b\.?(?:,? (?:and )?(\d+ ?%)(?: (?:rh|` +
+		`humidity))?)?([^\d]*| ?/ ?.*)$`)
 	heatFor = spelling.Pattern(`(?i)^(\d+ ?°? ?[CF]),? (?:for|für|pour) (.*\d.*)$`)
 	aside   = spelling.Pattern(`^([^()]*\d[^()]*?) ?\(([^()]*)\)$`)
 	turning = spelling.Pattern(`(?i)^(.*?\d[^,;]*?)[,;] ?((?:turn|rotat|tent|flip|stir|shak|swap|` +
@@ -161,14 +162,15 @@ func TimeAt(text string) (t Heated, ok bool) {
 	if m == nil {
 		return t, false
 	}
-	return Heated{strings.TrimSpace(m[1]), strings.TrimSpace(m[2]), m[3], strings.Trim(m[4], " ,;")}, true
+	return Heated{strings.TrimSpace(m[1]), strings.TrimSpace(m[2]), m[3],
+		strings.Trim(m[4], " ,;")}, true
 }
 
 // Heated is a time with how warm it is meanwhile, and how humid; Rest are the words beside them.
 type Heated struct{ Time, Temp, Humidity, Rest string }
 
-var twoHeats = spelling.Pattern(`(?i)^(\d[^,;]*?) (?:at|@) ?(\d+ ?°? ?[CF])[,;]? ?(?:and )?then (\d[^,;]*?) (?:at|@) ?` +
-	`(\d+ ?°? ?[CF])$`)
+var twoHeats = spelling.Pattern(`(?i)^(\d[^,;]*?) (?:at|@) ?(\d+ ?°? ?[CF])[,;]? ?(?:and )?then ` +
+	`(\d[^,;]*?) (?:at|@) ?(\d+ ?°? ?[CF])$`)
 
 // TwoHeats reads a bake of two times with an oven of two heats.
 func TwoHeats(text string) (first, then Heated, ok bool) {

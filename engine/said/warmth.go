@@ -35,7 +35,8 @@ var warmNames = []struct {
 		"10 C to 16 C", isFat},
 	{
 		names(
-			`fridge|refrigerated|chilled|cold|kalte?[nrs]?|froide?|fredd[oa]|fr[ií][oa]|kallt?|koldt?`),
+			`fridge|refrigerated|chilled|cold|kalte?[nrs]?|froide?|fredd[oa]|` +
+				`fr[ií][oa]|kallt?|koldt?`),
 		"2 C to 8 C", anything},
 	{names(`frozen|tiefgekühlt\w*|surgelée?s?`), "-20 C to -12 C", isFat},
 	{names(`soft|softened|weiche?[nrs]?|mous?|mol(?:le)?|ramollie?|pommade|morbid[oa]|mjukt?|` +
@@ -216,8 +217,9 @@ var (
 	fahrenheit = spelling.Pattern(`\d ?°? ?F"`)
 )
 
-var warmPlace = spelling.Pattern(`(?i)\b(?:in|at|near|by|an|på|au|dans|al|et|in) (?:an?|the|some|your|` +
-	`einem|einer|ett|un|une|et|endroit)? ?(?:nice |very |endroit )?(?:warm|warmen|varmt|varm|chaud|tiède|caldo)(?:$|[ ,.])`)
+var warmPlace = spelling.Pattern(`(?i)\b(?:in|at|near|by|an|på|au|dans|al|et|` +
+	`in) (?:an?|the|some|your|einem|einer|ett|un|une|et|endroit)? ?(?:nice |very |` +
+	`endroit )?(?:warm|warmen|varmt|varm|chaud|tiède|caldo)(?:$|[ ,.])`)
 
 // warmLiquid is what yeast is put into, and no place: "in warm water".
 var warmLiquid = spelling.Pattern(`(?i)\b(?:warm\w*|varm\w*|tièdes?|chaude?s?|cald[oa]) (?:of )?` +

@@ -20,7 +20,8 @@ var (
 		`minus) (?:for )?(.+)$`)
 	everything = spelling.Pattern(`^(?:all|everything|all (?:of )?(?:the )?ingredients)$`)
 	theRest    = spelling.Pattern(`^(?:(?:the )?(?:rest|remainder|others?)|(?:everything|` +
-		`all) else|(?:the |all |all the )?(?:rest of the |remaining |other )(?:ingredients|things)?)$`)
+		`all) else|(?:the |all |all the )?(?:rest of the |remaining |` +
+		`other )(?:ingredients|things)?)$`)
 	between = spelling.Pattern(`\s*(?:,|;|&|\+|\band then\b|\band\b|\bthen\b|\bplus\b|\bwith\b|` +
 		`\binto\b|\bin\b)\s*`)
 	articles = spelling.Pattern(`^(?:(?:all|some|half|most|rest|remainder|the|of|my|your|cold|` +

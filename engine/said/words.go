@@ -76,7 +76,8 @@ func Sum(text string) (time string, ok bool) {
 	text = gear().ReplaceAllString(strings.TrimSpace(text), "")
 	all := oneTime().FindAllString(text, -1)
 	rest := after().ReplaceAllString(strings.ToLower(oneTime().ReplaceAllString(text, "")), "+")
-	if len(all) < 2 || strings.ContainsAny(rest, "0123456789") || !sums().MatchString(rest) && !strings.Contains(rest, ",") ||
+	if len(all) < 2 || strings.ContainsAny(rest, "0123456789") ||
+		!sums().MatchString(rest) && !strings.Contains(rest, ",") ||
 		bound().MatchString(rest) {
 		return "", false
 	}
