@@ -1140,11 +1140,15 @@ var leavesOut = []string{"without", "except", "but", "all but", "excluding", "mi
 // readWithout reads the ingredients of the part that a step leaves out: it takes all
 // the others.
 func (rd *reader) readWithout(s *Step, e hclsyntax.Expression) {
-	names, places, ok := []string{}, []source.Place{}, true
+	var names []string
+	var places []source.Place
 	if text, at, isText := rd.Literal(e); isText {
 		names, places = []string{text}, []source.Place{at}
-	} else if names, places, ok = rd.Texts(e, s.Verb.says[optWith.index]); !ok {
-		return
+	} else {
+		var ok bool
+		if names, places, ok = rd.Texts(e, s.Verb.says[optWith.index]); !ok {
+			return
+		}
 	}
 	left := rd.names(s)
 	for i, name := range names {

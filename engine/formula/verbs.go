@@ -182,6 +182,9 @@ func verb(name, means string, own ownValue, takes takes, waits waits, heat heatF
 	v.options = append(append(v.options, takes...), everyStep...)
 	v.says = make([]string, len(StepOptions))
 	for _, o := range v.options {
+		if StepOptions[o.index] != o {
+			panic("option " + o.Name + " is no row of StepOptions")
+		}
 		v.says[o.index] = name + ": " + o.Name
 	}
 	return v
