@@ -102,12 +102,13 @@ func TestDeclarations(t *testing.T) {
 // The names that rules and outputs depend on.
 func TestPromisedNames(t *testing.T) {
 	for on, names := range map[On]string{
-		OnPart: `mass_g flour_g water_g sugar_g fat_g salt_g egg_g hydration_pct liquid_pct sugar_pct
-			sugar_on_water_pct fat_pct egg_pct salt_pct milk_solids_pct alcohol_on_water_pct
-			cinnamon_pct flour_protein_pct prefermented_flour_pct pregel_flour_pct yeast_pct
-			yeast_kind yeast_strain yeast_needed_pct solute_molality osmotic_factor water_activity
-			ph density_g_per_ml specific_heat conductivity diffusivity solids_pct free_water_pct
-			cost has_flour has_raw_flour has_egg has_raw_egg has_milk has_alcohol has_starch
+		OnPart: `mass_g flour_g water_g sugar_g fat_g salt_g egg_g hydration_pct liquid_pct
+			sugar_pct sugar_on_water_pct fat_pct egg_pct salt_pct milk_solids_pct
+			alcohol_on_water_pct cinnamon_pct flour_protein_pct prefermented_flour_pct
+			pregel_flour_pct yeast_pct yeast_kind yeast_strain yeast_needed_pct
+			solute_molality osmotic_factor water_activity ph density_g_per_ml
+			specific_heat conductivity diffusivity solids_pct free_water_pct cost
+			has_flour has_raw_flour has_egg has_raw_egg has_milk has_alcohol has_starch
 			has_honey has_whole_nuts allergens ferment_e`,
 		OnStep: `minutes at_c to_c core_target_c thickness_mm`,
 		OnFormula: `dough_g filling_g finished_g pieces piece_g filling_ratio_pct hours ` +

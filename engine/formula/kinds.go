@@ -67,7 +67,8 @@ func kindNamed(word string) (Kind, bool) {
 	return k, known
 }
 
-// blocksOf are the words that open a part, with those of a body that differ in letter case alone.
+// blocksOf are the words that open a part, with those of a body that differ in letter
+// case alone.
 func blocksOf(b *hclsyntax.Body) []string {
 	all := blockWords
 	for _, block := range b.Blocks {
@@ -78,8 +79,8 @@ func blocksOf(b *hclsyntax.Body) []string {
 	return all
 }
 
-// keysOf are the keys that a body may hold, with the other words for them that it holds: of each key
-// one, and of notes any.
+// keysOf are the keys that a body may hold, with the other words for them that it holds: of
+// each key one, and of notes any.
 func (rd *reader) keysOf(b *hclsyntax.Body, keys []string) []string {
 	all := keys
 	for name := range b.Attributes {

@@ -22,8 +22,8 @@ func readText(t *testing.T, text string) (*Formula, source.Problems) {
 	return Read(r, body.Blocks[0], Options{Larder: larder.New()}), r.Problems
 }
 
-// What a home baker writes of an ingredient is read as the grams, the temperature and the item that it
-// plainly means, and what was taken is told.
+// What a home baker writes of an ingredient is read as the grams, the temperature and the
+// item that it plainly means, and what was taken is told.
 func TestIngredientsOfAHomeBaker(t *testing.T) {
 	for _, c := range []struct{ line, item, grams, temp string }{
 		{`"warm milk (110 F)" = "200 g"`, "whole milk", "200 to 200", "43.3 to 43.3"},
@@ -79,7 +79,8 @@ func TestTwoIngredientsInOneAmount(t *testing.T) {
 	}
 }
 
-// Steps of a home baker are read as what they plainly mean: the lines that the reader makes of them.
+// Steps of a home baker are read as what they plainly mean: the lines that the reader makes
+// of them.
 func TestStepsOfAHomeBaker(t *testing.T) {
 	for line, want := range map[string]string{
 		`{ roll = "into a 30 x 40 cm rectangle" }`: "sheet, wide into a 30 " +
@@ -120,8 +121,8 @@ func TestStepsOfAHomeBaker(t *testing.T) {
 	}
 }
 
-// What a step puts on without a part is a part, so that its allergens are told; a slip of a part's name
-// is refused.
+// What a step puts on without a part is a part, so that its allergens are told; a slip of a
+// part's name is refused.
 func TestImpliedPart(t *testing.T) {
 	text := "formula \"f\" {\n dough \"d\" {\n  ingredients = { \"bread flour\" = \"1000 g\" }\n" +
 		"  steps = [ { wash = %q } ]\n }\n wash \"egg wash\" { ingredients = { " +
@@ -153,8 +154,8 @@ func TestNoWaitIsLost(t *testing.T) {
 	}
 }
 
-// Other words for keys, a part within a dough, one without a name, and a formula without a part are read
-// and told.
+// Other words for keys, a part within a dough, one without a name, and a formula without a
+// part are read and told.
 func TestOtherShapesOfAFormula(t *testing.T) {
 	for _, text := range []string{
 		"formula \"f\" {\n title = \"x\"\n yield = \"12 rolls\"\n dough \"d\" {\n" +

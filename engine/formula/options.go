@@ -21,9 +21,9 @@ import (
 	"forebake/engine/spelling"
 )
 
-// Option is a setting that may stand beside the verb of a step. Each is one row of StepOptions;
-// the reader, what compare shows, the proof of an edit and the reference page follow from it.
-// Which verbs take it stands in the verbs' rows.
+// Option is a setting that may stand beside the verb of a step. Each is one row of
+// StepOptions; the reader, what compare shows, the proof of an edit and the reference page
+// follow from it. Which verbs take it stands in the verbs' rows.
 type Option struct {
 	Name  string
 	Means string // one line for the reference page
@@ -37,8 +37,8 @@ type Option struct {
 	assumes func(*Step) string        // see assumed.go; nil for nothing
 }
 
-// optionValues are the fields of a step that belong to one option alone. A new option has its field
-// here, so that it is declared in this file.
+// optionValues are the fields of a step that belong to one option alone. A new option has
+// its field here, so that it is declared in this file.
 type optionValues struct {
 	Note string
 	part Given // the share of the amount, 0 to 1, until the whole is weighed
@@ -71,7 +71,8 @@ func quantityOption(name, means string, kinds quantity.Kinds, field func(*Step) 
 		func(s *Step) string { return Proven(*field(s)) })
 }
 
-// lengthOption makes the row of an option whose value is a length, nil where it is not given.
+// lengthOption makes the row of an option whose value is a length, nil where it is
+// not given.
 func lengthOption(name, means string, field func(*Step) **Given) *Option {
 	return option(name, means,
 		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
@@ -226,8 +227,8 @@ var (
 		func(s *Step) string { return s.Note })
 )
 
-// init sets what is assumed for unwritten options of steps. Of an option without an
-// entry nothing is: a rule that needs it is unsure.
+// init sets what is assumed for unwritten options of steps. Of an option without an entry
+// nothing is: a rule that needs it is unsure.
 func init() {
 	optBy.assumes = func(s *Step) string {
 		if s.Verb.Cooks() {
@@ -331,8 +332,8 @@ func numbered(list ...*Option) []*Option {
 	return list
 }
 
-// fill reads the option into a step. It is the one place where "?", to be decided, is known: such
-// an option has no value, and stands among the step's open ones.
+// fill reads the option into a step. It is the one place where "?", to be decided, is
+// known: such an option has no value, and stands among the step's open ones.
 func (o *Option) fill(rd *reader, s *Step, e hclsyntax.Expression) {
 	if rd.IsOpen(e) {
 		s.Open = append(s.Open, o)
@@ -406,12 +407,12 @@ func withText(s *Step) string {
 	return strings.Join(names, " and ")
 }
 
-// coveringHumidity is the least humidity of a proof or a retard in which no skin forms, %. IREKS
-// Compendium of baking 6.3 and 11.5 (read) have 75 to 85 %.
+// coveringHumidity is the least humidity of a proof or a retard in which no skin forms, %.
+// IREKS Compendium of baking 6.3 and 11.5 (read) have 75 to 85 %.
 const coveringHumidity = 75
 
-// Skins says whether the part is kept from drying: it is covered, or stands in humid air. known is
-// false where neither is said.
+// Skins says whether the part is kept from drying: it is covered, or stands in humid air.
+// known is false where neither is said.
 func (s *Step) Skins() (kept, known bool) {
 	switch {
 	case s.Covered != nil:
@@ -422,8 +423,8 @@ func (s *Step) Skins() (kept, known bool) {
 	return false, false
 }
 
-// Share is how much of the part that the step puts on goes on here, 0 to 1: what its amount says,
-// else what the other steps that put it on leave.
+// Share is how much of the part that the step puts on goes on here, 0 to 1: what its amount
+// says, else what the other steps that put it on leave.
 func (s *Step) Share() Interval {
 	if s.Uses == nil {
 		return figure.Point(0)
@@ -470,7 +471,8 @@ type IngredientOption struct {
 	assumes func(*Ingredient) string              // see assumed.go
 }
 
-// IngredientOptions are all the options of ingredients, in the order in which messages name them.
+// IngredientOptions are all the options of ingredients, in the order in which messages
+// name them.
 var IngredientOptions = []*IngredientOption{
 	{
 		"amount",
@@ -639,8 +641,8 @@ var (
 // amountOption is the ingredient's own value.
 var amountOption = IngredientOptions[0]
 
-// ingredientOptionNames lists the names of the options for which has is true, or of all where it
-// is nil.
+// ingredientOptionNames lists the names of the options for which has is true, or of all
+// where it is nil.
 func ingredientOptionNames(has func(*IngredientOption) bool) []string {
 	var names []string
 	for _, o := range IngredientOptions {
@@ -683,17 +685,20 @@ func (o *IngredientOption) fill(rd *reader, in *Ingredient, e hclsyntax.Expressi
 	o.read(rd, in, e, quoted)
 }
 
-// Own reports whether the option is the ingredient's own value, which is said without a name.
+// Own reports whether the option is the ingredient's own value, which is said without
+// a name.
 func (o *IngredientOption) Own() bool { return o.own }
 
-// Value is what the option comes to, for the proof of an edit; "" where the ingredient does not
-// say it.
+// Value is what the option comes to, for the proof of an edit; "" where the ingredient does
+// not say it.
 func (o *IngredientOption) Value(in *Ingredient) string { return o.value(in) }
 
-// Value is what the option comes to, for the proof of an edit; "" where the step says nothing.
+// Value is what the option comes to, for the proof of an edit; "" where the step
+// says nothing.
 func (o *Option) Value(s *Step) string { return o.value(s) }
 
-// Setting is what an ingredient says in the option beside its amount; "" where it says nothing.
+// Setting is what an ingredient says in the option beside its amount; "" where it
+// says nothing.
 func (o *IngredientOption) Setting(in *Ingredient) string {
 	if o.own {
 		return ""
@@ -726,7 +731,8 @@ func (in *Ingredient) called() string {
 	return in.Name
 }
 
-// unitsOf is whose measures a name counts in: the kitchen's, else of an egg's size the file's.
+// unitsOf is whose measures a name counts in: the kitchen's, else of an egg's size
+// the file's.
 func (rd *reader) unitsOf(name string) string {
 	if rd.opts.Units == "" && said.IsSizedEgg(name) {
 		if rd.eggs == nil {
@@ -737,8 +743,9 @@ func (rd *reader) unitsOf(name string) string {
 	return rd.opts.Units
 }
 
-// standApart takes an ingredient of a dough for what its words say that it is for, where that is not
-// the dough. What holds a poison is left in: its dose is reckoned on the dough's weight.
+// standApart takes an ingredient of a dough for what its words say that it is for, where
+// that is not the dough. What holds a poison is left in: its dose is reckoned on the
+// dough's weight.
 func (rd *reader) standApart(in *Ingredient, words string) (head string, ok bool) {
 	head, ok = said.Apart(words)
 	if !ok || in.Apart || !in.Part.Kind.isDough() {
@@ -761,8 +768,9 @@ func (rd *reader) standApart(in *Ingredient, words string) (head string, ok bool
 	return head, true
 }
 
-// usual takes for what is put on in a thin coat, and of which no amount is written, the usual share
-// of what it is put on, as far as its grams are known. It gives the words that tell so.
+// usual takes for what is put on in a thin coat, and of which no amount is written, the
+// usual share of what it is put on, as far as its grams are known. It gives the words that
+// tell so.
 func (rd *reader) usual(in *Ingredient, s *Step) string {
 	grams := Interval{}
 	for _, other := range s.Part.Ingredients {
@@ -790,8 +798,8 @@ func (rd *reader) usual(in *Ingredient, s *Step) string {
 		quantity.FormatInterval(in.Usual, "g"), said.WashLeastPct, said.WashMostPct)
 }
 
-// takeApart gives what stands apart in the list of the part that a step puts something on, of the
-// same kind as a thing, and takes it out of there; nil for none.
+// takeApart gives what stands apart in the list of the part that a step puts something on,
+// of the same kind as a thing, and takes it out of there; nil for none.
 func (rd *reader) takeApart(s *Step, it *larder.Item) *Ingredient {
 	for i, in := range s.Part.Ingredients {
 		if in.Apart && in.Item != nil && (in.Item == it ||
@@ -853,8 +861,8 @@ func (rd *reader) readAt(s *Step, e hclsyntax.Expression, what string) {
 	rd.Fault(at, "%s", unknownPlace(what, text))
 }
 
-// saidHeat reads a temperature that has words beside it, that is told in words, or that lacks its
-// scale where it can be of one alone. It reports whether it did.
+// saidHeat reads a temperature that has words beside it, that is told in words, or that
+// lacks its scale where it can be of one alone. It reports whether it did.
 func (rd *reader) saidHeat(s *Step, e hclsyntax.Expression, g *Given, what string) bool {
 	text, at, ok := rd.written(e)
 	if !ok {
@@ -968,8 +976,8 @@ func (rd *reader) saidAt(s *Step, text string, at source.Place, what string) boo
 	return ok
 }
 
-// saidTemp reads a word for how warm an ingredient goes in, tells what it was taken for, and
-// reports whether it is one.
+// saidTemp reads a word for how warm an ingredient goes in, tells what it was taken for,
+// and reports whether it is one.
 func (rd *reader) saidTemp(in *Ingredient, e hclsyntax.Expression) bool {
 	text, at, ok := rd.Literal(e)
 	word := said.Fold(text)
@@ -1044,8 +1052,8 @@ func (rd *reader) readTin(s *Step, e hclsyntax.Expression, what string) {
 	}
 }
 
-// namesClass reads a class of a part's ingredients in the place of a mix's time, fold_in = "fruit",
-// and reports whether the part holds such.
+// namesClass reads a class of a part's ingredients in the place of a mix's time, fold_in =
+// "fruit", and reports whether the part holds such.
 func (rd *reader) namesClass(s *Step, text string, at source.Place) bool {
 	class, ok := said.ClassOf(text)
 	if !ok || !s.Verb.Mixes() {
@@ -1082,8 +1090,8 @@ func (rd *reader) readSized(s *Step, e hclsyntax.Expression) bool {
 	return true
 }
 
-// tinInWords takes a tin, and how many, from the words of a step that puts a dough in one: "2 x 2lb
-// loaf tins". Words that name no tin of the house and no size leave it open.
+// tinInWords takes a tin, and how many, from the words of a step that puts a dough in one:
+// "2 x 2lb loaf tins". Words that name no tin of the house and no size leave it open.
 func (rd *reader) tinInWords(s *Step, text string, at source.Place) {
 	if food := rd.opts.Larder.AllergenIn(text); food != "" && s.Verb.Finishes() && !rd.mixes(food) {
 		rd.assumed(at, fmt.Sprintf("%s = %q names %s, and no list here holds it: its weight and "+
@@ -1129,13 +1137,18 @@ var leavesOut = []string{"without", "except", "but", "all but", "excluding", "mi
 	"holding back",
 	"hold back"}
 
-// readWithout reads the ingredients of the part that a step leaves out: it takes all the others.
+// readWithout reads the ingredients of the part that a step leaves out: it takes all
+// the others.
 func (rd *reader) readWithout(s *Step, e hclsyntax.Expression) {
-	names, places, ok := []string{}, []source.Place{}, true
+	var names []string
+	var places []source.Place
 	if text, at, isText := rd.Literal(e); isText {
 		names, places = []string{text}, []source.Place{at}
-	} else if names, places, ok = rd.Texts(e, s.Verb.says[optWith.index]); !ok {
-		return
+	} else {
+		var ok bool
+		if names, places, ok = rd.Texts(e, s.Verb.says[optWith.index]); !ok {
+			return
+		}
 	}
 	left := rd.names(s)
 	for i, name := range names {
@@ -1154,8 +1167,8 @@ func (rd *reader) readWithout(s *Step, e hclsyntax.Expression) {
 // laterIn are words that name a share of an ingredient: the rest of it goes in before.
 var laterIn = regexp.MustCompile(`(?i)\b(?:half|some|most|rest|remain\w*|part|more|extra|other)\b`)
 
-// leaveForLater takes what a later mix names, { add = "butter" }, out of the mix that begins
-// the part and names nothing, and tells so. Of what is held back the reserve counts.
+// leaveForLater takes what a later mix names, { add = "butter" }, out of the mix that
+// begins the part and names nothing, and tells so. Of what is held back the reserve counts.
 func (rd *reader) leaveForLater(p *Part) {
 	first := slices.IndexFunc(p.Steps, func(s *Step) bool { return s.Verb.Mixes() })
 	if first < 0 || len(p.Steps[first].With) > 0 || !p.Kind.isDough() {
@@ -1187,8 +1200,8 @@ func (rd *reader) leaveForLater(p *Part) {
 		strings.Join(names, " and ")))
 }
 
-// checkTin reports whether a tin is one of the house, or one of an open size. A name that is near
-// one of the house is refused: it is likely misspelt.
+// checkTin reports whether a tin is one of the house, or one of an open size. A name that
+// is near one of the house is refused: it is likely misspelt.
 func (rd *reader) checkTin(name string, at source.Place) bool {
 	for _, tin := range rd.opts.Tins {
 		if sameName(tin, name) {
@@ -1265,8 +1278,8 @@ func assumesHydration(in *Ingredient) string {
 	return ""
 }
 
-// settleManner takes what words beside a time say of the place and the cover, where no option says
-// them.
+// settleManner takes what words beside a time say of the place and the cover, where no
+// option says them.
 func (rd *reader) settleManner(s *Step) {
 	if s.manner == "" {
 		return
@@ -1290,7 +1303,8 @@ func (rd *reader) settleManner(s *Step) {
 	}
 }
 
-// settleEach multiplies an amount for one piece by the pieces that the part is divided into.
+// settleEach multiplies an amount for one piece by the pieces that the part is
+// divided into.
 func (rd *reader) settleEach(s *Step) {
 	if s.part.Set && s.Uses != nil {
 		s.Amount = s.part
@@ -1315,8 +1329,8 @@ func (rd *reader) settleEach(s *Step) {
 		quantity.FormatInterval(n, ""), whole))
 }
 
-// piecesAt is the number of pieces that a part is in at a step, by the nearest step that counts
-// them, else by what the formula makes; infinite where nothing says it.
+// piecesAt is the number of pieces that a part is in at a step, by the nearest step that
+// counts them, else by what the formula makes; infinite where nothing says it.
 func (p *Part) piecesAt(s *Step) Interval {
 	n := figure.Positive()
 	for _, other := range p.Steps {
@@ -1376,8 +1390,8 @@ func (rd *reader) readHowMuch(in *Ingredient, e hclsyntax.Expression, what strin
 	return rd.weighedText(in, text, at, what)
 }
 
-// secondThing puts what an amount holds besides its ingredient, "1, beaten with 1 tbsp milk",
-// on a line of its own.
+// secondThing puts what an amount holds besides its ingredient, "1, beaten with 1 tbsp
+// milk", on a line of its own.
 func (rd *reader) secondThing(in *Ingredient, two said.Second, at source.Place) {
 	other := &Ingredient{Part: in.Part, Name: two.Name, Place: at, Apart: in.Apart, loose: in.loose}
 	other.Amount = rd.weighedText(other, two.Amount, at, other.quoted())
@@ -1409,8 +1423,9 @@ func (rd *reader) weighedText(in *Ingredient, text string, at source.Place, what
 	return Amount{Given: g}
 }
 
-// flourOfMakes turns the percent of a part's flours into the grams that makes comes to, where they
-// are all in percent and add up to 100, as bakers write them. It reports whether it did.
+// flourOfMakes turns the percent of a part's flours into the grams that makes comes to,
+// where they are all in percent and add up to 100, as bakers write them. It reports whether
+// it did.
 func (rd *reader) flourOfMakes(p *Part) bool {
 	m, flours, rest := rd.formula.Makes, Mass{}, Mass{}
 	total := m.Total.Interval
@@ -1459,15 +1474,16 @@ func (rd *reader) freshYeast(in *Ingredient, amount string) {
 	}
 }
 
-// plainAmounts are read without a look at the kitchen or the ingredient: a spoon of some is a range.
+// plainAmounts are read without a look at the kitchen or the ingredient: a spoon of some is
+// a range.
 const plainAmounts = quantity.Amounts &^ (1 << quantity.Volume)
 
-// countedFromG is the mass of a piece from which fruit and spice are counted, g: of less, a bare
-// number may be grams.
+// countedFromG is the mass of a piece from which fruit and spice are counted, g: of less, a
+// bare number may be grams.
 const countedFromG = 2.5
 
-// counted reports whether an ingredient is counted where no unit is written: an egg, a fruit, a pod
-// of known mass.
+// counted reports whether an ingredient is counted where no unit is written: an egg, a
+// fruit, a pod of known mass.
 func (rd *reader) counted(name string) bool {
 	it, _, ok := rd.opts.Larder.Described(name)
 	switch {
@@ -1479,8 +1495,8 @@ func (rd *reader) counted(name string) bool {
 	return it.Class == larder.ClassEgg && it.Piece > 0
 }
 
-// saidAmount gives the amount of an ingredient as a text that the quantity reader reads, and tells
-// what a word in it was taken for.
+// saidAmount gives the amount of an ingredient as a text that the quantity reader reads,
+// and tells what a word in it was taken for.
 func (rd *reader) saidAmount(in *Ingredient, text string, at source.Place) string {
 	it, _, known := rd.find(in)
 	if quantity.IsPlain(text) && !(known && spooned(it, text)) {
@@ -1516,8 +1532,8 @@ func spooned(it *larder.Item, text string) bool {
 	return fault == nil
 }
 
-// described takes what a name says of the ingredient beside what it is: how warm it goes in, and
-// its form, where no option says them.
+// described takes what a name says of the ingredient beside what it is: how warm it goes
+// in, and its form, where no option says them.
 func (rd *reader) described(in *Ingredient, words []string) {
 	all := strings.TrimSpace(strings.Join(words, " "))
 	if all == "" && said.NoWarmth(in.Name) {
@@ -1546,8 +1562,8 @@ func (rd *reader) described(in *Ingredient, words []string) {
 
 var sticks = spelling.Pattern(`(?i)^[\d./ ½¼¾]*\bsticks?$`)
 
-// plainAmount takes packs, what is for the bench, and words of preparation off an amount. ok is
-// false where the text can mean two amounts; it is told.
+// plainAmount takes packs, what is for the bench, and words of preparation off an amount.
+// ok is false where the text can mean two amounts; it is told.
 func (rd *reader) plainAmount(in *Ingredient, text string, at source.Place, what string) (
 	out string, ok bool,
 ) {
@@ -1599,8 +1615,8 @@ func (rd *reader) plainAmount(in *Ingredient, text string, at source.Place, what
 	return text, true
 }
 
-// otherwise reads an option that the verb does not take, where it plainly means another, or means
-// nothing that is reckoned. It reports whether it did.
+// otherwise reads an option that the verb does not take, where it plainly means another, or
+// means nothing that is reckoned. It reports whether it did.
 func (rd *reader) otherwise(s *Step, o *Option, pair reading.Pair) bool {
 	text, at, quoted := rd.Literal(pair.Value)
 	switch {
@@ -1636,8 +1652,8 @@ var reckoned = []*Option{optPieces, optSlice, optWide, optAmount, optMeasured, o
 	optCore, optTime,
 	optTin, optCount}
 
-// unknownOption reads a key that is no option by the one that the word means, keeps as a note what
-// changes no figure, and reports others.
+// unknownOption reads a key that is no option by the one that the word means, keeps as a
+// note what changes no figure, and reports others.
 func (rd *reader) unknownOption(s *Step, pair reading.Pair) {
 	text, at, quoted := rd.Literal(pair.Value)
 	word := said.Key(pair.Key)
@@ -1676,8 +1692,8 @@ func (rd *reader) unknownOption(s *Step, pair reading.Pair) {
 	}
 }
 
-// readWhere reads words for where a part stands or goes, in = "9x13 inch pan", by what they name: a
-// way, a tin, a cover, a place. It reports whether they name one.
+// readWhere reads words for where a part stands or goes, in = "9x13 inch pan", by what they
+// name: a way, a tin, a cover, a place. It reports whether they name one.
 func (rd *reader) readWhere(s *Step, pair reading.Pair, text string, at source.Place) bool {
 	way, isWay := findWay(s.Verb, text)
 	place := placeAmong(text)
@@ -1701,7 +1717,8 @@ func (rd *reader) readWhere(s *Step, pair reading.Pair, text string, at source.P
 	return true
 }
 
-// swapped reports an amount that stands before its ingredient, "300 g" = "milk", and whether it does.
+// swapped reports an amount that stands before its ingredient, "300 g" = "milk", and
+// whether it does.
 func (rd *reader) swapped(in *Ingredient, name string) bool {
 	if quantity.IsPlain(name) {
 		return false

@@ -18,8 +18,8 @@ import (
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 )
 
-// Verb is a kind of step. Each is one row of Verbs, and every answer that depends on the kind of
-// step comes from the row's traits. No verb's name stands in code outside its row.
+// Verb is a kind of step. Each is one row of Verbs, and every answer that depends on the
+// kind of step comes from the row's traits. No verb's name stands in code outside its row.
 type Verb struct {
 	Name  string
 	Means string   // one line for the reference page
@@ -31,9 +31,9 @@ type Verb struct {
 	says    []string  // "bake: core", for messages, by the option's index
 }
 
-// traits are what the program asks of a verb. Each has a type of its own, so that a row cannot
-// leave one out or put it in the place of another: it would not compile. The zero of each is the
-// unfavourable one for food safety, where it matters for that.
+// traits are what the program asks of a verb. Each has a type of its own, so that a row
+// cannot leave one out or put it in the place of another: it would not compile. The zero of
+// each is the unfavourable one for food safety, where it matters for that.
 type traits struct {
 	waits waits
 	heat  heatFlow
@@ -50,8 +50,8 @@ type traits struct {
 	order order
 }
 
-// waits says whether the verb leaves the part standing in some surroundings. A standing part
-// without a time stands for an unknown time.
+// waits says whether the verb leaves the part standing in some surroundings. A standing
+// part without a time stands for an unknown time.
 type waits uint8
 
 const (
@@ -75,7 +75,8 @@ const (
 // nowhere is the place of a verb that has none of its own.
 var nowhere *Place
 
-// usual says where a part stands if the step names no place and the verb has none of its own.
+// usual says where a part stands if the step names no place and the verb has none of
+// its own.
 type usual uint8
 
 const (
@@ -109,8 +110,8 @@ const (
 	keepsGas
 )
 
-// touch says whether hands, tools or air of service get into the part. After a cook, what gets
-// in is alive; what stays closed has spores alone in it.
+// touch says whether hands, tools or air of service get into the part. After a cook, what
+// gets in is alive; what stays closed has spores alone in it.
 type touch uint8
 
 const (
@@ -138,7 +139,8 @@ const (
 	pans           // in tins or on trays
 )
 
-// puts says where another part goes that the verb puts on. Its own value is that part's name.
+// puts says where another part goes that the verb puts on. Its own value is that
+// part's name.
 type puts uint8
 
 const (
@@ -165,8 +167,8 @@ const (
 	rawOnly
 )
 
-// takes lists the options of a verb, in the order in which messages name them. Every step takes
-// those of everyStep as well.
+// takes lists the options of a verb, in the order in which messages name them. Every step
+// takes those of everyStep as well.
 type takes []*Option
 
 // verb makes a row. It takes every trait, so that a row without one does not compile.
@@ -180,6 +182,9 @@ func verb(name, means string, own ownValue, takes takes, waits waits, heat heatF
 	v.options = append(append(v.options, takes...), everyStep...)
 	v.says = make([]string, len(StepOptions))
 	for _, o := range v.options {
+		if StepOptions[o.index] != o {
+			panic("option " + o.Name + " is no row of StepOptions")
+		}
 		v.says[o.index] = name + ": " + o.Name
 	}
 	return v
@@ -197,7 +202,8 @@ var Chill = verb("chill", "put it in the cold",
 	standing, takesHeat, fridge, anywhere, joinsNothing, goesOn, keepsGas, closed, unattended,
 	keepsForm, putsNothing, inMaking, anyTime, "retard", "refrigerate", "fridge rest", "cold proof")
 
-// The verbs that other words can stand for: a roll that ends flat, a tin alone, a fold of ingredients.
+// The verbs that other words can stand for: a roll that ends flat, a tin alone, a fold
+// of ingredients.
 var (
 	mixVerb, sheetVerb, panVerb, restVerb *Verb
 )
@@ -354,7 +360,8 @@ type stepWord struct {
 	option     *Option
 }
 
-// stepWords are all the keys of steps. The word of two verbs' rows means the second after heat.
+// stepWords are all the keys of steps. The word of two verbs' rows means the second
+// after heat.
 var stepWords = func() map[string]stepWord {
 	m := make(map[string]stepWord, len(Verbs)+len(StepOptions))
 	for _, v := range Verbs {
@@ -403,8 +410,8 @@ func stepNamed(key string) stepWord {
 	return stepWord{}
 }
 
-// settleOption settles what a word that is a verb and an option stands for: the verb where the step
-// has no other.
+// settleOption settles what a word that is a verb and an option stands for: the verb where
+// the step has no other.
 func settleOption(words []stepWord) {
 	other := false
 	for _, w := range words {
@@ -433,8 +440,8 @@ func unknownStep(word string) string {
 	return fmt.Sprintf("no step %q; known are %s", word, strings.Join(VerbNames(nil), ", "))
 }
 
-// Waits reports whether the part stands in some surroundings for the time of the step: its warm
-// hours count, and its cooling goes on in it.
+// Waits reports whether the part stands in some surroundings for the time of the step: its
+// warm hours count, and its cooling goes on in it.
 func (v *Verb) Waits() bool { return v.waits == standing }
 
 // Alone reports whether the part stands and stays closed.
@@ -467,10 +474,12 @@ func (v *Verb) HeatsThrough() bool { return v.Cooks() || v.Bakes() }
 // Heats reports whether the verb puts heat in.
 func (v *Verb) Heats() bool { return v.Melts() || v.HeatsThrough() }
 
-// Retards reports whether the verb puts the part in the fridge unless something else is written.
+// Retards reports whether the verb puts the part in the fridge unless something else
+// is written.
 func (v *Verb) Retards() bool { return v.Waits() && v.place == fridge }
 
-// Freezes reports whether the verb puts the part in the freezer unless something else is written.
+// Freezes reports whether the verb puts the part in the freezer unless something else
+// is written.
 func (v *Verb) Freezes() bool { return v.Waits() && v.place == freezer }
 
 // Mixes reports whether the verb brings the part's ingredients together.
@@ -502,8 +511,8 @@ func (v *Verb) ClosesIn() bool {
 	return v.form == coils || v.form == shapes || v.form == sheets || v.Turns()
 }
 
-// LiesOutside reports whether the step puts a topping on that no later step before a bake closes
-// in.
+// LiesOutside reports whether the step puts a topping on that no later step before a bake
+// closes in.
 func (s *Step) LiesOutside() bool {
 	if s.Uses == nil || s.Uses.Kind != Topping {
 		return false
@@ -540,8 +549,8 @@ func (v *Verb) Tops() bool { return v.puts == tops }
 // Stores reports whether the days in it count as days kept.
 func (v *Verb) Stores() bool { return v.Waits() && v.shelf == onShelf }
 
-// Chills reports whether the part is meant to come into the cold in it, or to stay there: it is
-// cooled, or kept.
+// Chills reports whether the part is meant to come into the cold in it, or to stay there:
+// it is cooled, or kept.
 func (v *Verb) Chills() bool { return v.Cools() || v.Waits() && v.shelf != inMaking }
 
 // NeedsTime reports whether a step without a time leaves an unknown time in the schedule.
@@ -580,7 +589,8 @@ func VerbNames(has func(*Verb) bool) []string {
 	return names
 }
 
-// FindVerb gives the verb of that name, or of another word for it that says no more than the verb.
+// FindVerb gives the verb of that name, or of another word for it that says no more than
+// the verb.
 func FindVerb(name string) (*Verb, bool) {
 	word := stepWords[name]
 	return word.verb, word.verb != nil && word.way == nil && word.option == nil
@@ -650,14 +660,16 @@ const (
 	forPercent     = quantity.Kinds(1 << quantity.Percent)
 )
 
-// Keeps reports whether the part only stands ready in it: it is kept for later, or for service.
+// Keeps reports whether the part only stands ready in it: it is kept for later, or
+// for service.
 func (v *Verb) Keeps() bool { return v.Waits() && v.shelf != inMaking }
 
-// MeasuredIn reports whether the verb's own value can be of a kind, such as a time or a length.
+// MeasuredIn reports whether the verb's own value can be of a kind, such as a time or
+// a length.
 func (v *Verb) MeasuredIn(k quantity.Kind) bool { return v.own.kinds.Has(k) }
 
-// stepWord finds a key of a step. To laminate is to put the butter in where the turns are steps of
-// their own.
+// stepWord finds a key of a step. To laminate is to put the butter in where the turns are
+// steps of their own.
 func (rd *reader) stepWord(s *Step, pair reading.Pair) stepWord {
 	word := stepNamed(pair.Key)
 	if said.Key(pair.Key) == "laminate" && rd.layered == nil &&
@@ -695,8 +707,8 @@ func (rd *reader) stepWord(s *Step, pair reading.Pair) stepWord {
 	return word
 }
 
-// covering is the step that covers or wraps: a wait where a time is said, work of the hands where
-// only a cloth or paper is, else what puts another part on.
+// covering is the step that covers or wraps: a wait where a time is said, work of the hands
+// where only a cloth or paper is, else what puts another part on.
 func (rd *reader) covering(at source.Place, word, text string) stepWord {
 	_, _, timed := said.TimeIn(text)
 	switch {
@@ -730,7 +742,8 @@ func (rd *reader) tinAlone(s *Step, pairs []reading.Pair, words []stepWord) bool
 	return true
 }
 
-// tinKey is a key of a part that says its tin, by the option's name or another word; nil for none.
+// tinKey is a key of a part that says its tin, by the option's name or another word; nil
+// for none.
 func tinKey(b *hclsyntax.Body) *hclsyntax.Attribute {
 	for _, name := range append([]string{optTin.Name}, said.OtherKeys(optTin.Name)...) {
 		if a := b.Attributes[name]; a != nil {
@@ -740,8 +753,8 @@ func tinKey(b *hclsyntax.Body) *hclsyntax.Attribute {
 	return nil
 }
 
-// tinOfPart reads a tin that stands beside the steps as that of the last step that can take one
-// before the bake, else of the bake.
+// tinOfPart reads a tin that stands beside the steps as that of the last step that can take
+// one before the bake, else of the bake.
 func (rd *reader) tinOfPart(p *Part, a *hclsyntax.Attribute) {
 	at := rd.Place(a.NameRange)
 	var into *Step
@@ -766,8 +779,8 @@ func (rd *reader) tinOfPart(p *Part, a *hclsyntax.Attribute) {
 		into.Verb.Name))
 }
 
-// steamApart gives a step that says nothing but whether there is steam to the bake that it stands
-// before, and reports whether it did.
+// steamApart gives a step that says nothing but whether there is steam to the bake that it
+// stands before, and reports whether it did.
 func (rd *reader) steamApart(items []hclsyntax.Expression, i int) bool {
 	object, ok := items[i].(*hclsyntax.ObjectConsExpr)
 	if !ok || i+1 == len(items) || len(object.Items) != 1 ||
@@ -788,8 +801,8 @@ func (rd *reader) steamApart(items []hclsyntax.Expression, i int) bool {
 	return true
 }
 
-// settleVerb takes another verb where the value says that it is meant: a roll that ends flat, a fold
-// of ingredients.
+// settleVerb takes another verb where the value says that it is meant: a roll that ends
+// flat, a fold of ingredients.
 func (rd *reader) settleVerb(s *Step, own hclsyntax.Expression) {
 	if rd.firstRise {
 		s.Verb = restVerb
@@ -834,8 +847,8 @@ func (rd *reader) pipedOn(u use) {
 		s.Verb.Name))
 }
 
-// tossedIn is what the larder knows of what a piece is rolled in, "caster sugar, for tossing"; "" for
-// none.
+// tossedIn is what the larder knows of what a piece is rolled in, "caster sugar, for
+// tossing"; "" for none.
 func (rd *reader) tossedIn(text string) string {
 	if head, ok := said.Apart(text); ok {
 		text = head
@@ -852,8 +865,8 @@ func (rd *reader) isFood(text string) bool {
 	return len(things) > 0
 }
 
-// asStep is a step that is written as one text, "mix 10 min", as the file holds it; "" where its first
-// words are no verb.
+// asStep is a step that is written as one text, "mix 10 min", as the file holds it; ""
+// where its first words are no verb.
 func asStep(text string) string {
 	words := strings.Fields(text)
 	for n := min(2, len(words)); n > 0; n-- {
@@ -870,8 +883,8 @@ func asStep(text string) string {
 	return ""
 }
 
-// verbsAlone parts a step that holds verbs and no option, { mix = "10 min", rest = "1 h" }, into steps;
-// none where an option could belong to either.
+// verbsAlone parts a step that holds verbs and no option, { mix = "10 min", rest = "1 h" },
+// into steps; none where an option could belong to either.
 func verbsAlone(item hclsyntax.Expression) (out []hclsyntax.Expression) {
 	object, ok := item.(*hclsyntax.ObjectConsExpr)
 	if !ok {
@@ -898,8 +911,9 @@ func hasTurns(item hclsyntax.Expression) bool {
 	})
 }
 
-// risesAgain reports whether the first of some steps is a proof, and the dough is worked, folded,
-// cut or shaped after it, and left again before it is heated: then it was the first rise.
+// risesAgain reports whether the first of some steps is a proof, and the dough is worked,
+// folded, cut or shaped after it, and left again before it is heated: then it was the
+// first rise.
 func risesAgain(items []hclsyntax.Expression) bool {
 	worked := false
 	for i, item := range items {
@@ -933,8 +947,8 @@ func verbOf(item hclsyntax.Expression) *Verb {
 	return nil
 }
 
-// twoThings gives the filling verb of a step and the one other verb beside it; nil where there is none
-// of its kind, or more than one.
+// twoThings gives the filling verb of a step and the one other verb beside it; nil where
+// there is none of its kind, or more than one.
 func twoThings(item hclsyntax.Expression) (fill, other *Verb) {
 	object, ok := item.(*hclsyntax.ObjectConsExpr)
 	if !ok {
@@ -971,7 +985,8 @@ func (rd *reader) readDone(s *Step, at source.Place) {
 	}
 }
 
-// goesOn is a bake in the same oven at another heat: what is aimed at and read holds at its end.
+// goesOn is a bake in the same oven at another heat: what is aimed at and read holds at
+// its end.
 func (s *Step) goesOn(time, temp Given) *Step {
 	one := *s
 	one.Time, one.At, one.Where, one.Steam = time, temp, nil, nil
@@ -979,7 +994,8 @@ func (s *Step) goesOn(time, temp Given) *Step {
 	return &one
 }
 
-// standing is a wait between two folds: in the cold by its word or its place, else as a rest.
+// standing is a wait between two folds: in the cold by its word or its place, else as
+// a rest.
 func (s *Step) standing(wait Given, word string) *Step {
 	one := &Step{Part: s.Part, Verb: stepNamed("rest").verb, Place: s.Place, word: "rest",
 		Time: wait,
@@ -990,8 +1006,8 @@ func (s *Step) standing(wait Given, word string) *Step {
 	return one
 }
 
-// readFolds reads how often a dough is folded with the wait between, "3 times, every 20 min":
-// a fold and a wait each. It reports whether it did.
+// readFolds reads how often a dough is folded with the wait between, "3 times, every 20
+// min": a fold and a wait each. It reports whether it did.
 func (rd *reader) readFolds(s *Step, text string, at source.Place) bool {
 	n, wait, ok := said.Every(text)
 	if !ok {
@@ -1027,9 +1043,9 @@ func (rd *reader) readTurns(s *Step, text string, at source.Place) bool {
 	return ok
 }
 
-// readLayers reads a lamination as one word, { laminate = "3 single folds" }: the fat that the
-// list has for it is put in, and each fold is sheeted, folded and left for what rest_between
-// says.
+// readLayers reads a lamination as one word, { laminate = "3 single folds" }: the fat that
+// the list has for it is put in, and each fold is sheeted, folded and left for what
+// rest_between says.
 func (rd *reader) readLayers(s *Step, text string, at source.Place) {
 	p := rd.layerPart(s)
 	rd.uses = append(rd.uses, use{step: s, name: p.Name, place: at})

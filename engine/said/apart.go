@@ -22,8 +22,8 @@ var (
 		`\b(?:plus|and|roll(?:ing|ed)?[- ]in|dough|top up)\b`)
 )
 
-// Apart reads a name or an amount that says what it is for and that this is not the dough, "egg,
-// to glaze": what stands before. A line that is for the dough too is none.
+// Apart reads a name or an amount that says what it is for and that this is not the dough,
+// "egg, to glaze": what stands before. A line that is for the dough too is none.
 func Apart(text string) (head string, ok bool) {
 	if !mayHold(text, "to ", "for ") {
 		return "", false
@@ -35,12 +35,12 @@ func Apart(text string) (head string, ok bool) {
 	return strings.TrimRight(strings.TrimSpace(m[1]), " ,;("), true
 }
 
-// Common practice, no source: what a wash or a coat of fat on the outside weighs, % of what it is
-// put on.
+// Common practice, no source: what a wash or a coat of fat on the outside weighs, % of what
+// it is put on.
 const WashLeastPct, WashMostPct = 1, 6
 
-// Thin reports whether an item is put on in a thin coat where no amount is written: egg, milk, cream,
-// melted fat.
+// Thin reports whether an item is put on in a thin coat where no amount is written: egg,
+// milk, cream, melted fat.
 func Thin(it *larder.Item) bool {
 	return it.Class == larder.ClassEgg && it.Water > 40 || it.Class == larder.ClassFat ||
 		it.Class == larder.ClassDairy && flows(it)
@@ -54,8 +54,8 @@ func IsSizedEgg(name string) bool {
 		sizes().MatchString(strings.ToLower(name))
 }
 
-// EggSays tells which country's egg a size was taken for, where the kitchen does not say; "" for a
-// size that they do not share.
+// EggSays tells which country's egg a size was taken for, where the kitchen does not say;
+// "" for a size that they do not share.
 func EggSays(name, units string) string {
 	size := sizes().FindString(strings.ToLower(name))
 	us, eu := map[string]string{"large": "50 g", "medium": "44 g"}[size],
@@ -75,8 +75,9 @@ func EggSays(name, units string) string {
 
 var ownCountry = spelling.Pattern(`(?i)\b(?:us|uk|eu)\b`)
 
-// EggCountry tells whose egg sizes a formula counts a name in, by the words of its file: "uk", or ""
-// where they do not tell. A medium one is the US one only in a text of US measures.
+// EggCountry tells whose egg sizes a formula counts a name in, by the words of its
+// file: "uk", or "" where they do not tell. A medium one is the US one only in a text
+// of US measures.
 func EggCountry(file []byte) func(name string) string {
 	if usSigns().Match(file) {
 		return func(string) string { return "" }

@@ -178,6 +178,11 @@ func Beside(l *larder.Larder, name string) (head, rest string) {
 	if !ok || larder.Harmless(name, it) != "" {
 		return "", ""
 	}
+	// One unknown word beside a name of several kinds can be the kind: "flour (carob)".
+	if _, several := l.Ambiguous(head); several && GoesIn(rest) == "" &&
+		!strings.Contains(rest, " ") {
+		return "", ""
+	}
 	if GoesIn(rest) == "" && unread.AskedOf(l, rest) {
 		if _, apart := Apart(name); !apart {
 			return "", ""

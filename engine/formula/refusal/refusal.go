@@ -63,6 +63,11 @@ func Unknown(l *larder.Larder, name string, at source.Place, amount reading.Give
 		}
 		return source.Problem{Place: at, Text: text, Paste: strings.Join(paste, "\n")}
 	}
+	if held := l.Held(name); held != "" && amount.Set {
+		return source.Problem{Place: at,
+			Text:  text + "; write that name where it is that, or describe it in house.hcl",
+			Paste: fmt.Sprintf("%q = %q", held, amount.Text)}
+	}
 	return source.Problem{Place: at,
 		Text: text + "; if it is new, put this in house.hcl with its label's figures per 100 g",
 		Paste: fmt.Sprintf("ingredient %q {\n"+

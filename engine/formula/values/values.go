@@ -1,5 +1,6 @@
-// Package values reads the values of a formula that hang on nothing else in it: what it makes, its clock,
-// counts of pieces. The formula reader calls it; it knows no verb and no ingredient.
+// Package values reads the values of a formula that hang on nothing else in it: what it
+// makes, its clock, counts of pieces. The formula reader calls it; it knows no verb and
+// no ingredient.
 package values
 
 import (
@@ -163,7 +164,8 @@ func (rd Reader) countText(e hclsyntax.Expression, kinds quantity.Kinds, what st
 	return Given{}, inside, false
 }
 
-// CountOr reads the own value of a verb that counts or measures: fold = "3 pieces" or "2 min".
+// CountOr reads the own value of a verb that counts or measures: fold = "3 pieces" or
+// "2 min".
 func (rd Reader) CountOr(e hclsyntax.Expression, kinds quantity.Kinds, what string,
 ) (Given, bool) {
 	if text, at, ok := rd.Literal(e); ok && kinds.Has(quantity.Time) && turns.Is(text) {
