@@ -39,6 +39,7 @@ var stepFacts = []Fact{
 	},
 	{
 		Name:   "minutes",
+		Label:  "time of the step",
 		Unit:   "min",
 		Means:  "how long it takes",
 		Source: srcGiven,
