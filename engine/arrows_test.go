@@ -146,6 +146,7 @@ var mayKnow = map[string][]string{
 		"engine/science/bakersmath",
 		"engine/science/heat",
 	},
+	"engine/formula/assumed": {"engine/formula"}, // what is taken where nothing is written
 	// edits of a formula's file
 	"engine/formula/edit": {"engine/formula", "engine/quantity", "engine/reading", "engine/source"},
 	"engine/recipe/list": {
@@ -466,6 +467,7 @@ var mayKnow = map[string][]string{
 		"engine/files",
 		"engine/finding",
 		"engine/formula",
+		"engine/formula/assumed",
 		"engine/house",
 		"engine/quantity",
 		"engine/reading",

@@ -34,7 +34,7 @@ type Option struct {
 	value func(*Step) string // what it comes to, for the proof of an edit; "" likewise
 
 	spans   func(*Step) []func(*Step) // what may stand for "?"; see span.go
-	assumes func(*Step) string        // see assumed.go; nil for nothing
+	assumes func(*Step) string        // nil for nothing
 }
 
 // optionValues are the fields of a step that belong to one option alone. A new option has
@@ -468,7 +468,7 @@ type IngredientOption struct {
 	value func(*Ingredient) string
 
 	spans   func(*Ingredient) []func(*Ingredient) // what may stand for "?"; see span.go
-	assumes func(*Ingredient) string              // see assumed.go
+	assumes func(*Ingredient) string              // where it is not written; "" for nothing
 }
 
 // IngredientOptions are all the options of ingredients, in the order in which messages
@@ -1733,4 +1733,39 @@ func (rd *reader) swapped(in *Ingredient, name string) bool {
 			Paste: fmt.Sprintf("%q = %q", name, in.Name)})
 	}
 	return known
+}
+
+// Assumes lists what is taken for the ingredient's options that are not written.
+func (in *Ingredient) Assumes() []string {
+	var out []string
+	for _, o := range IngredientOptions {
+		if in.Item == nil && (o.item || in.Of == nil) || o.text(in) != "" ||
+			slices.Contains(in.Open, o) {
+			continue
+		}
+		if what := o.assumes(in); what != "" {
+			out = append(out, what)
+		}
+	}
+	return out
+}
+
+// Assumes lists what is taken for what the step does not say.
+func (s *Step) Assumes() []string {
+	var out []string
+	add := func(what string) {
+		if what != "" {
+			out = append(out, what)
+		}
+	}
+	add(s.Part.standsAs(s))
+	if s.isShapeOpen() {
+		add("a round, the thickest")
+	}
+	for _, o := range s.Verb.options {
+		if o.assumes != nil && o.text(s) == "" && !slices.Contains(s.Open, o) {
+			add(o.assumes(s))
+		}
+	}
+	return out
 }
