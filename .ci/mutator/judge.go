@@ -125,6 +125,12 @@ next:
 	return outside.Finding{}, false
 }
 
+// spot is how another finding of its rule names a finding's subject.
+func spot(f outside.Finding) string {
+	name, _, _ := strings.Cut(f.Subject, " in ")
+	return fmt.Sprintf(" %s (line %d)", name, f.Line)
+}
+
 // toldWith reports whether another finding of the rule names the
 // subject of this one.
 func (after answers) toldWith(f outside.Finding) bool {
@@ -133,8 +139,8 @@ func (after answers) toldWith(f outside.Finding) bool {
 			continue
 		}
 		for _, g := range list {
-			if strings.Contains(g.Text, "The same of ") &&
-				strings.Contains(g.Text, f.Subject+" (line ") {
+			if _, others, ok := strings.Cut(g.Text, "The same of"); ok &&
+				strings.Contains(others, spot(f)) {
 				return true
 			}
 		}
@@ -145,10 +151,10 @@ func (after answers) toldWith(f outside.Finding) bool {
 // toldOf reports whether a finding names the subject of a change as
 // another of its own, and the rule still answers there.
 func (after answers) toldOf(f outside.Finding, k known) bool {
-	if !strings.Contains(f.Text, "The same of ") || !strings.Contains(f.Text, k.of+" (line ") {
-		return false
-	}
-	return len(after[subjectKey{f.Formula, f.Rule, k.of}]) > 0
+	name, _, _ := strings.Cut(k.of, " in ")
+	_, others, _ := strings.Cut(f.Text, "The same of")
+	return strings.Contains(others, " "+name+" (line ") &&
+		len(after[subjectKey{f.Formula, f.Rule, k.of}]) > 0
 }
 
 func tell(f outside.Finding, became string) string {
@@ -297,7 +303,7 @@ func compare(before, after *outside.Answer, k known) verdict {
 				v.opposite = append(v.opposite, harsher(g, h)...)
 				continue
 			}
-			if _, ok := b.still(g, a); !ok {
+			if _, ok := b.still(g, a); !ok && !b.toldWith(g) {
 				v.opposite = append(
 					v.opposite,
 					tell(g, "clear over the range, flagged at the point"),

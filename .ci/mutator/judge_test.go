@@ -33,9 +33,11 @@ func TestCompare(t *testing.T) {
 	worst := safety
 	worst.Rule = "core-unsafe"
 	once := found("a", "risk", "flagged", 4)
-	once.Text = "Too little to weigh. The same of yeast in d (line 7)."
+	once.Text = "Too little to weigh. The same of yeast (line 7)."
 	other := found("a", "risk", "unsure", 7)
 	other.Subject = "yeast in d"
+	told, elsewhere := other, other
+	told.Answer, elsewhere.Answer, elsewhere.Line = "flagged", "flagged", 9
 	assumed := said()
 	assumed.Assumed = []string{"rest (line 4): in the room"}
 	for i, c := range []struct {
@@ -107,6 +109,14 @@ func TestCompare(t *testing.T) {
 			known{change: "opened", of: "yeast in d"}, "000100 0"},
 		{said(once), said(found("a", "note", "flagged", 4), other),
 			known{change: "opened", of: "salt in d"}, "000100 0"},
+		// Told with another, by its name and its line.
+		{said(other), said(once), known{change: "opened"}, "000000 0"},
+		{said(told), said(once), known{change: "opened"}, "000001 0"},
+		{said(told, found("a", "risk", "flagged", 4)), said(once), known{change: "narrowed"},
+			"000001 0"},
+		{said(once), said(told, found("a", "risk", "flagged", 4)), known{change: "narrowed"},
+			"000000 0"},
+		{said(elsewhere), said(once), known{change: "opened"}, "010000 0"},
 		// The worst of a range, by the rules that take it alone.
 		{said(safety), said(), known{change: "narrowed"}, "001000 0"},
 		{said(worst), said(), known{change: "narrowed"}, "000001 0"},

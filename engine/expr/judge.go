@@ -241,7 +241,7 @@ func (j *Judge) read(i int) Result {
 		return answer(figure.Open)
 	}
 	if j.likely && r.Fact.Type == facts.Number {
-		iv := j.sheet.WithoutError(v, r.Subject(j.subject))
+		iv := j.sheet.WithoutError(r.Fact, r.Subject(j.subject))
 		return Result{lo: iv.Lo, hi: iv.Hi}
 	}
 	return Result{lo: v.Lo, hi: v.Hi, words: v.Words}

@@ -15,7 +15,7 @@ func withoutError(t *testing.T, s *Sheet, part, name string) (whole Value, left 
 		t.Fatal(name)
 	}
 	v := s.Value(f, x)
-	return *v, s.WithoutError(v, x)
+	return *v, s.WithoutError(f, x)
 }
 
 // Where each input is one figure, a model's middle is left; where one

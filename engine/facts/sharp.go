@@ -13,13 +13,38 @@ import (
 // own error: its middle where each input is one figure, else what the
 // formula leaves open. So it holds the middle of each sharper text, and
 // knowing less never narrows it.
-func (s *Sheet) WithoutError(v *Value, x Subject) Interval {
+func (s *Sheet) WithoutError(f *Fact, x Subject) Interval {
+	v := s.Value(f, x)
 	middle := figure.Point(v.Mid)
 	if v.Origin == figure.ByModel && !v.Absent && middle.IsFinite() &&
 		v.Lo <= v.Mid && v.Mid <= v.Hi && s.isSharp(x) {
-		return middle
+		if moved, ok := s.overKitchen(f, x, middle); ok {
+			return moved
+		}
 	}
 	return v.WithoutFactor()
+}
+
+// overKitchen widens a figure's middle by how far each range of the
+// kitchen moves it; not ok where an end has no middle.
+func (s *Sheet) overKitchen(f *Fact, x Subject, middle Interval) (out Interval, ok bool) {
+	out, sp := middle, &s.spanning
+	for i := range sp.kitchen {
+		below, above := 0.0, 0.0
+		for _, r := range sp.readings {
+			if r.of != len(sp.spans)+i {
+				continue
+			}
+			r.turn(s)
+			at := r.sheet.Value(f, r.in(x)).Mid - middle.Lo
+			if !figure.Point(at).IsFinite() {
+				return out, false
+			}
+			below, above = min(below, at), max(above, at)
+		}
+		out = Interval{Lo: out.Lo + below, Hi: out.Hi + above}
+	}
+	return out, true
 }
 
 // isSharp reports whether the formula leaves none of a subject's

@@ -43,6 +43,23 @@ func (p *Part) CrumbActivity(kept Interval) Value {
 	return p.activity(kept)
 }
 
+// CrumbLows spans the low end of a baked crumb's water activity over
+// what its amounts may be: one figure where each is one.
+func (p *Part) CrumbLows() Interval {
+	water := p.Over(AllWater, Mass)
+	low := func(end strength, share float64) float64 {
+		s := p.solution(end)
+		if math.IsInf(s.WaterG, 1) {
+			return 1
+		}
+		s.WaterG *= max(0, 1-bakeLoss.Hi/share)
+		aw, _ := wateractivity.Estimate(wateractivity.Inverted(s), p.class())
+		return aw.Low
+	}
+	dry := low(strongest, water.Lo)
+	return figure.Between(dry, max(dry, low(weakest, water.Hi)))
+}
+
 // WaterKept is the share of a dough's water left by a bake's
 // usual loss.
 func (p *Part) WaterKept() Interval {
@@ -140,18 +157,12 @@ func (p *Part) solution(end strength) wateractivity.Solution {
 		return x.Lo
 	}
 	s := wateractivity.Solution{
-		WaterG: one(
-			Water,
-			!strong,
-		), SucroseG: one(Sucrose, strong), GlucoseG: one(Glucose, strong),
-		FructoseG: one(Fructose, strong),
-		MaltoseG: one(
-			Maltose,
-			strong,
-		), LactoseG: one(Lactose, strong), GalactoseG: one(Galactose, strong),
-		SaltG:    one(Salt, strong),
-		EthanolG: one(Alcohol, strong),
-		CocoaG:   one(Cocoa, strong), MilkProteinG: one(MilkProtein, strong),
+		WaterG: one(Water, !strong), SucroseG: one(Sucrose, strong),
+		GlucoseG: one(Glucose, strong), FructoseG: one(Fructose, strong),
+		MaltoseG: one(Maltose, strong), LactoseG: one(Lactose, strong),
+		GalactoseG: one(Galactose, strong), SaltG: one(Salt, strong),
+		EthanolG: one(Alcohol, strong), CocoaG: one(Cocoa, strong),
+		MilkProteinG: one(MilkProtein, strong),
 	}
 	if p.IsDough() {
 		// The flour's moisture is part of the water that its starch and

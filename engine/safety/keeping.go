@@ -240,7 +240,7 @@ func (s *Sheet) MouldFree() Value {
 		if p.Kind != formula.Dough || len(p.TakenBy()) > 0 {
 			continue
 		}
-		goods, tC := s.goods(p), max(coolRoomC, min(warmRoomC, s.Kitchen.Room.Mid()))
+		goods, tC := s.goods(p, false), max(coolRoomC, min(warmRoomC, s.Kitchen.Room.Mid()))
 		for _, step := range p.Steps {
 			if !step.Verb.Stores() || !(step.Where.Cold() || step.At.Set && step.At.Hi < coldC) {
 				continue
@@ -259,7 +259,13 @@ func (s *Sheet) MouldFree() Value {
 		if silent != "" && math.IsInf(days.High, 1) && days.Low == 0 {
 			return figure.Absent("a storage at room warmth ("+silent+")", p.Place)
 		}
-		return Value{Lo: days.Low, Hi: days.High, Mid: days.Mid, Origin: figure.ByModel}
+		out := Value{Lo: days.Low, Hi: days.High, Mid: days.Mid, Origin: figure.ByModel}
+		if moist := s.goods(p, true); moist.Filled != goods.Filled {
+			goods.Filled = true
+			days, _ = mould.Days(goods, Interval{Lo: 100 * aw.Lo, Hi: 100 * aw.Hi}, tC)
+			out.Lo, out.Hi = min(out.Lo, days.Low), max(out.Hi, days.High)
+		}
+		return out
 	}
 	return figure.Absent("a dough", s.Formula.Place)
 }
@@ -268,8 +274,9 @@ func (s *Sheet) MouldFree() Value {
 // almond paste and thick jam are below it.
 const moistFrom = 0.85
 
-// goods gives what the family table of keeping asks about a dough.
-func (s *Sheet) goods(p *Part) mould.Goods {
+// goods gives what the family table of keeping asks about a dough. With
+// most, a filling that its open amounts may make moist is moist.
+func (s *Sheet) goods(p *Part, most bool) mould.Goods {
 	g := mould.Goods{
 		Culture: p.HasCulture().Lo == 1,
 		Nuts:    p.Has(larder.Nut).Lo == 1,
@@ -285,8 +292,13 @@ func (s *Sheet) goods(p *Part) mould.Goods {
 		if step.Uses == nil || !step.Verb.Fills() {
 			continue
 		}
-		aw := s.Part(step.Uses).Activity()
-		g.Filled = g.Filled || !aw.Absent && (aw.Lo+aw.Hi)/2 > moistFrom
+		filling := s.Part(step.Uses)
+		aw := filling.Activity()
+		wettest := (aw.Lo + aw.Hi) / 2
+		if g := filling.Grams(makeup.Mass); most && (!g.IsPoint() || filling.WaterActivity.Set) {
+			wettest = aw.Hi
+		}
+		g.Filled = g.Filled || !aw.Absent && wettest > moistFrom
 	}
 	return g
 }

@@ -95,16 +95,13 @@ func (p *Part) wrapped() (class microbe.Sealed, days, warmestC float64, ok bool)
 // Steam, water and a griddle leave the crumb as wet as its dough: the high
 // end. A bake or hot fat dries it: a reading or the model's low end counts,
 // since most breads of 0.96 and less made no toxin for weeks (Daifas et al.
-// 1999, abstracts read).
+// 1999, abstracts read). Open and ranged amounts give that end a span.
 func (p *Part) wrappedActivity() microbe.Interval {
-	aw := p.CrumbActivity(p.WaterKept())
-	if aw.Absent {
+	if p.WaterActivity.Set || !p.Baked() {
 		return p.awEnds()
 	}
-	if p.Baked() {
-		return microbe.Interval{Lo: aw.Lo, Hi: aw.Lo}
-	}
-	return p.awEnds()
+	lows := p.CrumbLows()
+	return microbe.Interval{Lo: lows.Lo, Hi: lows.Hi}
 }
 
 // allSteps are the steps of the part and of the parts that it takes in.
@@ -144,7 +141,15 @@ func (p *Part) Botulinum() Value {
 			aw = microbe.Interval{Lo: crumb.Lo, Hi: crumb.Hi}
 		}
 	}
-	level, _ := microbe.Botulinum(class, warmestC, p.sheet.Limits().ColdC.Value, days, aw,
-		microbe.Interval{Lo: p.PH.Lo, Hi: p.PH.Hi}, p.PH.Set)
+	at := func(aw microbe.Interval) microbe.Level {
+		level, _ := microbe.Botulinum(class, warmestC, p.sheet.Limits().ColdC.Value, days, aw,
+			microbe.Interval{Lo: p.PH.Lo, Hi: p.PH.Hi}, p.PH.Set)
+		return level
+	}
+	level := at(aw)
+	if class == microbe.MoistWrapped && p.Baked() && !p.WaterActivity.Set &&
+		at(microbe.Interval{Lo: aw.Lo, Hi: aw.Lo}) != level {
+		return figure.Absent("all amounts of \""+p.Name+"\", each as one figure", p.Place)
+	}
 	return figure.Text(level.String())
 }
