@@ -968,16 +968,14 @@ func (rd *reader) saidAt(s *Step, text string, at source.Place, what string) boo
 		return true
 	}
 	from, to, ok := oven.Falling(text, s.Verb.Bakes())
-	switch {
-	case ok && s.Verb.Bakes(): // whatever its course, it lies between
-		take(to+" to "+from, fmt.Sprintf("%q is read as an oven from %s to %s all through; write "+
-			"{ %s = \"?\", at = %q }, { %s = \"?\", at = %q }, each with its own time", text, to, from,
-			s.Verb.Name, from, s.Verb.Name, to))
-	case ok:
-		rd.Fault(at, "%s: an oven that falls is a step for each figure, one after "+
-			"the other: write { %s = \"?\", at = %q }, { %s = \"?\", at = %q }, "+
-			"each with its own time", what,
-			s.Verb.Name, from, s.Verb.Name, to)
+	lines := fmt.Sprintf("write { %s = \"?\", at = %q }, { %s = \"?\", at = %q }, each with its "+
+		"own time", s.Verb.Name, from, s.Verb.Name, to)
+	if ok && s.Verb.Bakes() { // whatever its course, it lies between
+		take(to+" to "+from, fmt.Sprintf("%q is read as an oven from %s to %s all through; %s",
+			text, to, from, lines))
+	} else if ok {
+		rd.Fault(at, "%s: an oven that falls is a step for each figure, one after the other: %s",
+			what, lines)
 	}
 	return ok
 }
@@ -1473,8 +1471,8 @@ func (rd *reader) weighedText(in *Ingredient, text string, at source.Place, what
 	return Amount{Given: g}
 }
 
-// besideAmount reads an amount that has words beside it, or that is reckoned from two figures, where
-// nothing else reads it, and tells so. Other texts stay.
+// besideAmount reads an amount that has words beside it, or that is reckoned from two
+// figures, where nothing else reads it, and tells so. Other texts stay.
 func (rd *reader) besideAmount(in *Ingredient, text string, at source.Place) string {
 	for _, read := range []func(string) (string, bool){beside.Needed, beside.Pieces, beside.Less,
 		beside.Cubic, beside.Level} {
@@ -1714,7 +1712,8 @@ func (rd *reader) otherwise(s *Step, o *Option, pair reading.Pair) bool {
 		return true
 	case quoted && o == optAmount && s.Verb.own.bare, o == optAmount && s.Verb.PutsOn(),
 		o == optCount && s.Verb.PutsOn(): // the part that it puts on has its own weight
-		rd.notRead(pair.Place, pair.Key+" "+strings.Trim(placedText(rd.Place(pair.Value.Range())), `"`))
+		text = placedText(rd.Place(pair.Value.Range()))
+		rd.notRead(pair.Place, pair.Key+" "+strings.Trim(text, `"`))
 		return true
 	case slices.Contains(reckoned, o):
 		return false
@@ -1773,7 +1772,8 @@ func (rd *reader) unknownOption(s *Step, pair reading.Pair) {
 }
 
 // fatOfStep puts the fat that a dough is cooked in, { fry = "3 min", in = "sunflower oil" }, on its
-// list, apart from its weights: its allergens and cautions count. It reports whether words name one.
+// list, apart from its weights: its allergens and cautions count. It reports whether words
+// name one.
 func (rd *reader) fatOfStep(s *Step, text string, at source.Place) bool {
 	in := &Ingredient{Part: s.Part, Name: strings.TrimSpace(text), Place: at, Apart: true}
 	in.Amount = Amount{Open: true, Given: Given{Place: at}}

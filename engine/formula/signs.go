@@ -268,9 +268,9 @@ func (rd *reader) saidHeats(s *Step, text string, at source.Place) bool {
 	return false
 }
 
-// readSponge reads a sponge that is told in the words of a step, { mix = "Dampfl: yeast, sugar and
-// milk, 15 min rest" }, as what is wetted before the mix. It reports whether all its foods are in the
-// list, yeast among them.
+// readSponge reads a sponge that is told in the words of a step, { mix = "Dampfl: yeast and
+// milk, 15 min rest" }, as what is wetted before the mix. It reports whether all its foods are
+// in the list, yeast among them.
 func (rd *reader) readSponge(s *Step, text string, at source.Place) bool {
 	told := sponge.Of(text)
 	names := rd.ownNames(s, told.Foods)
@@ -289,8 +289,8 @@ func (rd *reader) readSponge(s *Step, text string, at source.Place) bool {
 		s.Time, _ = rd.QuantityText(said.Time(told.Time), at, forTime, s.Verb.Name)
 	}
 	s.sign = &sign{text, at}
-	rd.assumed(at, fmt.Sprintf("%q is read as a sponge of %s, left to stand before the mix: how much "+
-		"of each goes in is not read", text, strings.Join(names, " and ")))
+	rd.assumed(at, fmt.Sprintf("%q is read as a sponge of %s, left to stand before the mix: "+
+		"how much of each goes in is not read", text, strings.Join(names, " and ")))
 	return true
 }
 

@@ -200,7 +200,8 @@ var Cool = verb("cool", "let it cool",
 var Chill = verb("chill", "put it in the cold",
 	aTime, takes{optAt, optTo, optCore, optBy, optAs, optCovered, optHumidity, optTin, optCount},
 	standing, takesHeat, fridge, anywhere, joinsNothing, goesOn, keepsGas, closed, unattended,
-	keepsForm, putsNothing, inMaking, anyTime, "retard", "refrigerate", "fridge rest", "cold proof", "fridge", "in the fridge")
+	keepsForm, putsNothing, inMaking, anyTime, "retard", "refrigerate", "fridge rest", "cold proof",
+	"fridge", "in the fridge")
 
 // The verbs that other words can stand for: a roll that ends flat, a tin alone, a fold
 // of ingredients.
@@ -285,7 +286,8 @@ var Verbs = []*Verb{
 	verb("fill", "spread a filling on it",
 		aPart, takes{optAmount, optAt, optTime},
 		passing, noHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, touched, attended,
-		keepsForm, fills, inMaking, anyTime, "spread", "lock", "lock in", "enclose", "stuff", "pipe"),
+		keepsForm, fills, inMaking, anyTime, "spread", "lock", "lock in", "enclose", "stuff",
+		"pipe"),
 	verb("roll", "roll the sheet into a coil",
 		aLengthOrWords, takes{optSlice, optPieces, optTime},
 		passing, noHeat, nowhere, anywhere, joinsNothing, goesOn, losesGas, touched, attended,
@@ -324,7 +326,8 @@ var Verbs = []*Verb{
 		"trim", "vent",
 		"seal", "invert", "turn out", "unmould", "unmold", "flip", "preheat", "grease", "line",
 		"garnish",
-		"crimp", "serve warm", "split", "halve", "stamp", "emboss", "reserve", "set aside", "hide"),
+		"crimp", "serve warm", "split", "halve", "stamp", "emboss",
+		"reserve", "set aside", "hide"),
 	verb("proof", "the final rise",
 		aTime, takes{optAt, optTo, optAs, optCovered, optHumidity, optTin, optCount},
 		standing, noHeat, nowhere, inWarmth, joinsNothing, endsBulk, keepsGas, touched, unattended,
@@ -1039,8 +1042,8 @@ func (rd *reader) foldsDuring(s *Step, text string, at source.Place) bool {
 	if ok {
 		s.Measure = values.BareCount(float64(n), at)
 		s.Measure.Text, s.Note = text, text
-		rd.assumed(at, fmt.Sprintf("%q is read as %s = %d within the rise beside it, whose time holds "+
-			"its wait", text, s.word, n))
+		rd.assumed(at, fmt.Sprintf("%q is read as %s = %d within the rise beside it, whose time "+
+			"holds its wait", text, s.word, n))
 	}
 	return ok
 }

@@ -44,8 +44,8 @@ func Words(l *larder.Larder, text string, counted bool) (amount, words string, o
 }
 
 var pieces = spelling.Pattern(`(?i)^(\d+) ?(?:(?:pieces?|pcs?\.?|sticks?|bars?|squares?|cubes?|` +
-	`slices?|balls?|lumps?|stück|stk|pièces?|bâtons?|pezzi|piezas|st|kpl) ?)(?:of|à|de|da|@) ?` +
-	`(\d[\d.,]* ?(?:g|grams?|oz|ounces?))(?: each)?$`)
+	`slices?|balls?|lumps?|stück|stk|pièces?|bâtons?|pezzi|piezas|st|kpl) ?)(?:of|à|de|da|` +
+	`@) ?(\d[\d.,]* ?(?:g|grams?|oz|ounces?))(?: each)?$`)
 
 // Pieces reads a number of pieces with the weight of one: "48 pieces of
 // 5 g" is 240 g.

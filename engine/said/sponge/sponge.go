@@ -14,10 +14,10 @@ var (
 		`pre-?ferment|dampfl|vorteig|hefeansatz|rozczyn|opara|lievitino|fördeg))(?: of|:| from|` +
 		` with| mit| aus|,| -)? +`)
 	lasts = spelling.Pattern(`(?i)(?:[ ,;:(–-]+(?:for |about |rest |leave |stand )*)` +
-		`([\d½][\d./½¼¾ ]*(?:(?:-|–|to )[\d./ ]+)?(?:minutes?|minuten|mins?|hours?|hrs?|hr|h|` +
-		`stunden?))\b([^\d½¼¾]*)$`)
-	weights = spelling.Pattern(`(?i)(?:\b\d[\d./]*|[½¼¾⅓⅔]) ?(?:(?:kg|g|ml|l|dl|cl|cups?|tsps?|` +
-		`tbsps?|teaspoons?|tablespoons?|spoons?|spoonfuls?|EL|TL|rkl|oz)\b\.?)?(?: of\b)? ?`)
+		`([\d½][\d./½¼¾ ]*(?:(?:-|–|to )[\d./ ]+)?(?:minutes?|minuten|mins?|` +
+		`hours?|hrs?|hr|h|stunden?))\b([^\d½¼¾]*)$`)
+	weights = spelling.Pattern(`(?i)(?:\b\d[\d./]*|[½¼¾⅓⅔]) ?(?:(?:kg|g|ml|l|dl|cl|cups?|` +
+		`tsps?|tbsps?|teaspoons?|tablespoons?|spoons?|spoonfuls?|EL|TL|rkl|oz)\b\.?)?(?: of\b)? ?`)
 )
 
 // Told is a sponge as it is told: the foods, with no amounts; how long it
