@@ -105,6 +105,13 @@ var mayKnow = map[string][]string{
 		"engine/said/unread",
 		"engine/spelling",
 	}, // words for what a step puts on; it knows no formula
+	"engine/said/beside": {
+		"engine/larder",
+		"engine/quantity",
+		"engine/said/unread",
+		"engine/spelling",
+	}, // words beside an amount; it knows no formula
+	"engine/said/sponge": {"engine/spelling"}, // a sponge in words; it knows no formula
 	"engine/formula/values": {
 		"engine/figure",
 		"engine/quantity",
@@ -137,7 +144,9 @@ var mayKnow = map[string][]string{
 		"engine/said",
 		"engine/said/oven",
 		"engine/said/around",
+		"engine/said/beside",
 		"engine/said/puton",
+		"engine/said/sponge",
 		"engine/said/turns",
 		"engine/said/unread",
 		"engine/source",
@@ -146,6 +155,7 @@ var mayKnow = map[string][]string{
 		"engine/science/bakersmath",
 		"engine/science/heat",
 	},
+	"engine/formula/assumed": {"engine/formula"}, // what is taken where nothing is written
 	// edits of a formula's file
 	"engine/formula/edit": {"engine/formula", "engine/quantity", "engine/reading", "engine/source"},
 	"engine/recipe/list": {
@@ -466,6 +476,7 @@ var mayKnow = map[string][]string{
 		"engine/files",
 		"engine/finding",
 		"engine/formula",
+		"engine/formula/assumed",
 		"engine/house",
 		"engine/quantity",
 		"engine/reading",

@@ -16,6 +16,7 @@ import (
 	"forebake/engine/reading"
 	"forebake/engine/said"
 	"forebake/engine/said/around"
+	"forebake/engine/said/beside"
 	"forebake/engine/said/oven"
 	"forebake/engine/source"
 	"forebake/engine/spelling"
@@ -34,7 +35,7 @@ type Option struct {
 	value func(*Step) string // what it comes to, for the proof of an edit; "" likewise
 
 	spans   func(*Step) []func(*Step) // what may stand for "?"; see span.go
-	assumes func(*Step) string        // see assumed.go; nil for nothing
+	assumes func(*Step) string        // nil for nothing
 }
 
 // optionValues are the fields of a step that belong to one option alone. A new option has
@@ -468,7 +469,7 @@ type IngredientOption struct {
 	value func(*Ingredient) string
 
 	spans   func(*Ingredient) []func(*Ingredient) // what may stand for "?"; see span.go
-	assumes func(*Ingredient) string              // see assumed.go
+	assumes func(*Ingredient) string              // where it is not written; "" for nothing
 }
 
 // IngredientOptions are all the options of ingredients, in the order in which messages
@@ -967,11 +968,14 @@ func (rd *reader) saidAt(s *Step, text string, at source.Place, what string) boo
 		return true
 	}
 	from, to, ok := oven.Falling(text, s.Verb.Bakes())
-	if ok {
-		rd.Fault(at, "%s: an oven that falls is a step for each figure, one after "+
-			"the other: write { %s = \"?\", at = %q }, { %s = \"?\", at = %q }, "+
-			"each with its own time", what,
-			s.Verb.Name, from, s.Verb.Name, to)
+	lines := fmt.Sprintf("write { %s = \"?\", at = %q }, { %s = \"?\", at = %q }, each with its "+
+		"own time", s.Verb.Name, from, s.Verb.Name, to)
+	if ok && s.Verb.Bakes() { // whatever its course, it lies between
+		take(to+" to "+from, fmt.Sprintf("%q is read as an oven from %s to %s all through; %s",
+			text, to, from, lines))
+	} else if ok {
+		rd.Fault(at, "%s: an oven that falls is a step for each figure, one after the other: %s",
+			what, lines)
 	}
 	return ok
 }
@@ -1130,6 +1134,46 @@ func (rd *reader) readWith(s *Step, e hclsyntax.Expression, what string) {
 	for i, name := range names {
 		rd.withs = append(rd.withs, use{step: s, name: name, place: places[i]})
 	}
+}
+
+// listOwn reads a list in the place of a time, { add = ["raisins", "peel"] }, as what goes in, and
+// reports whether it is one.
+func (rd *reader) listOwn(s *Step, e hclsyntax.Expression) bool {
+	if _, isList := e.(*hclsyntax.TupleConsExpr); !isList || s.Verb.Bakes() ||
+		!s.Verb.Joins() && !s.Verb.Heats() {
+		return false
+	}
+	at := rd.Place(e.Range())
+	rd.readWith(s, e, s.Verb.Name)
+	if s.OpenOwn = !s.Verb.Mixes() && !s.Verb.Melts(); !s.OpenOwn {
+		s.sign = &sign{s.word + " of a list", at} // its time is the usual one
+	}
+	rd.assumed(at, fmt.Sprintf("a list behind %s is read as what goes in", s.word))
+	return true
+}
+
+// ownNames gives the names of the part's ingredients that words name, by their own names or by the
+// larder's: "milk with sugar" of "Milch" and "Zucker"; nil where a word names none.
+func (rd *reader) ownNames(s *Step, words string) []string {
+	names := rd.names(s)
+	if c, why := said.Which(words, names); why == "" {
+		return c.Names
+	}
+	items := slices.Clone(names)
+	for i, name := range names {
+		if in := ingredientNamed(s.Part, name); in.Item != nil {
+			items[i] = in.Item.Name
+		}
+	}
+	c, why := said.Which(words, items)
+	if why != "" || c.Rest {
+		return nil
+	}
+	var out []string
+	for _, name := range c.Names {
+		out = append(out, names[slices.Index(items, name)])
+	}
+	return out
 }
 
 // leavesOut are keys of a step for the ingredients that do not go in yet.
@@ -1416,11 +1460,40 @@ func (rd *reader) weighedText(in *Ingredient, text string, at source.Place, what
 			text += " pieces" // eggs are counted: "2" can mean nothing else
 		}
 	}
-	g, _ := rd.QuantityText(rd.saidAmount(in, text, at), at, quantity.Amounts, what)
+	plain := rd.saidAmount(in, text, at)
+	if _, fault := quantity.Read(plain, quantity.Amounts); fault != nil {
+		plain = rd.besideAmount(in, plain, at)
+	}
+	g, _ := rd.QuantityText(plain, at, quantity.Amounts, what)
 	if g.Set {
 		g.Text = written // as it was written
 	}
 	return Amount{Given: g}
+}
+
+// besideAmount reads an amount that has words beside it, or that is reckoned from two
+// figures, where nothing else reads it, and tells so. Other texts stay.
+func (rd *reader) besideAmount(in *Ingredient, text string, at source.Place) string {
+	for _, read := range []func(string) (string, bool){beside.Needed, beside.Pieces, beside.Less,
+		beside.Cubic, beside.Level} {
+		if out, ok := read(text); ok {
+			rd.assumed(at, fmt.Sprintf("%q of %q is read as %s", text, in.Name, out))
+			return rd.saidAmount(in, out, at)
+		}
+	}
+	counted := rd.counted(in.called())
+	amount, words, ok := beside.Words(rd.opts.Larder, text, counted)
+	if !ok {
+		return text
+	}
+	if it, _, known := rd.find(in); !known || said.WarmthOf(it, words) == "" {
+		rd.notRead(at, words)
+	}
+	in.aside = strings.TrimSpace(in.aside + " " + words)
+	if _, fault := quantity.Read(amount+" pieces", forCount); counted && fault == nil {
+		return amount + " pieces"
+	}
+	return rd.saidAmount(in, amount, at)
 }
 
 // flourOfMakes turns the percent of a part's flours into the grams that makes comes to,
@@ -1637,6 +1710,11 @@ func (rd *reader) otherwise(s *Step, o *Option, pair reading.Pair) bool {
 		rd.assumed(pair.Place, fmt.Sprintf("%s of %s is read as %s", o.Name, s.Verb.Name,
 			other.Name))
 		return true
+	case quoted && o == optAmount && s.Verb.own.bare, o == optAmount && s.Verb.PutsOn(),
+		o == optCount && s.Verb.PutsOn(): // the part that it puts on has its own weight
+		text = placedText(rd.Place(pair.Value.Range()))
+		rd.notRead(pair.Place, pair.Key+" "+strings.Trim(text, `"`))
+		return true
 	case slices.Contains(reckoned, o):
 		return false
 	case !quoted:
@@ -1664,6 +1742,7 @@ func (rd *reader) unknownOption(s *Step, pair reading.Pair) {
 	}
 	o := optionNamed(name)
 	switch {
+	case quoted && s.Verb.Cooks() && rd.fatOfStep(s, text, at):
 	case quoted && name == optNote.Name: // nothing is reckoned from it: nothing is lost
 		if word == "until" && s.Verb.Waits() && s.Time.Set && said.Sign(word+" "+text) {
 			rd.assumed(at, fmt.Sprintf("until = %q is kept as a note: the time is "+
@@ -1690,6 +1769,25 @@ func (rd *reader) unknownOption(s *Step, pair reading.Pair) {
 	default:
 		rd.Unknown(pair.Place, "key", pair.Key, "a "+s.Verb.Name+" step", s.Verb.Options())
 	}
+}
+
+// fatOfStep puts the fat that a dough is cooked in, { fry = "3 min", in = "sunflower oil" }, on its
+// list, apart from its weights: its allergens and cautions count. It reports whether words
+// name one.
+func (rd *reader) fatOfStep(s *Step, text string, at source.Place) bool {
+	in := &Ingredient{Part: s.Part, Name: strings.TrimSpace(text), Place: at, Apart: true}
+	in.Amount = Amount{Open: true, Given: Given{Place: at}}
+	it, _, ok := rd.find(in)
+	if !ok || it.Class != larder.ClassFat || s.Part.Kind != Dough {
+		return false
+	}
+	s.Note = strings.TrimSpace(s.Note + " in " + text)
+	if in.Item = it; ingredientNamed(s.Part, in.Name) == nil {
+		s.Part.Ingredients = append(s.Part.Ingredients, in)
+	}
+	rd.assumed(at, fmt.Sprintf("%q is read as what the dough is cooked in: it is left out of its "+
+		"weights, and its allergens and cautions are told", text))
+	return true
 }
 
 // readWhere reads words for where a part stands or goes, in = "9x13 inch pan", by what they
@@ -1733,4 +1831,39 @@ func (rd *reader) swapped(in *Ingredient, name string) bool {
 			Paste: fmt.Sprintf("%q = %q", name, in.Name)})
 	}
 	return known
+}
+
+// Assumes lists what is taken for the ingredient's options that are not written.
+func (in *Ingredient) Assumes() []string {
+	var out []string
+	for _, o := range IngredientOptions {
+		if in.Item == nil && (o.item || in.Of == nil) || o.text(in) != "" ||
+			slices.Contains(in.Open, o) {
+			continue
+		}
+		if what := o.assumes(in); what != "" {
+			out = append(out, what)
+		}
+	}
+	return out
+}
+
+// Assumes lists what is taken for what the step does not say.
+func (s *Step) Assumes() []string {
+	var out []string
+	add := func(what string) {
+		if what != "" {
+			out = append(out, what)
+		}
+	}
+	add(s.Part.standsAs(s))
+	if s.isShapeOpen() {
+		add("a round, the thickest")
+	}
+	for _, o := range s.Verb.options {
+		if o.assumes != nil && o.text(s) == "" && !slices.Contains(s.Open, o) {
+			add(o.assumes(s))
+		}
+	}
+	return out
 }

@@ -11,6 +11,7 @@ import (
 	"forebake/engine/figure"
 	"forebake/engine/quantity"
 	"forebake/engine/said"
+	"forebake/engine/said/sponge"
 	"forebake/engine/said/unread"
 	"forebake/engine/source"
 	"forebake/engine/spelling"
@@ -161,6 +162,9 @@ func (rd *reader) saidTime(s *Step, e hclsyntax.Expression) bool {
 	if !ok || said.PlainTime(text) {
 		return false
 	}
+	if sponge.Of(text).Named && rd.readSponge(s, text, at) {
+		return true
+	}
 	if sum, ok := said.Sum(text); ok && s.Verb.Mixes() {
 		s.Time, _ = rd.QuantityText(sum, at, forTime, s.Verb.Name)
 		s.Time.Text, s.Note = sum, text
@@ -246,6 +250,9 @@ func (rd *reader) saidHeats(s *Step, text string, at source.Place) bool {
 			s.word, first.Time, first.Temp, s.word, then.Time, then.Temp))
 		return true
 	}
+	if time, to, ok := said.TimeTo(text); ok && !s.InHotFat() && rd.goesTo(s, time, to, text, at) {
+		return true
+	}
 	if t, ok := said.TimeAt(text); ok && !s.At.Set && s.Verb.Takes(optAt) {
 		if _, fault := quantity.Read(said.Time(t.Time), forTime); fault == nil {
 			s.Time, _ = rd.QuantityText(said.Time(t.Time), at, forTime, s.Verb.Name)
@@ -261,9 +268,58 @@ func (rd *reader) saidHeats(s *Step, text string, at source.Place) bool {
 	return false
 }
 
+// readSponge reads a sponge that is told in the words of a step, { mix = "Dampfl: yeast and
+// milk, 15 min rest" }, as what is wetted before the mix. It reports whether all its foods are
+// in the list, yeast among them.
+func (rd *reader) readSponge(s *Step, text string, at source.Place) bool {
+	told := sponge.Of(text)
+	names := rd.ownNames(s, told.Foods)
+	yeast := slices.ContainsFunc(names, func(name string) bool {
+		it := ingredientNamed(s.Part, name).Item
+		return it != nil && it.Yeast > 0
+	})
+	if !s.Verb.Soaks() && !(s.Verb.Mixes() && told.Named) || !yeast || len(s.With) > 0 {
+		return false
+	}
+	s.Verb = stepNamed("bloom").verb
+	for _, name := range names {
+		rd.withs = append(rd.withs, use{step: s, name: name, place: at})
+	}
+	if told.Time != "" {
+		s.Time, _ = rd.QuantityText(said.Time(told.Time), at, forTime, s.Verb.Name)
+	}
+	s.sign = &sign{text, at}
+	rd.assumed(at, fmt.Sprintf("%q is read as a sponge of %s, left to stand before the mix: "+
+		"how much of each goes in is not read", text, strings.Join(names, " and ")))
+	return true
+}
+
+// goesTo reads a time with the temperature at its end, "3 min to 65 C". It reports whether the step
+// takes one.
+func (rd *reader) goesTo(s *Step, time, to, text string, at source.Place) bool {
+	field, o := &s.To, optTo
+	if !s.Verb.Takes(optTo) {
+		field, o = &s.Core, optCore
+	}
+	g, fault := quantity.Read(to, forTemperature)
+	if fault != nil || field.Set || !s.Verb.Takes(o) || s.Verb.Bakes() && g.Hi > hottestCore {
+		return false
+	}
+	*field, _ = rd.QuantityText(to, at, forTemperature, s.Verb.Name)
+	s.Time, _ = rd.QuantityText(said.Time(time), at, forTime, s.Verb.Name)
+	rd.assumed(at, fmt.Sprintf("%q is read as %s, %s = %q", text, time, o.Name, to))
+	return true
+}
+
+// hottestCore is the most that the middle of a bake gets to, C: no water boils away there.
+const hottestCore = 105
+
 // besideOwn reads words in the place of a time: what goes in, with the way that it does told as not
 // read, or words alone, which leave the time to be found. It reports whether it did.
 func (rd *reader) besideOwn(s *Step, text string, at source.Place) bool {
+	if rd.readSponge(s, text, at) {
+		return true
+	}
 	if head, rest := said.Gradually(text); head != "" && rd.namesOwn(s, head, at) {
 		rd.notRead(at, rest)
 		return true
@@ -297,10 +353,16 @@ func (rd *reader) namesOwn(s *Step, text string, at source.Place) bool {
 	if !s.Verb.Joins() && !s.Verb.Heats() || s.Verb.Bakes() {
 		return false
 	}
+	names := []string{text}
 	if _, why := said.Which(text, rd.names(s)); why != "" {
+		names = rd.ownNames(s, text)
+	}
+	for _, name := range names {
+		rd.withs = append(rd.withs, use{step: s, name: name, place: at})
+	}
+	if len(names) == 0 {
 		return false
 	}
-	rd.withs = append(rd.withs, use{step: s, name: text, place: at})
 	if s.Verb.Mixes() || s.Verb.Melts() {
 		s.sign = &sign{text, at} // its time is the usual one
 		return true

@@ -491,6 +491,7 @@ func (rd *reader) readOwn(s *Step, e hclsyntax.Expression) {
 			s.Words = name
 			rd.uses = append(rd.uses, use{step: s, name: name, place: at})
 		}
+	case rd.listOwn(s, e):
 	case own.words:
 		if text, at, ok := rd.Text(e, what); ok {
 			s.Words = text
@@ -531,11 +532,13 @@ func (rd *reader) readOwnQuantity(s *Step, e hclsyntax.Expression) {
 		switch {
 		case rd.readFolds(s, text, at), rd.readTurns(s, text, at):
 			return
-		case turns.Is(said.Key(s.word) + " " + text): // { punch = "down" }
+		case rd.foldsDuring(s, text, at):
+			return
+		case turns.Is(text), turns.Is(said.Key(s.word) + " " + text): // { punch = "down" }
 			s.Measure = values.BareCount(1, at)
 			s.Measure.Text = text
 			return
-		case !turns.Is(text) && rd.isProse("", text, nil) && s.Verb.own.count:
+		case rd.isProse("", text, nil) && s.Verb.own.count:
 			if _, times := said.Times(text); !times {
 				s.OpenOwn, s.Note = true, text
 				rd.assumed(at, fmt.Sprintf("%q says no number of times: taken as \"?\"", text))

@@ -200,7 +200,8 @@ var Cool = verb("cool", "let it cool",
 var Chill = verb("chill", "put it in the cold",
 	aTime, takes{optAt, optTo, optCore, optBy, optAs, optCovered, optHumidity, optTin, optCount},
 	standing, takesHeat, fridge, anywhere, joinsNothing, goesOn, keepsGas, closed, unattended,
-	keepsForm, putsNothing, inMaking, anyTime, "retard", "refrigerate", "fridge rest", "cold proof")
+	keepsForm, putsNothing, inMaking, anyTime, "retard", "refrigerate", "fridge rest", "cold proof",
+	"fridge", "in the fridge")
 
 // The verbs that other words can stand for: a roll that ends flat, a tin alone, a fold
 // of ingredients.
@@ -285,7 +286,8 @@ var Verbs = []*Verb{
 	verb("fill", "spread a filling on it",
 		aPart, takes{optAmount, optAt, optTime},
 		passing, noHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, touched, attended,
-		keepsForm, fills, inMaking, anyTime, "spread", "lock in", "enclose", "stuff", "pipe"),
+		keepsForm, fills, inMaking, anyTime, "spread", "lock", "lock in", "enclose", "stuff",
+		"pipe"),
 	verb("roll", "roll the sheet into a coil",
 		aLengthOrWords, takes{optSlice, optPieces, optTime},
 		passing, noHeat, nowhere, anywhere, joinsNothing, goesOn, losesGas, touched, attended,
@@ -308,7 +310,7 @@ var Verbs = []*Verb{
 		passing, noHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, touched, attended,
 		keepsForm, washes, inMaking, anyTime, "glaze", "egg wash", "dorure", "eggwash",
 		"top", "dip",
-		"finish", "coat", "smear", "roll in", "toss in"),
+		"finish", "coat", "smear", "pour", "roll in", "toss in"),
 	verb("dust", "flour, sugar or seeds on the outside, too little to count",
 		harmlessWords, takes{optTime},
 		passing, noHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, touched, attended,
@@ -324,7 +326,8 @@ var Verbs = []*Verb{
 		"trim", "vent",
 		"seal", "invert", "turn out", "unmould", "unmold", "flip", "preheat", "grease", "line",
 		"garnish",
-		"crimp", "serve warm", "split", "halve"),
+		"crimp", "serve warm", "split", "halve", "stamp", "emboss",
+		"reserve", "set aside", "hide"),
 	verb("proof", "the final rise",
 		aTime, takes{optAt, optTo, optAs, optCovered, optHumidity, optTin, optCount},
 		standing, noHeat, nowhere, inWarmth, joinsNothing, endsBulk, keepsGas, touched, unattended,
@@ -340,7 +343,7 @@ var Verbs = []*Verb{
 		aPart, takes{optTime},
 		passing, noHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, closed, attended,
 		keepsForm, tops, inMaking, anyTime, "glaze", "frost", "drizzle", "top", "dip", "finish",
-		"decorate", "soak", "ice", "coat", "roll in", "toss in"),
+		"decorate", "soak", "ice", "coat", "pour", "pour over", "roll in", "toss in"),
 	Cool,
 	verb("hold", "keep it hot or cold for service",
 		aTime, takes{optAt, optAs, optCovered},
@@ -1030,6 +1033,19 @@ func (rd *reader) readFolds(s *Step, text string, at source.Place) bool {
 	rd.assumed(at, fmt.Sprintf("%q is read as %d times { %s = 1 }, { rest = %q }", text, n,
 		s.word, wait))
 	return true
+}
+
+// foldsDuring reads folds that lie within the rise that they stand beside, "1 at 45 min": their
+// moments take no time of their own. It reports whether it did.
+func (rd *reader) foldsDuring(s *Step, text string, at source.Place) bool {
+	n, ok := turns.During(text)
+	if ok {
+		s.Measure = values.BareCount(float64(n), at)
+		s.Measure.Text, s.Note = text, text
+		rd.assumed(at, fmt.Sprintf("%q is read as %s = %d within the rise beside it, whose time "+
+			"holds its wait", text, s.word, n))
+	}
+	return ok
 }
 
 // readTurns reads turns that are told by their kinds, and reports whether it did.

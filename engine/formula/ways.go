@@ -304,8 +304,8 @@ func findWay(v *Verb, text string) (*Way, bool) {
 	return wayAmong(v, text)
 }
 
-// beside are words that may stand beside a way and change nothing of it.
-var beside = spelling.Pattern(`\b(?:with|using|fitted|the|an?|my|our|in|on|by|at|to|of|and|` +
+// besideWay are words that may stand beside a way and change nothing of it.
+var besideWay = spelling.Pattern(`\b(?:with|using|fitted|the|an?|my|our|in|on|by|at|to|of|and|` +
 	`then|or|attachment|bowl|set|mit|und|avec|au|con|med|den|dem|le|la|low|medium|middle|high|` +
 	`slow|fast|first|second|speed|gear|\d+)\b`)
 
@@ -329,7 +329,7 @@ func wayAmong(v *Verb, text string) (found *Way, ok bool) {
 			}
 		}
 	}
-	return found, found != nil && strings.TrimSpace(beside().ReplaceAllString(rest, "")) == ""
+	return found, found != nil && strings.TrimSpace(besideWay().ReplaceAllString(rest, "")) == ""
 }
 
 // nearWays are the names of the ways to do a verb that are nearest to a word.

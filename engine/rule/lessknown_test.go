@@ -12,6 +12,7 @@ import (
 	"forebake/engine/facts"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
+	assumptions "forebake/engine/formula/assumed"
 	"forebake/engine/house"
 	"forebake/engine/kitchen"
 	"forebake/engine/reading"
@@ -159,7 +160,7 @@ func hear(text, houseFile string) (out map[string]heard, assumed int, fault stri
 			}
 		}
 	}
-	return out, len(one.Assumed()) + len(h.Kitchen.Assumed()), ""
+	return out, len(assumptions.Of(one)) + len(h.Kitchen.Assumed()), ""
 }
 
 // slots lists the settings of a sketch and its house by name.

@@ -11,6 +11,7 @@ import (
 	"forebake/engine/facts"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
+	"forebake/engine/formula/assumed"
 	"forebake/engine/quantity"
 	"forebake/engine/rule"
 	"forebake/engine/source"
@@ -102,7 +103,7 @@ func (w *worker) file(in Input) File {
 // assumedOf is what is assumed for a formula's unwritten settings.
 func assumedOf(f *formula.Formula, file string) finding.Assumptions {
 	out := finding.Assumptions{File: file, Formula: f.Name, Line: f.Place.Line()}
-	for _, one := range f.Assumed() {
+	for _, one := range assumed.Of(f) {
 		out.List = append(out.List, finding.Assumption(one))
 	}
 	return out

@@ -166,6 +166,19 @@ func TimeAt(text string) (t Heated, ok bool) {
 		strings.Trim(m[4], " ,;")}, true
 }
 
+var timeTo = spelling.Pattern(`(?i)^(\d[^,;]*?),? (?:to|until|till|up to|auf|à|bis|fino a) ` +
+	`(?:it (?:is|reaches) )?(\d+(?:\.\d+)? ?°? ?(?:degrees )?[CF])\.?$`)
+
+// TimeTo reads a time with the temperature at its end: "3 min to 65 C".
+func TimeTo(text string) (time, to string, ok bool) {
+	m := timeTo().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return "", "", false
+	}
+	_, fault := quantity.Read(Time(m[1]), quantity.Of(quantity.Time))
+	return m[1], m[2], fault == nil
+}
+
 // Heated is a time with how warm it is meanwhile, and how humid; Rest are the words beside them.
 type Heated struct{ Time, Temp, Humidity, Rest string }
 

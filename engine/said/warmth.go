@@ -23,7 +23,8 @@ var warmNames = []struct {
 	{names(`room[- ]temp(?:erature|\.)?|zimmerwarm\w*|rums(?:varm|tempererad)\w*|rumstempererat|` +
 		`stuetempereret|temp[ée]rature ambiante|temperatura ambiente`), "18 C to 24 C", anything},
 	{names(`luke ?warm|tepid|lauwarm\w*|ti[eè]des?|tiepid[oa]|tibi[oa]|templad[oa]|ljumm(?:en|` +
-		`et)|lunkent?|finger(?:varmt?|warm\w*)|hand[- ]?(?:warm\w*|hot)|blood[- ]warm`),
+		`et)|lunkent?|finger(?:varmt?|warm\w*)|hand[- ]?(?:warm\w*|hot)|blood[- ](?:warm|heat)|` +
+		`body (?:heat|temperature)`),
 		"35 C to 40 C", anything},
 	{names(`boiling|kochende\w*|bouillante?|bollente|kogende|kokande`), "95 C to 100 C", flows},
 	{names(`melted|zerlassen\w*|geschmolzen\w*|flüssige?|fondue?s?|fus[oa]|derretid[oa]|sm[aä]lt|` +

@@ -79,6 +79,9 @@ func Unknown(l *larder.Larder, name string, at source.Place, amount reading.Give
 // name, another with the family nearest to the dough's make-up.
 func Family(name string, dough family.MakeUp) (text string, misspelt bool) {
 	for _, word := range spelling.Nearest(name, family.Words(), 1) {
+		if strings.HasPrefix(strings.ToLower(word), strings.ToLower(name)+" ") {
+			break // "laminated" of "laminated dough" is no slip of the pen
+		}
 		f, _ := family.Find(word)
 		return fmt.Sprintf("no family %q in the range table; nearest is %s", name, f.Name), true
 	}

@@ -51,6 +51,30 @@ func Several(text string) (n int, ok bool) {
 	return n, len(all) > 1
 }
 
+var during = spelling.Pattern(`(?i)^(\d|one|two|three|four|once|twice|a|an)(?: (?:times?|folds?|` +
+	`sets?))?,? (?:at|after|@) (?:the )?(?:\d+ ?(?:min\w*|h\w*)?(?:,? ?(?:and|,|&) ?)?)+` +
+	`(?: mark)?$`)
+
+// During reads folds by the minutes of a rise at which they are done: "1
+// at 45 min", "2 at 30 and 60 min".
+func During(text string) (n int, ok bool) {
+	m := during().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return 0, false
+	}
+	switch word := strings.ToLower(m[1]); word {
+	case "once", "a", "an":
+		return 1, true
+	case "twice":
+		return 2, true
+	default:
+		if n = 1 + slices.Index(numbers, word); n == 0 {
+			n, _ = strconv.Atoi(word)
+		}
+	}
+	return n, n > 0
+}
+
 var layers = spelling.Pattern(`(?i)\b(?:laminat(?:e|ing|ion)|roll(?:ing)?[- ]in|tourage|beurrage|` +
 	`(?:butter )?block|layers|layering|lock[- ]?in)\b`)
 
@@ -65,6 +89,7 @@ var turns = map[string]bool{"letter": true, "letter turn": true, "letter fold": 
 	"double": true, "double turn": true, "half": true, "three-fold": true, "four-fold": true,
 	"knock back": true, "knock it back": true, "punch down": true, "degas": true, "deflate": true,
 	"double fold": true, "single fold": true, "simple fold": true, "simple turn": true,
+	"in half": true, "in three": true, "in thirds": true, "in four": true, "in quarters": true,
 	"tri-fold": true, "tour double": true, "tour simple": true}
 
 // Is reports whether words are one turn of a laminated dough.

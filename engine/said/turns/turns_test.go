@@ -23,3 +23,13 @@ func TestFolds(t *testing.T) {
 		t.Error("layers are not told from a mix")
 	}
 }
+
+// TestDuring reads folds by the minutes of the rise.
+func TestDuring(t *testing.T) {
+	for text, want := range map[string]int{"1 at 45 min": 1, "2 at 30 and 60 min": 2,
+		"once after 45 min": 1, "45 min": 0, "0 at 5 min": 0, "every 45 min": 0, "1 at 30 C": 0} {
+		if n, ok := During(text); n != want || ok != (want > 0) {
+			t.Errorf("%q: %d, %v", text, n, ok)
+		}
+	}
+}

@@ -1,0 +1,126 @@
+// Package beside reads an amount with words beside it that no other
+// reader knows: "1/4 pint, blood heat", "as needed, about 1/4 cup", "48
+// pieces of 5 g". It knows no formula.
+package beside
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+
+	"forebake/engine/larder"
+	"forebake/engine/quantity"
+	"forebake/engine/said/unread"
+	"forebake/engine/spelling"
+)
+
+// otherAmount are words that make another amount of the one before them.
+var otherAmount = spelling.Pattern(`(?i)\b(?:minus|plus|weight|net|gross|extra|of (?:the|total|` +
+	`dough|flour|it)|divided|split)\b`)
+
+// Words parts an amount from the words behind it, "5 cups, spooned and
+// leveled", where they can turn nothing. counted says that the thing is
+// counted where no unit is written. ok is false where they are asked.
+func Words(l *larder.Larder, text string, counted bool) (amount, words string, ok bool) {
+	text = strings.TrimSpace(text)
+	if strings.Contains(text, "%") { // "2 % of the dough" is another percent
+		return "", "", false
+	}
+	for i := len(text) - 1; i > 0; i-- {
+		if !strings.ContainsRune(" ,;(", rune(text[i])) {
+			continue
+		}
+		amount = strings.TrimRight(text[:i], " ,;(")
+		words = strings.Trim(text[i:], " ,;().-")
+		_, fault := quantity.Read(quantity.OfCountry(amount, "us"), quantity.Amounts)
+		if fault != nil && counted && text[i] != ' ' {
+			_, fault = quantity.Read(amount+" pieces", quantity.Of(quantity.Count))
+		}
+		if fault == nil && words != "" {
+			return amount, words, !unread.AskedOf(l, words) && !otherAmount().MatchString(words)
+		}
+	}
+	return "", "", false
+}
+
+var pieces = spelling.Pattern(`(?i)^(\d+) ?(?:(?:pieces?|pcs?\.?|sticks?|bars?|squares?|cubes?|` +
+	`slices?|balls?|lumps?|stück|stk|pièces?|bâtons?|pezzi|piezas|st|kpl) ?)(?:of|à|de|da|` +
+	`@) ?(\d[\d.,]* ?(?:g|grams?|oz|ounces?))(?: each)?$`)
+
+// Pieces reads a number of pieces with the weight of one: "48 pieces of
+// 5 g" is 240 g.
+func Pieces(text string) (total string, ok bool) {
+	m := pieces().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return "", false
+	}
+	n, err := strconv.Atoi(m[1])
+	one, fault := quantity.Read(m[2], quantity.Of(quantity.Mass))
+	if err != nil || fault != nil || n < 1 {
+		return "", false
+	}
+	x, _ := quantity.FromBase(one.Lo*float64(n), one.Unit)
+	return quantity.Plain(x) + " " + one.Unit, true
+}
+
+var needed = spelling.Pattern(`(?i)^(?:(?:or )?as (?:needed|required|necessary)|if needed|enough|` +
+	`to taste|nach bedarf|q\.?b\.?|al gusto|selon besoin)[ ,;:(]+([^()]*\d[^()]*)\)?$`)
+
+// Needed reads an amount that is called as much as is needed: "as
+// needed, about 1/4 cup".
+func Needed(text string) (amount string, ok bool) {
+	m := needed().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return "", false
+	}
+	return strings.TrimSpace(m[1]), true
+}
+
+var less = spelling.Pattern(`(?i)^(.*\d.*?),? (?:minus|less|menos|meno|moins|−|-) ` +
+	`(.*(?:\d|½|¼|¾|⅓|⅔).*)$`)
+
+// Less reads an amount with another taken off: "1 cup minus 1 tbsp" is
+// 222 ml. Both are volumes, or both weights.
+func Less(text string) (out string, ok bool) {
+	m := less().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return "", false
+	}
+	kinds := quantity.Of(quantity.Mass, quantity.Volume)
+	a, fault1 := quantity.Read(m[1], kinds)
+	b, fault2 := quantity.Read(m[2], kinds)
+	if fault1 != nil || fault2 != nil || a.Kind != b.Kind || !a.IsPoint() || !b.IsPoint() ||
+		a.Lo <= b.Lo {
+		return "", false
+	}
+	return fmt.Sprintf("%.4g %s", a.Lo-b.Lo, a.Kind.Base()), true
+}
+
+var level = spelling.Pattern(`(?i)^(.*\d.*?),? \(?(?:without (?:a |the )?top|no top|bez gorki|` +
+	`struck|level(?:led|ed)?(?: off)?)\)?$`)
+
+// Level reads a spoon that is told to be level: "1 tsp without top".
+func Level(text string) (out string, ok bool) {
+	m := level().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return "", false
+	}
+	_, fault := quantity.Read(m[1], quantity.Of(quantity.Volume))
+	return m[1], fault == nil
+}
+
+var cubic = spelling.Pattern(`(?i)^(\d+) ?cc\.?$`)
+
+// fewestCubic is the number from which "cc" can be no teaspoons.
+const fewestCubic = 20
+
+// Cubic reads cubic centimetres, of so many that they are no French
+// teaspoons: "150 cc".
+func Cubic(text string) (out string, ok bool) {
+	m := cubic().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return "", false
+	}
+	n, err := strconv.Atoi(m[1])
+	return m[1] + " ml", err == nil && n >= fewestCubic
+}

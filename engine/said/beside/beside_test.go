@@ -1,0 +1,58 @@
+package beside
+
+import (
+	"testing"
+
+	"forebake/engine/larder"
+)
+
+// TestWords tells words that turn nothing, and asks those that do.
+func TestWords(t *testing.T) {
+	for _, r := range []struct {
+		text          string
+		counted       bool
+		amount, words string
+		ok            bool
+	}{
+		{"1/4 pint, blood heat", false, "1/4 pint", "blood heat", true},
+		{"5 cups, spooned and leveled", false, "5 cups", "spooned and leveled", true},
+		{"30 g en dés", false, "30 g", "en dés", true},
+		{"2, beaten stiff", true, "2", "beaten stiff", true},
+		{"2, beaten stiff", false, "", "", false},
+		{"1 bunch", true, "", "", false},
+		{"2 % of the dough", false, "", "", false},
+		{"200 g of milk", false, "200 g", "of milk", false},
+		{"200 g, not more", false, "200 g", "not more", false},
+		{"200 g peeled weight", false, "200 g", "peeled weight", false},
+		{"100 g, dried", false, "100 g", "dried", false},
+		{"100 g each", false, "100 g", "each", false},
+		{"1 cup, 2 at most", false, "1 cup", "2 at most", false},
+		{"2 tbsp hot", false, "2 tbsp", "hot", false},
+	} {
+		amount, words, ok := Words(larder.New(), r.text, r.counted)
+		if amount != r.amount || words != r.words || ok != r.ok {
+			t.Errorf("%q: %q, %q, %v", r.text, amount, words, ok)
+		}
+	}
+}
+
+// TestOthers reads amounts that are reckoned from two figures.
+func TestOthers(t *testing.T) {
+	for _, r := range []struct {
+		read       func(string) (string, bool)
+		text, want string
+	}{
+		{Pieces, "48 pieces of 5 g", "240 g"}, {Pieces, "2 sticks of 4 oz each", "8 oz"},
+		{Pieces, "48 pieces", ""}, {Pieces, "0 pieces of 5 g", ""},
+		{Needed, "as needed, about 1/4 cup", "about 1/4 cup"}, {Needed, "as needed", ""},
+		{Needed, "q.b. (50 g)", "50 g"},
+		{Less, "1 cup minus 1 tbsp", "221.8 ml"}, {Less, "100 g less 10 g", "90 g"},
+		{Less, "1 cup minus 10 g", ""}, {Less, "1 tbsp minus 1 cup", ""},
+		{Level, "1 tsp without top", "1 tsp"}, {Level, "2 g, struck", ""},
+		{Cubic, "150 cc", "150 ml"}, {Cubic, "2 cc", ""},
+	} {
+		if got, ok := r.read(r.text); ok != (r.want != "") || ok && got != r.want {
+			t.Errorf("%q: %q, want %q", r.text, got, r.want)
+		}
+	}
+}
