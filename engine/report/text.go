@@ -307,7 +307,11 @@ func (t *text) Assumed(list []finding.Assumptions) {
 
 func (t *text) Notices(list []string) {
 	for _, n := range list {
-		t.paragraph(source.Safe(n), "", "  ")
+		first, others, _ := strings.Cut(n, "\n")
+		t.paragraph(source.Safe(first), "", "  ")
+		for line := range strings.Lines(others) {
+			t.paragraph(source.Safe(strings.TrimSuffix(line, "\n")), "  ", "    ")
+		}
 	}
 }
 

@@ -19,6 +19,7 @@ import (
 
 	"forebake/engine/backlog"
 	"forebake/engine/finding"
+	"forebake/engine/formula"
 	"forebake/engine/rule"
 	"forebake/engine/source"
 )
@@ -101,12 +102,17 @@ func saidNotices(files []File, order []int) []string {
 	var out []string
 	words := 0
 	for _, i := range order {
-		var said []string
-		for _, a := range files[i].said {
-			said = append(said, fmt.Sprintf("line %d, %s", a.Place.Line(), a.Text))
+		list := slices.Clone(files[i].said)
+		slices.SortStableFunc(list, func(a, b formula.Said) int {
+			return a.Place.Line() - b.Place.Line()
+		})
+		said := make([]string, len(list))
+		for j, a := range list {
+			said[j] = source.Safe(fmt.Sprintf("line %d, %s", a.Place.Line(), a.Text))
 		}
 		if words += len(said); len(said) > 0 {
-			out = append(out, "Assumed in "+files[i].Input.Name+": "+strings.Join(said, "; ")+".")
+			out = append(out, "Assumed in "+source.Safe(files[i].Input.Name)+":\n"+
+				strings.Join(said, ";\n")+".")
 		}
 	}
 	if len(out) > mostAssumed {
