@@ -188,12 +188,6 @@ func (rd *reader) saidTime(s *Step, e hclsyntax.Expression) bool {
 	if rd.saidHeats(s, text, at) {
 		return true
 	}
-	if span, ok := said.UpToNight(text); ok {
-		s.Time, _ = rd.QuantityText(span, at, forTime, s.Verb.Name)
-		s.Time.Text = text
-		rd.assumed(at, fmt.Sprintf("%q is read as %s", text, span))
-		return true
-	}
 	if time, note, ok := said.TimeAside(text); ok {
 		s.Time, _ = rd.QuantityText(time, at, forTime, s.Verb.Name)
 		s.Time.Text, s.manner = time, note

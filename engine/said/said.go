@@ -46,8 +46,9 @@ var warmths = map[string]struct {
 	"warm spot": {"25 C to 30 C", true}, "warm room": {"25 C to 30 C", true},
 	"warm": {"25 C to 30 C", true}, "cool place": {"12 C to 16 C", false},
 	"airing cupboard":        {"25 C to 30 C", true}, // the next: memory
-	"warm oven (turned off)": {"25 C to 45 C", true}, "warm oven turned off": {"25 C to 45 C", true},
-	"turned off oven": {"22 C to 45 C", true}, "oven turned off": {"22 C to 45 C", true},
+	"warm oven (turned off)": {"25 C to 45 C", true},
+	"warm oven turned off":   {"25 C to 45 C", true},
+	"turned off oven":        {"22 C to 45 C", true}, "oven turned off": {"22 C to 45 C", true},
 	"oven off with light on": {"24 C to 35 C", true}, "oven with light on": {"24 C to 35 C", true},
 	"oven with the light on": {"24 C to 35 C", true}, "oven light on": {"24 C to 35 C", true},
 	"cellar": {"10 C to 14 C", false}, "slow oven": {"150 C", false},

@@ -198,9 +198,9 @@ func TwoHeats(text string) (first, then Heated, ok bool) {
 var upToNight = spelling.Pattern(`(?i)^(?:at least |from )?(\d[\d./½¼¾]* ?(?:min\w*|h|hours?|` +
 	`hrs?)),? (?:(?:and |or )?(?:up )?to|or|-|–) (?:even )?over ?night$`)
 
-// UpToNight reads a time that may last until the morning, "2 hours up to
+// toNight reads a time that may last until the morning, "2 hours up to
 // overnight", as up to the longest night.
-func UpToNight(text string) (span string, ok bool) {
+func toNight(text string) (span string, ok bool) {
 	m := upToNight().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return "", false
@@ -211,8 +211,8 @@ func UpToNight(text string) (span string, ok bool) {
 
 var (
 	// untilThen is a time with the sign of its end: "50 min more, until 1 inch from the top".
-	untilThen = spelling.Pattern(`(?i)^(\d[\d./½¼¾ ]*(?:(?:-|–|to )[\d./½¼¾ ]+)?(?:min\w*|h|` +
-		`hours?|hrs?))(?: more)?[,;]? ((?:or )?(?:until|till|so|when) .*)$`)
+	untilThen = spelling.Pattern(`(?i)^(\d[\d./½¼¾ ]*(?:(?:-|–|to )[\d./½¼¾ ]+)?(?:min\w*|` +
+		`h|hours?|hrs?))(?: more)?[,;]? ((?:or )?(?:until|till|so|when) .*)$`)
 	// inAside are figures that would be lost in an aside: a time, or a heat.
 	inAside = spelling.Pattern(`(?i)\d ?(?:°|º|degrees|[CF]\b|min|h\b|hours?|hrs?|x\b)`)
 )

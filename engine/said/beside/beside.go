@@ -142,7 +142,8 @@ func More(text string) (out string, ok bool) {
 	return m[1], fault == nil
 }
 
-var heaped = spelling.Pattern(`(?i)^(heaped|heaping|rounded|scant|generous) ([\d./½¼¾⅓⅔ ]+) ?(.+)$`)
+var heaped = spelling.Pattern(`(?i)^(heaped|heaping|rounded|scant|generous) ` +
+	`([\d./½¼¾⅓⅔ ]+) ?(.+)$`)
 
 // Heaped reads a spoon or cup whose word stands before its number:
 // "scant 1/2 cup".
