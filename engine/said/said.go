@@ -335,7 +335,8 @@ var amountOf = spelling.Pattern(
 	`(?i)^([\d\s./⁄½¼¾⅓⅔⅛]+|an? |half an? )\s*([\p{L} ]*?)(?: of [a-z ]+)?$`)
 
 // alonePinch is a pinch without a number.
-var alonePinch = spelling.Pattern(`(?i)^((?:(?:small|large|good|generous|big) )?(?:pinch|dash))$`)
+var alonePinch = spelling.Pattern(`(?i)^(?:un[ao]? |une |eine? |en |ett? )?(` +
+	`(?:(?:small|large|good|generous|big) )?(?:pinch|dash|pizzico|pizca|pinc[ée]e|prise|nypa))$`)
 
 // Amount gives an ingredient's quantity for a kitchen word. units is
 // whose measures the kitchen uses.
