@@ -1023,6 +1023,7 @@ func (rd *reader) readFolds(s *Step, text string, at source.Place) bool {
 	if !ok {
 		return true
 	}
+	word := strings.ReplaceAll(strings.ToLower(text), "fridge", "chill")
 	s.Measure = values.BareCount(1, at)
 	for i := range n {
 		if i > 0 {
@@ -1031,7 +1032,7 @@ func (rd *reader) readFolds(s *Step, text string, at source.Place) bool {
 				return &one
 			})
 		}
-		rd.after = append(rd.after, func() *Step { return s.standing(time, "") })
+		rd.after = append(rd.after, func() *Step { return s.standing(time, word) })
 	}
 	rd.assumed(at, fmt.Sprintf("%q is read as %d times { %s = 1 }, { rest = %q }", text, n,
 		s.word, wait))

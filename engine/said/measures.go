@@ -53,8 +53,8 @@ var measures = []struct {
 		150, 250, "ml", false,
 		func(it *larder.Item) bool { return it.Density > 0 },
 		"a glass is taken as 150 to 250 ml: measure it"},
-	{spelling.Pattern(`^(?:bicchierin[oi]|chupitos?|shots?|shot glass(?:es)?|liqueur glass(?:es)?|` +
-		`schnapsglas|stamperl|kieliszek|snapseglass?)$`), 20, 50, "ml", false,
+	{spelling.Pattern(`^(?:bicchierin[oi]|chupitos?|shots?|shot glass(?:es)?|` +
+		`liqueur glass(?:es)?|schnapsglas|stamperl|kieliszek|snapseglass?)$`), 20, 50, "ml", false,
 		func(it *larder.Item) bool { return it.Density > 0 },
 		"a small glass is taken as 20 to 50 ml: measure it"},
 	{spelling.Pattern(`^(?:` + packet + `)$`), 7.5, 10, "g", false,

@@ -74,7 +74,7 @@ var warmWords = spelling.Pattern(`^(?:(?:an|in|am|bei|en|i|på|à) )?(?:(?:einem
 	`et|ett|endroit|the) )*` +
 	`(?:warmen?|warmer|lieu|endroit|luogo|varmt?|varmen|lämpimässä|chaud|tiède)(?: (?:ort|` +
 	`platz|stelle|chaud|tiède|` +
-	`caldo|ställe|sted))?$`)
+	`caldo|tiepido|ställe|sted))?$`)
 
 // Warmth is what to write for words of warmth, in lower case; take is
 // true where the range can be taken.
@@ -250,9 +250,16 @@ var times = spelling.Pattern(`(?i)^(\d+) ?(?:times?|sets?|(?:(?:letter|book|sing
 var every = spelling.Pattern(`(?i)^(\d{1,2}) ?(?:times?|x|folds?|sets?)?,? (?:(?:one|` +
 	`once) )?(?:every|at|each) (\d[^,;]*?)(?: intervals?)?$`)
 
+var apartBy = spelling.Pattern(`(?i)^(\d{1,2}) ?(?:(?:letter|book|single|double|simple) )?` +
+	`(?:turns?|folds?|times?),? (?:with )?(\d[\d./ -]*(?:min\w*|h|hours?|hrs?))` +
+	`(?: (?:in the |in )?(?:fridge|chill\w*|rest\w*))? (?:in )?between(?: each| them)?$`)
+
 // Every reads a number of times with the wait between them: "3 times, every 20 min".
 func Every(text string) (n int, wait string, ok bool) {
 	m := every().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		m = apartBy().FindStringSubmatch(strings.TrimSpace(text))
+	}
 	if m == nil {
 		return 0, "", false
 	}
