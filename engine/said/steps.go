@@ -77,6 +77,7 @@ const thinnest = 20
 
 // RolledOut reports whether words of a roll say that it is rolled flat, and not up.
 func RolledOut(text string) bool {
+	text = strings.ReplaceAll(text, " up to ", " to ") // "10 inches wide, up to 12"
 	if strings.Contains(strings.ToLower(text), " up") ||
 		strings.HasPrefix(strings.ToLower(text), "up") {
 		return false
