@@ -1081,7 +1081,7 @@ func (rd *reader) namesClass(s *Step, text string, at source.Place) bool {
 // compare them with the dough. It reports whether it did.
 func (rd *reader) readSized(s *Step, e hclsyntax.Expression) bool {
 	text, at, ok := rd.Literal(e)
-	m, why := said.Makes(text)
+	m, why := said.Makes(beside.EachOf(text))
 	if !ok || why != "" || m.Each == "" || m.Lo != m.Hi || !s.Verb.Divides() {
 		return false
 	}
@@ -1475,7 +1475,7 @@ func (rd *reader) weighedText(in *Ingredient, text string, at source.Place, what
 // figures, where nothing else reads it, and tells so. Other texts stay.
 func (rd *reader) besideAmount(in *Ingredient, text string, at source.Place) string {
 	for _, read := range []func(string) (string, bool){beside.Needed, beside.Pieces, beside.Less,
-		beside.Cubic, beside.Level} {
+		beside.Cubic, beside.Level, beside.UpTo, beside.More, beside.Heaped} {
 		if out, ok := read(text); ok {
 			rd.assumed(at, fmt.Sprintf("%q of %q is read as %s", text, in.Name, out))
 			return rd.saidAmount(in, out, at)
@@ -1483,10 +1483,14 @@ func (rd *reader) besideAmount(in *Ingredient, text string, at source.Place) str
 	}
 	counted := rd.counted(in.called())
 	amount, words, ok := beside.Words(rd.opts.Larder, text, counted)
+	it, _, known := rd.find(in)
+	if same, found := rd.opts.Larder.Find(words); found && known && same == it && amount != "" {
+		ok = true // "3/4 teaspoon fine sea salt" of salt
+	}
 	if !ok {
 		return text
 	}
-	if it, _, known := rd.find(in); !known || said.WarmthOf(it, words) == "" {
+	if !known || said.WarmthOf(it, words) == "" {
 		rd.notRead(at, words)
 	}
 	in.aside = strings.TrimSpace(in.aside + " " + words)
@@ -1742,7 +1746,7 @@ func (rd *reader) unknownOption(s *Step, pair reading.Pair) {
 	}
 	o := optionNamed(name)
 	switch {
-	case quoted && s.Verb.Cooks() && rd.fatOfStep(s, text, at):
+	case quoted && s.Verb.Cooks() && rd.fatOfStep(s, word, text, at):
 	case quoted && name == optNote.Name: // nothing is reckoned from it: nothing is lost
 		if word == "until" && s.Verb.Waits() && s.Time.Set && said.Sign(word+" "+text) {
 			rd.assumed(at, fmt.Sprintf("until = %q is kept as a note: the time is "+
@@ -1774,12 +1778,16 @@ func (rd *reader) unknownOption(s *Step, pair reading.Pair) {
 // fatOfStep puts the fat that a dough is cooked in, { fry = "3 min", in = "sunflower oil" }, on its
 // list, apart from its weights: its allergens and cautions count. It reports whether words
 // name one.
-func (rd *reader) fatOfStep(s *Step, text string, at source.Place) bool {
-	in := &Ingredient{Part: s.Part, Name: strings.TrimSpace(text), Place: at, Apart: true}
+func (rd *reader) fatOfStep(s *Step, key, text string, at source.Place) bool {
+	name, _, _ := strings.Cut(text, ",") // "peanut oil, 3 inches deep"
+	in := &Ingredient{Part: s.Part, Name: strings.TrimSpace(name), Place: at, Apart: true}
 	in.Amount = Amount{Open: true, Given: Given{Place: at}}
 	it, _, ok := rd.find(in)
 	if !ok || it.Class != larder.ClassFat || s.Part.Kind != Dough {
-		return false
+		if key == "fat" || key == "oil" {
+			rd.keepAside(s, key, text, at)
+		}
+		return key == "fat" || key == "oil"
 	}
 	s.Note = strings.TrimSpace(s.Note + " in " + text)
 	if in.Item = it; ingredientNamed(s.Part, in.Name) == nil {

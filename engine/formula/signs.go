@@ -341,8 +341,8 @@ func (rd *reader) besideOwn(s *Step, text string, at source.Place) bool {
 			Paste: fmt.Sprintf("%q = \"?\"", food)})
 		return true
 	}
-	if !said.NoFigure(text) || unread.Asked(rd.opts.Larder, text) {
-		return false
+	if !said.NoFigure(text) || unread.Asked(rd.opts.Larder, text) && !s.Verb.Stores() {
+		return false // how long it is kept stays open: { store = "eat the same day" }
 	}
 	s.sign = &sign{text, at}
 	return true
@@ -372,6 +372,10 @@ func (rd *reader) namesOwn(s *Step, text string, at source.Place) bool {
 	return true
 }
 
+// sideways are words for how wide or long a sheet is, and not how thick.
+var sideways = spelling.Pattern(`(?i)^\d[\d./½¼¾ ]*[- ]?(?:inch(?:es)?|in|cm|mm|") ` +
+	`(?:wide|long|across)\b`)
+
 // saidArea reads a sheet that is given as length by width, or answers a side that is, and reports
 // whether it did.
 func (rd *reader) saidArea(s *Step, e hclsyntax.Expression, own bool, what string) bool {
@@ -380,7 +384,7 @@ func (rd *reader) saidArea(s *Step, e hclsyntax.Expression, own bool, what strin
 		return false
 	}
 	long, short, isArea := said.Area(text)
-	if one, ok := said.LengthIn(text); ok && !isArea {
+	if one, ok := said.LengthIn(text); ok && !isArea && !(own && sideways().MatchString(text)) {
 		g, ok := rd.QuantityText(one, at, forLength, what)
 		if g.Text = one; ok && own {
 			s.Measure = g
@@ -390,7 +394,8 @@ func (rd *reader) saidArea(s *Step, e hclsyntax.Expression, own bool, what strin
 		return ok
 	}
 	switch {
-	case !isArea && own && said.NoFigure(text): // { flatten = "by hand" }
+	case !isArea && own && (said.NoFigure(text) || sideways().MatchString(text)):
+		// { flatten = "by hand" }, { roll = "10 inches wide, up to 12" }
 		s.OpenOwn, s.Note = true, text
 		rd.assumed(at, fmt.Sprintf("%q says no thickness: taken as \"?\"", text))
 		return true

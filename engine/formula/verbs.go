@@ -256,7 +256,8 @@ var Verbs = []*Verb{
 		"lievitare",
 		"jäsa",
 		"first rise", "bulk rise", "pointage", "bulk ferment", "bulk fermentation", "bench rest",
-		"relax"),
+		"relax",
+		"first prove"),
 	Chill,
 	verb("temper", "let it come back from the cold",
 		aTime, takes{optAt, optTo, optAs, optCovered},
@@ -282,7 +283,8 @@ var Verbs = []*Verb{
 	verb("sheet", "roll or sheet it flat, to a thickness",
 		aLength, takes{optAt, optTime, optWide},
 		passing, noHeat, nowhere, anywhere, joinsNothing, goesOn, losesGas, touched, attended,
-		sheets, putsNothing, inMaking, rawOnly, "roll out", "flatten", "press"),
+		sheets, putsNothing, inMaking, rawOnly, "roll out", "flatten", "press",
+		"pat", "pat out"),
 	verb("fill", "spread a filling on it",
 		aPart, takes{optAmount, optAt, optTime},
 		passing, noHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, touched, attended,
@@ -326,13 +328,14 @@ var Verbs = []*Verb{
 		"trim", "vent",
 		"seal", "invert", "turn out", "unmould", "unmold", "flip", "preheat", "grease", "line",
 		"garnish",
-		"crimp", "serve warm", "split", "halve", "stamp", "emboss",
+		"crimp", "serve warm", "split", "halve", "stamp", "emboss", "indent",
 		"reserve", "set aside", "hide"),
 	verb("proof", "the final rise",
 		aTime, takes{optAt, optTo, optAs, optCovered, optHumidity, optTin, optCount},
 		standing, noHeat, nowhere, inWarmth, joinsNothing, endsBulk, keepsGas, touched, unattended,
 		keepsForm, putsNothing, inMaking, rawOnly, "prove",
-		"second rise", "apprêt", "final rise", "final proof"),
+		"second rise", "apprêt", "final rise", "final proof",
+		"second prove", "final prove", "last prove"),
 	verb("bake", "bake it",
 		aTime, takes{optAt, optCore, optBy, optSteam, optCovered, optTin, optCount},
 		passing, bakes, nowhere, anywhere, joinsNothing, endsBulk, keepsGas, touched, unattended,
@@ -1020,6 +1023,7 @@ func (rd *reader) readFolds(s *Step, text string, at source.Place) bool {
 	if !ok {
 		return true
 	}
+	word := strings.ReplaceAll(strings.ToLower(text), "fridge", "chill")
 	s.Measure = values.BareCount(1, at)
 	for i := range n {
 		if i > 0 {
@@ -1028,7 +1032,7 @@ func (rd *reader) readFolds(s *Step, text string, at source.Place) bool {
 				return &one
 			})
 		}
-		rd.after = append(rd.after, func() *Step { return s.standing(time, "") })
+		rd.after = append(rd.after, func() *Step { return s.standing(time, word) })
 	}
 	rd.assumed(at, fmt.Sprintf("%q is read as %d times { %s = 1 }, { rest = %q }", text, n,
 		s.word, wait))

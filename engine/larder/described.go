@@ -192,7 +192,11 @@ func (l *Larder) described(name string) (it *Item, said []string, unread string,
 		if m := leadingKind().FindStringSubmatch(head); !ok && m != nil { // "flour T45"
 			it, said, ok = l.stripped(strings.Fields(m[2] + " " + m[1]))
 		}
-		for _, w := range strings.Fields(aside) {
+		plain := aside
+		if ok && it.Flour > 0 { // "bread flour (high gluten)"
+			plain = strongWords().ReplaceAllString(aside, "")
+		}
+		for _, w := range strings.Fields(plain) {
 			if ok && !leaves(w, it) {
 				ok = !l.tells(w)
 				unread = strings.TrimSpace(unread + " " + w)
@@ -211,6 +215,9 @@ func (l *Larder) described(name string) (it *Item, said []string, unread string,
 	}
 	return it, said, unread, true
 }
+
+// strongWords say of a flour that it is strong, and name no gluten beside it.
+var strongWords = spelling.Pattern(`\b(?:high|strong)[ -](?:gluten|protein)\b`)
 
 // makers match who made a thing: "King's bread flour".
 var makers = spelling.Pattern(`^\p{Lu}\p{L}+['’]s `)

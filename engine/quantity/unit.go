@@ -149,7 +149,7 @@ var units = []unit{
 	}},
 	{"pieces", Count, 1, 0, []string{"piece", "pc", "pcs", "each", "ea", "stk",
 		"pezzi", "pezzo", "piezas", "stycken", "styk", "Stück", "Stueck", "Stücke", "stuks",
-		"pièces", "kpl", "szt", "stuk", "pièce", "Stk"}},
+		"pièces", "kpl", "szt", "stuk", "pièce", "Stk", "unidad", "unidades"}},
 	{"%", Percent, 1, 0, []string{"percent", "per cent", "pct"}},
 	{"C", Temperature, 1, 0, []string{"c", "celsius", "centigrade", "degrees celsius", "grad",
 		"gradi",

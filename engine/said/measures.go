@@ -19,7 +19,7 @@ const packet = `sachets?|packets?|envelopes?|packages?|pkgs?|packs?|päckchen|pa
 // a Würfel of fresh yeast is 42 g (German pages, read); vanilla sugar
 // 7.5 g in France, 8 g in Germany, 10 g in Austria (memory); a stick of
 // butter is 4 oz (SR 28, read). Dry yeast of the north 11 to 14 g,
-// baking powder 11 to 16 g, pudding powder 35 to 45 g a packet, a glass
+// baking powder 11 to 16 g, a small glass 20 to 50 ml, pudding powder 35 to 45 g a packet, a glass
 // 150 to 250 ml (memory).
 var measures = []struct {
 	word   func() *regexp.Regexp
@@ -53,6 +53,10 @@ var measures = []struct {
 		150, 250, "ml", false,
 		func(it *larder.Item) bool { return it.Density > 0 },
 		"a glass is taken as 150 to 250 ml: measure it"},
+	{spelling.Pattern(`^(?:bicchierin[oi]|chupitos?|shots?|shot glass(?:es)?|` +
+		`liqueur glass(?:es)?|schnapsglas|stamperl|kieliszek|snapseglass?)$`), 20, 50, "ml", false,
+		func(it *larder.Item) bool { return it.Density > 0 },
+		"a small glass is taken as 20 to 50 ml: measure it"},
 	{spelling.Pattern(`^(?:` + packet + `)$`), 7.5, 10, "g", false,
 		func(it *larder.Item) bool { return it.Name == "vanilla sugar" },
 		"a packet of vanilla sugar is taken as 7.5 to 10 g: read its label"},

@@ -45,8 +45,13 @@ var warmths = map[string]struct {
 	"warm oven": {"30 C", false}, "warm place": {"25 C to 30 C", true},
 	"warm spot": {"25 C to 30 C", true}, "warm room": {"25 C to 30 C", true},
 	"warm": {"25 C to 30 C", true}, "cool place": {"12 C to 16 C", false},
-	"airing cupboard": {"25 C to 30 C", true},
-	"cellar":          {"10 C to 14 C", false}, "slow oven": {"150 C", false},
+	"airing cupboard":        {"25 C to 30 C", true}, // the next: memory
+	"warm oven (turned off)": {"25 C to 45 C", true},
+	"warm oven turned off":   {"25 C to 45 C", true},
+	"turned off oven":        {"22 C to 45 C", true}, "oven turned off": {"22 C to 45 C", true},
+	"oven off with light on": {"24 C to 35 C", true}, "oven with light on": {"24 C to 35 C", true},
+	"oven with the light on": {"24 C to 35 C", true}, "oven light on": {"24 C to 35 C", true},
+	"cellar": {"10 C to 14 C", false}, "slow oven": {"150 C", false},
 	"moderate oven": {"180 C", false}, "hot oven": {"220 C", false},
 	"very hot oven": {"230 C", false}, "lukewarm": {"35 C to 40 C", false},
 	"proofer": {"28 C", false}, "prover": {"28 C", false}, "cold": {"4 C", false},
@@ -69,7 +74,7 @@ var warmWords = spelling.Pattern(`^(?:(?:an|in|am|bei|en|i|på|à) )?(?:(?:einem
 	`et|ett|endroit|the) )*` +
 	`(?:warmen?|warmer|lieu|endroit|luogo|varmt?|varmen|lämpimässä|chaud|tiède)(?: (?:ort|` +
 	`platz|stelle|chaud|tiède|` +
-	`caldo|ställe|sted))?$`)
+	`caldo|tiepido|ställe|sted))?$`)
 
 // Warmth is what to write for words of warmth, in lower case; take is
 // true where the range can be taken.
@@ -245,9 +250,16 @@ var times = spelling.Pattern(`(?i)^(\d+) ?(?:times?|sets?|(?:(?:letter|book|sing
 var every = spelling.Pattern(`(?i)^(\d{1,2}) ?(?:times?|x|folds?|sets?)?,? (?:(?:one|` +
 	`once) )?(?:every|at|each) (\d[^,;]*?)(?: intervals?)?$`)
 
+var apartBy = spelling.Pattern(`(?i)^(\d{1,2}) ?(?:(?:letter|book|single|double|simple) )?` +
+	`(?:turns?|folds?|times?),? (?:with )?(\d[\d./ -]*(?:min\w*|h|hours?|hrs?))` +
+	`(?: (?:in the |in )?(?:fridge|chill\w*|rest\w*))? (?:in )?between(?: each| them)?$`)
+
 // Every reads a number of times with the wait between them: "3 times, every 20 min".
 func Every(text string) (n int, wait string, ok bool) {
 	m := every().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		m = apartBy().FindStringSubmatch(strings.TrimSpace(text))
+	}
 	if m == nil {
 		return 0, "", false
 	}
@@ -330,7 +342,8 @@ var amountOf = spelling.Pattern(
 	`(?i)^([\d\s./⁄½¼¾⅓⅔⅛]+|an? |half an? )\s*([\p{L} ]*?)(?: of [a-z ]+)?$`)
 
 // alonePinch is a pinch without a number.
-var alonePinch = spelling.Pattern(`(?i)^((?:(?:small|large|good|generous|big) )?(?:pinch|dash))$`)
+var alonePinch = spelling.Pattern(`(?i)^(?:un[ao]? |une |eine? |en |ett? )?(` +
+	`(?:(?:small|large|good|generous|big) )?(?:pinch|dash|pizzico|pizca|pinc[ée]e|prise|nypa))$`)
 
 // Amount gives an ingredient's quantity for a kitchen word. units is
 // whose measures the kitchen uses.

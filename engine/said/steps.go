@@ -1,6 +1,7 @@
 package said
 
 import (
+	"fmt"
 	"strings"
 
 	"forebake/engine/quantity"
@@ -15,7 +16,7 @@ var (
 	length = spelling.Pattern(`(?i)([\d./½¼¾ ]*\d[\d./½¼¾]*|[½¼¾])(?: ?(?:-|–|` +
 		`to) ?([\d./½¼¾]+))?[ -]?(mm|cm|in\b|inch(?:es)?|"|″)`)
 	rolledOut = spelling.Pattern(`(?i)\b(?:out|thick|thickness|thin|rectangle|sheet|square|` +
-		`oblong|circle|flat)\b`)
+		`oblong|circle|flat)\b|^\d+[- ]?(?:inch(?:es)?|in|cm) wide\b`)
 )
 
 func inchWord(unit string) string {
@@ -76,6 +77,7 @@ const thinnest = 20
 
 // RolledOut reports whether words of a roll say that it is rolled flat, and not up.
 func RolledOut(text string) bool {
+	text = strings.ReplaceAll(text, " up to ", " to ") // "10 inches wide, up to 12"
 	if strings.Contains(strings.ToLower(text), " up") ||
 		strings.HasPrefix(strings.ToLower(text), "up") {
 		return false
@@ -194,10 +196,35 @@ func TwoHeats(text string) (first, then Heated, ok bool) {
 	return Heated{Time: m[1], Temp: m[2]}, Heated{Time: m[3], Temp: m[4]}, true
 }
 
+var upToNight = spelling.Pattern(`(?i)^(?:at least |from )?(\d[\d./½¼¾]* ?(?:min\w*|h|hours?|` +
+	`hrs?)),? (?:(?:and |or )?(?:up )?to|or|-|–) (?:even )?over ?night$`)
+
+// toNight reads a time that may last until the morning, "2 hours up to
+// overnight", as up to the longest night.
+func toNight(text string) (span string, ok bool) {
+	m := upToNight().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return "", false
+	}
+	_, fault := quantity.Read(m[1], quantity.Of(quantity.Time))
+	return fmt.Sprintf("%s to %g h", m[1], quantity.Overnight.Hi/60), fault == nil
+}
+
+var (
+	// untilThen is a time with the sign of its end: "50 min more, until 1 inch from the top".
+	untilThen = spelling.Pattern(`(?i)^(\d[\d./½¼¾ ]*(?:(?:-|–|to )[\d./½¼¾ ]+)?(?:min\w*|` +
+		`h|hours?|hrs?))(?: more)?[,;]? ((?:or )?(?:until|till|so|when) .*)$`)
+	// inAside are figures that would be lost in an aside: a time, or a heat.
+	inAside = spelling.Pattern(`(?i)\d ?(?:°|º|degrees|[CF]\b|min|h\b|hours?|hrs?|x\b)`)
+)
+
 // TimeAside takes an aside off a time: "25 min (turn after 15)", "45 min, turning once"; a night that
 // has hours beside it is those hours: "overnight (12 hours)".
 func TimeAside(text string) (time, note string, ok bool) {
 	text = strings.TrimSpace(text)
+	if m := untilThen().FindStringSubmatch(text); m != nil && !inAside().MatchString(m[2]) {
+		return m[1], m[2], true
+	}
 	if short := overnight().ReplaceAllString(text, ""); short != text {
 		short = strings.Trim(short, " ()")
 		if _, fault := quantity.Read(short, quantity.Of(quantity.Time)); fault == nil {
@@ -209,7 +236,7 @@ func TimeAside(text string) (time, note string, ok bool) {
 		func() [][]string { return turning().FindAllStringSubmatch(text, 1) },
 	} {
 		if m := p(); m != nil {
-			one := strings.TrimSpace(m[0][1])
+			one := Time(strings.TrimSpace(m[0][1]))
 			if _, fault := quantity.Read(one, quantity.Of(quantity.Time)); fault == nil {
 				return one, m[0][2], true
 			}

@@ -18,6 +18,8 @@ var (
 	allBut = spelling.Pattern(`^(?:all|everything|all (?:the )?(?:other )?ingredients|the rest)` +
 		`(?: of it| of them)?,? (?:but|except|except for|without|apart from|save|bar|` +
 		`minus) (?:for )?(.+)$`)
+	someOf = spelling.Pattern(`^(?:about |the last )?(?:an? (?:quarter|third|little|bit|few|` +
+		`splash|spoon|tablespoon|teaspoon|handful|cup)|half|some|\d[\d./]*(?: \w+)?)\b`)
 	everything = spelling.Pattern(`^(?:all|everything|all (?:of )?(?:the )?ingredients)$`)
 	theRest    = spelling.Pattern(`^(?:(?:the )?(?:rest|remainder|others?)|(?:everything|` +
 		`all) else|(?:the |all |all the )?(?:rest of the |remaining |` +
@@ -37,6 +39,8 @@ func Which(words string, names []string) (c Chosen, why string) {
 	}
 	words = strings.ToLower(strings.Join(strings.Fields(words), " "))
 	switch m := allBut().FindStringSubmatch(words); {
+	case m != nil && someOf().MatchString(m[1]): // the rest of it goes in
+		return Chosen{Names: names}, ""
 	case m != nil:
 		out, why := Which(m[1], names)
 		left := slices.DeleteFunc(slices.Clone(names), func(n string) bool {

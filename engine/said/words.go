@@ -335,8 +335,12 @@ var (
 	otherUnit = spelling.Pattern(`(?i)\d+(?:\.\d+)? ?(?:cm|mm|%|inch(?:es)?|in\b)`)
 )
 
-// OneTime reads the one time among words with other figures: "until 2 cm below the rim, 3 h".
+// OneTime reads the one time among words with other figures: "until 2 cm below the rim, 3 h"; and
+// one that may last into the morning.
 func OneTime(text string) (time string, ok bool) {
+	if span, ok := toNight(text); ok {
+		return span, true
+	}
 	all := span().FindAllString(text, -1)
 	if len(all) != 1 || portions().MatchString(text) || !otherUnit().MatchString(text) {
 		return "", false

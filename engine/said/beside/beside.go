@@ -109,6 +109,61 @@ func Level(text string) (out string, ok bool) {
 	return m[1], fault == nil
 }
 
+var upTo = spelling.Pattern(`(?i)^(.*\d.*?),? \(?(?:plus|and|\+|with) (?:up to|perhaps|maybe) ` +
+	`(?:another |an? extra )?([\d½¼¾⅓⅔].*?)(?: (?:more|extra))?(?:,? (?:if|as) [^\d]*)?\)?$`)
+
+// UpTo reads an amount of which more may go in: "1/2 cup plus up to 1
+// tbsp more if needed" is a range.
+func UpTo(text string) (out string, ok bool) {
+	m := upTo().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return "", false
+	}
+	kinds := quantity.Of(quantity.Mass, quantity.Volume)
+	a, fault1 := quantity.Read(m[1], kinds)
+	b, fault2 := quantity.Read(m[2], kinds)
+	if fault1 != nil || fault2 != nil || a.Kind != b.Kind {
+		return "", false
+	}
+	return fmt.Sprintf("%.4g to %.4g %s", a.Lo, a.Hi+b.Hi, a.Kind.Base()), true
+}
+
+var more = spelling.Pattern(`(?i)^(.*\d.*?)[,;]? \(?(?:and |plus |or |with )?(?:a (?:little|` +
+	`bit|touch) |some )?more,? (?:if|as|when|should)\b[^\d]*$`)
+
+// More reads an amount of which more goes in as the baker sees fit: "2
+// tbsp, more if too thick". The more is not counted.
+func More(text string) (out string, ok bool) {
+	m := more().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return "", false
+	}
+	_, fault := quantity.Read(m[1], quantity.Amounts)
+	return m[1], fault == nil
+}
+
+var heaped = spelling.Pattern(`(?i)^(heaped|heaping|rounded|scant|generous) ` +
+	`([\d./½¼¾⅓⅔ ]+) ?(.+)$`)
+
+// Heaped reads a spoon or cup whose word stands before its number:
+// "scant 1/2 cup".
+func Heaped(text string) (out string, ok bool) {
+	m := heaped().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return "", false
+	}
+	return quantity.Heaped(m[2], m[1], m[3])
+}
+
+var eachOf = spelling.Pattern(`(?i)^(\d+)(?: pieces)?,? (?:at |of )?(?:about |around |roughly |` +
+	`ca\.? |at )?(\d[\d.,]* ?(?:g|oz))(?: each| apiece)?$`)
+
+// EachOf writes pieces with their weight as one text that is read: "10,
+// about 95 g each" is "10 pieces of 95 g". Others stay.
+func EachOf(text string) string {
+	return eachOf().ReplaceAllString(strings.TrimSpace(text), "$1 pieces of $2")
+}
+
 var cubic = spelling.Pattern(`(?i)^(\d+) ?cc\.?$`)
 
 // fewestCubic is the number from which "cc" can be no teaspoons.

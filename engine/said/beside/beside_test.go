@@ -49,10 +49,24 @@ func TestOthers(t *testing.T) {
 		{Less, "1 cup minus 1 tbsp", "221.8 ml"}, {Less, "100 g less 10 g", "90 g"},
 		{Less, "1 cup minus 10 g", ""}, {Less, "1 tbsp minus 1 cup", ""},
 		{Level, "1 tsp without top", "1 tsp"}, {Level, "2 g, struck", ""},
+		{UpTo, "1/2 cup plus up to 1 tbsp more if needed", "118.3 to 133.1 ml"},
+		{UpTo, "1/2 cup plus up to 10 g", ""}, {More, "2 Tbsp, more if too thick", "2 Tbsp"},
+		{More, "2 Tbsp or 3 if too thick", ""}, {Heaped, "scant 1/2 cup", "0.425 to 0.475 cup"},
+		{Heaped, "1/2 cup", ""},
 		{Cubic, "150 cc", "150 ml"}, {Cubic, "2 cc", ""},
 	} {
 		if got, ok := r.read(r.text); ok != (r.want != "") || ok && got != r.want {
 			t.Errorf("%q: %q, want %q", r.text, got, r.want)
+		}
+	}
+}
+
+// TestEachOf writes a number of pieces with their weight as one text.
+func TestEachOf(t *testing.T) {
+	for text, want := range map[string]string{"10, about 95 g each": "10 pieces of 95 g",
+		"10 at 95g": "10 pieces of 95g", "95 g": "95 g", "10": "10"} {
+		if got := EachOf(text); got != want {
+			t.Errorf("%q: %q", text, got)
 		}
 	}
 }

@@ -13,7 +13,8 @@ var (
 	// asides are the same heat of a fan, or on the scale of a gas oven, beside one in degrees.
 	asides = spelling.Pattern(`(?i)[,;/( ]*(?:\b(?:fan|umluft|convection|varmluft)(?: oven)?:? ?` +
 		`\d{2,3}` +
-		` ?°? ?[CF]?\b|\b(?:gas(?: mark)?|th\.?|thermostat) ?\d{1,2}(?:[./]\d)?\b)[ )]*`)
+		` ?°? ?[CF]?\b|/ ?\d{2,3} ?°? ?[CF]? ?(?:fan|convection)\b|\b(?:fan off|no fan)\b|` +
+		`\b(?:gas(?: mark)?|th\.?|thermostat) ?\d{1,2}(?:[./]\d)?\b)[ )]*`)
 	// lands write degrees that are Celsius there.
 	lands = spelling.Pattern(`(?i)^(\d{2,3}(?: ?(?:-|–|bis|à) ?\d{2,3})?) ?` +
 		`(?:grad|degr[ée]s|stopni|` +

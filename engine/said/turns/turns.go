@@ -89,6 +89,8 @@ var turns = map[string]bool{"letter": true, "letter turn": true, "letter fold": 
 	"double": true, "double turn": true, "half": true, "three-fold": true, "four-fold": true,
 	"knock back": true, "knock it back": true, "punch down": true, "degas": true, "deflate": true,
 	"double fold": true, "single fold": true, "simple fold": true, "simple turn": true,
+	"piega a 3": true, "piega a 4": true, "piega a tre": true, "piega a quattro": true,
+	"piega semplice": true, "piega doppia": true,
 	"in half": true, "in three": true, "in thirds": true, "in four": true, "in quarters": true,
 	"tri-fold": true, "tour double": true, "tour simple": true}
 
