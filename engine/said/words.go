@@ -19,6 +19,7 @@ var spoken = []struct {
 	{spelling.Pattern(`(?i)\bthree quarters of an hour\b`), "45 min"},
 	{spelling.Pattern(`(?i)\ba quarter of an hour\b`), "15 min"},
 	{spelling.Pattern(`(?i)\bhalf an hour\b`), "30 min"},
+	{spelling.Pattern(`(?i)\bhalf a day\b`), "12 h"},
 	{spelling.Pattern(`(?i)\ba couple of (hours|minutes)\b`), "2 $1"},
 	{spelling.Pattern(`(?i)(?:\b|^)(?:über nacht|(?:toute |pendant |une |la )*nuit|` +
 		`över natt(?:en)?|` +
@@ -338,7 +339,7 @@ var (
 // OneTime reads the one time among words with other figures: "until 2 cm below the rim, 3 h"; and
 // one that may last into the morning.
 func OneTime(text string) (time string, ok bool) {
-	if span, ok := toNight(text); ok {
+	if span, ok := toNight(Time(text)); ok {
 		return span, true
 	}
 	all := span().FindAllString(text, -1)
