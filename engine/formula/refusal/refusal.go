@@ -78,17 +78,16 @@ func Unknown(l *larder.Larder, name string, at source.Place, amount reading.Give
 // Family says that a family is not known: a misspelt one with the nearest
 // name, another with the family nearest to the dough's make-up.
 func Family(name string, dough family.MakeUp) (text string, misspelt bool) {
-	for _, word := range spelling.Nearest(name, family.Words(), 1) {
-		if strings.HasPrefix(strings.ToLower(word), strings.ToLower(name)+" ") {
-			break // "laminated" of "laminated dough" is no slip of the pen
-		}
-		f, _ := family.Find(word)
+	near := spelling.Nearest(name, family.Words(), 1)
+	// "laminated" of "laminated dough" is no slip of the pen
+	if len(near) > 0 && !strings.HasPrefix(strings.ToLower(near[0]), strings.ToLower(name)+" ") {
+		f, _ := family.Find(near[0])
 		return fmt.Sprintf("no family %q in the range table; nearest is %s", name, f.Name), true
 	}
-	near, ok := family.ByMakeUp(dough)
+	like, ok := family.ByMakeUp(dough)
 	if !ok {
 		return reading.UnknownText("family", name, "the range table", family.Names()), false
 	}
 	return fmt.Sprintf("%s; by its make-up this dough is nearest to %s: write family = %q",
-		reading.UnknownText("family", name, "the range table", nil), near.Name, near.Name), false
+		reading.UnknownText("family", name, "the range table", nil), like.Name, like.Name), false
 }
