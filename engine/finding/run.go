@@ -1,6 +1,10 @@
 package finding
 
-import "forebake/engine/source"
+import (
+	"strings"
+
+	"forebake/engine/source"
+)
 
 // Run is the result of one run over some formula files, ready to print.
 type Run struct {
@@ -12,7 +16,7 @@ type Run struct {
 	Loosened  []Loosened
 	Unchecked []Unchecked
 	Assumed   []Assumptions // what is taken for settings that are not written
-	Notices   []string
+	Notices   []string      // those of several lines list what they tell
 	Totals    Totals
 
 	Cards func() []Card // the rules in force by name, for formats that describe them; may be nil
@@ -23,6 +27,15 @@ type Run struct {
 type Formula struct {
 	Name  string
 	Place source.Place
+}
+
+// OneLine joins the lines of each notice, for formats that list nothing.
+func OneLine(notices []string) []string {
+	out := make([]string, len(notices))
+	for i, n := range notices {
+		out[i] = strings.ReplaceAll(n, "\n", " ")
+	}
+	return out
 }
 
 // SetAside lists the food-safety findings that a house waives. Every

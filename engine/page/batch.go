@@ -16,7 +16,7 @@ func Batches(w io.Writer, run *finding.Run, list []finding.Batches, o report.Opt
 		for _, b := range list {
 			t.batches(b)
 		}
-		for _, n := range run.Notices {
+		for _, n := range finding.OneLine(run.Notices) {
 			t.Paragraph(source.Safe(n), "", "  ")
 		}
 	})

@@ -174,7 +174,7 @@ func ScaleJSON(w io.Writer, run *finding.Run, s *finding.Scaling, text []byte) e
 // BatchesJSON prints what Batches prints as one object.
 func BatchesJSON(w io.Writer, run *finding.Run, list []finding.Batches) error {
 	return jsontext.Write(w, jsontext.Filled(jsonBatches{headOf(batchesFormat, run), list,
-		run.Notices}))
+		finding.OneLine(run.Notices)}))
 }
 
 // CautionsJSON prints the cautions of a run as one object.

@@ -57,18 +57,9 @@ type Writer interface {
 	Prelude
 	Findings(f *Found)
 	Assumed(list []finding.Assumptions) // what is taken for settings that are not written
-	Notices(list []string)              // of one with several lines, oneLine makes one
+	Notices(list []string)              // see finding.OneLine
 	Totals(t finding.Totals)
 	End() error // prints what is left, and gives the first error
-}
-
-// oneLine joins the lines of each notice, for formats that list nothing.
-func oneLine(notices []string) []string {
-	out := make([]string, len(notices))
-	for i, n := range notices {
-		out[i] = strings.ReplaceAll(n, "\n", " ")
-	}
-	return out
 }
 
 // Prelude prints the head of every report: the cautions, and what a

@@ -174,7 +174,7 @@ func (j *jsonObject) Findings(f *Found) { j.found = f }
 func (j *jsonObject) Assumed(list []finding.Assumptions) { j.assumed = list }
 
 func (j *jsonObject) Notices(list []string) {
-	j.run.Notices = append(j.run.Notices, oneLine(list)...)
+	j.run.Notices = append(j.run.Notices, finding.OneLine(list)...)
 }
 
 func (j *jsonObject) Totals(t finding.Totals) { j.run.Totals = totalsJSON(t) }

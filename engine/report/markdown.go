@@ -249,7 +249,7 @@ func (p *markdownPage) Assumed(list []finding.Assumptions) {
 func (p *markdownPage) Notices(list []string) { p.atEnd(func() { p.putNotices(list) }) }
 
 func (p *markdownPage) putNotices(list []string) {
-	for _, n := range oneLine(list) {
+	for _, n := range finding.OneLine(list) {
 		fmt.Fprintf(p, "%s\n\n", Markdown(n))
 	}
 }

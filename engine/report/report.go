@@ -133,7 +133,7 @@ func (b lines) Findings(f *Found) {
 func (b lines) Assumed([]finding.Assumptions) {}
 
 func (b lines) Notices(list []string) {
-	for _, n := range oneLine(list) {
+	for _, n := range finding.OneLine(list) {
 		fmt.Fprintf(b, "forebake: %s\n", source.Safe(n))
 	}
 }

@@ -80,7 +80,7 @@ func (s *sarif) Unchecked(list []finding.Unchecked) { s.unchecked = list }
 func (s *sarif) Loosened(list []finding.Loosened)   { s.loosened = list }
 func (s *sarif) Findings(f *Found)                  { s.found = f }
 func (s *sarif) Assumed(list []finding.Assumptions) { s.assumed = finding.AssumedLine(list) }
-func (s *sarif) Notices(list []string)              { s.notices = oneLine(list) }
+func (s *sarif) Notices(list []string)              { s.notices = finding.OneLine(list) }
 func (s *sarif) Totals(t finding.Totals)            { s.totals = t }
 
 // maxResults and maxLog are how many results and bytes code-review
