@@ -1793,8 +1793,7 @@ func (rd *reader) fatOfStep(s *Step, key, text string, at source.Place) bool {
 	if in.Item = it; ingredientNamed(s.Part, in.Name) == nil {
 		s.Part.Ingredients = append(s.Part.Ingredients, in)
 	}
-	rd.assumed(at, fmt.Sprintf("%q is read as what the dough is cooked in: it is left out of its "+
-		"weights, and its allergens and cautions are told", text))
+	rd.fatApart(at, text, "cooked")
 	return true
 }
 

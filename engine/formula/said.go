@@ -137,9 +137,13 @@ func (rd *reader) fryingFat(b *hclsyntax.Body) {
 			rd.readAmount(in, pair.Value)
 			in.Item, _, _ = rd.find(in)
 			dough.Ingredients = append(dough.Ingredients, in)
-			rd.assumed(in.Place, fmt.Sprintf("%q is read as what the dough is fried in: it is "+
-				"left out of its "+
-				"weights, and its allergens and cautions are told", in.Name))
+			rd.fatApart(in.Place, in.Name, "fried")
 		}
 	}
+}
+
+// fatApart tells that words name what the dough is fried or cooked in.
+func (rd *reader) fatApart(at source.Place, words, how string) {
+	rd.assumed(at, fmt.Sprintf("%q is read as what the dough is %s in: it is left out of its "+
+		"weights, and its allergens and cautions are told", words, how))
 }

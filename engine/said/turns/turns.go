@@ -13,6 +13,21 @@ import (
 // numbers are those that a dough is folded, in words.
 var numbers = []string{"one", "two", "three", "four", "five", "six"}
 
+// count is a number in figures or in words; 0 for others.
+func count(word string) int {
+	switch word = strings.ToLower(word); word {
+	case "once", "a", "an":
+		return 1
+	case "twice":
+		return 2
+	}
+	if i := slices.Index(numbers, word); i >= 0 {
+		return i + 1
+	}
+	n, _ := strconv.Atoi(word)
+	return n
+}
+
 var folds = spelling.Pattern(`(?i)^(?:with |in |give it |do )?(\d|one|two|three|four|five|six) ` +
 	`((?:letter|book|single|double|simple|three-fold|four-fold|half|tri-?fold) )?(?:turns?|` +
 	`folds?|tours?)\b(.*)$`)
@@ -24,10 +39,7 @@ func Folds(text string) (n int, rest string, ok bool) {
 	if m == nil {
 		return 0, "", false
 	}
-	n = 1 + slices.Index(numbers, strings.ToLower(m[1]))
-	if n == 0 {
-		n, _ = strconv.Atoi(m[1])
-	}
+	n = count(m[1])
 	return n, strings.Trim(m[3], " ,;()"), n > 0
 }
 
@@ -45,8 +57,7 @@ func Several(text string) (n int, ok bool) {
 		if m == nil {
 			return 0, false
 		}
-		times, _ := strconv.Atoi(m[1])
-		n += max(times, 1)
+		n += max(count(m[1]), 1)
 	}
 	return n, len(all) > 1
 }
@@ -62,16 +73,7 @@ func During(text string) (n int, ok bool) {
 	if m == nil {
 		return 0, false
 	}
-	switch word := strings.ToLower(m[1]); word {
-	case "once", "a", "an":
-		return 1, true
-	case "twice":
-		return 2, true
-	default:
-		if n = 1 + slices.Index(numbers, word); n == 0 {
-			n, _ = strconv.Atoi(word)
-		}
-	}
+	n = count(m[1])
 	return n, n > 0
 }
 
