@@ -19,11 +19,6 @@ import (
 // Taken is a word's reading: a text to read, and what a report says of it.
 type Taken struct{ Text, Says string }
 
-// gasMarks are UK oven marks, C. Marks 4, 6 and 7 were read in pages
-// that pair them; the others are common practice.
-var gasMarks = map[string]string{"1": "140 C", "2": "150 C", "3": "170 C", "4": "180 C",
-	"5": "190 C", "6": "200 C", "7": "220 C", "8": "230 C", "9": "240 C"}
-
 var gasMark = spelling.Pattern(`^(?:gas )?(?:gas|mark)(?: mark)? ?([1-9])$`)
 
 // GasMark is the temperature of a mark of a UK oven, its words in lower case.
@@ -32,8 +27,8 @@ func GasMark(words string) (Taken, bool) {
 	if m == nil {
 		return Taken{}, false
 	}
-	return Taken{gasMarks[m[1]], fmt.Sprintf("gas mark %s is taken as %s", m[1], gasMarks[m[1]])},
-		true
+	t := quantity.GasMark(m[1])
+	return Taken{t, fmt.Sprintf("gas mark %s is taken as %s", m[1], t)}, true
 }
 
 // warmths are words for the warmth around a part or in an oven. Common practice, no source. A taken

@@ -12,7 +12,7 @@ import (
 // a quantity.
 func TestWhatIsTakenReads(t *testing.T) {
 	warm := quantity.Of(quantity.Temperature)
-	for mark := range gasMarks {
+	for _, mark := range strings.Split("123456789", "") {
 		got, ok := GasMark("gas mark " + mark)
 		if _, fault := quantity.Read(got.Text, warm); !ok || fault != nil {
 			t.Errorf("mark %s: %+v", mark, got)

@@ -3,6 +3,7 @@ package phrase
 import (
 	"strings"
 
+	"forebake/engine/quantity"
 	"forebake/engine/recipe/list"
 	"forebake/engine/spelling"
 )
@@ -22,11 +23,6 @@ var ovenWords = []struct{ words, t string }{
 	{"moderate oven", "170 C to 190 C"}, {"medium oven", "170 C to 190 C"},
 	{"slow oven", "140 C to 160 C"},
 }
-
-// gasMarks are the oven marks of the UK, C. 4, 6 and 7 were read in pages
-// that pair them; the others are common practice.
-var gasMarks = map[string]string{"1": "140 C", "2": "150 C", "3": "170 C", "4": "180 C",
-	"5": "190 C", "6": "200 C", "7": "220 C", "8": "230 C", "9": "240 C"}
 
 // Oven reads the oven's temperature: the one without a fan where both stand
 // there. fan says that it is of a fan oven.
@@ -55,8 +51,10 @@ func Oven(r list.Reader, text string) (t, says string, fan bool) {
 			return w.t, w.words + ": read as " + w.t + ", common practice", false
 		}
 	}
-	if m := gasMark().FindStringSubmatch(rest); m != nil && gasMarks[m[1]] != "" {
-		return gasMarks[m[1]], "gas mark " + m[1] + ": read as " + gasMarks[m[1]], false
+	if m := gasMark().FindStringSubmatch(rest); m != nil {
+		if t := quantity.GasMark(m[1]); t != "" {
+			return t, "gas mark " + m[1] + ": read as " + t, false
+		}
 	}
 	if m := fanForm().FindStringSubmatch(text); m != nil {
 		return m[1] + " " + strings.ToUpper(firstOf(m[2], r.Scale, "C")), "", true
