@@ -1109,7 +1109,7 @@ func (rd *reader) tinInWords(s *Step, text string, at source.Place) {
 	n, name := said.Tins(text)
 	own := slices.ContainsFunc(rd.opts.Tins, func(t string) bool { return sameName(t, name) })
 	_, sized := said.TinSize(name)
-	if !own && (!sized || rd.opts.OwnTins) || !rd.checkTin(name, at) {
+	if !own && (!sized || rd.opts.OwnTins || !said.NamesTin(name)) || !rd.checkTin(name, at) {
 		return
 	}
 	s.Tin = name
@@ -1325,6 +1325,9 @@ func assumesHydration(in *Ingredient) string {
 // settleManner takes what words beside a time say of the place and the cover, where no
 // option says them.
 func (rd *reader) settleManner(s *Step) {
+	if s.OpenOwn && s.Verb.Divides() && s.Pieces != nil && said.CutSize(s.Note) {
+		s.OpenOwn = false // cut = "squares of 10 cm", pieces = 16
+	}
 	if s.manner == "" {
 		return
 	}
