@@ -182,12 +182,10 @@ func (f *Formula) number() {
 	for i, p := range f.Parts {
 		p.Serial = i
 		for _, in := range p.Ingredients {
-			in.Serial = f.Ingredients
-			f.Ingredients++
+			in.Serial, f.Ingredients = f.Ingredients, f.Ingredients+1
 		}
 		for _, s := range p.Steps {
-			s.Serial = f.Steps
-			f.Steps++
+			s.Serial, f.Steps = f.Steps, f.Steps+1
 		}
 	}
 }
