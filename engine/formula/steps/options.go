@@ -21,16 +21,6 @@ import (
 	"forebake/engine/spelling"
 )
 
-// optionNamed gives the option of a name; nil for none.
-func optionNamed(name string) *formula.Option {
-	for _, o := range formula.StepOptions {
-		if o.Name == name {
-			return o
-		}
-	}
-	return nil
-}
-
 // ReadAt reads a place of the kitchen, or a temperature.
 func (rd *Reader) ReadAt(s *formula.Step, e hclsyntax.Expression, what string) {
 	text, at, ok := rd.written(e)
@@ -486,7 +476,7 @@ func (rd *Reader) unknownOption(s *formula.Step, pair reading.Pair) {
 		s.Way = way // fan = true
 		return
 	}
-	o := optionNamed(name)
+	o := formula.OptionNamed(name)
 	switch {
 	case quoted && s.Verb.Cooks() && rd.fatOfStep(s, word, text, at):
 	case quoted && name == formula.OptNote.Name: // nothing is reckoned from it: nothing is lost
