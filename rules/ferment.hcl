@@ -864,7 +864,7 @@ rule "freezer-for-fridge" {
   why    = "Frozen dough does not rise, and many cells of the yeast die. It needs a night to thaw before it proofs."
   source = "doughs freeze from about -5 C (computed from their sugar and salt); 4 h: common practice, no source, of slabs that are firmed for an hour or two in the freezer"
 
-  adjust "chill.time" { within = [15, 240] }
+  adjust "step.at" { within = [2, 5] }
 }
 
 trial "a night in the freezer for one in the fridge" {
