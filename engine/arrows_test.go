@@ -81,7 +81,6 @@ var mayKnow = map[string][]string{
 		"engine/source",
 	}, // what an answer is, never how it was found
 	"engine/said": {
-		"engine/figure",
 		"engine/larder",
 		"engine/quantity",
 		"engine/said/unread",
@@ -95,6 +94,9 @@ var mayKnow = map[string][]string{
 		"engine/quantity",
 		"engine/spelling",
 	}, // an oven's heat on several scales; it knows no formula
+	"engine/said/tins": {
+		"engine/figure", "engine/quantity", "engine/said", "engine/spelling",
+	}, // the names of tins; it knows no formula
 	"engine/said/turns":  {"engine/spelling"}, // words for folds of a dough; it knows no formula
 	"engine/said/around": {"engine/spelling"}, // what is around a part; it knows no formula
 	"engine/said/puton": {
@@ -147,6 +149,7 @@ var mayKnow = map[string][]string{
 		"engine/said/beside",
 		"engine/said/puton",
 		"engine/said/sponge",
+		"engine/said/tins",
 		"engine/said/turns",
 		"engine/said/unread",
 		"engine/source",
@@ -162,6 +165,7 @@ var mayKnow = map[string][]string{
 		"engine/larder",
 		"engine/quantity",
 		"engine/said",
+		"engine/said/tins",
 		"engine/spelling",
 	}, // one line of a list of ingredients; it knows no formula
 	"engine/recipe/phrase": {

@@ -15,7 +15,7 @@ import (
 	"forebake/engine/larder"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
-	"forebake/engine/said"
+	"forebake/engine/said/tins"
 	"forebake/engine/source"
 )
 
@@ -48,7 +48,7 @@ type Formula struct {
 type OpenTin struct {
 	Name  string
 	Place source.Place
-	Size  *said.Tin // by its name, as in "9x5 inch loaf tin"; nil where it is open
+	Size  *tins.Tin // by its name, as in "9x5 inch loaf tin"; nil where it is open
 }
 
 // OpenTins lists the tins of an open size.
@@ -125,7 +125,8 @@ type Ingredient struct {
 	Grams Mass // the amount in grams
 	Held  Mass // the reserve in grams
 
-	heldAll bool // the reserve is all of it
+	heldAll  bool    // the reserve is all of it, or a share of it
+	heldPart float64 // that share, 0 to 1; 0 for all
 
 	Apart bool     // it is not of the dough whose list it stands in: "egg, to glaze"; 0 g in it
 	Usual Interval // g, what is usual of an amount that is not written; of none nothing

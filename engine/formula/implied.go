@@ -105,7 +105,8 @@ func (rd *reader) nearPart(name string) bool {
 // partAmong gives the part with such a name, where only its use follows; nil for none.
 func (rd *reader) partAmong(words string) *Part {
 	for _, p := range rd.formula.Parts {
-		rest, is := strings.CutPrefix(strings.ToLower(words), strings.ToLower(strings.TrimSpace(p.Name)))
+		rest, is := strings.CutPrefix(strings.ToLower(puton.PartName(words)),
+			strings.ToLower(strings.TrimSpace(p.Name)))
 		if is && p.Name != "" && puton.Onward(rest) {
 			return p
 		}

@@ -131,6 +131,7 @@ func (rd *reader) joinWiths() {
 		for _, name := range c.Names {
 			u.step.With = append(u.step.With, ingredientNamed(u.step.Part, name))
 		}
+		rd.holdBack(u, c)
 	}
 	for _, p := range rd.formula.Parts {
 		defer rd.leaveForLater(p)
@@ -148,6 +149,32 @@ func (rd *reader) joinWiths() {
 			}
 		}
 	}
+}
+
+// holdBack keeps what a mix leaves of an ingredient, "all but a quarter of the water", as its reserve,
+// and tells it; a share that is no number goes in.
+func (rd *reader) holdBack(u use, c said.Chosen) {
+	if c.Of == "" {
+		return
+	}
+	in := ingredientNamed(u.step.Part, c.Of)
+	if c.Share == 0 || in.Reserve != nil {
+		rd.assumed(u.place, fmt.Sprintf("%q says no share of %s: all of it is read as going in here",
+			u.name, c.Of))
+		return
+	}
+	in.Reserve, in.heldAll, in.heldPart = &Given{Place: u.place, Set: true}, true, c.Share
+	in.Reserve.Text, in.Reserve.Kind = fmt.Sprintf("%.3g %% of it", 100*c.Share), quantity.Percent
+	rd.assumed(u.place, fmt.Sprintf("%q is read as reserve of %s, %s: it counts in the whole, and what "+
+		"goes in later has no step of its own", u.name, c.Of, in.Reserve.Text))
+}
+
+// heldShare is how much of an ingredient is held back, where the reserve is a share of it.
+func (in *Ingredient) heldShare() float64 {
+	if in.heldPart > 0 {
+		return in.heldPart
+	}
+	return 1
 }
 
 // unknownUse reports a step that puts on what is no part, and nothing that the larder knows.
@@ -245,7 +272,7 @@ func (rd *reader) weigh(p *Part) {
 		}
 		in.Grams = rd.grams(in, in.Amount)
 		if in.heldAll {
-			in.Held = in.Grams
+			in.Held = in.Grams.Times(figure.Point(in.heldShare()))
 		} else if in.Reserve != nil {
 			in.Held = rd.grams(in, Amount{Given: *in.Reserve})
 		}
@@ -304,7 +331,7 @@ func (f *Formula) sum() {
 				in.Grams = Mass{FixedG: in.Of.MassG}
 			}
 			if in.heldAll {
-				in.Held = in.Grams
+				in.Held = in.Grams.Times(figure.Point(in.heldShare()))
 			}
 			if share := in.flourShare(); share != (Interval{}) {
 				flour = flour.Add(in.Grams.Times(share))

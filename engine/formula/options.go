@@ -18,6 +18,7 @@ import (
 	"forebake/engine/said/around"
 	"forebake/engine/said/beside"
 	"forebake/engine/said/oven"
+	"forebake/engine/said/tins"
 	"forebake/engine/source"
 	"forebake/engine/spelling"
 )
@@ -164,6 +165,9 @@ var (
 		"how much of the part goes on here, where it is split, or \"15 g each\"",
 		func(rd *reader, s *Step, e hclsyntax.Expression, what string) {
 			if text, at, ok := rd.Literal(e); ok {
+				if said.TheRest(text) {
+					return // what the other steps leave, as where nothing is written
+				}
 				if x, ok := said.Share(text); ok {
 					s.part = Given{Place: at, Set: true}
 					s.part.Interval, s.part.Text = figure.Point(x), text
@@ -1106,9 +1110,9 @@ func (rd *reader) tinInWords(s *Step, text string, at source.Place) {
 	if !s.Verb.Takes(optTin) || s.Tin != "" {
 		return
 	}
-	n, name := said.Tins(text)
+	n, name := tins.Several(text)
 	own := slices.ContainsFunc(rd.opts.Tins, func(t string) bool { return sameName(t, name) })
-	_, sized := said.TinSize(name)
+	_, sized := tins.Size(name)
 	if !own && (!sized || rd.opts.OwnTins) || !rd.checkTin(name, at) {
 		return
 	}
@@ -1132,6 +1136,19 @@ func (rd *reader) readWith(s *Step, e hclsyntax.Expression, what string) {
 		names, places = []string{name}, []source.Place{at}
 	}
 	for i, name := range names {
+		_, why := said.Which(name, rd.names(s))
+		head, how := said.Gradually(name)
+		switch {
+		case why == "":
+		case said.Tool(name) && !rd.isFood(name):
+			rd.keepAside(s, "with", name, places[i])
+			continue
+		case s.Verb.PutsOn() && rd.blockIn(name) != "" && said.Names(s.Words, rd.blockIn(name)):
+			continue // it says again what it puts on
+		case head != "":
+			name = head
+			rd.notRead(places[i], how)
+		}
 		rd.withs = append(rd.withs, use{step: s, name: name, place: places[i]})
 	}
 }
@@ -1261,7 +1278,7 @@ func (rd *reader) checkTin(name string, at source.Place) bool {
 	if slices.ContainsFunc(f.openTins, func(t OpenTin) bool { return sameName(t.Name, name) }) {
 		return true
 	}
-	size, sized := said.TinSize(name)
+	size, sized := tins.Size(name)
 	if !sized {
 		f.openTins = append(f.openTins, OpenTin{name, at, nil})
 		rd.assumed(at, fmt.Sprintf("the house has no tin %q: its size is taken as \"?\"; "+
@@ -1341,9 +1358,27 @@ func (rd *reader) settleManner(s *Step) {
 			}
 		}
 	}
+	if rd.wayOfManner(s); s.Way != nil && s.Verb.Mixes() {
+		return
+	}
 	if yes, ok := around.Cover(s.manner); ok && s.Covered == nil && s.Verb.Takes(optCovered) &&
 		!slices.Contains(s.Open, optCovered) {
 		s.Covered = &yes
+	}
+}
+
+// wayOfManner takes how a mix is done from the words beside its time, "10 min by hand", where no option
+// says it, and tells so.
+func (rd *reader) wayOfManner(s *Step) {
+	if s.Way != nil || !s.Verb.Mixes() || slices.Contains(s.Open, optBy) {
+		return
+	}
+	for _, one := range strings.FieldsFunc(s.manner, func(c rune) bool { return strings.ContainsRune(",;()", c) }) {
+		if way, ok := findWay(s.Verb, strings.TrimSpace(one)); ok {
+			s.Way = way
+			rd.assumed(s.Place, fmt.Sprintf("%q is read as by = %q", s.manner, way.Name))
+			return
+		}
 	}
 }
 
@@ -1475,7 +1510,7 @@ func (rd *reader) weighedText(in *Ingredient, text string, at source.Place, what
 // figures, where nothing else reads it, and tells so. Other texts stay.
 func (rd *reader) besideAmount(in *Ingredient, text string, at source.Place) string {
 	for _, read := range []func(string) (string, bool){beside.Needed, beside.Pieces, beside.Less,
-		beside.Cubic, beside.Level, beside.UpTo, beside.More, beside.Heaped} {
+		beside.Both, beside.OrEnough, beside.Cubic, beside.Level, beside.UpTo, beside.More, beside.Heaped} {
 		if out, ok := read(text); ok {
 			rd.assumed(at, fmt.Sprintf("%q of %q is read as %s", text, in.Name, out))
 			return rd.saidAmount(in, out, at)
@@ -1568,6 +1603,8 @@ func (rd *reader) counted(name string) bool {
 		return false
 	case it.Class == larder.ClassFruit || it.Class == larder.ClassSpice:
 		return it.Piece >= countedFromG
+	case it.Class == larder.ClassNut && said.IsWhole(name):
+		return it.Piece > 0
 	}
 	return it.Class == larder.ClassEgg && it.Piece > 0
 }
@@ -1576,6 +1613,11 @@ func (rd *reader) counted(name string) bool {
 // and tells what a word in it was taken for.
 func (rd *reader) saidAmount(in *Ingredient, text string, at source.Place) string {
 	it, _, known := rd.find(in)
+	if m, name := said.Vanilla(in.Name, text); name != "" && (!known || m != text) {
+		in.sized = name
+		rd.assumed(at, fmt.Sprintf("%q of %q is read as %s", text, in.Name, name))
+		return m
+	}
 	if quantity.IsPlain(text) && !(known && spooned(it, text)) {
 		return text
 	}
@@ -1584,10 +1626,6 @@ func (rd *reader) saidAmount(in *Ingredient, text string, at source.Place) strin
 			in.sized = name
 			return count
 		}
-	}
-	if m := said.Pods(text); m != "" && said.IsVanilla(in.Name) {
-		in.sized = "vanilla bean"
-		return m
 	}
 	if known {
 		if t, taken := said.Amount(it, text, rd.opts.Units); taken {
@@ -1752,7 +1790,12 @@ func (rd *reader) unknownOption(s *Step, pair reading.Pair) {
 			rd.assumed(at, fmt.Sprintf("until = %q is kept as a note: the time is "+
 				"what is reckoned; write measured = \"2 x\" with the rise that you see", text))
 		}
-		s.Note = strings.TrimSpace(s.Note + " " + pair.Key + " " + text)
+		if said.PlainNote(pair.Key) || s.sign != nil && s.sign.at == at || word == "until" {
+			s.Note = strings.TrimSpace(s.Note + " " + pair.Key + " " + text)
+		} else if word != "then" || !rd.thenStep(s, text, at) {
+			rd.keepAside(s, pair.Key, text, at)
+		}
+	case rd.besideTurns(s, pair):
 	case quoted && name == optAt.Name && rd.readWhere(s, pair, text, at):
 	case quoted && name == optAt.Name && said.NoFigure(text): // in = "an oiled bowl"
 		rd.keepAside(s, pair.Key, text, at)
@@ -1760,7 +1803,7 @@ func (rd *reader) unknownOption(s *Step, pair reading.Pair) {
 		o.fill(rd, s, pair.Value)
 	case o != nil && o != optNote && !s.Verb.Takes(o) && rd.otherwise(s, o, pair):
 	case quoted && strings.Contains(word, "between") && len(rd.after) > 0:
-		rd.between, _ = rd.QuantityText(text, at, forTime, s.Verb.Name)
+		rd.between, _ = rd.QuantityText(said.Time(text), at, forTime, s.Verb.Name)
 		rd.betweenWord = word
 	case slices.Contains(leavesOut, word) && s.Verb.Takes(optWith) && len(s.With) == 0:
 		rd.readWithout(s, pair.Value)
@@ -1775,23 +1818,54 @@ func (rd *reader) unknownOption(s *Step, pair reading.Pair) {
 	}
 }
 
+// thenStep reads what is done after a step, { dip = "butter", then = "roll in cinnamon sugar" }, as a
+// step of its own. It reports whether its first words are a verb that puts a part on.
+func (rd *reader) thenStep(s *Step, text string, at source.Place) bool {
+	words := strings.Fields(text)
+	for n := min(2, len(words)-1); n > 0; n-- {
+		word := stepNamed(strings.ToLower(strings.Join(words[:n], " ")))
+		rest := strings.Join(words[n:], " ")
+		if word.verb == nil || !(word.verb.PutsOn() || rd.blockIn(rest) != "" && word.verb.Coils()) {
+			continue
+		}
+		one := &Step{Part: s.Part, Verb: word.verb, Place: at, word: words[0], Words: rest}
+		switch {
+		case s.IsAfterHeat():
+			one.Verb = stepNamed("brush").verb
+		case !one.Verb.PutsOn():
+			one.Verb = stepNamed("wash").verb
+		}
+		rd.uses = append(rd.uses, use{step: one, name: rest, place: at})
+		rd.after = append(rd.after, func() *Step { return one })
+		rd.assumed(at, fmt.Sprintf("then = %q is read as a step of its own", text))
+		return true
+	}
+	return false
+}
+
 // fatOfStep puts the fat that a dough is cooked in, { fry = "3 min", in = "sunflower oil" }, on its
 // list, apart from its weights: its allergens and cautions count. It reports whether words
 // name one.
 func (rd *reader) fatOfStep(s *Step, key, text string, at source.Place) bool {
-	name, _, _ := strings.Cut(text, ",") // "peanut oil, 3 inches deep"
-	in := &Ingredient{Part: s.Part, Name: strings.TrimSpace(name), Place: at, Apart: true}
-	in.Amount = Amount{Open: true, Given: Given{Place: at}}
-	it, _, ok := rd.find(in)
-	if !ok || it.Class != larder.ClassFat || s.Part.Kind != Dough {
+	var fats []*Ingredient
+	for _, name := range said.Fats(text) { // "2 quarts canola oil or shortening"
+		in := &Ingredient{Part: s.Part, Name: name, Place: at, Apart: true}
+		in.Amount = Amount{Open: true, Given: Given{Place: at}}
+		if in.Item, _, _ = rd.find(in); in.Item != nil && in.Item.Class == larder.ClassFat {
+			fats = append(fats, in)
+		}
+	}
+	if len(fats) == 0 || len(fats) < len(said.Fats(text)) || s.Part.Kind != Dough {
 		if key == "fat" || key == "oil" {
 			rd.keepAside(s, key, text, at)
 		}
 		return key == "fat" || key == "oil"
 	}
 	s.Note = strings.TrimSpace(s.Note + " in " + text)
-	if in.Item = it; ingredientNamed(s.Part, in.Name) == nil {
-		s.Part.Ingredients = append(s.Part.Ingredients, in)
+	for _, in := range fats {
+		if ingredientNamed(s.Part, in.Name) == nil {
+			s.Part.Ingredients = append(s.Part.Ingredients, in)
+		}
 	}
 	rd.fatApart(at, text, "cooked")
 	return true
@@ -1803,7 +1877,12 @@ func (rd *reader) readWhere(s *Step, pair reading.Pair, text string, at source.P
 	way, isWay := findWay(s.Verb, text)
 	place := placeAmong(text)
 	yes, isCover := around.Cover(text)
-	_, isTin := said.TinSize(text)
+	if h := said.HumidityIn(text); h != "" && s.Verb.Takes(optHumidity) && !s.Humidity.Set {
+		s.Humidity, _ = rd.QuantityText(h, at, forPercent, s.Verb.Name)
+		rd.assumed(at, fmt.Sprintf("%q is read as humidity = %q", text, h))
+		return true
+	}
+	_, isTin := tins.Size(text)
 	switch {
 	case isWay && s.Verb.Takes(optBy) && s.Way == nil:
 		s.Way = way

@@ -47,6 +47,8 @@ type reader struct {
 
 	turnsLater  bool           // a later step of the part folds the dough
 	firstRise   bool           // a proof, after which the dough is worked and left again
+	lastRise    bool           // the last wait of what is shaped, before the oven
+	blocks      []string       // the names of the parts of the formula
 	layered     *Ingredient    // of the dough's list, what is folded in: "butter, for laminating"
 	after       []func() *Step // what the step that is read stands for besides itself
 	between     Given          // the wait between its folds
@@ -102,6 +104,9 @@ func Read(r *reading.Reader, b *hclsyntax.Block, opts Options) *Formula {
 	if len(b.Body.Blocks) > MaxParts {
 		r.Fault(f.Place, "%d parts in one formula; %d is the most", len(b.Body.Blocks), MaxParts)
 		return f
+	}
+	for _, block := range b.Body.Blocks {
+		rd.blocks = append(rd.blocks, block.Labels...)
 	}
 	for _, block := range b.Body.Blocks {
 		kind, ok := kindNamed(block.Type)

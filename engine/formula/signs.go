@@ -58,8 +58,22 @@ var signTimes = []signTime{
 	{func(s *Step) bool { return !s.Verb.Waits() && !s.Verb.Heats() }, anySign,
 		hours(1.0/60, 15.0/60), usage},
 	{func(s *Step) bool {
+		return s.Verb.Cools() && s.Stands() == nil && s.To.Set && s.To.Lo >= warmestRoomC
+	}, anySign, hours(10.0/60, 1), "to lukewarm and no further: " + usage},
+	{func(s *Step) bool {
 		return s.Verb.Cools() && s.Stands() == nil
 	}, anySign, hours(1, 4), usage},
+}
+
+// warmestRoomC is over what any room is, C: what cools to it is still lukewarm.
+const warmestRoomC = 30
+
+// coolsTo is the temperature that words wait for: "until lukewarm"; of what cools, "lauwarm".
+func (s *Step) coolsTo(text string) string {
+	if to := said.Until(text); to != "" || !s.Verb.Cools() {
+		return to
+	}
+	return said.GoesIn(text)
 }
 
 // isRise reports whether the part is left to rise where it is warm, before its proof.
@@ -162,7 +176,7 @@ func (rd *reader) saidTime(s *Step, e hclsyntax.Expression) bool {
 	if !ok || said.PlainTime(text) {
 		return false
 	}
-	if sponge.Of(text).Named && rd.readSponge(s, text, at) {
+	if sponge.Of(text).Named && rd.readSponge(s, text, at) || rd.turnedTime(s, text, at) {
 		return true
 	}
 	if sum, ok := said.Sum(text); ok && s.Verb.Mixes() {
@@ -206,7 +220,7 @@ func (rd *reader) saidTime(s *Step, e hclsyntax.Expression) bool {
 			rd.assumed(at, fmt.Sprintf("%q is read as to = %q", text, t))
 			text = strings.Trim(strings.Replace(text, t, "", 1), " ,;()")
 			s.sign, s.manner = &sign{text, at}, text
-		} else if to := said.Until(text); to != "" && s.Verb.Takes(optTo) {
+		} else if to := s.coolsTo(text); to != "" && s.Verb.Takes(optTo) {
 			s.To, _ = rd.QuantityText(to, at, forTemperature, s.Verb.Name)
 			s.To.Text = text
 			rd.assumed(at, fmt.Sprintf("%q is read as to = %q", text, to))
@@ -222,7 +236,7 @@ func (rd *reader) saidTime(s *Step, e hclsyntax.Expression) bool {
 	}
 	s.manner = rest
 	if _, why := said.Which(rest, rd.names(s)); why == "" && s.Verb.Mixes() &&
-		len(s.With) == 0 { // "in the butter, 5 min"
+		len(s.With) == 0 && !said.IsSpeed(rest) { // "in the butter, 5 min"
 		rd.withs = append(rd.withs, use{step: s, name: rest, place: at})
 		rd.assumed(at, fmt.Sprintf("%q is read as with = %q", text, rest))
 	} else if len(s.With) == 0 {
@@ -232,6 +246,22 @@ func (rd *reader) saidTime(s *Step, e hclsyntax.Expression) bool {
 	s.Time.Text = text
 	s.sign = &sign{rest, at}
 	rd.assumed(at, fmt.Sprintf("%q is read as %s", text, time))
+	return true
+}
+
+// turnedTime reads a time for each of two sides, or one of two ways: "3 min each side". It reports
+// whether it did.
+func (rd *reader) turnedTime(s *Step, text string, at source.Place) bool {
+	time, rest, ok := said.BothSides(text)
+	if !ok {
+		time, rest, ok = said.EitherTime(text)
+	}
+	if !ok {
+		return false
+	}
+	s.Time, _ = rd.QuantityText(time, at, forTime, s.Verb.Name)
+	s.Time.Text, s.Note, s.manner = time, text, rest
+	rd.assumed(at, fmt.Sprintf("%q is read as %s in all", text, time))
 	return true
 }
 
@@ -373,8 +403,35 @@ func (rd *reader) namesOwn(s *Step, text string, at source.Place) bool {
 }
 
 // sideways are words for how wide or long a sheet is, and not how thick.
-var sideways = spelling.Pattern(`(?i)^\d[\d./½¼¾ ]*[- ]?(?:inch(?:es)?|in|cm|mm|") ` +
-	`(?:wide|long|across)\b`)
+var sideways = spelling.Pattern(`(?i)(?:^|[\pL ] )\d[\d./½¼¾ ]*[- ]?(?:inch(?:es)?|in|cm|mm|") ` +
+	`(?:wide|long|across|square|circle|diameter|on a side)\b`)
+
+// thickestSheetMM is over any thickness that a dough is rolled to, mm: more is one of its sides.
+const thickestSheetMM = 80
+
+// tooThick takes a length that no sheet is thick for one of its sides, and tells so. It reports whether
+// it did.
+func (rd *reader) tooThick(s *Step, g Given) bool {
+	if !s.Verb.Sheets() || g.Kind != quantity.Length || g.Lo < thickestSheetMM {
+		return false
+	}
+	s.OpenOwn, s.Note = true, strings.TrimSpace(s.Note+" "+g.Text)
+	rd.assumed(g.Place, fmt.Sprintf("%q is read as how wide it is rolled: its thickness is taken as \"?\"",
+		g.Text))
+	return true
+}
+
+// thicknessIn reads how thick a shape is said to be, "a disc 15 mm thick", where no option says it.
+func (rd *reader) thicknessIn(s *Step, text string, at source.Place) {
+	thick := said.Thickness(text)
+	if thick == "" || !s.Verb.Finishes() || !s.Verb.Takes(optAs) || s.Form != nil {
+		return
+	}
+	if g, ok := rd.QuantityText(thick, at, forLength, s.Verb.Name); ok {
+		s.Form = &Geometry{Place: at, Shape: "slab", MM: g.Interval}
+		rd.assumed(at, fmt.Sprintf("%q is read as as = \"slab %s\"", text, thick))
+	}
+}
 
 // saidArea reads a sheet that is given as length by width, or answers a side that is, and reports
 // whether it did.
@@ -387,7 +444,9 @@ func (rd *reader) saidArea(s *Step, e hclsyntax.Expression, own bool, what strin
 	if one, ok := said.LengthIn(text); ok && !isArea && !(own && sideways().MatchString(text)) {
 		g, ok := rd.QuantityText(one, at, forLength, what)
 		if g.Text = one; ok && own {
-			s.Measure = g
+			if !rd.tooThick(s, g) {
+				s.Measure = g
+			}
 		} else if ok {
 			s.Wide = &g
 		}
@@ -417,6 +476,6 @@ func (rd *reader) saidArea(s *Step, e hclsyntax.Expression, own bool, what strin
 	}
 	rd.assumed(at, fmt.Sprintf("%q is length by width: the thickness is taken as \"?\", and the "+
 		"longer side as the one that is rolled up; write { %s = \"5 mm\", wide = %q } with your "+
-		"thickness", text, what, long.String()))
+		"thickness", text, what, long.Text))
 	return true
 }

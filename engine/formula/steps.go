@@ -236,6 +236,7 @@ func (rd *reader) readSteps(p *Part, e hclsyntax.Expression) {
 		s := &block[i]
 		s.Part, s.Index = p, len(p.Steps) // a step that does not read leaves no gap
 		rd.turnsLater, rd.firstRise = i < lastTurn, p.Kind == Dough && risesAgain(items[i:])
+		rd.lastRise = p.Kind == Dough && risesLast(items, i)
 		rd.after, rd.between = nil, Given{}
 		if rd.readStep(s, item) {
 			p.Steps = append(p.Steps, s)
@@ -354,6 +355,7 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 		case word.verb == nil:
 		case s.Verb != nil && said.OtherOption(pair.Key) != "":
 			words[i] = stepWord{}
+		case s.Verb != nil && (rd.addsBeside(s, word, pair) || rd.besideTurns(s, pair)):
 		case s.Verb != nil:
 			rd.Fault(pair.Place,
 				"a step does one thing: %q stands beside %q; give it a line of its own", pair.Key,
@@ -403,6 +405,7 @@ func (rd *reader) readStep(s *Step, e hclsyntax.Expression) bool {
 		}
 	}
 	rd.settleManner(s)
+	rd.tellBetween(s)
 	if s.sign != nil {
 		rd.settleSign(s, *s.sign)
 	}
@@ -447,7 +450,8 @@ func (rd *reader) isNumber(e hclsyntax.Expression) bool {
 	_, _, whole := rd.value().WholeNumber(e)
 	text, _, ok := rd.Literal(e)
 	_, times := said.Times(text)
-	return whole || ok && (said.Whole(text) || times)
+	_, counted := said.CountIn(text)
+	return whole || ok && (said.Whole(text) || times || counted)
 }
 
 // noVerb reports a step without a verb.
@@ -496,6 +500,7 @@ func (rd *reader) readOwn(s *Step, e hclsyntax.Expression) {
 		if text, at, ok := rd.Text(e, what); ok {
 			s.Words = text
 			rd.tinInWords(s, text, at)
+			rd.thicknessIn(s, text, at)
 			if said.Waits(text) {
 				rd.Fault(at, "%s: the wait in %q is a step of its own: write { rest = \"?\" } or { chill = "+
 					"\"?\" } with its time, after this one", what, text)
@@ -530,11 +535,10 @@ func (rd *reader) readOwnQuantity(s *Step, e hclsyntax.Expression) {
 	}
 	if text, at, ok := rd.Literal(e); ok && s.Verb.Turns() && !quantity.IsPlain(text) {
 		switch {
-		case rd.readFolds(s, text, at), rd.readTurns(s, text, at):
+		case rd.foldsDuring(s, text, at), rd.readFolds(s, text, at), rd.readTurns(s, text, at):
 			return
-		case rd.foldsDuring(s, text, at):
-			return
-		case turns.Is(text), turns.Is(said.Key(s.word) + " " + text): // { punch = "down" }
+		case turns.Is(text), turns.Is(said.Key(s.word) + " " + text), // { punch = "down" }
+			said.Once(s.word) && said.NoFigure(text), sameName(text, "once"):
 			s.Measure = values.BareCount(1, at)
 			s.Measure.Text = text
 			return
@@ -571,6 +575,7 @@ func (rd *reader) readOwnQuantity(s *Step, e hclsyntax.Expression) {
 				"write your own hours")
 		}
 		rd.within(g, 0, MaxMinutes, "a step of more than 60 days is not read; write 60 days at the most")
+	case rd.tooThick(s, g):
 	default:
 		s.Measure = g
 	}

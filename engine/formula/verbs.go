@@ -206,7 +206,7 @@ var Chill = verb("chill", "put it in the cold",
 // The verbs that other words can stand for: a roll that ends flat, a tin alone, a fold
 // of ingredients.
 var (
-	mixVerb, sheetVerb, panVerb, restVerb *Verb
+	mixVerb, sheetVerb, panVerb, restVerb, proofVerb *Verb
 )
 
 func init() {
@@ -218,6 +218,8 @@ func init() {
 			sheetVerb = v
 		case v.usual == inRoom && v.Alone() && v.heat == noHeat:
 			restVerb = v
+		case v.Proofs():
+			proofVerb = v
 		case v.Pans():
 			panVerb = v
 		}
@@ -699,6 +701,12 @@ func (rd *reader) stepWord(s *Step, pair reading.Pair) stepWord {
 		rd.assumed(at, fmt.Sprintf("%s = %q is read as turned round, and not as a fold", pair.Key,
 			text))
 		return stepNamed("handle")
+	case word.verb != nil && word.verb.Turns() && slices.ContainsFunc(rd.blocks, func(name string) bool {
+		return sameName(name, text)
+	}): // { tourage = "butter block", turns = 3 }
+		rd.assumed(at, fmt.Sprintf("%s = %q is read as { fill = %q }, and its turns", pair.Key, text,
+			text))
+		return stepNamed("enclose")
 	case word != (stepWord{}):
 	case said.Covering(first): // with a thing that covers, or with what is eaten
 		return rd.covering(pair.Place, first, text)
@@ -817,8 +825,16 @@ func (rd *reader) settleVerb(s *Step, own hclsyntax.Expression) {
 	}
 	text, at, ok := rd.Literal(own)
 	switch {
+	case rd.lastRise && said.Rises(s.word):
+		s.Verb = proofVerb
+		rd.assumed(s.Place, s.word+" of what is shaped is read as the last rise, a proof")
+		return
 	case !ok:
 		return
+	case s.Verb.Coils() && said.InRounds(text) && !s.IsAfterHeat():
+		s.Verb = stepNamed("shape").verb
+	case s.Verb.Coils() && s.IsAfterHeat() && rd.blockIn(text) != "":
+		s.Verb = stepNamed("brush").verb
 	case s.Verb.Coils() && said.RolledOut(text):
 		s.Verb = sheetVerb
 	case s.Verb.Coils() && s.IsAfterHeat() && rd.tossedIn(text) != "":
@@ -937,6 +953,62 @@ func risesAgain(items []hclsyntax.Expression) bool {
 		}
 	}
 	return false
+}
+
+// risesLast reports whether a wait is the last of a dough that is shaped or in its tin, before
+// it is heated.
+func risesLast(items []hclsyntax.Expression, i int) bool {
+	v := verbOf(items[i])
+	shaped := slices.ContainsFunc(items[:i], func(item hclsyntax.Expression) bool {
+		before := verbOf(item)
+		return before != nil && before.Finishes()
+	})
+	if v != restVerb || !shaped {
+		return false
+	}
+	for _, item := range items[i+1:] {
+		switch next := verbOf(item); {
+		case next == nil:
+		case next.HeatsThrough():
+			return true
+		case next.Waits(), next.Divides(), next.Turns(), next.order == rawOnly && next.Degasses():
+			return false
+		}
+	}
+	return false
+}
+
+// blockIn is the part of the formula that words name, "in the coating sugar"; "" for none.
+func (rd *reader) blockIn(text string) string {
+	for _, name := range rd.blocks {
+		if said.Names(text, name) {
+			return name
+		}
+	}
+	return ""
+}
+
+// addsBeside reads what goes in beside how long it is mixed, { add = "butter", mix = "8 min" }, as one
+// step. It reports whether it did.
+func (rd *reader) addsBeside(s *Step, word stepWord, pair reading.Pair) bool {
+	text, at, ok := rd.Literal(pair.Value)
+	if !ok || !s.Verb.Mixes() || said.OtherOption(s.word) != optWith.Name {
+		return false
+	}
+	switch {
+	case word.verb.Mixes():
+		with, open := s.With, s.OpenOwn
+		rd.readOwn(s, pair.Value)
+		s.With, s.OpenOwn = with, open && !s.Time.Set
+	case word.verb.Turns():
+		rd.keepAside(s, pair.Key, text, at)
+		s.manner = text
+	default:
+		return false
+	}
+	rd.assumed(pair.Place, fmt.Sprintf("%s beside %s is read as one step: what goes in, and how",
+		pair.Key, s.word))
+	return true
 }
 
 // verbOf is the verb of a step as it is written; nil for none.
@@ -1073,6 +1145,20 @@ func (rd *reader) readLayers(s *Step, text string, at source.Place) {
 	if !ok {
 		n = 0
 	}
+	rd.turnsAfter(s, n, at)
+	says := fmt.Sprintf("{ fill = %q }, then { sheet = \"?\" } and { fold = 1 } %d times",
+		p.Name, n)
+	if n == 0 || rest != "" {
+		rest = text
+		says = fmt.Sprintf("{ fill = %q }; write each turn as { sheet = \"?\" }, { fold = 1 }",
+			p.Name)
+	}
+	rd.assumed(at, fmt.Sprintf("%s = %q is read as %s, with what stands between them", s.word,
+		text, says))
+}
+
+// turnsAfter puts turns behind a step: each is sheeted, folded and left for what rest_between says.
+func (rd *reader) turnsAfter(s *Step, n int, at source.Place) {
 	for range n {
 		rd.after = append(rd.after,
 			func() *Step {
@@ -1089,15 +1175,51 @@ func (rd *reader) readLayers(s *Step, text string, at source.Place) {
 				return s.standing(rd.between, rd.betweenWord)
 			})
 	}
-	says := fmt.Sprintf("{ fill = %q }, then { sheet = \"?\" } and { fold = 1 } %d times",
-		p.Name, n)
-	if n == 0 || rest != "" {
-		rest = text
-		says = fmt.Sprintf("{ fill = %q }; write each turn as { sheet = \"?\" }, { fold = 1 }",
-			p.Name)
+}
+
+// besideTurns reads what stands beside the butter that is put in, turns = 3 or fold = "simple". It
+// reports whether it is of its turns.
+func (rd *reader) besideTurns(s *Step, pair reading.Pair) bool {
+	n, at, ok := rd.value().WholeNumber(pair.Value)
+	text, inside, quoted := rd.Literal(pair.Value)
+	word := stepNamed(pair.Key).verb
+	switch {
+	case !s.Verb.Fills() || said.Key(pair.Key) != "turns" && (word == nil || !word.Turns()):
+		return false
+	case quoted && said.Whole(text):
+		n, _ = said.Count(text)
+		at, ok = inside, true
 	}
-	rd.assumed(at, fmt.Sprintf("%s = %q is read as %s, with what stands between them", s.word,
-		text, says))
+	if !ok || n < 1 || n > MaxTurns {
+		if quoted {
+			rd.keepAside(s, pair.Key, text, inside)
+		}
+		return quoted
+	}
+	rd.turnsAfter(s, int(n), at)
+	rd.assumed(at, fmt.Sprintf("%s = %s is read as { sheet = \"?\" } and { fold = 1 } %[2]s times",
+		pair.Key, quantity.Plain(n)))
+	return true
+}
+
+// MaxTurns bounds the turns that one line can stand for.
+const MaxTurns = 8
+
+// tellBetween tells where the dough stands between its folds.
+func (rd *reader) tellBetween(s *Step) {
+	if !rd.between.Set {
+		return
+	}
+	one := s.standing(rd.between, rd.betweenWord)
+	where := "in the room"
+	if place := one.Stands(); place != nil {
+		where = "in the " + place.Name
+	} else if one.At.Set {
+		where = "at " + one.At.Text
+	}
+	rd.assumed(rd.between.Place, fmt.Sprintf("%s = %q is read as { %s = %q } after each fold, %s",
+		strings.ReplaceAll(rd.betweenWord, " ", "_"), rd.between.Text, one.Verb.Name, rd.between.Text,
+		where))
 }
 
 // layerPart makes a filling of the fat that a dough's list has for its layers.

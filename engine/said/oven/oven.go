@@ -13,7 +13,8 @@ var (
 	// asides are the same heat of a fan, or on the scale of a gas oven, beside one in degrees.
 	asides = spelling.Pattern(`(?i)[,;/( ]*(?:\b(?:fan|umluft|convection|varmluft)(?: oven)?:? ?` +
 		`\d{2,3}` +
-		` ?°? ?[CF]?\b|/ ?\d{2,3} ?°? ?[CF]? ?(?:fan|convection)\b|\b(?:fan off|no fan)\b|` +
+		` ?°? ?[CF]?\b|[/,(] ?\d{2,3} ?°? ?[CF]? ?(?:fan|convection|umluft)\b|` +
+		`\b(?:fan off|no fan|conventional(?: oven)?|statico|chaleur statique|ober-?/?unterhitze)(?:\b|$)|` +
 		`\b(?:gas(?: mark)?|th\.?|thermostat) ?\d{1,2}(?:[./]\d)?\b)[ )]*`)
 	// lands write degrees that are Celsius there.
 	lands = spelling.Pattern(`(?i)^(\d{2,3}(?: ?(?:-|–|bis|à) ?\d{2,3})?) ?` +
@@ -68,7 +69,8 @@ func Falling(text string, oven bool) (from, to string, ok bool) {
 
 var fanned = spelling.Pattern(`(?i)^(.*\d ?°? ?[CF]?),? ?\(?(?:fan|convection|fan oven|` +
 	`fan-forced|umluft|heißluft|heissluft|varmluft|varmluftsugn|chaleur ` +
-	`tournante|ventilato|forno ventilato|air)\)?$`)
+	`tournante|ventilat[oa]|forno ventilato|con ventilador|ventilad[oa]|ventilée?|turbo|` +
+	`konvektion|air)\)?$`)
 
 // Fanned reads a temperature of a fan oven: "180 C fan".
 func Fanned(text string) (temperature string, ok bool) {
