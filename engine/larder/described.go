@@ -77,7 +77,7 @@ const (
 		"fresche freschissime"
 	foreignWhole = "entier entiers entiere entieres intero intera interi intere entera " +
 		"enteras entero enteros inteira inteiras inteiro inteiros ganz ganze ganzer ganzes ganzen"
-	foreignDry   = "gemahlen gemahlene gemahlener moulu moulue tritato tritata tritate macinata " +
+	foreignDry = "gemahlen gemahlene gemahlener moulu moulue tritato tritata tritate macinata " +
 		"macinato molida stott malen mald malet stodt nymald"
 	foreignFresh = "frisch frische frisches frischer frais fraiche fresco fresca"
 )
@@ -94,13 +94,13 @@ func butFlour(it *Item) bool { return it.Flour == 0 }
 func ofFruit(it *Item) bool {
 	return it.Class == ClassFruit || it.Class == ClassOther && it.Control == ""
 }
-func unsalted(it *Item) bool    { return it.Salt == 0 }
-func ofMilkFat(it *Item) bool   { return it.Class == ClassFat && it.Is(MilkFat) }
+func unsalted(it *Item) bool  { return it.Salt == 0 }
+func ofMilkFat(it *Item) bool { return it.Class == ClassFat && it.Is(MilkFat) }
 func osmotolerant(it *Item) bool {
 	return it.Yeast > 0 && strings.Contains(it.Name, "osmotolerant")
 }
-func ofColour(it *Item) bool { return it.Name == "food colouring" }
-func ofPotato(it *Item) bool { return strings.Contains(it.Name, "potato") && it.Flour == 0 }
+func ofColour(it *Item) bool    { return it.Name == "food colouring" }
+func ofPotato(it *Item) bool    { return strings.Contains(it.Name, "potato") && it.Flour == 0 }
 func littleSugar(it *Item) bool { return it.Sugars < dryBelow }
 
 // fillers join the others, and say nothing by themselves.

@@ -7748,7 +7748,6 @@ var index = [...]indexEntry{
 	{"olej slonecznikowy", 78},
 	{"olejek cytrynowy", 290},
 	{"olejek migdalowy", 289},
-	{"oleo", 76},
 	{"oleo de girassol", 78},
 	{"oleo vegetal", 76},
 	{"olie", 76},

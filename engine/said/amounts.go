@@ -10,9 +10,12 @@ import (
 	"forebake/engine/spelling"
 )
 
-var noAmount = spelling.Pattern(`(?i)^(?:(?:enough )?to (?:cover|fill|taste)|(?:per|da) (?:coprire|` +
-	`ricoprire|decorare|guarnire|spennellare|spolverare)|para (?:cubrir|decorar|barnizar|espolvorear|` +
-	`polvilhar|pincelar)|pour (?:décorer|dorer|saupoudrer)|zum (?:bestreuen|bestäuben|bestreichen)|` +
+var noAmount = spelling.Pattern(`(?i)^(?:(?:enough )?to (?:cover|fill|taste)|(?:per|` +
+	`da) (?:coprire|` +
+	`ricoprire|decorare|guarnire|spennellare|spolverare)|para (?:cubrir|decorar|barnizar|` +
+	`espolvorear|` +
+	`polvilhar|pincelar)|pour (?:décorer|dorer|saupoudrer)|zum (?:bestreuen|bestäuben|` +
+	`bestreichen)|` +
 	`c(?:antidad)?/?n(?:ecesaria)?|(?:as|if|where) (?:needed|required|desired|` +
 	`you like|necessary)|some|a (?:little|bit|few|handful|sprinkle|sprinkling|dusting|knob|glug)|` +
 	`enough|optional|for [a-z][a-z ,-]*|to (?:serve|dust|sprinkle|coat|brush|finish|decorate|` +
@@ -211,7 +214,8 @@ var orElse = spelling.Pattern(`(?i)\b(?:or|plus|each|per|every)\b`)
 
 var wasSoaked = spelling.Pattern(`(?i)\b(?:soaked|plumped|macerated|trempés?|eingeweicht\w*)\b`)
 
-var fatMeasure = spelling.Pattern(`(?i)^(?:about |at least )?(?:[\d./½¼¾ ]+(?:(?:-|–|to) ?[\d./ ]+)? ?(?:quarts?|qts?\.?|` +
+var fatMeasure = spelling.Pattern(`(?i)^(?:about |at least )?(?:[\d./½¼¾ ]+(?:(?:-|–|` +
+	`to) ?[\d./ ]+)? ?(?:quarts?|qts?\.?|` +
 	`cups?|l|ml|dl|liters?|litres?|pints?|gallons?|oz|kg|g|inch(?:es)?|in\.?|cm) (?:of )?)?` +
 	`(?:hot |clean |fresh )*`)
 

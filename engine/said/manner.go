@@ -27,7 +27,8 @@ var alone = spelling.Pattern(`(?i)^(?:covered|uncovered|hanging|wrapped|gently|s
 var turnedRound = spelling.Pattern(`(?i)\b(?:not|never|before|or)\b`)
 
 // kitchenThings are things called after the kitchen, which is then no place.
-var kitchenThings = spelling.Pattern(`(?i)\bkitchen (?:towels?|paper|roll|foil|cloths?|aid|machine|` +
+var kitchenThings = spelling.Pattern(`(?i)\bkitchen (?:towels?|paper|roll|foil|cloths?|aid|` +
+	`machine|` +
 	`mixer|scales?|timer|string|scissors|knife)\b`)
 
 // Inside reports whether words say that something is in the named

@@ -72,7 +72,8 @@ var measures = []struct {
 		0.03, 0.3, "ml", false,
 		func(it *larder.Item) bool { return it.Density > 0 },
 		"a drop is taken as 0.03 ml, and a few as up to 0.3 ml: weigh it"},
-	{spelling.Pattern(`^(?:(?:small|large|big|good) )?(?:bunch(?:es)?|bund|bouquet|mazzetto|manojo)$`),
+	{spelling.Pattern(`^(?:(?:small|large|big|good) )?(?:bunch(?:es)?|bund|bouquet|mazzetto|` +
+		`manojo)$`),
 		10, 40, "g", false,
 		func(it *larder.Item) bool { return it.Water > 70 && it.Class != larder.ClassFruit },
 		"a bunch is taken as 10 to 40 g: weigh it"},

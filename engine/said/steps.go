@@ -15,7 +15,8 @@ var (
 	third  = spelling.Pattern(`(?i)^ ?(?:x|×|by) ?\d`)
 	length = spelling.Pattern(`(?i)([\d./½¼¾ ]*\d[\d./½¼¾]*|[½¼¾])(?: ?(?:-|–|` +
 		`to) ?([\d./½¼¾]+))?[ -]?(mm|cm|in\b|inch(?:es)?|"|″)`)
-	rolledOut = spelling.Pattern(`(?i)\b(?:out|again|thick|thickness|thin|thinner|rectangle|sheet|square|` +
+	rolledOut = spelling.Pattern(`(?i)\b(?:out|again|thick|thickness|thin|thinner|rectangle|` +
+		`sheet|square|` +
 		`oblong|circle|flat)\b|^\d+[- ]?(?:inch(?:es)?|in|cm) wide\b`)
 )
 
@@ -90,8 +91,10 @@ func RolledOut(text string) bool {
 	return fault == nil && q.Hi < thinnest
 }
 
-var inRounds = spelling.Pattern(`(?i)^(?:each |them |pieces )?(?:in|into|to|as)? ?(?:an? |\d+ |tight |` +
-	`smooth |small |even |long |neat )*(?:balls?|ropes?|strands?|rounds?|sausages?|snakes?|batons?|` +
+var inRounds = spelling.Pattern(`(?i)^(?:each |them |pieces )?(?:in|into|to|as)? ?(?:an? |` +
+	`\d+ |tight |` +
+	`smooth |small |even |long |neat )*(?:balls?|ropes?|strands?|rounds?|sausages?|snakes?|` +
+	`batons?|` +
 	`cylinders?|fingers?|torpedo(?:e?s)?|crescents?|kugeln|strängen?|boules?|boudins?|palline|` +
 	`cordoni|bolas|bolitas|tiras)\b`)
 
@@ -99,8 +102,10 @@ var inRounds = spelling.Pattern(`(?i)^(?:each |them |pieces )?(?:in|into|to|as)?
 // coil: "into balls".
 func InRounds(text string) bool { return inRounds().MatchString(strings.TrimSpace(text)) }
 
-var thickWords = spelling.Pattern(`(?i)([\d./½¼¾ ]*\d[\d./½¼¾]*|[½¼¾]) ?-?(mm|cm|in|inch(?:es)?|"|″)[ -]` +
-	`(?:thick|in thickness|deep|dick|épaisseur|d'épaisseur|spess[oi]|di spessore|de grosor|tjock)\b`)
+var thickWords = spelling.Pattern(`(?i)([\d./½¼¾ ]*\d[\d./½¼¾]*|[½¼¾]) ?-?(mm|cm|in|` +
+	`inch(?:es)?|"|″)[ -]` +
+	`(?:thick|in thickness|deep|dick|épaisseur|d'épaisseur|spess[oi]|di spessore|de grosor|` +
+	`tjock)\b`)
 
 // Thickness is the thickness among the words of a shape, "a disc 15 mm
 // thick"; "" for none.
@@ -130,7 +135,8 @@ var sizedCount = spelling.Pattern(`(?i)^(?:into )?(\d+) ?(?:equal |small |large 
 func SizedCount(text string) (number string, ok bool) {
 	m := sizedCount().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
-		m = countAside().FindStringSubmatch(strings.TrimSpace(text)) // "12 rolls, with dental floss"
+		// "12 rolls, with dental floss"
+		m = countAside().FindStringSubmatch(strings.TrimSpace(text))
 	}
 	if m == nil {
 		m = cutInto().FindStringSubmatch(text) // "lengthwise into 2 strands"
@@ -247,7 +253,8 @@ var (
 	inAside = spelling.Pattern(`(?i)\d ?(?:°|º|degrees|[CF]\b|min|h\b|hours?|hrs?|x\b)`)
 )
 
-// TimeAside takes an aside off a time: "25 min (turn after 15)", "45 min, turning once"; a night that
+// TimeAside takes an aside off a time: "25 min (turn after 15)", "45 min, turning once"; a night
+// that
 // has hours beside it is those hours: "overnight (12 hours)".
 func TimeAside(text string) (time, note string, ok bool) {
 	text = strings.TrimSpace(text)

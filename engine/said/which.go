@@ -23,12 +23,15 @@ var (
 		`the rest)` +
 		`(?: of it| of them)?,? (?:but|except|except for|without|apart from|save|bar|` +
 		`minus) (?:for )?(.+)$`)
-	someOf = spelling.Pattern(`^(?:about |the last |the final )?(?:an? (?:quarter|third|fifth|eighth|little|bit|few|` +
+	someOf = spelling.Pattern(`^(?:about |the last |the final )?(?:an? (?:quarter|third|fifth|` +
+		`eighth|little|bit|few|` +
 		`splash|spoon|tablespoon|teaspoon|handful|cup)|half|some|\d[\d./]*(?: \w+)?)\b`)
 	everything = spelling.Pattern(`^(?:all|everything|all (?:of )?(?:the )?ingredients)` +
 		`(?: together| at once| in)?$`)
-	thenRest = spelling.Pattern(`^(.+?),? (?:and )?then (?:add |work in |knead in )?(?:in )?(?:the )?` +
-		`(?:rest|remainder|last of it|remaining (?:\pL+))(?: (?:gradually|slowly|a little at a time|` +
+	thenRest = spelling.Pattern(`^(.+?),? (?:and )?then (?:add |work in |` +
+		`knead in )?(?:in )?(?:the )?` +
+		`(?:rest|remainder|last of it|remaining (?:\pL+))(?: (?:gradually|slowly|` +
+		`a little at a time|` +
 		`of it|as needed))*$`)
 	theRest = spelling.Pattern(`^(?:(?:the )?(?:rest|remainder|others?)|(?:everything|` +
 		`all) else|(?:the |all |all the )?(?:rest of the |remaining |` +

@@ -39,7 +39,8 @@ var perSide = spelling.Pattern(`(?i)^(\d+(?:\.\d+)?) ?(s|secs?|seconds?|m|mins?|
 	`minutes?)\.? (?:per|each|a|on each|on either) side$`)
 
 var bothSides = spelling.Pattern(`(?i)^(?:about )?([\d./½¼¾ ]+(?:(?:-|–|to) ?[\d./½¼¾ ]+)?) ?` +
-	`(s|secs?|seconds?|m|mins?|minutes?|min)\.? (?:per|each|a|on each|on either|pro|je|par|per ogni|` +
+	`(s|secs?|seconds?|m|mins?|minutes?|min)\.? (?:per|each|a|on each|on either|pro|je|par|` +
+	`per ogni|` +
 	`por) (?:side|seite|face|lato|lado|sida|side)\b(.*)$`)
 
 // BothSides gives the whole time of what is turned once: "3 min each
@@ -160,7 +161,8 @@ var (
 )
 
 var speedWords = spelling.Pattern(`(?i)^(?:on |at |auf |en |in |à )?(?:(?:the )?(?:low(?:est)?|` +
-	`medium|high(?:est)?|slow|fast|first|second|low-medium|medium-low|medium-high|langsam|schnell|` +
+	`medium|high(?:est)?|slow|fast|first|second|low-medium|medium-low|medium-high|langsam|` +
+	`schnell|` +
 	`lente?|rapide?|lent[ao]|veloce|baja|alta|långsamt|snabbt)(?: speed| gear| setting)?[ ,]*` +
 	`(?:to|then|-|and)? ?)+$`)
 
@@ -288,7 +290,8 @@ var drops = []struct {
 	amount string
 }{
 	{spelling.Pattern(`(?i)^(?:an? )?(?:few|couple of) drops$`), "0.1 to 0.5 ml"},
-	{spelling.Pattern(`(?i)^(?:an?|one|two|\d) drops?(?: or two)?(?:[ ,][^\d]*)?$`), "0.03 to 0.3 ml"},
+	{spelling.Pattern(`(?i)^(?:an?|one|two|` +
+		`\d) drops?(?: or two)?(?:[ ,][^\d]*)?$`), "0.03 to 0.3 ml"},
 	{spelling.Pattern(`(?i)^(?:an? |1 )?(?:small |good )?splash$`), "2 to 10 ml"},
 	{spelling.Pattern(`(?i)^(?:an? |1 )?drizzle$`), "5 to 20 ml"},
 }

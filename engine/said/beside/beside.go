@@ -181,7 +181,8 @@ func Both(text string) (out string, ok bool) {
 	return m[2], fault == nil
 }
 
-var orEnough = spelling.Pattern(`(?i)^(.*\d.*?),? \(?or (?:as much as|enough|whatever|as|more|less|` +
+var orEnough = spelling.Pattern(`(?i)^(.*\d.*?),? \(?or (?:as much as|enough|whatever|as|more|` +
+	`less|` +
 	`until|to taste|so)\b[^\d]*$`)
 
 // OrEnough reads an amount that the baker may change by eye: "5 tbsp, or

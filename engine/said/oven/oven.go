@@ -14,7 +14,8 @@ var (
 	asides = spelling.Pattern(`(?i)[,;/( ]*(?:\b(?:fan|umluft|convection|varmluft)(?: oven)?:? ?` +
 		`\d{2,3}` +
 		` ?°? ?[CF]?\b|[/,(] ?\d{2,3} ?°? ?[CF]? ?(?:fan|convection|umluft)\b|` +
-		`\b(?:fan off|no fan|conventional(?: oven)?|statico|chaleur statique|ober-?/?unterhitze)(?:\b|$)|` +
+		`\b(?:fan off|no fan|conventional(?: oven)?|statico|chaleur statique|` +
+		`ober-?/?unterhitze)(?:\b|$)|` +
 		`\b(?:gas(?: mark)?|th\.?|thermostat) ?\d{1,2}(?:[./]\d)?\b)[ )]*`)
 	// lands write degrees that are Celsius there.
 	lands = spelling.Pattern(`(?i)^(\d{2,3}(?: ?(?:-|–|bis|à) ?\d{2,3})?) ?` +

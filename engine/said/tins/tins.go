@@ -163,7 +163,9 @@ func (t Tin) Text() string {
 }
 
 var severalTins = spelling.Pattern(`(?i)^(?:into |in )?(?:(\d+|two|three|four|six)(?: ?(?:x|×) ?|` +
-	` )(?:(?:well|greased|buttered|lined|oiled|floured|paper-lined|parchment-lined|and) )*)((?:\d[\d./½]* ?-?(?:lb|g|kg)\b.*|\d[\d./½]*[ -]?(?:cm|in|inch) (?:round|square|spring|` +
+	` )(?:(?:well|greased|buttered|lined|oiled|floured|paper-lined|parchment-lined|` +
+	`and) )*)((?:\d[\d./½]* ?-?(?:lb|g|kg)\b.*|\d[\d./½]*[ -]?(?:cm|in|inch) (?:round|square|` +
+	`spring|` +
 	`cake|deep).*|\d[\d.]* ?(?:x|×|by) ?\d.*|[a-z][a-z -]*)\b(?:tin|pan|mould|mold|dish|tray|` +
 	`case)(?:e?s)?)(?:,[^\d]*)?$`)
 
