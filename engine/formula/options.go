@@ -18,6 +18,7 @@ import (
 	"forebake/engine/said/around"
 	"forebake/engine/said/beside"
 	"forebake/engine/said/oven"
+	"forebake/engine/said/unread"
 	"forebake/engine/source"
 	"forebake/engine/spelling"
 )
@@ -340,7 +341,12 @@ func (o *Option) fill(rd *reader, s *Step, e hclsyntax.Expression) {
 		s.Open = append(s.Open, o)
 		return
 	}
+	before := len(rd.Problems)
 	o.read(rd, s, e, s.Verb.says[o.index])
+	if text, at, _ := rd.Literal(e); rd.wordsAlone(before, text) {
+		s.Open = append(s.Open, o)
+		rd.keepWords(s, o.Name, text, at)
+	}
 }
 
 // Setting is an option as the baker wrote it.
@@ -683,7 +689,12 @@ func (o *IngredientOption) fill(rd *reader, in *Ingredient, e hclsyntax.Expressi
 	if !o.own {
 		quoted += " " + o.Name
 	}
+	before := len(rd.Problems)
 	o.read(rd, in, e, quoted)
+	if text, at, _ := rd.Literal(e); o.open == nil && rd.wordsAlone(before, text) {
+		in.Open = append(in.Open, o)
+		rd.assumed(at, fmt.Sprintf("%s: %q says no figure: taken as \"?\"", quoted, text))
+	}
 }
 
 // Own reports whether the option is the ingredient's own value, which is said without
@@ -859,7 +870,11 @@ func (rd *reader) readAt(s *Step, e hclsyntax.Expression, what string) {
 		s.At, _ = rd.QuantityText(text, at, forTemperature, what)
 		return
 	}
-	rd.Fault(at, "%s", unknownPlace(what, text))
+	before := len(rd.Problems)
+	rd.FaultUnread(at, text, PlaceNames(), unknownPlace(what, text))
+	if s.Verb.usual != anywhere && !unread.Asked(rd.opts.Larder, text) && rd.wordsAlone(before, text) {
+		rd.keepAside(s, "at", text, at) // it says nothing of warmth
+	}
 }
 
 // saidHeat reads a temperature that has words beside it, that is told in words, or that
@@ -916,6 +931,10 @@ func (rd *reader) saidAt(s *Step, text string, at source.Place, what string) boo
 	}
 	if t, ok := said.Scaled(text, s.surrounds(), rd.File.Text); ok {
 		take(t, fmt.Sprintf("%q says no scale: it is read as %s", text, t))
+		return true
+	}
+	if heat := oven.Named(word); heat != "" && s.Verb.Bakes() {
+		take(heat, fmt.Sprintf("%q is taken as %s: measure it", text, heat))
 		return true
 	}
 	if write, taken, ok := said.Warmth(word); ok {
@@ -993,6 +1012,10 @@ func (rd *reader) saidTemp(in *Ingredient, e hclsyntax.Expression) bool {
 		if w.food != (figure.Interval{}) && word == w.Name {
 			write = quantity.FormatInterval(w.food, "C")
 		}
+	}
+	if item, _, _ := rd.find(in); write == "" && item != nil && said.NoFigure(text) &&
+		!unread.Turns(text) {
+		write = said.WarmthOf(item, text) // "nicely tepid"
 	}
 	if !ok || write == "" {
 		return false

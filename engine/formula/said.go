@@ -11,6 +11,7 @@ import (
 	"forebake/engine/larder"
 	"forebake/engine/reading"
 	"forebake/engine/said"
+	"forebake/engine/said/around"
 	"forebake/engine/said/unread"
 	"forebake/engine/source"
 )
@@ -20,6 +21,29 @@ func (rd *reader) assumed(at source.Place, says string) {
 	if says != "" {
 		rd.formula.Said = append(rd.formula.Said, Said{at, says})
 	}
+}
+
+// wordsAlone takes back the problems of a value from before on where its text has no figure and no
+// word that is known, and reports whether it did: such a value is open.
+func (rd *reader) wordsAlone(before int, text string) bool {
+	if len(rd.Problems) == before || !said.NoFigure(text) {
+		return false
+	}
+	for _, p := range rd.Problems[before:] {
+		if p.Unread == "" {
+			return false
+		}
+	}
+	rd.Problems = rd.Problems[:before]
+	return true
+}
+
+// keepWords keeps as a note what stands where a figure is due, and tells that it is taken as "?".
+func (rd *reader) keepWords(s *Step, key, text string, at source.Place) {
+	s.Note = strings.TrimSpace(s.Note + " " + key + " " + text)
+	s.sealed = s.sealed || around.Airless(text)
+	rd.assumed(at, fmt.Sprintf("%s: %q says no figure: taken as \"?\"",
+		strings.TrimSpace(s.Verb.Name+" "+key), text))
 }
 
 // notRead tells words beside what was understood, from which nothing is reckoned.

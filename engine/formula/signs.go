@@ -83,7 +83,7 @@ func (rd *reader) settleSign(s *Step, w sign) {
 	if s.Note == "" {
 		s.Note = w.text
 	}
-	if s.Time.Set {
+	if s.Time.Set || slices.Contains(s.Open, optTime) {
 		return
 	}
 	for _, t := range signTimes {

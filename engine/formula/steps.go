@@ -14,6 +14,7 @@ import (
 	"forebake/engine/said"
 	"forebake/engine/said/around"
 	"forebake/engine/said/turns"
+	"forebake/engine/said/unread"
 	"forebake/engine/source"
 )
 
@@ -477,6 +478,20 @@ func (rd *reader) noVerb(pairs []reading.Pair, e hclsyntax.Expression) {
 
 // readOwn reads the verb's own value, or keeps that it is "?", to be decided.
 func (rd *reader) readOwn(s *Step, e hclsyntax.Expression) {
+	before := len(rd.Problems)
+	rd.readOwnValue(s, e)
+	text, at, _ := rd.Literal(e)
+	switch {
+	case !rd.wordsAlone(before, text):
+	case s.Verb.own.kinds.Has(quantity.Time) && !unread.Asked(rd.opts.Larder, text):
+		s.sign = &sign{text, at}
+	default:
+		rd.keepWords(s, "", text, at)
+		s.OpenOwn = true
+	}
+}
+
+func (rd *reader) readOwnValue(s *Step, e hclsyntax.Expression) {
 	own, what := s.Verb.own, s.Verb.Name
 	switch {
 	case rd.IsOpen(e):

@@ -9,7 +9,9 @@ import (
 	"forebake/engine/figure"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
+	"forebake/engine/said"
 	"forebake/engine/source"
+	"forebake/engine/spelling"
 )
 
 // The kinds of quantity of a shape or a reading.
@@ -57,6 +59,9 @@ var shapes = []shape{
 	{"bowl", ""}, {"tray", "20 mm"}, {"pieces", "75 g"},
 }
 
+// inBowl are words for what is as deep as a bowl.
+var inBowl = spelling.Pattern(`(?i)\b(?:bowl|tub|container|bucket|basin|bin|pot|crock)\b`)
+
 // ShapeNames are the shapes in a list for messages.
 func ShapeNames() string {
 	names := make([]string, len(shapes))
@@ -73,6 +78,9 @@ func (rd Reader) Geometry(e hclsyntax.Expression, what string) *Geometry {
 		return nil
 	}
 	word, rest, _ := strings.Cut(strings.TrimSpace(text), " ")
+	if said.NoFigure(text) && inBowl().MatchString(text) { // "a greased tub"
+		word, rest = "bowl", ""
+	}
 	g := &Geometry{Place: at, Shape: strings.ToLower(word)}
 	inside := source.Place{File: at.File, Start: at.End - len(rest), End: at.End}
 	rest = strings.TrimRight(rest, " ")
@@ -106,9 +114,13 @@ func (rd Reader) Geometry(e hclsyntax.Expression, what string) *Geometry {
 			}
 			return g
 		}
+	case "flat", "flattened":
+		rd.Problems = append(rd.Problems, source.Problem{Place: at, Unread: text,
+			Text: fmt.Sprintf("%s: %q says no thickness; write \"slab 40 mm\"", what, text)})
 	default:
-		rd.Fault(at, "%s: %s; write for example \"slab 40 mm\"", what,
-			reading.UnknownText("shape", word, "", strings.Split(ShapeNames(), ", ")))
+		known := strings.Split(ShapeNames(), ", ")
+		rd.FaultUnread(at, text, known, fmt.Sprintf("%s: %s; write for example \"slab 40 mm\"", what,
+			reading.UnknownText("shape", word, "", known)))
 	}
 	return nil
 }

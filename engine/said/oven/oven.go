@@ -89,3 +89,13 @@ func Degrees(text string) (number string, ok bool) {
 	}
 	return m[1], true
 }
+
+// named are the ovens of household books by name, each from its coolest to its hottest: memory.
+var named = map[string]string{
+	"slow oven": "140 C to 165 C", "moderate oven": "165 C to 195 C",
+	"medium oven": "165 C to 195 C", "moderately hot oven": "185 C to 210 C",
+	"hot oven": "200 C to 235 C", "very hot oven": "225 C to 260 C",
+}
+
+// Named is how hot an oven of such a name is, in lower case; "" for others.
+func Named(words string) string { return named[words] }
