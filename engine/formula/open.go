@@ -36,26 +36,26 @@ var (
 
 // init gives the options what may stand for "?". An option without an entry changes no figure.
 func init() {
-	optAt.spans = func(s *Step) []func(*Step) {
+	OptAt.spans = func(s *Step) []func(*Step) {
 		list := anyAround
 		if s.Verb.HeatsThrough() {
 			list = anyOven
 		}
 		return points(list, quantity.Temperature, func(s *Step, g Given) { s.At = g })
 	}
-	optTo.spans = func(*Step) []func(*Step) {
+	OptTo.spans = func(*Step) []func(*Step) {
 		return points(anyTarget, quantity.Temperature, func(s *Step, g Given) { s.To = g })
 	}
-	optCore.spans = func(*Step) []func(*Step) {
+	OptCore.spans = func(*Step) []func(*Step) {
 		return points(anyTarget, quantity.Temperature, func(s *Step, g Given) { s.Core = g })
 	}
-	optBy.spans = func(s *Step) []func(*Step) {
+	OptBy.spans = func(s *Step) []func(*Step) {
 		if s.Way != nil { // the step's own word says it
 			return []func(*Step){func(*Step) {}}
 		}
 		var out []func(*Step)
 		for _, w := range Ways {
-			if w.suits(s.Verb) {
+			if w.Suits(s.Verb) {
 				out = append(out, func(s *Step) { s.Way = w })
 			}
 		}
@@ -68,31 +68,31 @@ func init() {
 			return points(list, kind, func(s *Step, g Given) { *field(s) = &g })
 		}
 	}
-	optCount.spans = count(func(s *Step) **Given { return &s.Count }, anyCount, quantity.Count)
-	optPieces.spans = count(func(s *Step) **Given { return &s.Pieces }, anyCount, quantity.Count)
-	optTin.spans = func(s *Step) []func(*Step) {
+	OptCount.spans = count(func(s *Step) **Given { return &s.Count }, anyCount, quantity.Count)
+	OptPieces.spans = count(func(s *Step) **Given { return &s.Pieces }, anyCount, quantity.Count)
+	OptTin.spans = func(s *Step) []func(*Step) {
 		out := []func(*Step){func(*Step) {}}
-		for _, name := range s.Part.Formula.tins {
+		for _, name := range s.Part.Formula.Tins {
 			out = append(out, func(s *Step) { s.Tin = name })
 		}
 		return out
 	}
-	optSlice.spans = count(func(s *Step) **Given { return &s.Slice }, anyLength, quantity.Length)
-	optWide.spans = count(func(s *Step) **Given { return &s.Wide }, anyWide, quantity.Length)
-	optTime.spans = func(*Step) []func(*Step) {
+	OptSlice.spans = count(func(s *Step) **Given { return &s.Slice }, anyLength, quantity.Length)
+	OptWide.spans = count(func(s *Step) **Given { return &s.Wide }, anyWide, quantity.Length)
+	OptTime.spans = func(*Step) []func(*Step) {
 		return points(anyMinutes, quantity.Time, func(s *Step, g Given) { s.Time = g })
 	}
-	optAmount.spans = func(*Step) []func(*Step) {
+	OptAmount.spans = func(*Step) []func(*Step) {
 		return points(anyMass, quantity.Mass, func(s *Step, g Given) { s.Amount = g })
 	}
-	optHumidity.spans = func(*Step) []func(*Step) {
+	OptHumidity.spans = func(*Step) []func(*Step) {
 		return points(anyHumidity, quantity.Percent, func(s *Step, g Given) { s.Humidity = g })
 	}
-	optCovered.spans = func(*Step) []func(*Step) {
+	OptCovered.spans = func(*Step) []func(*Step) {
 		yes, no := true, false
 		return []func(*Step){func(s *Step) { s.Covered = &yes }, func(s *Step) { s.Covered = &no }}
 	}
-	optMeasured.spans = measurings
+	OptMeasured.spans = measurings
 }
 
 // standings are the forms that a dough can stand in.

@@ -80,7 +80,8 @@ func (s *Step) same(f *Formula) *Step {
 func (f *Formula) Spans() []Span {
 	out := slices.Clone(f.open)
 	if n := f.Makes.Number; n.Set {
-		out = append(out, Span{"makes", n.Place, false, ends(n.Interval, func(f *Formula, x float64) {
+		out = append(out, Span{"makes", n.Place, false, ends(n.Interval, func(f *Formula, x float64,
+		) {
 			f.Makes.Pieces = x
 		})})
 	}
@@ -245,7 +246,8 @@ func (in *Ingredient) settings() []Span {
 		return narrow
 	}
 	for _, o := range in.Open {
-		out = append(out, Span{fmt.Sprintf("%s of %q", o.Name, in.Name), in.Place, true, here(o.spans(in))})
+		name := fmt.Sprintf("%s of %q", o.Name, in.Name)
+		out = append(out, Span{name, in.Place, true, here(o.Spans(in))})
 	}
 	if in.DE != nil && !in.DE.IsPoint() {
 		var list []func(*Ingredient)
@@ -310,7 +312,7 @@ func points(list []float64, kind quantity.Kind, set func(*Step, Given)) []func(*
 // ownReadings are what may stand for the verb's own open value. Of a verb that puts
 // on a part, it is any part that does not take this one in.
 func (s *Step) ownReadings() []func(*Step) {
-	kinds := s.Verb.own.kinds
+	kinds := s.Verb.Own.Kinds
 	var out []func(*Step)
 	if s.Verb.PutsOn() {
 		out = append(out, func(*Step) {})
@@ -335,7 +337,7 @@ func (s *Step) ownReadings() []func(*Step) {
 	add(anyMinutes, quantity.Time, func(s *Step, g Given) { s.Time = g })
 	add(anyLength, quantity.Length, measure)
 	add(anyMass, quantity.Mass, measure)
-	if s.Verb.own.count {
+	if s.Verb.Own.Count {
 		out = append(out, points(anyCount, quantity.Count, measure)...)
 	}
 	return out
@@ -372,13 +374,13 @@ func (p *Part) holds(other *Part) bool {
 func readings(list []float64, at source.Place, field func(*Part) *Given) []func(*Part) {
 	out := []func(*Part){func(p *Part) { *field(p) = Given{} }}
 	for _, x := range list {
-		out = append(out, func(p *Part) { *field(p) = plainNumber(x, at) })
+		out = append(out, func(p *Part) { *field(p) = PlainNumber(x, at) })
 	}
 	return out
 }
 
-// openPart keeps that a setting of a part is "?".
-func (f *Formula) openPart(p *Part, key string, at source.Place) {
+// OpenPart keeps that a setting of a part is "?".
+func (f *Formula) OpenPart(p *Part, key string, at source.Place) {
 	list := openParts[key](p, at)
 	narrow := make([]Narrowing, len(list))
 	for i, set := range list {
@@ -395,8 +397,8 @@ func settled(at source.Place, x float64, kind quantity.Kind) Given {
 	return point(&Step{Place: at}, x, kind)
 }
 
-// openKey keeps that a setting of a formula is "?".
-func (f *Formula) openKey(key string, at source.Place) {
+// OpenKey keeps that a setting of a formula is "?".
+func (f *Formula) OpenKey(key string, at source.Place) {
 	f.open = append(f.open, Span{key, at, true, openFormula[key](at)})
 }
 
@@ -439,7 +441,7 @@ func words(list []string, set func(*Ingredient, string)) []func(*Ingredient) {
 func (f *Formula) HasTin(name string) bool {
 	for _, p := range f.Parts {
 		for _, s := range p.Steps {
-			if s.Tin != "" && sameName(s.Tin, name) || slices.Contains(s.Open, optTin) {
+			if s.Tin != "" && SameName(s.Tin, name) || slices.Contains(s.Open, OptTin) {
 				return true
 			}
 		}

@@ -92,7 +92,7 @@ var goingIn = map[string]string{"lukewarm": "35 C to 40 C", "tepid": "35 C to 40
 	"room": "18 C to 24 C", "room warm": "18 C to 24 C", "ambient": "18 C to 24 C",
 	"softened": "18 C to 24 C", "soft": "18 C to 24 C", "soft but cool": "14 C to 20 C",
 	"cool room temperature": "15 C to 20 C",
-	"cool":                  "10 C to 20 C", "slightly softened": "15 C to 20 C", "slightly warm": "30 C to 38 C",
+	"slightly softened":     "15 C to 20 C", "slightly warm": "30 C to 38 C",
 	"just warm": "30 C to 38 C", "very soft": "20 C to 26 C", "hot": "50 C to 95 C",
 	"very cold": "0 C to 4 C", "very warm": "38 C to 46 C", "at room temperature": "18 C to 24 C",
 	"kitchen temperature": "18 C to 24 C", "cooled": "15 C to 30 C",

@@ -11,7 +11,6 @@ import (
 	"forebake/engine/reading"
 	"forebake/engine/said"
 	"forebake/engine/source"
-	"forebake/engine/spelling"
 )
 
 // The kinds of quantity of a shape or a reading.
@@ -59,9 +58,6 @@ var shapes = []shape{
 	{"bowl", ""}, {"tray", "20 mm"}, {"pieces", "75 g"},
 }
 
-// inBowl are words for what is as deep as a bowl.
-var inBowl = spelling.Pattern(`(?i)\b(?:bowl|tub|container|bucket|basin|bin|pot|crock)\b`)
-
 // ShapeNames are the shapes in a list for messages.
 func ShapeNames() string {
 	names := make([]string, len(shapes))
@@ -78,7 +74,7 @@ func (rd Reader) Geometry(e hclsyntax.Expression, what string) *Geometry {
 		return nil
 	}
 	word, rest, _ := strings.Cut(strings.TrimSpace(text), " ")
-	if said.NoFigure(text) && inBowl().MatchString(text) { // "a greased tub"
+	if said.Deep(text) { // "a greased tub"
 		word, rest = "bowl", ""
 	}
 	g := &Geometry{Place: at, Shape: strings.ToLower(word)}
@@ -119,8 +115,8 @@ func (rd Reader) Geometry(e hclsyntax.Expression, what string) *Geometry {
 			Text: fmt.Sprintf("%s: %q says no thickness; write \"slab 40 mm\"", what, text)})
 	default:
 		known := strings.Split(ShapeNames(), ", ")
-		rd.FaultUnread(at, text, known, fmt.Sprintf("%s: %s; write for example \"slab 40 mm\"", what,
-			reading.UnknownText("shape", word, "", known)))
+		rd.FaultUnread(at, text, known, fmt.Sprintf("%s: %s; write for example \"slab 40 mm\"",
+			what, reading.UnknownText("shape", word, "", known)))
 	}
 	return nil
 }

@@ -28,6 +28,9 @@ var (
 // reads; ok is false where it is none of these. The heats of top and bottom are a range.
 func Heat(text string) (heat string, ok bool) {
 	text = strings.TrimSpace(text)
+	if heat = named[strings.TrimPrefix(strings.ToLower(text), "a ")]; heat != "" {
+		return heat, true
+	}
 	if m := sides().FindStringSubmatch(text); m != nil {
 		lo, hi := min(m[1], m[2]), max(m[1], m[2])
 		if len(lo) == len(hi) {
@@ -96,6 +99,3 @@ var named = map[string]string{
 	"medium oven": "165 C to 195 C", "moderately hot oven": "185 C to 210 C",
 	"hot oven": "200 C to 235 C", "very hot oven": "225 C to 260 C",
 }
-
-// Named is how hot an oven of such a name is, in lower case; "" for others.
-func Named(words string) string { return named[words] }
