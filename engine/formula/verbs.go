@@ -1,6 +1,7 @@
 package formula
 
 import (
+	"slices"
 	"strings"
 
 	"forebake/engine/quantity"
@@ -16,7 +17,7 @@ type Verb struct {
 	traits
 
 	Own     ownValue
-	options []*Option // its own, then those of every step
+	options []*Option // those of its row, then those whose rows name it by a trait
 	Says    []string  // "bake: core", for messages, by the option's index
 }
 
@@ -159,8 +160,8 @@ const (
 	RawOnly
 )
 
-// takes lists the options of a verb, in the order in which messages name them. Every step
-// takes those of everyStep as well.
+// takes lists the options of a verb, in the order in which messages name them. Those whose own
+// row says that the verb takes them (takenBy) follow by name.
 type takes []*Option
 
 // verb makes a row. It takes every trait, so that a row without one does not compile.
@@ -171,12 +172,17 @@ func verb(name, means string, own ownValue, takes takes, waits waits, heat heatF
 	v := &Verb{Name: name, Means: means, Own: own, Also: also}
 	v.traits = traits{waits, heat, place, usual, joins, bulk, gas, touch, work, form, puts, shelf,
 		order}
-	v.options = append(append(v.options, takes...), everyStep...)
+	v.options = append(v.options, takes...)
+	for _, o := range StepOptions {
+		if o.takenBy != nil && o.takenBy(v) {
+			v.options = append(v.options, o)
+		}
+	}
+	slices.SortFunc(v.options[len(takes):], func(a, b *Option) int {
+		return strings.Compare(a.Name, b.Name)
+	})
 	v.Says = make([]string, len(StepOptions))
 	for _, o := range v.options {
-		if StepOptions[o.Index] != o {
-			panic("option " + o.Name + " is no row of StepOptions")
-		}
 		v.Says[o.Index] = name + ": " + o.Name
 	}
 	return v

@@ -22,16 +22,6 @@ import (
 	"forebake/engine/spelling"
 )
 
-// optionNamed gives the option of a name; nil for none.
-func optionNamed(name string) *formula.Option {
-	for _, o := range formula.StepOptions {
-		if o.Name == name {
-			return o
-		}
-	}
-	return nil
-}
-
 // ReadAt reads a place of the kitchen, or a temperature.
 func (rd *Reader) ReadAt(s *formula.Step, e hclsyntax.Expression, what string) {
 	text, at, ok := rd.written(e)
@@ -275,7 +265,7 @@ func (rd *Reader) tinInWords(s *formula.Step, text string, at source.Place) {
 		return formula.SameName(t, name)
 	})
 	_, sized := said.TinSize(name)
-	if !own && (!sized || rd.Opts.OwnTins) || !rd.checkTin(name, at) {
+	if !own && (!sized || rd.Opts.OwnTins || !said.NamesTin(name)) || !rd.checkTin(name, at) {
 		return
 	}
 	s.Tin = name
@@ -411,6 +401,9 @@ func (rd *Reader) checkTin(name string, at source.Place) bool {
 // settleManner takes what words beside a time say of the place and the cover, where no
 // option says them.
 func (rd *Reader) settleManner(s *formula.Step) {
+	if s.OpenOwn && s.Verb.Divides() && s.Pieces != nil && said.CutSize(s.Note) {
+		s.OpenOwn = false // cut = "squares of 10 cm", pieces = 16
+	}
 	if s.Manner == "" {
 		return
 	}
@@ -489,7 +482,7 @@ func (rd *Reader) unknownOption(s *formula.Step, pair reading.Pair) {
 		s.Way = way // fan = true
 		return
 	}
-	o := optionNamed(name)
+	o := formula.OptionNamed(name)
 	switch {
 	case quoted && s.Verb.Cooks() && rd.fatOfStep(s, word, text, at):
 	case quoted && name == formula.OptNote.Name: // nothing is reckoned from it: nothing is lost
