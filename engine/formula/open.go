@@ -43,12 +43,6 @@ func init() {
 		}
 		return points(list, quantity.Temperature, func(s *Step, g Given) { s.At = g })
 	}
-	OptTo.spans = func(*Step) []func(*Step) {
-		return points(anyTarget, quantity.Temperature, func(s *Step, g Given) { s.To = g })
-	}
-	OptCore.spans = func(*Step) []func(*Step) {
-		return points(anyTarget, quantity.Temperature, func(s *Step, g Given) { s.Core = g })
-	}
 	OptBy.spans = func(s *Step) []func(*Step) {
 		if s.Way != nil { // the step's own word says it
 			return []func(*Step){func(*Step) {}}
@@ -62,14 +56,6 @@ func init() {
 		return out
 	}
 	OptAs.spans = standings
-	count := func(field func(*Step) **Given, list []float64,
-		kind quantity.Kind) func(*Step) []func(*Step) {
-		return func(*Step) []func(*Step) {
-			return points(list, kind, func(s *Step, g Given) { *field(s) = &g })
-		}
-	}
-	OptCount.spans = count(func(s *Step) **Given { return &s.Count }, anyCount, quantity.Count)
-	OptPieces.spans = count(func(s *Step) **Given { return &s.Pieces }, anyCount, quantity.Count)
 	OptTin.spans = func(s *Step) []func(*Step) {
 		out := []func(*Step){func(*Step) {}}
 		for _, name := range s.Part.Formula.Tins {
@@ -77,22 +63,36 @@ func init() {
 		}
 		return out
 	}
-	OptSlice.spans = count(func(s *Step) **Given { return &s.Slice }, anyLength, quantity.Length)
-	OptWide.spans = count(func(s *Step) **Given { return &s.Wide }, anyWide, quantity.Length)
-	OptTime.spans = func(*Step) []func(*Step) {
-		return points(anyMinutes, quantity.Time, func(s *Step, g Given) { s.Time = g })
+	OptWide.spans = func(*Step) []func(*Step) {
+		return points(anyWide, quantity.Length, OptWide.slot.put)
 	}
 	OptAmount.spans = func(*Step) []func(*Step) {
 		return points(anyMass, quantity.Mass, func(s *Step, g Given) { s.Amount = g })
-	}
-	OptHumidity.spans = func(*Step) []func(*Step) {
-		return points(anyHumidity, quantity.Percent, func(s *Step, g Given) { s.Humidity = g })
 	}
 	OptCovered.spans = func(*Step) []func(*Step) {
 		yes, no := true, false
 		return []func(*Step){func(s *Step) { s.Covered = &yes }, func(s *Step) { s.Covered = &no }}
 	}
 	OptMeasured.spans = measurings
+}
+
+// anyOf gives the values of a kind that may stand for "?".
+func anyOf(kinds quantity.Kinds, value slot) func(*Step) []func(*Step) {
+	return func(*Step) []func(*Step) {
+		for _, of := range [...]struct {
+			kind   quantity.Kind
+			values []float64
+		}{
+			{quantity.Temperature, anyTarget}, {quantity.Count, anyCount},
+			{quantity.Length, anyLength}, {quantity.Time, anyMinutes},
+			{quantity.Mass, anyMass}, {quantity.Percent, anyHumidity},
+		} {
+			if kinds.Has(of.kind) {
+				return points(of.values, of.kind, value.put)
+			}
+		}
+		return nil
+	}
 }
 
 // standings are the forms that a dough can stand in.

@@ -2,6 +2,7 @@ package formula
 
 import (
 	"fmt"
+	"maps"
 	"slices"
 	"strconv"
 	"strings"
@@ -26,6 +27,9 @@ type Option struct {
 	Means string // one line for the reference page
 	Index int    // in StepOptions
 
+	takenBy func(*Verb) bool // verbs that take it besides those whose rows name it; nil for none
+	slot    slot             // where its value is; empty for one that is no quantity
+
 	read  func(rd *Reader, s *Step, e hclsyntax.Expression, what string)
 	Text  func(*Step) string // as the baker wrote it; "" where the step does not say
 	value func(*Step) string // what it comes to, for the proof of an edit; "" likewise
@@ -40,6 +44,8 @@ type optionValues struct {
 	Note     string
 	Portion  Given // the share of the amount, 0 to 1, until the whole is weighed
 	PerPiece Given // the amount for one piece, until the pieces are counted
+
+	plain map[string]Given // of options without a field, by name; replaced, never changed
 }
 
 // option makes a row. It takes every column, so that a row without one does not compile.
@@ -48,9 +54,57 @@ func option(name, means string, read func(*Reader, *Step, hclsyntax.Expression, 
 	return &Option{Name: name, Means: means, read: read, Text: text, value: value}
 }
 
-// quantityOption makes the row of an option whose value is a quantity.
-func quantityOption(name, means string, kinds quantity.Kinds, field func(*Step) *Given) *Option {
-	return option(name, means,
+// slot is where a step keeps the value of an option that is a quantity.
+type slot struct {
+	get func(*Step) Given // not Set where nothing is written
+	put func(*Step, Given)
+}
+
+// inField is the slot of a field that is not Set where nothing is written.
+func inField(field func(*Step) *Given) slot {
+	return slot{func(s *Step) Given { return *field(s) }, func(s *Step, g Given) { *field(s) = g }}
+}
+
+// inPointer is the slot of a field that is nil where nothing is written.
+func inPointer(field func(*Step) **Given) slot {
+	return slot{func(s *Step) Given { return given(*field(s)) },
+		func(s *Step, g Given) { *field(s) = &g }}
+}
+
+// inStep is the slot of an option that has no field: Option.Of gives its value.
+func inStep(name string) slot {
+	return slot{func(s *Step) Given { return s.plain[name] },
+		func(s *Step, g Given) { // copies of the step share the map
+			s.plain = maps.Clone(s.plain)
+			if s.plain == nil {
+				s.plain = map[string]Given{}
+			}
+			s.plain[name] = g
+		}}
+}
+
+// plainOption makes the row of an option that needs no other line: its value is a quantity,
+// which Option.Of gives, and the verbs with a trait take it.
+func plainOption(name, means string, kinds quantity.Kinds, takenBy func(*Verb) bool) *Option {
+	o := quantityOption(name, means, kinds, inStep(name))
+	o.takenBy = takenBy
+	return o
+}
+
+// slotOption makes the row of an option that has a slot.
+func slotOption(name, means string, kinds quantity.Kinds, value slot,
+	read func(*Reader, *Step, hclsyntax.Expression, string)) *Option {
+	o := option(name, means, read,
+		func(s *Step) string { return WrittenText(value.get(s)) },
+		func(s *Step) string { return Proven(value.get(s)) })
+	o.slot, o.spans = value, anyOf(kinds, value)
+	return o
+}
+
+// quantityOption makes the row of an option whose value is a quantity. What may stand for "?"
+// is any value of its kind.
+func quantityOption(name, means string, kinds quantity.Kinds, value slot) *Option {
+	return slotOption(name, means, kinds, value,
 		func(rd *Reader, s *Step, e hclsyntax.Expression, what string) {
 			text, at, _ := rd.Literal(e)
 			if way := WayIn(text); way != nil && name == "to" && s.Verb.Cooks() && s.Way == nil &&
@@ -59,60 +113,56 @@ func quantityOption(name, means string, kinds quantity.Kinds, field func(*Step) 
 				rd.Assumed(at, fmt.Sprintf("%s = %q is read as by = %q", name, text, way.Name))
 				return
 			}
-			if kinds == ForTemperature && rd.SaidHeat(s, e, field(s), what) {
-				return
+			g := value.get(s)
+			if kinds != ForTemperature || !rd.SaidHeat(s, e, &g, what) {
+				g, _ = rd.Quantity(e, kinds, what)
 			}
-			*field(s), _ = rd.Quantity(e, kinds, what)
-		},
-		func(s *Step) string { return WrittenText(*field(s)) },
-		func(s *Step) string { return Proven(*field(s)) })
+			value.put(s, g)
+		})
 }
 
-// lengthOption makes the row of an option whose value is a length, nil where it is
-// not given.
-func lengthOption(name, means string, field func(*Step) **Given) *Option {
-	return option(name, means,
+// lengthOption makes the row of an option whose value is a length.
+func lengthOption(name, means string, value slot) *Option {
+	return slotOption(name, means, ForLength, value,
 		func(rd *Reader, s *Step, e hclsyntax.Expression, what string) {
 			if rd.SaidArea(s, e, false, what) {
 				return
 			}
 			if g, ok := rd.Quantity(e, ForLength, what); ok {
-				*field(s) = &g
+				value.put(s, g)
 			}
-		},
-		func(s *Step) string { return WrittenText(given(*field(s))) },
-		func(s *Step) string { return Proven(given(*field(s))) })
+		})
 }
 
 // countOption makes the row of an option whose value is a whole number.
-func countOption(name, means string, field func(*Step) **Given) *Option {
-	return option(name, means,
+func countOption(name, means string, value slot) *Option {
+	return slotOption(name, means, ForCount, value,
 		func(rd *Reader, s *Step, e hclsyntax.Expression, what string) {
-			*field(s) = rd.Values().Count(e, what)
-		},
-		func(s *Step) string { return WrittenText(given(*field(s))) },
-		func(s *Step) string { return Proven(given(*field(s))) })
+			if g := rd.Values().Count(e, what); g != nil {
+				value.put(s, *g)
+			}
+		})
 }
 
-// The options of steps.
-var (
-	OptAt = option("at", "what is around it: a place of the kitchen or a temperature",
+// StepOptions are all the options of steps, in the order in which compare shows them.
+var StepOptions = numbered(
+	option("at", "what is around it: a place of the kitchen or a temperature",
 		(*Reader).ReadAt,
 		func(s *Step) string { return s.Where.String() + WrittenText(s.At) },
-		func(s *Step) string { return s.Where.String() + Proven(s.At) })
-	OptTo = quantityOption("to", "the temperature that it is to have at its end",
-		ForTemperature, func(s *Step) *Given { return &s.To })
-	OptCore = quantityOption("core", "the temperature that its middle is to have at its end",
-		ForTemperature, func(s *Step) *Given { return &s.Core })
-	OptBy = option("by", "how it is done: one of the ways that suit the step",
+		func(s *Step) string { return s.Where.String() + Proven(s.At) }),
+	quantityOption("to", "the temperature that it is to have at its end",
+		ForTemperature, inField(func(s *Step) *Given { return &s.To })),
+	quantityOption("core", "the temperature that its middle is to have at its end",
+		ForTemperature, inField(func(s *Step) *Given { return &s.Core })),
+	option("by", "how it is done: one of the ways that suit the step",
 		(*Reader).ReadBy,
 		func(s *Step) string { return s.Way.String() },
-		func(s *Step) string { return s.Way.String() })
-	OptTin = option("tin", "the tin of the house that it goes into",
+		func(s *Step) string { return s.Way.String() }),
+	option("tin", "the tin of the house that it goes into",
 		(*Reader).ReadTin,
 		func(s *Step) string { return s.Tin },
-		func(s *Step) string { return s.Tin })
-	OptAs = option("as", "how it stands: "+values.ShapeNames(),
+		func(s *Step) string { return s.Tin }),
+	option("as", "how it stands: "+values.ShapeNames(),
 		func(rd *Reader, s *Step, e hclsyntax.Expression, what string) {
 			s.Form = rd.Values().Geometry(e, what)
 		},
@@ -128,35 +178,16 @@ var (
 			}
 			return fmt.Sprintf("%s %v %v %.9g", s.Form.Shape, s.Form.MM, s.Form.Sides,
 				s.Form.Each.Hi)
-		})
-	OptCount = countOption("count", "how many tins or trays",
-		func(s *Step) **Given { return &s.Count })
-	OptPieces = countOption("pieces", "how many pieces it makes",
-		func(s *Step) **Given { return &s.Pieces })
-	OptSlice = lengthOption("slice", "length of one slice that is cut from the coil",
-		func(s *Step) **Given { return &s.Slice })
-	OptWide = lengthOption("wide", "the side of the sheet that is rolled up",
-		func(s *Step) **Given { return &s.Wide })
-	OptTime = quantityOption("time", "how long it takes, where its own value is no time",
-		ForTime, func(s *Step) *Given { return &s.Time })
-	OptCovered = option("covered", "whether it is covered: true or false",
-		func(rd *Reader, s *Step, e hclsyntax.Expression, what string) {
-			text, at, quoted := rd.Literal(e)
-			yes, ok := said.Covered(text)
-			isCover := said.IsCover(text) || rd.Opts.Larder.AllergenIn(text) == "" &&
-				!rd.IsFood(text)
-			s.Sealed = s.Sealed || quoted && around.Airless(text)
-			if ok = ok && quoted && isCover; !ok {
-				yes, ok = rd.Bool(e, what)
-			} else {
-				rd.Assumed(at, fmt.Sprintf("covered = %q is read as %t", text, yes))
-			}
-			if ok {
-				s.Covered = &yes
-			}
-		}, func(s *Step) string { return yesText(s.Covered) },
-		func(s *Step) string { return yesText(s.Covered) })
-	OptAmount = option("amount",
+		}),
+	countOption("count", "how many tins or trays",
+		inPointer(func(s *Step) **Given { return &s.Count })),
+	countOption("pieces", "how many pieces it makes",
+		inPointer(func(s *Step) **Given { return &s.Pieces })),
+	lengthOption("slice", "length of one slice that is cut from the coil",
+		inPointer(func(s *Step) **Given { return &s.Slice })),
+	lengthOption("wide", "the side of the sheet that is rolled up",
+		inPointer(func(s *Step) **Given { return &s.Wide })),
+	option("amount",
 		"how much of the part goes on here, where it is split, or \"15 g each\"",
 		func(rd *Reader, s *Step, e hclsyntax.Expression, what string) {
 			if text, at, ok := rd.Literal(e); ok {
@@ -181,10 +212,29 @@ var (
 			s.Amount, _ = rd.Quantity(e, ForMass, what)
 		},
 		func(s *Step) string { return WrittenText(s.Amount) },
-		func(s *Step) string { return Proven(s.Amount) })
-	OptHumidity = quantityOption("humidity", "of the air around it; from 75 % it counts as covered",
-		ForPercent, func(s *Step) *Given { return &s.Humidity })
-	OptSteam = option("steam", "whether steam is let in as it begins; by = "+
+		func(s *Step) string { return Proven(s.Amount) }),
+	quantityOption("time", "how long it takes, where its own value is no time",
+		ForTime, inField(func(s *Step) *Given { return &s.Time })),
+	option("covered", "whether it is covered: true or false",
+		func(rd *Reader, s *Step, e hclsyntax.Expression, what string) {
+			text, at, quoted := rd.Literal(e)
+			yes, ok := said.Covered(text)
+			isCover := said.IsCover(text) || rd.Opts.Larder.AllergenIn(text) == "" &&
+				!rd.IsFood(text)
+			s.Sealed = s.Sealed || quoted && around.Airless(text)
+			if ok = ok && quoted && isCover; !ok {
+				yes, ok = rd.Bool(e, what)
+			} else {
+				rd.Assumed(at, fmt.Sprintf("covered = %q is read as %t", text, yes))
+			}
+			if ok {
+				s.Covered = &yes
+			}
+		}, func(s *Step) string { return yesText(s.Covered) },
+		func(s *Step) string { return yesText(s.Covered) }),
+	quantityOption("humidity", "of the air around it; from 75 % it counts as covered",
+		ForPercent, inField(func(s *Step) *Given { return &s.Humidity })),
+	option("steam", "whether steam is let in as it begins; by = "+
 		"\"steam oven\" is steam all the time",
 		func(rd *Reader, s *Step, e hclsyntax.Expression, what string) {
 			text, at, _ := rd.Literal(e)
@@ -198,8 +248,8 @@ var (
 				s.Steam = &yes
 			}
 		}, func(s *Step) string { return yesText(s.Steam) },
-		func(s *Step) string { return yesText(s.Steam) })
-	OptMeasured = option("measured", "the baker's own reading: "+values.ReadingForms,
+		func(s *Step) string { return yesText(s.Steam) }),
+	everywhere(option("measured", "the baker's own reading: "+values.ReadingForms,
 		func(rd *Reader, s *Step, e hclsyntax.Expression, what string) {
 			s.Reading = rd.Values().Reading(e, what)
 		},
@@ -216,16 +266,57 @@ var (
 			r := s.Reading
 			return fmt.Sprintf("%v %v %v %v", r.Temp.Interval, r.Core, r.Rise.Interval,
 				r.After.Interval)
-		})
-	OptWith = option("with", "the ingredients that go in here, where not all do",
-		(*Reader).ReadWith, withText, withText)
-	OptNote = option("note", "words of the baker's own; nothing is reckoned from them",
+		})),
+	everywhere(option("with", "the ingredients that go in here, where not all do",
+		(*Reader).ReadWith, withText, withText)),
+	everywhere(option("note", "words of the baker's own; nothing is reckoned from them",
 		func(rd *Reader, s *Step, e hclsyntax.Expression, what string) {
 			s.Note, _, _ = rd.Text(e, what)
 		},
 		func(s *Step) string { return s.Note },
-		func(s *Step) string { return s.Note })
+		func(s *Step) string { return s.Note })),
 )
+
+// The options that code asks for.
+var (
+	OptAt       = OptionNamed("at")
+	OptTo       = OptionNamed("to")
+	OptCore     = OptionNamed("core")
+	OptBy       = OptionNamed("by")
+	OptTin      = OptionNamed("tin")
+	OptAs       = OptionNamed("as")
+	OptCount    = OptionNamed("count")
+	OptPieces   = OptionNamed("pieces")
+	OptSlice    = OptionNamed("slice")
+	OptWide     = OptionNamed("wide")
+	OptAmount   = OptionNamed("amount")
+	OptTime     = OptionNamed("time")
+	OptCovered  = OptionNamed("covered")
+	OptHumidity = OptionNamed("humidity")
+	OptSteam    = OptionNamed("steam")
+	OptMeasured = OptionNamed("measured")
+	OptWith     = OptionNamed("with")
+	OptNote     = OptionNamed("note")
+)
+
+// everywhere lets every step take the option of a row.
+func everywhere(o *Option) *Option {
+	o.takenBy = func(*Verb) bool { return true }
+	return o
+}
+
+// OptionNamed is the option of a name; nil for none.
+func OptionNamed(name string) *Option {
+	for _, o := range StepOptions {
+		if o.Name == name {
+			return o
+		}
+	}
+	return nil
+}
+
+// Of is the value of an option that is a quantity; it is not Set where the step says none.
+func (o *Option) Of(s *Step) Given { return o.slot.get(s) }
 
 // init sets what is assumed for unwritten options of steps. Of an option without an entry
 // nothing is: a rule that needs it is unsure.
@@ -307,14 +398,7 @@ func init() {
 	}
 }
 
-// StepOptions are all the options of steps, in the order in which compare shows them.
-var StepOptions = numbered(OptAt, OptTo, OptCore, OptBy, OptTin, OptAs, OptCount, OptPieces,
-	OptSlice, OptWide, OptAmount, OptTime, OptCovered, OptHumidity, OptSteam, OptMeasured,
-	OptWith, OptNote)
-
-// everyStep are the options that any step takes, in the order in which messages name them.
-var everyStep = []*Option{OptMeasured, OptNote, OptWith}
-
+// numbered gives each option its place in the list.
 func numbered(list ...*Option) []*Option {
 	for i, o := range list {
 		o.Index = i

@@ -159,6 +159,14 @@ func (s *Step) ranges() []Span {
 			})
 		}
 	}
+	for _, o := range StepOptions {
+		if g, ok := s.plain[o.Name]; ok {
+			add(g.Interval, func(s *Step, iv Interval) {
+				g.Interval = iv
+				o.slot.put(s, g)
+			})
+		}
+	}
 	if s.Form != nil {
 		if list := corners(s.Form.Sides, func(s *Step, box [3]float64) {
 			one := *s.Form
@@ -410,6 +418,11 @@ func (s *Step) IsSettled() bool {
 	}
 	for _, g := range [...]*Given{s.Count, s.Pieces, s.Slice, s.Wide} {
 		if g != nil && !g.IsPoint() {
+			return false
+		}
+	}
+	for _, g := range s.plain {
+		if !g.IsPoint() {
 			return false
 		}
 	}

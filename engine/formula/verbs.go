@@ -1,6 +1,7 @@
 package formula
 
 import (
+	"slices"
 	"strings"
 
 	"forebake/engine/quantity"
@@ -16,7 +17,7 @@ type Verb struct {
 	traits
 
 	Own     ownValue
-	options []*Option // its own, then those of every step
+	options []*Option // those of its row, then those whose rows name it by a trait
 	Says    []string  // "bake: core", for messages, by the option's index
 }
 
@@ -63,6 +64,9 @@ const (
 
 // nowhere is the place of a verb that has none of its own.
 var nowhere *Place
+
+// HasUsualPlace reports whether the verb says where a part stands whose step names no place.
+func (v *Verb) HasUsualPlace() bool { return v.Usual != anywhere }
 
 // usual says where a part stands if the step names no place and the verb has none of
 // its own.
@@ -156,8 +160,8 @@ const (
 	RawOnly
 )
 
-// takes lists the options of a verb, in the order in which messages name them. Every step
-// takes those of everyStep as well.
+// takes lists the options of a verb, in the order in which messages name them. Those whose own
+// row says that the verb takes them (takenBy) follow by name.
 type takes []*Option
 
 // verb makes a row. It takes every trait, so that a row without one does not compile.
@@ -168,12 +172,17 @@ func verb(name, means string, own ownValue, takes takes, waits waits, heat heatF
 	v := &Verb{Name: name, Means: means, Own: own, Also: also}
 	v.traits = traits{waits, heat, place, usual, joins, bulk, gas, touch, work, form, puts, shelf,
 		order}
-	v.options = append(append(v.options, takes...), everyStep...)
+	v.options = append(v.options, takes...)
+	for _, o := range StepOptions {
+		if o.takenBy != nil && o.takenBy(v) {
+			v.options = append(v.options, o)
+		}
+	}
+	slices.SortFunc(v.options[len(takes):], func(a, b *Option) int {
+		return strings.Compare(a.Name, b.Name)
+	})
 	v.Says = make([]string, len(StepOptions))
 	for _, o := range v.options {
-		if StepOptions[o.Index] != o {
-			panic("option " + o.Name + " is no row of StepOptions")
-		}
 		v.Says[o.Index] = name + ": " + o.Name
 	}
 	return v
@@ -195,7 +204,7 @@ var Chill = verb("chill", "put it in the cold",
 // The verbs that words for other verbs can stand for: a roll that ends flat, a tin alone, a
 // fold of ingredients, a cover that is only a cloth.
 var (
-	MixVerb, SheetVerb, PanVerb, RestVerb, ProofVerb *Verb
+	MixVerb, SheetVerb, PanVerb, RestVerb, ProofVerb, ShapeVerb *Verb
 
 	HandleVerb, BrushVerb, ChillVerb, FoldVerb *Verb
 )
@@ -216,6 +225,7 @@ func init() {
 		}
 	}
 	HandleVerb, BrushVerb = StepNamed("handle").Verb, StepNamed("brush").Verb
+	ShapeVerb = StepNamed("shape").Verb
 	ChillVerb, FoldVerb = StepNamed("chill").Verb, StepNamed("fold").Verb
 }
 

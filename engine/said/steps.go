@@ -254,8 +254,7 @@ var (
 )
 
 // TimeAside takes an aside off a time: "25 min (turn after 15)", "45 min, turning once"; a night
-// that
-// has hours beside it is those hours: "overnight (12 hours)".
+// that has hours beside it is those hours: "overnight (12 hours)".
 func TimeAside(text string) (time, note string, ok bool) {
 	text = strings.TrimSpace(text)
 	if m := untilThen().FindStringSubmatch(text); m != nil && !inAside().MatchString(m[2]) {

@@ -68,6 +68,15 @@ func (rd *Reader) turnsBlock(word formula.StepWord, text string) bool {
 		func(name string) bool { return formula.SameName(name, text) })
 }
 
+// secondVerb reads a verb beside the one of a step, where both are one thing, and refuses others.
+func (rd *Reader) secondVerb(s *formula.Step, word formula.StepWord, pair reading.Pair) {
+	if rd.addsBeside(s, word, pair) || rd.besideTurns(s, pair) {
+		return
+	}
+	rd.Fault(pair.Place, "a step does one thing: %q stands beside %q; give it a line of its own",
+		pair.Key, s.Verb.Name)
+}
+
 // addsBeside reads what goes in beside how long it is mixed, { add = "butter", mix = "8 min" }, as
 // one step. It reports whether it did.
 func (rd *Reader) addsBeside(s *formula.Step, word formula.StepWord, pair reading.Pair) bool {

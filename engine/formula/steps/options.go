@@ -18,19 +18,10 @@ import (
 	"forebake/engine/said/beside"
 	"forebake/engine/said/oven"
 	"forebake/engine/said/tins"
+	"forebake/engine/said/unread"
 	"forebake/engine/source"
 	"forebake/engine/spelling"
 )
-
-// optionNamed gives the option of a name; nil for none.
-func optionNamed(name string) *formula.Option {
-	for _, o := range formula.StepOptions {
-		if o.Name == name {
-			return o
-		}
-	}
-	return nil
-}
 
 // ReadAt reads a place of the kitchen, or a temperature.
 func (rd *Reader) ReadAt(s *formula.Step, e hclsyntax.Expression, what string) {
@@ -53,7 +44,12 @@ func (rd *Reader) ReadAt(s *formula.Step, e hclsyntax.Expression, what string) {
 		s.At, _ = rd.QuantityText(text, at, formula.ForTemperature, what)
 		return
 	}
-	rd.Fault(at, "%s", unknownPlace(what, text))
+	before := len(rd.Problems)
+	rd.FaultUnread(at, text, formula.PlaceNames(), unknownPlace(what, text))
+	if s.Verb.HasUsualPlace() && !unread.Asked(rd.Opts.Larder, text) &&
+		rd.WordsAlone(before, text) {
+		rd.keepAside(s, "at", text, at) // it says nothing of warmth
+	}
 }
 
 // SaidHeat reads a temperature that has words beside it, that is told in words, or that
@@ -270,7 +266,7 @@ func (rd *Reader) tinInWords(s *formula.Step, text string, at source.Place) {
 		return formula.SameName(t, name)
 	})
 	_, sized := tins.Size(name)
-	if !own && (!sized || rd.Opts.OwnTins) || !rd.checkTin(name, at) {
+	if !own && (!sized || rd.Opts.OwnTins || !tins.Named(name)) || !rd.checkTin(name, at) {
 		return
 	}
 	s.Tin = name
@@ -419,6 +415,10 @@ func (rd *Reader) checkTin(name string, at source.Place) bool {
 // settleManner takes what words beside a time say of the place and the cover, where no
 // option says them.
 func (rd *Reader) settleManner(s *formula.Step) {
+	if s.OpenOwn && s.Verb.Divides() && s.Pieces != nil && said.CutSize(s.Note) {
+		s.OpenOwn = false // cut = "squares of 10 cm", pieces = 16
+	}
+	rd.tellBetween(s)
 	if s.Manner == "" {
 		return
 	}
@@ -498,7 +498,7 @@ func (rd *Reader) unknownOption(s *formula.Step, pair reading.Pair) {
 		s.Way = way // fan = true
 		return
 	}
-	o := optionNamed(name)
+	o := formula.OptionNamed(name)
 	switch {
 	case quoted && s.Verb.Cooks() && rd.fatOfStep(s, word, text, at):
 	case quoted && name == formula.OptNote.Name: // nothing is reckoned from it: nothing is lost

@@ -16,6 +16,7 @@ import (
 	"forebake/engine/reading"
 	"forebake/engine/said"
 	"forebake/engine/said/turns"
+	"forebake/engine/said/unread"
 	"forebake/engine/source"
 )
 
@@ -186,11 +187,8 @@ func (rd *Reader) readStep(s *formula.Step, e hclsyntax.Expression) bool {
 		case word.Verb == nil:
 		case s.Verb != nil && said.OtherOption(pair.Key) != "":
 			words[i] = formula.StepWord{}
-		case s.Verb != nil && (rd.addsBeside(s, word, pair) || rd.besideTurns(s, pair)):
 		case s.Verb != nil:
-			rd.Fault(pair.Place,
-				"a step does one thing: %q stands beside %q; give it a line of its own", pair.Key,
-				s.Verb.Name)
+			rd.secondVerb(s, word, pair)
 		default:
 			s.Verb, s.Place, s.Way, s.Word = word.Verb, pair.Place, word.Way, pair.Key
 			afterwards := word.Afterwards != nil && s.IsAfterHeat()
@@ -236,7 +234,6 @@ func (rd *Reader) readStep(s *formula.Step, e hclsyntax.Expression) bool {
 		}
 	}
 	rd.settleManner(s)
-	rd.tellBetween(s)
 	if s.Sign != nil {
 		rd.settleSign(s, *s.Sign)
 	}
@@ -308,6 +305,20 @@ func (rd *Reader) noVerb(pairs []reading.Pair, e hclsyntax.Expression) {
 
 // readOwn reads the verb's own value, or keeps that it is "?", to be decided.
 func (rd *Reader) readOwn(s *formula.Step, e hclsyntax.Expression) {
+	before := len(rd.Problems)
+	rd.readOwnValue(s, e)
+	text, at, _ := rd.Literal(e)
+	switch {
+	case !rd.WordsAlone(before, text):
+	case s.Verb.Own.Kinds.Has(quantity.Time) && !unread.Asked(rd.Opts.Larder, text):
+		s.Sign = &formula.Sign{Text: text, At: at}
+	default:
+		rd.KeepWords(s, "", text, at)
+		s.OpenOwn = true
+	}
+}
+
+func (rd *Reader) readOwnValue(s *formula.Step, e hclsyntax.Expression) {
 	own, what := s.Verb.Own, s.Verb.Name
 	switch {
 	case rd.IsOpen(e):

@@ -166,7 +166,7 @@ func (rd *Reader) settleVerb(s *formula.Step, own hclsyntax.Expression) {
 	case !ok:
 		return
 	case s.Verb.Coils() && said.InRounds(text) && !s.IsAfterHeat():
-		s.Verb = formula.StepNamed("shape").Verb
+		s.Verb = formula.ShapeVerb
 	case s.Verb.Coils() && s.IsAfterHeat() && rd.blockIn(text) != "":
 		s.Verb = formula.BrushVerb
 	case s.Verb.Coils() && said.RolledOut(text):
