@@ -97,6 +97,9 @@ var mayKnow = map[string][]string{
 	"engine/said/tins": {
 		"engine/figure", "engine/quantity", "engine/said", "engine/spelling",
 	}, // the names of tins; it knows no formula
+	"engine/said/work": {
+		"engine/said", "engine/spelling",
+	}, // the work of a step; it knows no formula
 	"engine/said/turns":  {"engine/spelling"}, // words for folds of a dough; it knows no formula
 	"engine/said/around": {"engine/spelling"}, // what is around a part; it knows no formula
 	"engine/said/puton": {
@@ -179,6 +182,7 @@ var mayKnow = map[string][]string{
 		"engine/said/sponge",
 		"engine/said/turns",
 		"engine/said/unread",
+		"engine/said/work",
 		"engine/source",
 		"engine/spelling",
 	}, // the steps of one part; what they name is looked up later

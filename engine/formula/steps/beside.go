@@ -12,6 +12,7 @@ import (
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/said"
+	"forebake/engine/said/work"
 	"forebake/engine/source"
 )
 
@@ -192,7 +193,7 @@ func (rd *Reader) thenStep(s *formula.Step, text string, at source.Place) bool {
 // keepNote keeps words as a note, and tells so, where their key does not say that they are one.
 func (rd *Reader) keepNote(s *formula.Step, key, text string, at source.Place) {
 	switch {
-	case said.PlainNote(key) || said.Key(key) == "until" && s.Time.Set:
+	case work.PlainNote(key) || said.Key(key) == "until" && s.Time.Set:
 		s.Note = strings.TrimSpace(s.Note + " " + key + " " + text)
 	case said.Key(key) == "then" && rd.thenStep(s, text, at):
 	default:

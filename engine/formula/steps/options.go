@@ -19,6 +19,7 @@ import (
 	"forebake/engine/said/oven"
 	"forebake/engine/said/tins"
 	"forebake/engine/said/unread"
+	"forebake/engine/said/work"
 	"forebake/engine/source"
 	"forebake/engine/spelling"
 )
@@ -293,7 +294,7 @@ func (rd *Reader) ReadWith(s *formula.Step, e hclsyntax.Expression, what string)
 		head, how := said.Gradually(name)
 		switch {
 		case why == "":
-		case said.Tool(name) && !rd.IsFood(name):
+		case work.Tool(name) && !rd.IsFood(name):
 			rd.keepAside(s, formula.OptWith.Name, name, places[i])
 			continue
 		case s.Verb.PutsOn() && rd.blockIn(name) != "" && said.Names(s.Words, rd.blockIn(name)):

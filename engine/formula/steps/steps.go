@@ -17,6 +17,7 @@ import (
 	"forebake/engine/said"
 	"forebake/engine/said/turns"
 	"forebake/engine/said/unread"
+	"forebake/engine/said/work"
 	"forebake/engine/source"
 )
 
@@ -378,7 +379,7 @@ func (rd *Reader) readOwnQuantity(s *formula.Step, e hclsyntax.Expression) {
 		case rd.foldsDuring(s, text, at), rd.readFolds(s, text, at), rd.readTurns(s, text, at):
 			return
 		case turns.Is(text), turns.Is(said.Key(s.Word) + " " + text), // { punch = "down" }
-			said.Once(s.Word) && said.NoFigure(text), formula.SameName(text, "once"):
+			work.Once(s.Word) && said.NoFigure(text), formula.SameName(text, "once"):
 			s.Measure = values.BareCount(1, at)
 			s.Measure.Text = text
 			return

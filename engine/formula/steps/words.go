@@ -13,6 +13,7 @@ import (
 	"forebake/engine/reading"
 	"forebake/engine/said"
 	"forebake/engine/said/turns"
+	"forebake/engine/said/work"
 	"forebake/engine/source"
 	"forebake/engine/spelling"
 )
@@ -159,7 +160,7 @@ func (rd *Reader) settleVerb(s *formula.Step, own hclsyntax.Expression) {
 	}
 	text, at, ok := rd.Literal(own)
 	switch {
-	case rd.lastRise && said.Rises(s.Word):
+	case rd.lastRise && work.Rises(s.Word):
 		s.Verb = formula.ProofVerb
 		rd.Assumed(s.Place, s.Word+" of what is shaped is read as the last rise, a proof")
 		return
