@@ -924,7 +924,7 @@ var partFacts = []Fact{
 	{
 		Name:   "active_dry_soaked",
 		Type:   YesNo,
-		Means:  "a soak step wets the active dry yeast, or the liquid it is mixed with is 35 C or more",
+		Means:  "a soak step, or liquid of 35 C or more in its mix, wets the active dry yeast",
 		Source: srcGiven,
 		part:   activeDryWet,
 	},
