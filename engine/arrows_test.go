@@ -207,6 +207,7 @@ var mayKnow = map[string][]string{
 		"engine/larder",
 		"engine/quantity",
 		"engine/recipe/list",
+		"engine/said/oven",
 		"engine/spelling",
 	}, // what a phrase of a method says in figures; it knows no formula
 	"engine/recipe": {
