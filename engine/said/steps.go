@@ -218,8 +218,8 @@ var (
 	inAside = spelling.Pattern(`(?i)\d ?(?:°|º|degrees|[CF]\b|min|h\b|hours?|hrs?|x\b)`)
 )
 
-// TimeAside takes an aside off a time: "25 min (turn after 15)", "45 min, turning once"; a night that
-// has hours beside it is those hours: "overnight (12 hours)".
+// TimeAside takes an aside off a time: "25 min (turn after 15)", "45 min, turning once"; a night
+// that has hours beside it is those hours: "overnight (12 hours)".
 func TimeAside(text string) (time, note string, ok bool) {
 	text = strings.TrimSpace(text)
 	if m := untilThen().FindStringSubmatch(text); m != nil && !inAside().MatchString(m[2]) {
