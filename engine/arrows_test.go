@@ -296,6 +296,7 @@ var mayKnow = map[string][]string{
 		"engine/larder",
 		"engine/makeup",
 		"engine/safety",
+		"engine/spelling",
 	}, // what hurts in an ingredient by itself; it judges no rule
 	"engine/facts": {
 		"engine/cooling",

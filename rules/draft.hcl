@@ -607,35 +607,6 @@ trial "water still a question mark" {
   }
 }
 
-rule "process-missing" {
-  on     = "dough"
-  level  = "note"
-  once   = true
-  when   = "!dough.has_process && (dough.has_leaven || dough.has_salt)" # else see weights-only
-  say    = "No step of this dough is written, so only its weights are judged. Write its steps to have the process judged."
-  why    = "Rise, warmth, bake and food safety follow from the steps. A list of weights says nothing of them."
-  source = "common practice, no source"
-}
-
-trial "a list of weights" {
-  rule  = "process-missing"
-  cases = { "instant yeast" = "flagged", "salt" = "flagged", "sugar" = "clear" } # a few weights: see weights-only
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "500 g", "water" = "280 g", "$case" = "8 g" } }
-  }
-}
-
-trial "a dough that is mixed" {
-  rule   = "process-missing"
-  expect = "clear"
-  formula "t" {
-    dough "d" {
-      ingredients = { "bread flour" = "500 g" }
-      steps       = [{ mix = "10 min" }]
-    }
-  }
-}
-
 rule "tenfold-slip" {
   on     = "ingredient"
   level  = "risk"

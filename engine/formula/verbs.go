@@ -65,6 +65,9 @@ const (
 // nowhere is the place of a verb that has none of its own.
 var nowhere *Place
 
+// HasUsualPlace reports whether the verb says where a part stands whose step names no place.
+func (v *Verb) HasUsualPlace() bool { return v.Usual != anywhere }
+
 // usual says where a part stands if the step names no place and the verb has none of
 // its own.
 type usual uint8

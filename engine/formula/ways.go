@@ -94,6 +94,10 @@ var Griddle = way("griddle", "on a griddle, a hot plate or in a waffle iron", (*
 	noFat, ownAir, noOven, noMixer, "griddled", "hot plate", "hotplate", "flat top",
 	"waffle iron", "waffle maker", "waffle plates")
 
+// Steaming is in steam; of a dough, time alone may prove it.
+var Steaming = way("steaming", "in steam", (*Verb).Cooks,
+	noFat, ownAir, noOven, noMixer, "steam", "steamed", "steamer")
+
 // steamOven is the way to bake that has steam in the oven all the time.
 var steamOven = way("steam oven", "in hot moving air and steam", (*Verb).Bakes,
 	noFat, ownAir, bake.FanOven, noMixer,
@@ -183,8 +187,7 @@ var Ways = []*Way{
 	way("poaching", "in hot water that does not boil", (*Verb).Cooks,
 		noFat, ownAir, noOven, noMixer, "poach", "poached").
 		step("poach").heatsTo(71, 85),
-	way("steaming", "in steam", (*Verb).Cooks,
-		noFat, ownAir, noOven, noMixer, "steam", "steamed", "steamer"),
+	Steaming,
 	way("roasting", "dry, in an oven or an open pan: nuts, fruit", (*Verb).Cooks,
 		noFat, ownAir, bake.StaticOven, noMixer,
 		"roast", "roasted", "toasting", "toasted", "oven", "dry pan").

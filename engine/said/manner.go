@@ -41,6 +41,11 @@ func NoFigure(text string) bool {
 	return strings.TrimSpace(text) != "" && !strings.ContainsAny(text, "0123456789¼½¾⅓⅔")
 }
 
+// Deep reports whether words name a vessel as deep as a bowl: "a greased tub".
+func Deep(text string) bool { return NoFigure(text) && deepVessel().MatchString(text) }
+
+var deepVessel = spelling.Pattern(`(?i)\b(?:bowl|tub|container|bucket|basin|bin|pot|crock)\b`)
+
 // Vessel reports whether words name a vessel that changes no figure:
 // "oiled bowl".
 func Vessel(text string) bool { return NoFigure(text) && vessel().MatchString(text) }

@@ -46,10 +46,9 @@ var warmths = map[string]struct {
 	"turned off oven":        {"22 C to 45 C", true}, "oven turned off": {"22 C to 45 C", true},
 	"oven off with light on": {"24 C to 35 C", true}, "oven with light on": {"24 C to 35 C", true},
 	"oven with the light on": {"24 C to 35 C", true}, "oven light on": {"24 C to 35 C", true},
-	"cellar": {"10 C to 14 C", false}, "slow oven": {"150 C", false},
-	"moderate oven": {"180 C", false}, "hot oven": {"220 C", false},
-	"very hot oven": {"230 C", false}, "lukewarm": {"35 C to 40 C", false},
-	"proofer": {"28 C", false}, "prover": {"28 C", false}, "cold": {"4 C", false},
+	"cellar":   {"10 C to 14 C", false},
+	"lukewarm": {"35 C to 40 C", false},
+	"proofer":  {"28 C", false}, "prover": {"28 C", false}, "cold": {"4 C", false},
 }
 
 var warmSpot = spelling.Pattern(`^(?:some ?where|any ?where)? ?(?:nice and )?warm(?: (?:place|` +

@@ -13,6 +13,7 @@ import (
 	"forebake/engine/quantity"
 	"forebake/engine/said"
 	"forebake/engine/said/beside"
+	"forebake/engine/said/unread"
 	"forebake/engine/source"
 	"forebake/engine/spelling"
 )
@@ -103,6 +104,10 @@ func (rd *Reader) SaidTemp(in *formula.Ingredient, e hclsyntax.Expression) bool 
 		if w.Food != (figure.Interval{}) && word == w.Name {
 			write = quantity.FormatInterval(w.Food, "C")
 		}
+	}
+	if item, _, _ := rd.Find(in); write == "" && item != nil && said.NoFigure(text) &&
+		!unread.Turns(text) {
+		write = said.WarmthOf(item, text) // "nicely tepid"
 	}
 	if !ok || write == "" {
 		return false

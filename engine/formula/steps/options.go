@@ -17,6 +17,7 @@ import (
 	"forebake/engine/said/around"
 	"forebake/engine/said/beside"
 	"forebake/engine/said/oven"
+	"forebake/engine/said/unread"
 	"forebake/engine/source"
 	"forebake/engine/spelling"
 )
@@ -42,7 +43,12 @@ func (rd *Reader) ReadAt(s *formula.Step, e hclsyntax.Expression, what string) {
 		s.At, _ = rd.QuantityText(text, at, formula.ForTemperature, what)
 		return
 	}
-	rd.Fault(at, "%s", unknownPlace(what, text))
+	before := len(rd.Problems)
+	rd.FaultUnread(at, text, formula.PlaceNames(), unknownPlace(what, text))
+	if s.Verb.HasUsualPlace() && !unread.Asked(rd.Opts.Larder, text) &&
+		rd.WordsAlone(before, text) {
+		rd.keepAside(s, "at", text, at) // it says nothing of warmth
+	}
 }
 
 // SaidHeat reads a temperature that has words beside it, that is told in words, or that
@@ -259,7 +265,7 @@ func (rd *Reader) tinInWords(s *formula.Step, text string, at source.Place) {
 		return formula.SameName(t, name)
 	})
 	_, sized := said.TinSize(name)
-	if !own && (!sized || rd.Opts.OwnTins) || !rd.checkTin(name, at) {
+	if !own && (!sized || rd.Opts.OwnTins || !said.NamesTin(name)) || !rd.checkTin(name, at) {
 		return
 	}
 	s.Tin = name
@@ -395,6 +401,9 @@ func (rd *Reader) checkTin(name string, at source.Place) bool {
 // settleManner takes what words beside a time say of the place and the cover, where no
 // option says them.
 func (rd *Reader) settleManner(s *formula.Step) {
+	if s.OpenOwn && s.Verb.Divides() && s.Pieces != nil && said.CutSize(s.Note) {
+		s.OpenOwn = false // cut = "squares of 10 cm", pieces = 16
+	}
 	if s.Manner == "" {
 		return
 	}

@@ -16,6 +16,7 @@ import (
 	"forebake/engine/reading"
 	"forebake/engine/said"
 	"forebake/engine/said/turns"
+	"forebake/engine/said/unread"
 	"forebake/engine/source"
 )
 
@@ -302,6 +303,20 @@ func (rd *Reader) noVerb(pairs []reading.Pair, e hclsyntax.Expression) {
 
 // readOwn reads the verb's own value, or keeps that it is "?", to be decided.
 func (rd *Reader) readOwn(s *formula.Step, e hclsyntax.Expression) {
+	before := len(rd.Problems)
+	rd.readOwnValue(s, e)
+	text, at, _ := rd.Literal(e)
+	switch {
+	case !rd.WordsAlone(before, text):
+	case s.Verb.Own.Kinds.Has(quantity.Time) && !unread.Asked(rd.Opts.Larder, text):
+		s.Sign = &formula.Sign{Text: text, At: at}
+	default:
+		rd.KeepWords(s, "", text, at)
+		s.OpenOwn = true
+	}
+}
+
+func (rd *Reader) readOwnValue(s *formula.Step, e hclsyntax.Expression) {
 	own, what := s.Verb.Own, s.Verb.Name
 	switch {
 	case rd.IsOpen(e):

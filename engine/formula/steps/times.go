@@ -74,7 +74,7 @@ func (rd *Reader) settleSign(s *formula.Step, w formula.Sign) {
 	if s.Note == "" {
 		s.Note = w.Text
 	}
-	if s.Time.Set {
+	if s.Time.Set || slices.Contains(s.Open, formula.OptTime) {
 		return
 	}
 	for _, t := range signTimes {

@@ -31,6 +31,9 @@ var (
 // reads; ok is false where it is none of these. The heats of top and bottom are a range.
 func Heat(text string) (heat string, ok bool) {
 	text = strings.TrimSpace(text)
+	if heat = named[strings.TrimPrefix(strings.ToLower(text), "a ")]; heat != "" {
+		return heat, true
+	}
 	if m := sides().FindStringSubmatch(text); m != nil {
 		lo, hi := min(m[1], m[2]), max(m[1], m[2])
 		if len(lo) == len(hi) {
@@ -89,4 +92,11 @@ func Degrees(text string) (number string, ok bool) {
 		return "", false
 	}
 	return m[1], true
+}
+
+// named are the ovens of household books by name, each from its coolest to its hottest: memory.
+var named = map[string]string{
+	"slow oven": "140 C to 165 C", "moderate oven": "165 C to 195 C",
+	"medium oven": "165 C to 195 C", "moderately hot oven": "185 C to 210 C",
+	"hot oven": "200 C to 235 C", "very hot oven": "225 C to 260 C",
 }
