@@ -95,8 +95,9 @@ func (c *check) bounded(text, what string) bool {
 		c.r.Fault(whole, "%s is longer than %d characters", what, MaxBytes)
 		return false
 	}
-	depth := 0
-	for i, x := range []rune(text) {
+	depth, i := 0, -1 // i counts runes
+	for _, x := range text {
+		i++
 		switch x {
 		case '(', '[':
 			depth++

@@ -52,8 +52,11 @@ func (rd *reader) bareAmount(in *Ingredient, e hclsyntax.Expression) (Given, boo
 
 // measureInName takes a measure off a name that the larder knows without it: "pinch of salt".
 func (rd *reader) measureInName(in *Ingredient) {
+	if _, _, known := rd.find(in); known || in.sized != "" {
+		return
+	}
 	measure, thing, ok := said.Named(in.Name)
-	if _, _, known := rd.find(in); known || !ok || in.sized != "" {
+	if !ok {
 		return
 	}
 	in.sized, in.measure = thing, measure
