@@ -120,7 +120,7 @@ func (c *check) bounded(text, what string) bool {
 // findPipe finds the first pipe sign. The parser turns a pipe into a plain
 // call, so the tree no longer shows it.
 func findPipe(text string) (file.Location, bool) {
-	if !strings.Contains(text, "|") {
+	if !strings.Contains(strings.ReplaceAll(text, "||", ""), "|") {
 		return file.Location{}, false
 	}
 	tokens, err := lexer.Lex(file.NewSource(text))

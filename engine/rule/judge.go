@@ -200,7 +200,7 @@ func (j *Judge) Cautions(c *Caution) *finding.Caution {
 // empty: then it has nothing to say.
 func (j *Judge) hasOnlyEmptyLists(m *Message, x facts.Subject) bool {
 	lists, empty := 0, 0
-	for _, p := range m.pieces {
+	for _, p := range m.pieces() {
 		if p.expr == nil || p.expr.Type() != facts.List {
 			continue
 		}
