@@ -135,26 +135,65 @@ var mayKnow = map[string][]string{
 	}, // what is said of an ingredient that is not read
 	"engine/formula": {
 		"engine/formula/culture",
-		"engine/formula/refusal",
 		"engine/formula/values",
 		"engine/family",
 		"engine/larder",
 		"engine/quantity",
 		"engine/reading",
 		"engine/said",
-		"engine/said/oven",
 		"engine/said/around",
-		"engine/said/beside",
 		"engine/said/puton",
-		"engine/said/sponge",
-		"engine/said/turns",
-		"engine/said/unread",
 		"engine/source",
 		"engine/spelling",
 		"engine/science/bake",
 		"engine/science/bakersmath",
 		"engine/science/heat",
-	},
+	}, // the model, and a row for each verb, option and way; it reads no file
+	"engine/formula/ingredients": {
+		"engine/formula",
+		"engine/formula/values",
+		"engine/larder",
+		"engine/quantity",
+		"engine/reading",
+		"engine/said",
+		"engine/said/beside",
+		"engine/said/unread",
+		"engine/source",
+		"engine/spelling",
+	}, // one line of the ingredients; it knows no step
+	"engine/formula/steps": {
+		"engine/formula",
+		"engine/formula/ingredients",
+		"engine/formula/values",
+		"engine/larder",
+		"engine/quantity",
+		"engine/reading",
+		"engine/said",
+		"engine/said/around",
+		"engine/said/beside",
+		"engine/said/oven",
+		"engine/said/sponge",
+		"engine/said/turns",
+		"engine/said/unread",
+		"engine/source",
+		"engine/spelling",
+	}, // the steps of one part; what they name is looked up later
+	"engine/formula/read": {
+		"engine/family",
+		"engine/formula",
+		"engine/formula/ingredients",
+		"engine/formula/refusal",
+		"engine/formula/steps",
+		"engine/formula/values",
+		"engine/larder",
+		"engine/quantity",
+		"engine/reading",
+		"engine/said",
+		"engine/said/puton",
+		"engine/said/turns",
+		"engine/source",
+		"engine/spelling",
+	}, // a whole formula: parts, what they name, weights
 	"engine/formula/assumed": {"engine/formula"}, // what is taken where nothing is written
 	// edits of a formula's file
 	"engine/formula/edit": {"engine/formula", "engine/quantity", "engine/reading", "engine/source"},
@@ -172,6 +211,7 @@ var mayKnow = map[string][]string{
 	}, // what a phrase of a method says in figures; it knows no formula
 	"engine/recipe": {
 		"engine/formula",
+		"engine/formula/read",
 		"engine/larder",
 		"engine/quantity",
 		"engine/reading",
@@ -246,6 +286,7 @@ var mayKnow = map[string][]string{
 		"engine/larder",
 		"engine/makeup",
 		"engine/safety",
+		"engine/spelling",
 	}, // what hurts in an ingredient by itself; it judges no rule
 	"engine/facts": {
 		"engine/cooling",
@@ -310,6 +351,7 @@ var mayKnow = map[string][]string{
 		"engine/facts",
 		"engine/finding",
 		"engine/formula",
+		"engine/formula/read",
 		"engine/formula/edit",
 		"engine/kitchen",
 		"engine/mend/asked",
@@ -411,6 +453,7 @@ var mayKnow = map[string][]string{
 	}, // the pages of the other verbs, laid out as the formats are
 	"engine/trial": {
 		"engine/formula",
+		"engine/formula/read",
 		"engine/kitchen",
 		"engine/reading",
 		"engine/source",
@@ -476,6 +519,7 @@ var mayKnow = map[string][]string{
 		"engine/files",
 		"engine/finding",
 		"engine/formula",
+		"engine/formula/read",
 		"engine/formula/assumed",
 		"engine/house",
 		"engine/quantity",

@@ -2,6 +2,7 @@ package engine_test
 
 import (
 	"forebake/engine/formula"
+	"forebake/engine/formula/read"
 	"forebake/engine/house"
 	"forebake/engine/reading"
 	"forebake/engine/source"
@@ -16,7 +17,7 @@ func readFormulas(f *source.File, h *house.House) ([]*formula.Formula, source.Pr
 	r := &reading.Reader{File: f}
 	var out []*formula.Formula
 	for _, b := range body.Blocks {
-		out = append(out, formula.Read(r, b, h.FormulaOptions()))
+		out = append(out, read.Formula(r, b, h.FormulaOptions()))
 	}
 	return out, r.Problems
 }

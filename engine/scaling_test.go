@@ -13,6 +13,7 @@ import (
 
 	"forebake/engine"
 	"forebake/engine/formula"
+	"forebake/engine/formula/read"
 	"forebake/engine/house"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
@@ -27,7 +28,7 @@ func readFormula(t interface{ Fatalf(string, ...any) }, text []byte) *formula.Fo
 		t.Fatalf("%v\n%s", problems, text)
 	}
 	r := &reading.Reader{File: file}
-	f := formula.Read(r, body.Blocks[0], house.Default().FormulaOptions())
+	f := read.Formula(r, body.Blocks[0], house.Default().FormulaOptions())
 	if len(r.Problems) > 0 {
 		t.Fatalf("%v\n%s", r.Problems, text)
 	}
@@ -224,7 +225,7 @@ func readFormulaIn(t *testing.T, text []byte) *formula.Formula {
 		t.Fatal(problems)
 	}
 	r := &reading.Reader{File: file}
-	f := formula.Read(r, body.Blocks[0], l.House.FormulaOptions())
+	f := read.Formula(r, body.Blocks[0], l.House.FormulaOptions())
 	if len(r.Problems) > 0 {
 		t.Fatal(r.Problems)
 	}

@@ -465,38 +465,21 @@ rule "weigh-not-spoon" {
   adjust "amount" { to = "ingredient.amount_g" }
 }
 
-trial "salt by spoon or weight" {
-  rule  = "weigh-not-spoon"
-  cases = { "3 tsp" = "flagged", "18 g" = "clear", "?" = "unsure" }
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "salt" = "$case" } }
-  }
-}
-
-trial "so little that the scale is worse than the spoon" {
-  rule  = "weigh-not-spoon"
-  cases = { "1 1/2 tsp" = "clear", "1 3/4 tsp" = "flagged" } # 4.7 and 5.4 g, on a scale of 1 g
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "instant yeast" = "$case" } }
-  }
-}
-
-trial "sugar by the cup" {
+trial "by spoon or weight" {
   rule  = "weigh-not-spoon"
   cases = {
-    "900 ml" = "flagged" # 5 % of it are 3.6 % of the flour
-    "2 tbsp" = "clear"
+    "salt by spoon"           = { expect = "flagged", what = "salt", amount = "3 tsp" }
+    "salt by weight"          = { expect = "clear", what = "salt", amount = "18 g" }
+    "salt, still open"        = { expect = "unsure", what = "salt", amount = "?" }
+    "4.7 g on a scale of 1 g" = { expect = "clear", what = "instant yeast", amount = "1 1/2 tsp" }
+    "5.4 g on a scale of 1 g" = { expect = "flagged", what = "instant yeast", amount = "1 3/4 tsp" }
+    "sugar by the cup"        = { expect = "flagged", what = "sugar", amount = "900 ml" }
+    "a little sugar"          = { expect = "clear", what = "sugar", amount = "2 tbsp" }
+    "sugar, just what counts" = { expect = "flagged", what = "sugar", amount = "500 ml" }
+    "sugar, just under it"    = { expect = "clear", what = "sugar", amount = "460 ml" }
   }
   formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "sugar" = "$case" } }
-  }
-}
-
-trial "sugar by the cup, about what counts" {
-  rule  = "weigh-not-spoon"
-  cases = { "500 ml" = "flagged", "460 ml" = "clear" }
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "1000 g", "sugar" = "$case" } }
+    dough "d" { ingredients = { "bread flour" = "1000 g", "$what" = "$amount" } }
   }
 }
 
@@ -621,35 +604,6 @@ trial "water still a question mark" {
   kitchen { bowl = "2 kg" }
   formula "t" {
     dough "d" { ingredients = { "bread flour" = "1200 g", "water" = "?" } }
-  }
-}
-
-rule "process-missing" {
-  on     = "dough"
-  level  = "note"
-  once   = true
-  when   = "!dough.has_process && (dough.has_leaven || dough.has_salt)" # else see weights-only
-  say    = "No step of this dough is written, so only its weights are judged. Write its steps to have the process judged."
-  why    = "Rise, warmth, bake and food safety follow from the steps. A list of weights says nothing of them."
-  source = "common practice, no source"
-}
-
-trial "a list of weights" {
-  rule  = "process-missing"
-  cases = { "instant yeast" = "flagged", "salt" = "flagged", "sugar" = "clear" } # a few weights: see weights-only
-  formula "t" {
-    dough "d" { ingredients = { "bread flour" = "500 g", "water" = "280 g", "$case" = "8 g" } }
-  }
-}
-
-trial "a dough that is mixed" {
-  rule   = "process-missing"
-  expect = "clear"
-  formula "t" {
-    dough "d" {
-      ingredients = { "bread flour" = "500 g" }
-      steps       = [{ mix = "10 min" }]
-    }
   }
 }
 

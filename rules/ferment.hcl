@@ -811,6 +811,36 @@ trial "2 h, nobody says whether covered" {
   }
 }
 
+rule "freezer-for-fridge" {
+  on     = "chill"
+  level  = "risk"
+  limits = { at_c = -5, freeze_h = 4 }
+  when   = "part.has_leaven && chill.at_c < limit.at_c && chill.minutes > 60 * limit.freeze_h"
+  say    = "This dough chills for {round(chill.minutes / 60)} h at {chill.at_c}, and freezes through. Write at = \"fridge\", or freeze and thaw as steps of their own."
+  why    = "Frozen dough does not rise, and many cells of the yeast die. It needs a night to thaw before it proofs."
+  source = "doughs freeze from about -5 C (computed from their sugar and salt); 4 h: common practice, no source, of slabs that are firmed for an hour or two in the freezer"
+
+  adjust "chill.time" { within = [15, 240] }
+}
+
+trial "a night in the freezer for one in the fridge" {
+  rule  = "freezer-for-fridge"
+  cases = {
+    "an hour"             = { expect = "clear", at = "-18 C", time = "1 h" }
+    "just under 4 h"      = { expect = "clear", at = "freezer", time = "3.9 h" }
+    "just over 4 h"       = { expect = "flagged", at = "freezer", time = "4.1 h" }
+    "a night, just frozen" = { expect = "flagged", at = "-5.1 C", time = "12 h" }
+    "a night, not frozen" = { expect = "clear", at = "-4.9 C", time = "12 h" }
+    "a night in the fridge" = { expect = "clear", at = "fridge", time = "12 h" }
+  }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "600 g", "instant yeast" = "10 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { chill = "$time", at = "$at" }]
+    }
+  }
+}
+
 rule "proof-missing" {
   on     = "dough"
   level  = "risk"

@@ -8,6 +8,7 @@ import (
 	"pgregory.net/rapid"
 
 	"forebake/engine/formula"
+	"forebake/engine/formula/read"
 	"forebake/engine/larder"
 	"forebake/engine/reading"
 	"forebake/engine/source"
@@ -34,7 +35,7 @@ func formulaOf(t testing.TB, text string) *formula.Formula {
 		t.Fatal(problems)
 	}
 	r := &reading.Reader{File: f}
-	out := formula.Read(r, body.Blocks[0], formula.Options{Larder: larder.New()})
+	out := read.Formula(r, body.Blocks[0], formula.Options{Larder: larder.New()})
 	if len(r.Problems) > 0 {
 		t.Fatal(r.Problems)
 	}

@@ -5,6 +5,7 @@ import (
 
 	"forebake/engine/facts"
 	"forebake/engine/formula"
+	"forebake/engine/formula/read"
 	"forebake/engine/kitchen"
 	"forebake/engine/larder"
 	"forebake/engine/reading"
@@ -38,7 +39,7 @@ func Sheet(t testing.TB) *facts.Sheet {
 		t.Fatal(problems)
 	}
 	r := &reading.Reader{File: f}
-	out := formula.Read(r, body.Blocks[0], formula.Options{Larder: larder.New()})
+	out := read.Formula(r, body.Blocks[0], formula.Options{Larder: larder.New()})
 	if len(r.Problems) > 0 {
 		t.Fatal(r.Problems)
 	}

@@ -175,6 +175,22 @@ var hazardStepFacts = []Fact{
 
 var hazardFormulaFacts = []Fact{
 	{
+		Name: "belied",
+		Type: List,
+		Means: "ingredients that break what the name of the formula or of their part says: " +
+			"nut-free, gluten-free, milk-free, egg-free, vegan, vegetarian, alcohol-free, " +
+			"for babies",
+		Source:  srcGiven,
+		formula: hazard.Belied,
+	},
+	{
+		Name:    "is_belied",
+		Type:    YesNo,
+		Means:   "one is among its ingredients",
+		Source:  srcGiven,
+		formula: func(s *parts) Value { return figure.YesNo(len(hazard.Belied(s).Words) > 0) },
+	},
+	{
 		Name:    "coumarin_mg_per_kg",
 		Label:   "coumarin in a kilogram",
 		Unit:    "mg/kg",

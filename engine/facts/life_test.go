@@ -10,6 +10,7 @@ import (
 
 	"forebake/engine/figure"
 	"forebake/engine/formula"
+	"forebake/engine/formula/read"
 	"forebake/engine/kitchen"
 	"forebake/engine/larder"
 	"forebake/engine/makeup"
@@ -48,7 +49,7 @@ func sheetIn(t tester, body string, k *kitchen.Kitchen) *Sheet {
 		t.Fatalf("%v", problems)
 	}
 	r := &reading.Reader{File: f}
-	one := formula.Read(
+	one := read.Formula(
 		r,
 		parsed.Blocks[0],
 		formula.Options{Larder: larder.New(), Tins: k.TinNames()},
@@ -928,7 +929,7 @@ func tryIn(body string, k *kitchen.Kitchen) (*Sheet, bool) {
 		return nil, false
 	}
 	r := &reading.Reader{File: f}
-	one := formula.Read(
+	one := read.Formula(
 		r,
 		parsed.Blocks[0],
 		formula.Options{Larder: larder.New(), Tins: k.TinNames()},

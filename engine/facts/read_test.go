@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"forebake/engine/formula"
+	"forebake/engine/formula/read"
 	"forebake/engine/kitchen"
 	"forebake/engine/larder"
 	"forebake/engine/reading"
@@ -21,7 +22,7 @@ func sheet(t *testing.T, body string) *Sheet {
 		t.Fatal(problems)
 	}
 	r := &reading.Reader{File: f}
-	one := formula.Read(r, parsed.Blocks[0], formula.Options{Larder: larder.New()})
+	one := read.Formula(r, parsed.Blocks[0], formula.Options{Larder: larder.New()})
 	if len(r.Problems) > 0 {
 		t.Fatal(r.Problems)
 	}

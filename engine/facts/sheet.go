@@ -69,7 +69,7 @@ func (s *Sheet) Reset(f *formula.Formula, k *kitchen.Kitchen) {
 
 // withTins adds to the kitchen the tins that only the formula names.
 func withTins(f *formula.Formula, k *kitchen.Kitchen) *kitchen.Kitchen {
-	for _, t := range f.OpenTins() {
+	for _, t := range f.OpenTins {
 		one := kitchen.OpenTin(t.Name, t.Place)
 		if t.Size != nil {
 			one = kitchen.SizedTin(t.Name, t.Place, t.Size.Sides, t.Size.Round)

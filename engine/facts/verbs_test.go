@@ -11,6 +11,7 @@ import (
 
 	"forebake/engine/facts"
 	"forebake/engine/formula"
+	"forebake/engine/formula/read"
 	"forebake/engine/house"
 	"forebake/engine/kitchen"
 	"forebake/engine/larder"
@@ -55,7 +56,7 @@ func readOne(t *testing.T, name, text string, o formula.Options) *formula.Formul
 		t.Fatal(problems)
 	}
 	r := &reading.Reader{File: file}
-	f := formula.Read(r, body.Blocks[0], o)
+	f := read.Formula(r, body.Blocks[0], o)
 	if len(r.Problems) > 0 {
 		t.Fatal(r.Problems)
 	}

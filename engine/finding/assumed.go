@@ -41,8 +41,20 @@ func AssumedLine(list []Assumptions) string {
 		}
 		order[i] = what + ": " + strings.Join(of, ", ") + more
 	}
-	return "Assumed where nothing is written: " + strings.Join(order, "; ") + "."
+	first := ""
+	if i := slices.IndexFunc(order, func(told string) bool {
+		return strings.HasPrefix(told, weightsAlone)
+	}); i >= 0 {
+		first, order = "O"+order[i][1:]+". ", slices.Delete(order, i, i+1)
+	}
+	if len(order) == 0 {
+		return strings.TrimSpace(first)
+	}
+	return first + "Assumed where nothing is written: " + strings.Join(order, "; ") + "."
 }
+
+// weightsAlone precedes the doughs without steps. It comes first, in a sentence of its own.
+const weightsAlone = "only the weights are judged, for no step is written"
 
 // kitchenFigures precedes the defaults of a kitchen.
 const kitchenFigures = "kitchen"

@@ -9,7 +9,9 @@ import (
 	"testing"
 
 	"forebake/engine/formula"
+
 	"forebake/engine/formula/edit"
+	"forebake/engine/formula/read"
 	"forebake/engine/house"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
@@ -31,7 +33,7 @@ func demoHouse(t *testing.T) *house.House {
 	return h
 }
 
-func read(t *testing.T, text []byte, o formula.Options) (*formula.Formula, *source.File) {
+func readText(t *testing.T, text []byte, o formula.Options) (*formula.Formula, *source.File) {
 	t.Helper()
 	f := source.New("f.hcl", text)
 	body, problems := source.Parse(f)
@@ -39,7 +41,7 @@ func read(t *testing.T, text []byte, o formula.Options) (*formula.Formula, *sour
 		t.Fatalf("%v\n%s", problems, text)
 	}
 	r := &reading.Reader{File: f}
-	one := formula.Read(r, body.Blocks[0], o)
+	one := read.Formula(r, body.Blocks[0], o)
 	if len(r.Problems) > 0 {
 		t.Fatalf("%v\n%s", r.Problems, text)
 	}
@@ -82,7 +84,7 @@ func TestChangeOneValue(t *testing.T) {
 			t.Fatal(err)
 		}
 		for style, text := range copies(original) {
-			one, file := read(t, text, h.FormulaOptions())
+			one, file := readText(t, text, h.FormulaOptions())
 			c, err := edit.New(file)
 			if err != nil {
 				t.Fatal(err)
@@ -105,7 +107,7 @@ func TestChangeOneValue(t *testing.T) {
 					bytes.Count(changed, []byte("\n")) != bytes.Count(changed, []byte("\r\n")) {
 					t.Errorf("%s, %s: %s mixes line endings", path, style, what)
 				}
-				again, _ := read(t, changed, h.FormulaOptions())
+				again, _ := readText(t, changed, h.FormulaOptions())
 				got := edit.Differ(one, again)
 				slices.Sort(got)
 				slices.Sort(want)
@@ -233,7 +235,7 @@ func TestChangeForms(t *testing.T) {
 		`  }`,
 		`  filling "f" { ingredients = { "dates" = "100 g", "water" = "50 g" } }`,
 		`}`, "")
-	one, file := read(t, []byte(base), demoHouse(t).FormulaOptions())
+	one, file := readText(t, []byte(base), demoHouse(t).FormulaOptions())
 	c, err := edit.New(file)
 	if err != nil {
 		t.Fatal(err)
@@ -328,7 +330,7 @@ func TestChangeBehindAnotherWord(t *testing.T) {
   }
 }
 `)
-	f, file := read(t, text, formula.Options{Larder: demoHouse(t).Larder})
+	f, file := readText(t, text, formula.Options{Larder: demoHouse(t).Larder})
 	c, err := edit.New(file)
 	if err != nil {
 		t.Fatal(err)

@@ -1,38 +1,14 @@
 package formula
 
 import (
-	"fmt"
 	"math"
 
 	"forebake/engine/family"
-	"forebake/engine/formula/refusal"
 	"forebake/engine/larder"
-	"forebake/engine/source"
 )
 
-// saidFamily gives the family of a trade bread's dough, and tells so.
-func (rd *reader) saidFamily(name string, at source.Place) (*family.Family, bool) {
-	f, ok := family.Said(name)
-	if ok {
-		rd.assumed(at, fmt.Sprintf("family %q has no ranges of its own: it is "+
-			"held against %s, the nearest by make-up", name, f.Name))
-	}
-	return f, ok
-}
-
-// unknownFamily refuses a misspelt family, and takes another unknown one for none:
-// it tells so, with the family nearest to the dough's make-up.
-func (rd *reader) unknownFamily(name string, at source.Place) {
-	text, misspelt := refusal.Family(name, rd.formula.makeUp())
-	if misspelt {
-		rd.Fault(at, "%s", text)
-		return
-	}
-	rd.assumed(at, text+"; none is taken")
-}
-
-// makeUp is what the first dough is made of, % on its flour; NaN where an amount is open.
-func (f *Formula) makeUp() family.MakeUp {
+// MakeUp is what the first dough is made of, % on its flour; NaN where an amount is open.
+func (f *Formula) MakeUp() family.MakeUp {
 	for _, p := range f.Parts {
 		var m family.MakeUp
 		if p.Kind == Dough && p.FlourG.IsFinite() && p.FlourG.Lo > 0 &&

@@ -1,14 +1,16 @@
 // Package formula is the model of a formula file: formulas, their parts, ingredients and steps,
-// each with its place in the file; and the reader that makes it from HCL.
+// each with its place in the file. Package read makes it from HCL.
 //
 // The kinds of step, the options, the ways and the places are one row each: verbs.go, options.go,
 // ways.go, places.go. Everything else asks the rows.
 //
-// The engine, the trials and the house reader call it. It computes how many grams an amount is,
-// and nothing else: every other figure belongs to package facts.
+// Package read weighs each ingredient in grams. All other figures belong to package facts.
 package formula
 
 import (
+	"slices"
+	"strings"
+
 	"forebake/engine/family"
 	"forebake/engine/figure"
 	"forebake/engine/formula/values"
@@ -39,9 +41,9 @@ type Formula struct {
 
 	Said []Said // what words with several meanings are read as, in file order
 
-	tins     []string // names of the house's tins
-	openTins []OpenTin
-	open     []Span // its own settings and those of its parts that are "?", to be decided
+	Tins     []string  // names of the house's tins
+	OpenTins []OpenTin // of an open size
+	open     []Span    // its own settings and those of its parts that are "?", to be decided
 }
 
 // OpenTin is a tin that a step names and the house does not: its size is open, or told by its name.
@@ -50,9 +52,6 @@ type OpenTin struct {
 	Place source.Place
 	Size  *said.Tin // by its name, as in "9x5 inch loaf tin"; nil where it is open
 }
-
-// OpenTins lists the tins of an open size.
-func (f *Formula) OpenTins() []OpenTin { return f.openTins }
 
 // Said is a meaning that the reader took of a word that has several. A report tells it.
 type Said struct {
@@ -116,20 +115,20 @@ type Ingredient struct {
 	Strain    string // one of Strains; "" when not given
 	Form      string // as given by "as": "melted", "cold cubes"; free text
 	Note      string
-	sized     string              // of an egg, its name by the size that its amount says: "2 large"
-	second    *Ingredient         // that its amount holds too: "1 + 1 yolk"
-	measure   string              // that its name begins with: "pinch of salt"
-	aside     string              // words beside the amount, that say how it is prepared
+	Sized     string              // of an egg, its name by the size that its amount says: "2 large"
+	Second    *Ingredient         // that its amount holds too: "1 + 1 yolk"
+	Measure   string              // that its name begins with: "pinch of salt"
+	Aside     string              // words beside the amount, that say how it is prepared
 	Open      []*IngredientOption // the options that are "?", to be decided; not the amount
 
 	Grams Mass // the amount in grams
 	Held  Mass // the reserve in grams
 
-	heldAll bool // the reserve is all of it
+	HeldAll bool // the reserve is all of it
 
 	Apart bool     // it is not of the dough whose list it stands in: "egg, to glaze"; 0 g in it
 	Usual Interval // g, what is usual of an amount that is not written; of none nothing
-	loose bool     // of no weight that matters: icing sugar "for dusting"
+	Loose bool     // of no weight that matters: icing sugar "for dusting"
 }
 
 // Amount is how much of an ingredient the baker wrote.
@@ -145,9 +144,65 @@ func (a Amount) ByVolume() bool { return a.Set && a.Kind == quantity.Volume }
 // PartNamed finds a part by name, in any letter case.
 func (f *Formula) PartNamed(name string) *Part {
 	for _, p := range f.Parts {
-		if sameName(p.Name, name) {
+		if SameName(p.Name, name) {
 			return p
 		}
 	}
 	return nil
+}
+
+// Limits of one formula, far above any real one. They bound the work of the checker.
+const (
+	MaxParts       = 64
+	MaxIngredients = 256 // in one part
+	MaxSteps       = 128 // in one part
+	MaxMinutes     = 60 * 24 * 60
+)
+
+// Keys of the blocks, for messages and the reference page.
+var (
+	FormulaKeys = []string{"family", "makes", "start", "keep", "about"}
+	PartKeys    = []string{"ingredients", "steps", "ph", "water_activity", "about"}
+)
+
+// Number gives every part, ingredient and step its serial number within the formula.
+func (f *Formula) Number() {
+	for i, p := range f.Parts {
+		p.Serial = i
+		for _, in := range p.Ingredients {
+			in.Serial = f.Ingredients
+			f.Ingredients++
+		}
+		for _, s := range p.Steps {
+			s.Serial = f.Steps
+			f.Steps++
+		}
+	}
+}
+
+// SameName reports whether two names are one to a baker: letter case and outer blanks do not count.
+func SameName(a, b string) bool {
+	return strings.EqualFold(strings.TrimSpace(a), strings.TrimSpace(b))
+}
+
+// PlainNumber is a number without a unit, as a given quantity.
+func PlainNumber(x float64, at source.Place) Given {
+	return Given{Quantity: quantity.Quantity{Interval: figure.Point(x)}, Place: at, Set: true}
+}
+
+// Quoted gives the ingredient's name in quotes, as messages show it.
+func (in *Ingredient) Quoted() string { return "\"" + source.Safe(in.Name) + "\"" }
+
+// HasOpen reports whether an option of the ingredient is "?".
+func (in *Ingredient) HasOpen(option string) bool {
+	return slices.ContainsFunc(in.Open, func(o *IngredientOption) bool { return o.Name == option })
+}
+
+// PartNames are the names of its parts, in the order of the file.
+func (f *Formula) PartNames() []string {
+	var names []string
+	for _, p := range f.Parts {
+		names = append(names, p.Name)
+	}
+	return names
 }

@@ -6,6 +6,8 @@ import (
 	"testing"
 
 	"forebake/engine/formula"
+	"forebake/engine/formula/read"
+
 	"forebake/engine/larder"
 	"forebake/engine/reading"
 	"forebake/engine/source"
@@ -61,7 +63,7 @@ func TestLimits(t *testing.T) {
 				t.Fatal(problems)
 			}
 			r := &reading.Reader{File: f}
-			formula.Read(r, body.Blocks[0], formula.Options{Larder: larder.New()})
+			read.Formula(r, body.Blocks[0], formula.Options{Larder: larder.New()})
 			over := false
 			for _, p := range r.Problems {
 				over = over || strings.Contains(p.Text, test.says)
@@ -82,7 +84,7 @@ func TestLimits(t *testing.T) {
 	)
 	body, _ := source.Parse(long)
 	r := &reading.Reader{File: long}
-	formula.Read(r, body.Blocks[0], formula.Options{Larder: larder.New()})
+	read.Formula(r, body.Blocks[0], formula.Options{Larder: larder.New()})
 	if len(r.Problems) == 0 ||
 		!strings.Contains(r.Problems[0].Text, "the name of this ingredient is 306 bytes long") {
 		t.Errorf("a long name of an ingredient: %v", r.Problems)

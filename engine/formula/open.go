@@ -36,63 +36,63 @@ var (
 
 // init gives the options what may stand for "?". An option without an entry changes no figure.
 func init() {
-	optAt.spans = func(s *Step) []func(*Step) {
+	OptAt.spans = func(s *Step) []func(*Step) {
 		list := anyAround
 		if s.Verb.HeatsThrough() {
 			list = anyOven
 		}
 		return points(list, quantity.Temperature, func(s *Step, g Given) { s.At = g })
 	}
-	optTo.spans = func(*Step) []func(*Step) {
-		return points(anyTarget, quantity.Temperature, func(s *Step, g Given) { s.To = g })
-	}
-	optCore.spans = func(*Step) []func(*Step) {
-		return points(anyTarget, quantity.Temperature, func(s *Step, g Given) { s.Core = g })
-	}
-	optBy.spans = func(s *Step) []func(*Step) {
+	OptBy.spans = func(s *Step) []func(*Step) {
 		if s.Way != nil { // the step's own word says it
 			return []func(*Step){func(*Step) {}}
 		}
 		var out []func(*Step)
 		for _, w := range Ways {
-			if w.suits(s.Verb) {
+			if w.Suits(s.Verb) {
 				out = append(out, func(s *Step) { s.Way = w })
 			}
 		}
 		return out
 	}
 	optAs.spans = standings
-	count := func(field func(*Step) **Given, list []float64,
-		kind quantity.Kind) func(*Step) []func(*Step) {
-		return func(*Step) []func(*Step) {
-			return points(list, kind, func(s *Step, g Given) { *field(s) = &g })
-		}
-	}
-	optCount.spans = count(func(s *Step) **Given { return &s.Count }, anyCount, quantity.Count)
-	optPieces.spans = count(func(s *Step) **Given { return &s.Pieces }, anyCount, quantity.Count)
-	optTin.spans = func(s *Step) []func(*Step) {
+	OptTin.spans = func(s *Step) []func(*Step) {
 		out := []func(*Step){func(*Step) {}}
-		for _, name := range s.Part.Formula.tins {
+		for _, name := range s.Part.Formula.Tins {
 			out = append(out, func(s *Step) { s.Tin = name })
 		}
 		return out
 	}
-	optSlice.spans = count(func(s *Step) **Given { return &s.Slice }, anyLength, quantity.Length)
-	optWide.spans = count(func(s *Step) **Given { return &s.Wide }, anyWide, quantity.Length)
-	optTime.spans = func(*Step) []func(*Step) {
-		return points(anyMinutes, quantity.Time, func(s *Step, g Given) { s.Time = g })
+	OptWide.spans = func(*Step) []func(*Step) {
+		return points(anyWide, quantity.Length, OptWide.slot.put)
 	}
-	optAmount.spans = func(*Step) []func(*Step) {
+	OptAmount.spans = func(*Step) []func(*Step) {
 		return points(anyMass, quantity.Mass, func(s *Step, g Given) { s.Amount = g })
 	}
-	optHumidity.spans = func(*Step) []func(*Step) {
-		return points(anyHumidity, quantity.Percent, func(s *Step, g Given) { s.Humidity = g })
-	}
-	optCovered.spans = func(*Step) []func(*Step) {
+	OptCovered.spans = func(*Step) []func(*Step) {
 		yes, no := true, false
 		return []func(*Step){func(s *Step) { s.Covered = &yes }, func(s *Step) { s.Covered = &no }}
 	}
-	optMeasured.spans = measurings
+	OptMeasured.spans = measurings
+}
+
+// anyOf gives the values of a kind that may stand for "?".
+func anyOf(kinds quantity.Kinds, value slot) func(*Step) []func(*Step) {
+	return func(*Step) []func(*Step) {
+		for _, of := range [...]struct {
+			kind   quantity.Kind
+			values []float64
+		}{
+			{quantity.Temperature, anyTarget}, {quantity.Count, anyCount},
+			{quantity.Length, anyLength}, {quantity.Time, anyMinutes},
+			{quantity.Mass, anyMass}, {quantity.Percent, anyHumidity},
+		} {
+			if kinds.Has(of.kind) {
+				return points(of.values, of.kind, value.put)
+			}
+		}
+		return nil
+	}
 }
 
 // standings are the forms that a dough can stand in.

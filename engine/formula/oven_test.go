@@ -22,7 +22,7 @@ func TestInOven(t *testing.T) {
 		`{ proof = "1 h", at = "28 C" }, { wash = "w" }, { bake = "9 min" }`:     "0 1 2",
 		`{ wash = "w" }, { bake = "9 min" }, { cool = "1 h", at = "room" }`:      "0 1 2",
 	} {
-		f, _ := read(t, fmt.Appendf(nil, `formula "t" {
+		f, _ := readText(t, fmt.Appendf(nil, `formula "t" {
   dough "d" {
     ingredients = { "bread flour" = "500 g" }
     steps = [ %s ]

@@ -6,6 +6,8 @@ import (
 	"testing"
 
 	"forebake/engine/formula"
+	"forebake/engine/formula/read"
+
 	"forebake/engine/formula/edit"
 	"forebake/engine/kitchen"
 	"forebake/engine/larder"
@@ -34,7 +36,7 @@ func problemsOf(t *testing.T, text string) (*formula.Formula, source.Problems) {
 		t.Fatalf("%v\n%s", problems, text)
 	}
 	r := &reading.Reader{File: file}
-	f := formula.Read(
+	f := read.Formula(
 		r,
 		body.Blocks[0],
 		formula.Options{Larder: larder.New(), Tins: []string{"long tin"}},
@@ -200,7 +202,7 @@ func TestEveryIngredientOptionIsReadShownAndProven(t *testing.T) {
 		if in == "" {
 			in = "butter"
 		}
-		read := func(value string) (*formula.Formula, source.Problems) {
+		readValue := func(value string) (*formula.Formula, source.Problems) {
 			settings := "amount = \"10 g\", " + o.Name + " = " + value
 			if o.Name == "amount" {
 				settings = "amount = " + value
@@ -214,8 +216,8 @@ func TestEveryIngredientOptionIsReadShownAndProven(t *testing.T) {
 				),
 			)
 		}
-		one, problems := read(values[0])
-		two, more := read(values[1])
+		one, problems := readValue(values[0])
+		two, more := readValue(values[1])
 		if problems = append(problems, more...); len(problems) > 0 {
 			t.Errorf("%s: %v", o.Name, problems)
 			continue

@@ -79,7 +79,8 @@ func (s *Step) same(f *Formula) *Step {
 func (f *Formula) Spans() []Span {
 	out := slices.Clone(f.open)
 	if n := f.Makes.Number; n.Set {
-		out = append(out, Span{"makes", n.Place, false, ends(n.Interval, func(f *Formula, x float64) {
+		out = append(out, Span{"makes", n.Place, false, ends(n.Interval, func(f *Formula, x float64,
+		) {
 			f.Makes.Pieces = x
 		})})
 	}
@@ -163,6 +164,14 @@ func (s *Step) ranges() []Span {
 				one := **field(s)
 				one.Interval = iv
 				*field(s) = &one
+			})
+		}
+	}
+	for _, o := range StepOptions {
+		if g, ok := s.plain[o.Name]; ok {
+			add(g.Interval, func(s *Step, iv Interval) {
+				g.Interval = iv
+				o.slot.put(s, g)
 			})
 		}
 	}
@@ -253,7 +262,8 @@ func (in *Ingredient) settings() []Span {
 		return narrow
 	}
 	for _, o := range in.Open {
-		out = append(out, Span{fmt.Sprintf("%s of %q", o.Name, in.Name), in.Place, true, here(o.spans(in))})
+		name := fmt.Sprintf("%s of %q", o.Name, in.Name)
+		out = append(out, Span{name, in.Place, true, here(o.Spans(in))})
 	}
 	if in.DE != nil && !in.DE.IsPoint() {
 		var list []func(*Ingredient)
@@ -318,7 +328,7 @@ func points(list []float64, kind quantity.Kind, set func(*Step, Given)) []func(*
 // ownReadings are what may stand for the verb's own open value. Of a verb that puts
 // on a part, it is any part that does not take this one in.
 func (s *Step) ownReadings() []func(*Step) {
-	kinds := s.Verb.own.kinds
+	kinds := s.Verb.Own.Kinds
 	var out []func(*Step)
 	if s.Verb.PutsOn() {
 		out = append(out, func(*Step) {})
@@ -343,7 +353,7 @@ func (s *Step) ownReadings() []func(*Step) {
 	add(anyMinutes, quantity.Time, func(s *Step, g Given) { s.Time = g })
 	add(anyLength, quantity.Length, measure)
 	add(anyMass, quantity.Mass, measure)
-	if s.Verb.own.count {
+	if s.Verb.Own.Count {
 		out = append(out, points(anyCount, quantity.Count, measure)...)
 	}
 	return out
@@ -380,13 +390,13 @@ func (p *Part) holds(other *Part) bool {
 func readings(list []float64, at source.Place, field func(*Part) *Given) []func(*Part) {
 	out := []func(*Part){func(p *Part) { *field(p) = Given{} }}
 	for _, x := range list {
-		out = append(out, func(p *Part) { *field(p) = plainNumber(x, at) })
+		out = append(out, func(p *Part) { *field(p) = PlainNumber(x, at) })
 	}
 	return out
 }
 
-// openPart keeps that a setting of a part is "?".
-func (f *Formula) openPart(p *Part, key string, at source.Place) {
+// OpenPart keeps that a setting of a part is "?".
+func (f *Formula) OpenPart(p *Part, key string, at source.Place) {
 	list := openParts[key](p, at)
 	narrow := make([]Narrowing, len(list))
 	for i, set := range list {
@@ -403,8 +413,8 @@ func settled(at source.Place, x float64, kind quantity.Kind) Given {
 	return point(&Step{Place: at}, x, kind)
 }
 
-// openKey keeps that a setting of a formula is "?".
-func (f *Formula) openKey(key string, at source.Place) {
+// OpenKey keeps that a setting of a formula is "?".
+func (f *Formula) OpenKey(key string, at source.Place) {
 	f.open = append(f.open, Span{key, at, true, openFormula[key](at)})
 }
 
@@ -416,6 +426,11 @@ func (s *Step) IsSettled() bool {
 	}
 	for _, g := range [...]*Given{s.Count, s.Pieces, s.Slice, s.Wide} {
 		if g != nil && !g.IsPoint() {
+			return false
+		}
+	}
+	for _, g := range s.plain {
+		if !g.IsPoint() {
 			return false
 		}
 	}
@@ -447,7 +462,7 @@ func words(list []string, set func(*Ingredient, string)) []func(*Ingredient) {
 func (f *Formula) HasTin(name string) bool {
 	for _, p := range f.Parts {
 		for _, s := range p.Steps {
-			if s.Tin != "" && sameName(s.Tin, name) || slices.Contains(s.Open, optTin) {
+			if s.Tin != "" && SameName(s.Tin, name) || slices.Contains(s.Open, OptTin) {
 				return true
 			}
 		}

@@ -53,14 +53,14 @@ func (p *Part) StandAt(index int) *Stand {
 			return Thickest
 		}
 		if s.Verb.Finishes() {
-			if found := standIn(s.Words + " " + s.word); found != nil {
+			if found := standIn(s.Words + " " + s.Word); found != nil {
 				return found
 			}
 		}
 		coiled = coiled || s.Verb.Coils()
 	}
 	if m := p.Formula.Makes; m.Place.File == nil {
-	} else if found := standIn(placedText(m.Place)); found != nil {
+	} else if found := standIn(PlacedText(m.Place)); found != nil {
 		return found
 	}
 	if coiled {
@@ -71,7 +71,7 @@ func (p *Part) StandAt(index int) *Stand {
 
 // isShapeOpen reports whether "?" stands for a step's shape: of all, the thickest is
 // the worst, in the oven and in the cold.
-func (s *Step) isShapeOpen() bool { return s.OpenOwn && s.Verb.Finishes() && s.Verb.own.words }
+func (s *Step) isShapeOpen() bool { return s.OpenOwn && s.Verb.Finishes() && s.Verb.Own.Words }
 
 // standIn finds the first stand that a text names.
 func standIn(text string) *Stand {

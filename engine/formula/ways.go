@@ -1,13 +1,9 @@
 package formula
 
 import (
-	"fmt"
-	"slices"
 	"strings"
-	"sync"
 
 	"forebake/engine/figure"
-	"forebake/engine/said"
 	"forebake/engine/science/bake"
 	"forebake/engine/science/bakersmath"
 	"forebake/engine/science/heat"
@@ -24,9 +20,9 @@ type Way struct {
 	Also  []string         // other words that bakers write for it
 	wayTraits
 
-	steps []string // words for a step that is done this way: { fry = "2 min" }
+	Steps []string // words for a step that is done this way: { fry = "2 min" }
 	// how hot wet food gets in it where nothing is written, C; nothing if empty
-	food figure.Interval
+	Food figure.Interval
 }
 
 // wayTraits are what the program asks of a way. The zero of each is the unfavourable one for food
@@ -68,20 +64,20 @@ func way(name, means string, suits func(*Verb) bool, fat fat, air air, oven bake
 }
 
 // Boils reports whether wet food boils this way: syrup passes 100 C, what simmers does not.
-func (w *Way) Boils() bool { return w != nil && w.food.Hi > 100 }
+func (w *Way) Boils() bool { return w != nil && w.Food.Hi > 100 }
 
 // heatsTo says how hot wet food gets this way where no to is written, C.
 func (w *Way) heatsTo(lo, hi float64) *Way {
-	w.food = figure.Interval{Lo: lo, Hi: hi}
+	w.Food = figure.Interval{Lo: lo, Hi: hi}
 	return w
 }
 
-// words are the name of the way and the other words for it.
-func (w *Way) words() []string { return append([]string{w.Name}, w.Also...) }
+// Words are the name of the way and the other words for it.
+func (w *Way) Words() []string { return append([]string{w.Name}, w.Also...) }
 
 // step adds words that name a step and the way it is done at once.
 func (w *Way) step(words ...string) *Way {
-	w.steps = words
+	w.Steps = words
 	return w
 }
 
@@ -98,19 +94,23 @@ var Griddle = way("griddle", "on a griddle, a hot plate or in a waffle iron", (*
 	noFat, ownAir, noOven, noMixer, "griddled", "hot plate", "hotplate", "flat top",
 	"waffle iron", "waffle maker", "waffle plates")
 
+// Steaming is in steam; of a dough, time alone may prove it.
+var Steaming = way("steaming", "in steam", (*Verb).Cooks,
+	noFat, ownAir, noOven, noMixer, "steam", "steamed", "steamer")
+
 // steamOven is the way to bake that has steam in the oven all the time.
 var steamOven = way("steam oven", "in hot moving air and steam", (*Verb).Bakes,
 	noFat, ownAir, bake.FanOven, noMixer,
 	"steam", "combi oven", "combi steamer", "combination oven")
 
-// fanOven is the way to bake of a temperature that says "fan".
-var fanOven = way("fan oven", "in hot moving air", (*Verb).Bakes,
+// FanOven is the way to bake of a temperature that says "fan".
+var FanOven = way("fan oven", "in hot moving air", (*Verb).Bakes,
 	noFat, ownAir, bake.FanOven, noMixer,
 	"fan", "convection", "convection oven", "fan assisted oven", "hot air", "moving air",
 	"air fryer")
 
-// anyMixer is the way to mix of which no more is known.
-var anyMixer = way("mixer", "a mixer of any kind", (*Verb).Mixes,
+// AnyMixer is the way to mix of which no more is known.
+var AnyMixer = way("mixer", "a mixer of any kind", (*Verb).Mixes,
 	noFat, ownAir, noOven, bakersmath.NotSaid, "machine", "kneading machine", "knetmaschine",
 	"maschine", "pétrin", "impastatrice", "maskin", "maskine", "bread machine")
 
@@ -152,7 +152,7 @@ var Ways = []*Way{
 	way("blender", "a blender, on a stand or in the hand", (*Verb).Mixes,
 		noFat, ownAir, noOven, bakersmath.NotSaid,
 		"hand blender", "stick blender", "immersion blender"),
-	anyMixer,
+	AnyMixer,
 
 	way("frying", "in hot fat, deep or shallow", (*Verb).Cooks,
 		hotFat, ownAir, noOven, noMixer,
@@ -187,8 +187,7 @@ var Ways = []*Way{
 	way("poaching", "in hot water that does not boil", (*Verb).Cooks,
 		noFat, ownAir, noOven, noMixer, "poach", "poached").
 		step("poach").heatsTo(71, 85),
-	way("steaming", "in steam", (*Verb).Cooks,
-		noFat, ownAir, noOven, noMixer, "steam", "steamed", "steamer"),
+	Steaming,
 	way("roasting", "dry, in an oven or an open pan: nuts, fruit", (*Verb).Cooks,
 		noFat, ownAir, bake.StaticOven, noMixer,
 		"roast", "roasted", "toasting", "toasted", "oven", "dry pan").
@@ -211,7 +210,7 @@ var Ways = []*Way{
 	way("static oven", "on a shelf, in still air", (*Verb).Bakes,
 		noFat, ownAir, bake.StaticOven, noMixer,
 		"oven", "conventional oven", "conventional heat", "top and bottom heat"),
-	fanOven,
+	FanOven,
 	way("rack oven", "on a rack that turns in hot moving air", (*Verb).Bakes,
 		noFat, ownAir, bake.FanOven, noMixer, "rack", "rotary oven", "rotary rack oven"),
 	steamOven,
@@ -271,93 +270,26 @@ func (w *Way) String() string {
 func WayNames(v *Verb) []string {
 	var names []string
 	for _, w := range Ways {
-		if w.suits(v) {
+		if w.Suits(v) {
 			names = append(names, w.Name)
 		}
 	}
 	return names
 }
 
-// wayByWord finds the ways of a name or another word for them, folded. A word may mean one thing
-// of one verb and another of another: cool by a fan, bake by a fan.
-var wayByWord = sync.OnceValue(func() map[string][]*Way {
-	m := map[string][]*Way{}
+// notThat are words of a sign that turn its meaning round: "do not boil", "just below the boil".
+var notThat = spelling.Pattern(
+	`(?i)\b(?:not|never|don't|without|before|below|under|nearly|almost)\b`)
+
+// WayIn is the way of cooking that a sign names: "bring to the boil"; nil where it names none.
+func WayIn(text string) *Way {
+	if notThat().MatchString(text) {
+		return nil
+	}
 	for _, w := range Ways {
-		for _, word := range w.words() {
-			m[said.Fold(word)] = append(m[said.Fold(word)], w)
+		if w.Food != (figure.Interval{}) && strings.Contains(strings.ToLower(text), w.Steps[0]) {
+			return w
 		}
 	}
-	return m
-})
-
-// findWay finds the way that a baker's words mean of a verb: "hand", "By Hand", "in hot oil".
-func findWay(v *Verb, text string) (*Way, bool) {
-	list, ok := wayByWord()[text]
-	if !ok {
-		list = wayByWord()[said.Fold(text)]
-	}
-	for _, w := range list {
-		if w.suits(v) {
-			return w, true
-		}
-	}
-	return wayAmong(v, text)
-}
-
-// besideWay are words that may stand beside a way and change nothing of it.
-var besideWay = spelling.Pattern(`\b(?:with|using|fitted|the|an?|my|our|in|on|by|at|to|of|and|` +
-	`then|or|attachment|bowl|set|mit|und|avec|au|con|med|den|dem|le|la|low|medium|middle|high|` +
-	`slow|fast|first|second|speed|gear|\d+)\b`)
-
-// wayAmong finds the way that is named among other words: "stand mixer with the dough hook". Of
-// several the first counts, and hot fat before any. Words that could turn it round, or a
-// misspelling, make it none.
-func wayAmong(v *Verb, text string) (found *Way, ok bool) {
-	words, first := " "+said.Fold(text)+" ", 0
-	rest := words
-	for _, w := range Ways {
-		for _, word := range w.words() {
-			word = " " + said.Fold(word) + " "
-			at := strings.Index(words, word)
-			if at < 0 || !w.suits(v) {
-				continue
-			}
-			rest = strings.ReplaceAll(rest, word, "  ")
-			hotter := w.HotFat() && !found.HotFat()
-			if found == nil || hotter || at < first && w.HotFat() == found.HotFat() {
-				found, first = w, at
-			}
-		}
-	}
-	return found, found != nil && strings.TrimSpace(besideWay().ReplaceAllString(rest, "")) == ""
-}
-
-// nearWays are the names of the ways to do a verb that are nearest to a word.
-func nearWays(v *Verb, text string) (nearest []string) {
-	var words []string
-	means := map[string]*Way{}
-	for _, w := range Ways {
-		if !w.suits(v) {
-			continue
-		}
-		for _, word := range w.words() {
-			words, means[word] = append(words, word), w
-		}
-	}
-	for _, word := range spelling.Nearest(text, words, 3) {
-		if name := means[word].Name; !slices.Contains(nearest, name) {
-			nearest = append(nearest, name)
-		}
-	}
-	return nearest
-}
-
-// unknownWay says that a way is not known of a verb, what is nearest, and which there are.
-func unknownWay(v *Verb, text string) string {
-	says := fmt.Sprintf("no way to %s %q", v.Name, text)
-	if nearest := nearWays(v, text); len(nearest) > 0 {
-		says += "; nearest is " + strings.Join(nearest, ", ")
-	}
-	return says + "; the ways are " + strings.Join(WayNames(v), ", ") +
-		"; other words go into note = \"...\""
+	return nil
 }

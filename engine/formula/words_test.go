@@ -1,8 +1,11 @@
-package formula
+package formula_test
 
 import (
 	"strings"
 	"testing"
+
+	"forebake/engine/formula"
+	"forebake/engine/formula/read"
 
 	"forebake/engine/larder"
 	"forebake/engine/reading"
@@ -12,12 +15,12 @@ import (
 
 // Another word for a verb reads as that verb.
 func TestAnotherWordForAVerb(t *testing.T) {
-	rest, _ := FindVerb("rest")
+	rest, _ := formula.FindVerb("rest")
 	again := *rest
-	again.also = []string{"linger", "stand"}
-	for _, word := range again.also {
-		stepWords[word] = stepWord{verb: &again}
-		defer delete(stepWords, word)
+	again.Also = []string{"linger", "stand"}
+	for _, word := range again.Also {
+		formula.VerbWords[word] = formula.StepWord{Verb: &again}
+		defer delete(formula.VerbWords, word)
 	}
 	text := `formula "f" {
   dough "d" {
@@ -32,7 +35,7 @@ func TestAnotherWordForAVerb(t *testing.T) {
 		t.Fatal(problems)
 	}
 	r := &reading.Reader{File: file}
-	f := Read(r, body.Blocks[0], Options{Larder: larder.New()})
+	f := read.Formula(r, body.Blocks[0], formula.Options{Larder: larder.New()})
 	if len(r.Problems) > 0 {
 		t.Fatal(r.Problems)
 	}
@@ -43,26 +46,13 @@ func TestAnotherWordForAVerb(t *testing.T) {
 	}
 }
 
-// A row that gives 0 for a trait has the unfavourable one: the part
-// waits, its temperature is unknown afterwards, nothing is cooked or
-// baked, and what gets in is alive.
-func TestZeroTraits(t *testing.T) {
-	v := verb("park", "undeclared", aTime, nil, 0, 0, nowhere, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0)
-	if !v.Waits() || !v.HeatUnknown() || !v.Touched() || !v.Stores() {
-		t.Error("an undeclared trait is a favourable one")
-	}
-	if v.Heats() || v.Washes() || v.Soaks() || v.Mixes() || v.place != nil {
-		t.Error("an undeclared trait takes something for done")
-	}
-}
-
 // A word of the craft is read as the verb that it means, or answered
 // with a line that reads.
 func TestWordsOfTheCraft(t *testing.T) {
 	for word, want := range map[string]string{"knead": "mix", "beat": "mix",
 		"bulk": "rest", "ferment": "rest", "retard": "chill", "prove": "proof", "scale": "divide",
 		"portion": "divide"} {
-		if v, ok := FindVerb(word); !ok || v.Name != want {
+		if v, ok := formula.FindVerb(word); !ok || v.Name != want {
 			t.Errorf("%s is not %s", word, want)
 		}
 	}
@@ -75,12 +65,12 @@ func TestWordsOfTheCraft(t *testing.T) {
 			t.Fatal(steps, problems)
 		}
 		r := &reading.Reader{File: file}
-		Read(r, body.Blocks[0], Options{Larder: larder.New()})
+		read.Formula(r, body.Blocks[0], formula.Options{Larder: larder.New()})
 		return r.Problems
 	}
 	for _, word := range said.OtherSteps() {
 		line := said.OtherStep(word)
-		if _, ok := stepWords[word]; ok {
+		if _, ok := formula.VerbWords[word]; ok {
 			t.Errorf("%s is a verb too", word)
 		}
 		got := faults("{ \"" + word + "\" = \"x\" }")
@@ -161,7 +151,7 @@ func TestWordsForValues(t *testing.T) {
 			t.Fatal(text, problems)
 		}
 		r := &reading.Reader{File: file}
-		f := Read(r, body.Blocks[0], Options{Larder: larder.New()})
+		f := read.Formula(r, body.Blocks[0], formula.Options{Larder: larder.New()})
 		if strings.Contains(c.step, "until ") || strings.Contains(c.step, "30 x 45") ||
 			strings.Contains(c.ingredient+c.step, "a warm") ||
 			strings.Contains(c.ingredient, "a pinch") {
@@ -196,7 +186,8 @@ func TestWordsThatSayTheWay(t *testing.T) {
 		t.Fatal(problems)
 	}
 	r := &reading.Reader{File: file}
-	f := Read(r, body.Blocks[0], Options{Larder: larder.New(), Tins: []string{"cake ring"}})
+	opts := formula.Options{Larder: larder.New(), Tins: []string{"cake ring"}}
+	f := read.Formula(r, body.Blocks[0], opts)
 	if len(r.Problems) > 0 {
 		t.Fatal(r.Problems)
 	}
@@ -208,11 +199,12 @@ func TestWordsThatSayTheWay(t *testing.T) {
 	if in := f.Parts[0].Ingredients[1]; in.Held != in.Grams || in.Held.FixedG.Lo != 100 {
 		t.Errorf("held back %v of %v", in.Held, in.Grams)
 	}
-	if len(f.OpenTins()) != 1 || len(f.Said) != 2 {
-		t.Errorf("tins %v, said %v", f.OpenTins(), f.Said)
+	if len(f.OpenTins) != 1 || len(f.Said) != 2 {
+		t.Errorf("tins %v, said %v", f.OpenTins, f.Said)
 	}
 	r = &reading.Reader{File: file}
-	Read(r, body.Blocks[0], Options{Larder: larder.New(), Tins: []string{"loaf tin"}})
+	opts.Tins = []string{"loaf tin"}
+	read.Formula(r, body.Blocks[0], opts)
 	if len(r.Problems) != 1 ||
 		r.Problems[0].Text != `no tin "lof tin" in the house; nearest is loaf tin` {
 		t.Errorf("%v", r.Problems)
@@ -229,7 +221,7 @@ func TestFillingBesideAVerb(t *testing.T) {
 			"filling \"jam\" { ingredients = { \"apricot jam\" = \"100 g\" } }\n}\n"))
 		body, _ := source.Parse(file)
 		r := &reading.Reader{File: file}
-		f := Read(r, body.Blocks[0], Options{Larder: larder.New()})
+		f := read.Formula(r, body.Blocks[0], formula.Options{Larder: larder.New()})
 		for i, s := range f.Parts[0].Steps {
 			if s.Index != i {
 				t.Errorf("%s: step %d has index %d", line, i, s.Index)
@@ -269,7 +261,7 @@ func TestStepsThatDoNotRead(t *testing.T) {
 `))
 	body, _ := source.Parse(file)
 	r := &reading.Reader{File: file}
-	f := Read(r, body.Blocks[0], Options{Larder: larder.New()})
+	f := read.Formula(r, body.Blocks[0], formula.Options{Larder: larder.New()})
 	for i, s := range f.Parts[0].Steps {
 		if s.Index != i {
 			t.Errorf("step %d has index %d", i, s.Index)
@@ -283,7 +275,7 @@ func TestStepsThatDoNotRead(t *testing.T) {
 // Each word of another language stands for a word that the verbs have.
 func TestStepWordsMeanVerbs(t *testing.T) {
 	said.StepWords(func(word, english string) {
-		if stepWords[english].verb == nil || stepNamed(word).verb == nil {
+		if formula.VerbWords[english].Verb == nil || formula.StepNamed(word).Verb == nil {
 			t.Errorf("%q of %q is no step", english, word)
 		}
 	})

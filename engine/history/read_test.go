@@ -5,6 +5,7 @@ import (
 
 	"forebake/engine/figure"
 	"forebake/engine/formula"
+	"forebake/engine/formula/read"
 	"forebake/engine/history"
 	"forebake/engine/kitchen"
 	"forebake/engine/larder"
@@ -37,7 +38,7 @@ func part(t tester, steps string) *formula.Part {
 		t.Fatalf("%v", problems)
 	}
 	r := &reading.Reader{File: file}
-	one := formula.Read(
+	one := read.Formula(
 		r,
 		parsed.Blocks[0],
 		formula.Options{Larder: larder.New(), Tins: []string{"long tin"}},

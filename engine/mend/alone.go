@@ -6,11 +6,8 @@ import (
 	"forebake/engine/finding"
 )
 
-// A check names the value that clears a finding by itself. A mend keeps to that
-// value where it serves with the other changes, and says where it does not.
-
-// toSoleSettings sets each change to the value that clears its finding by itself, where
-// every answer stays as good with it.
+// toSoleSettings sets each change to the value that clears its finding by itself, which is the
+// one that a check names, where every answer stays as good with it.
 func (m *Mender) toSoleSettings(base, now *version, list []*change) (*version, []*change) {
 	for i := range list {
 		for _, alone := range m.soleSettings(base, list[i]) {

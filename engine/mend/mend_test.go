@@ -21,6 +21,7 @@ import (
 	"forebake/engine/facts"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
+	"forebake/engine/formula/read"
 	"forebake/engine/kitchen"
 	"forebake/engine/larder"
 	"forebake/engine/mend"
@@ -75,10 +76,10 @@ func mended(t testing.TB, m *mend.Mender, text string) (*mend.Outcome, *formula.
 	if err != nil {
 		t.Fatalf("%v\n%s", err, text)
 	}
-	return o, read(t, m, o.Text)
+	return o, readText(t, m, o.Text)
 }
 
-func read(t testing.TB, m *mend.Mender, text []byte) *formula.Formula {
+func readText(t testing.TB, m *mend.Mender, text []byte) *formula.Formula {
 	t.Helper()
 	f := source.New("t.hcl", text)
 	body, problems := source.Parse(f)
@@ -86,7 +87,7 @@ func read(t testing.TB, m *mend.Mender, text []byte) *formula.Formula {
 		t.Fatal(problems)
 	}
 	r := &reading.Reader{File: f}
-	one := formula.Read(r, body.Blocks[0], m.Options)
+	one := read.Formula(r, body.Blocks[0], m.Options)
 	if len(r.Problems) > 0 {
 		t.Fatalf("%v\n%s", r.Problems, text)
 	}
@@ -245,7 +246,7 @@ func TestSlabForTime(t *testing.T) {
 }
 `
 	m := mender(t, ruleOn("chill", "chill.h_to_10c > 4", `adjust "step.as" {}`))
-	before := read(t, m, []byte(text))
+	before := readText(t, m, []byte(text))
 	s := facts.NewSheet(before, m.Kitchen)
 	fact, _ := facts.Find(facts.OnStep, "slab_for_10c_mm")
 	dough := before.Parts[0]

@@ -221,7 +221,7 @@ func TestRestatingIsNotChanging(t *testing.T) {
 				m := mender(t, rule)
 				m.Kitchen.Scale = reading.Given{Set: true}
 				m.Kitchen.Scale.Lo, m.Kitchen.Scale.Hi = scale, scale
-				before := read(t, m, []byte(text))
+				before := readText(t, m, []byte(text))
 				o, after := mended(t, m, text)
 				was, is := grams(t, before, item.Name), grams(t, after, item.Name)
 				step := scale
@@ -266,7 +266,7 @@ func TestRestatingIsNotChanging(t *testing.T) {
 func sameFigures(t *testing.T, k *kitchen.Kitchen, was, is string, share float64) {
 	t.Helper()
 	m := &mend.Mender{Options: plainOptions()}
-	before, after := read(t, m, []byte(was)), read(t, m, []byte(is))
+	before, after := readText(t, m, []byte(was)), readText(t, m, []byte(is))
 	a, b := facts.NewSheet(before, k), facts.NewSheet(after, k)
 	for _, name := range []string{"hydration_pct", "sugar_pct", "salt_pct", "fat_pct", "egg_pct",
 		"yeast_pct"} {

@@ -9,6 +9,7 @@ import (
 	"forebake/engine/finding"
 	"forebake/engine/formula"
 	"forebake/engine/formula/edit"
+	"forebake/engine/formula/read"
 	"forebake/engine/mend/asked"
 	"forebake/engine/mend/levers"
 	"forebake/engine/reading"
@@ -75,7 +76,7 @@ func (m *Mender) parse(text []byte) (*version, error) {
 		}
 		if n == m.index {
 			r := &reading.Reader{File: v.file}
-			v.formula = formula.Read(r, b, m.Options)
+			v.formula = read.Formula(r, b, m.Options)
 			if m.Believe != nil && len(r.Problems) == 0 {
 				m.Believe(v.formula)
 			}

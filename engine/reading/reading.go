@@ -282,6 +282,11 @@ type Pair struct {
 	Value hclsyntax.Expression
 }
 
+// IsKey gives a test for the pair of a key.
+func IsKey(key string) func(Pair) bool {
+	return func(p Pair) bool { return p.Key == key }
+}
+
 // Pairs reads an object and appends its pairs to buf, which saves an
 // allocation for each small object. Repeated keys are left to the
 // caller, who words the problem.

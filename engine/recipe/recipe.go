@@ -16,6 +16,7 @@ import (
 	"unicode/utf8"
 
 	"forebake/engine/formula"
+	"forebake/engine/formula/read"
 	"forebake/engine/larder"
 	"forebake/engine/reading"
 	"forebake/engine/recipe/list"
@@ -317,7 +318,7 @@ func (d *draft) repair(text string) bool {
 	body, problems := source.Parse(file)
 	if len(problems) == 0 {
 		r := &reading.Reader{File: file}
-		formula.Read(r, body.Blocks[0], d.opts)
+		read.Formula(r, body.Blocks[0], d.opts)
 		problems = r.Problems
 	}
 	for _, p := range problems {

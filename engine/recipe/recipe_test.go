@@ -10,6 +10,7 @@ import (
 	"testing"
 
 	"forebake/engine/formula"
+	"forebake/engine/formula/read"
 	"forebake/engine/larder"
 	"forebake/engine/reading"
 	"forebake/engine/source"
@@ -97,7 +98,7 @@ func holds(d Draft) string {
 		return problems[0].String() + "\n" + d.Text
 	}
 	r := &reading.Reader{File: file}
-	formula.Read(r, body.Blocks[0], options())
+	read.Formula(r, body.Blocks[0], options())
 	lines := strings.Split(d.Text, "\n")
 	for _, p := range r.Problems {
 		return p.String() + "\n" + lines[p.Place.Line()-1]

@@ -13,6 +13,7 @@ import (
 
 	"forebake/engine/facts"
 	"forebake/engine/formula"
+	"forebake/engine/formula/read"
 	"forebake/engine/kitchen"
 	"forebake/engine/larder"
 	"forebake/engine/reading"
@@ -570,7 +571,7 @@ func readFormulas(name string, text []byte) ([]*formula.Formula, *source.File, s
 		if b.Type == "formula" {
 			out = append(
 				out,
-				formula.Read(r, b, formula.Options{Larder: shippedLarder, Tins: someTins}),
+				read.Formula(r, b, formula.Options{Larder: shippedLarder, Tins: someTins}),
 			)
 		}
 	}

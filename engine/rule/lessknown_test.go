@@ -13,6 +13,7 @@ import (
 	"forebake/engine/finding"
 	"forebake/engine/formula"
 	assumptions "forebake/engine/formula/assumed"
+	"forebake/engine/formula/read"
 	"forebake/engine/house"
 	"forebake/engine/kitchen"
 	"forebake/engine/reading"
@@ -142,7 +143,7 @@ func hear(text, houseFile string) (out map[string]heard, assumed int, fault stri
 		return nil, 0, problems[0].Text
 	}
 	r := &reading.Reader{File: f}
-	one := formula.Read(r, body.Blocks[0], h.FormulaOptions())
+	one := read.Formula(r, body.Blocks[0], h.FormulaOptions())
 	if len(r.Problems) > 0 {
 		return nil, 0, r.Problems[0].Text
 	}

@@ -12,6 +12,7 @@ import (
 
 	"forebake/engine/files"
 	"forebake/engine/formula"
+	"forebake/engine/formula/read"
 	"forebake/engine/reading"
 	"forebake/engine/rule"
 	"forebake/engine/slips"
@@ -189,7 +190,7 @@ func formulasOf(f *source.File, body *hclsyntax.Body, o formula.Options) (
 		if b.Type != "formula" {
 			continue
 		}
-		one := formula.Read(r, b, o)
+		one := read.Formula(r, b, o)
 		if first, twice := names.Twice(one.Name, one.Place); twice {
 			r.Fault(one.Place,
 				"two formulas are named %q; the other is at line %d; give one of them "+

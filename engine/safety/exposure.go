@@ -6,6 +6,7 @@ import (
 	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/history"
+	"forebake/engine/makeup"
 	"forebake/engine/process"
 	"forebake/engine/safety/clock"
 	"forebake/engine/science/microbe"
@@ -70,6 +71,10 @@ func (p *Part) ownClock() *clock.Clock {
 	return c
 }
 
+// coolsInTimeG is the most that cools in the code's hours whatever it stands in, g: a tub of more
+// takes longer (judgement).
+const coolsInTimeG = 2500
+
 // span tells where a clock stops.
 type span uint8
 
@@ -109,7 +114,7 @@ func (p *Part) expose(c *clock.Clock, from int, stops span) {
 		case !st.Known && verb.HeatUnknown(): // it may be an oven
 			c.Unknown(Interval{Lo: hours.Lo, Hi: max(hours.Hi, ovenH)})
 		case !st.Known && verb.Waits() && p.sheet.inCold(step) && !p.sheet.readWarm(step) &&
-			p.HottestAt(i) <= evenlyC:
+			p.HottestAt(i) <= evenlyC && p.Grams(makeup.Mass).Hi <= coolsInTimeG:
 			around := p.sheet.AroundStep(step)
 			c.UnknownInCold(hours, around.Interval())
 		case !st.Known:

@@ -115,6 +115,23 @@ func TinSize(name string) (t Tin, ok bool) {
 	return t, t.fits()
 }
 
+// otherWord is a word that is no unit of length: "triangles" in "triangles 9 x 28 cm".
+var otherWord = spelling.Pattern(`(?i)\b(?:(?:mm|cm|in|inch|inches|x|by|a|an|the)\b|([a-z]{3,}))`)
+
+// NamesTin reports whether words with a size may mean a tin, "9x13 inch", and not the pieces
+// that are cut to it: "triangles 9 x 28 cm, rolled".
+func NamesTin(text string) bool {
+	if tinWord().MatchString(text) || roundTin().MatchString(text) || pounds().MatchString(text) {
+		return true
+	}
+	for _, m := range otherWord().FindAllStringSubmatch(text, -1) {
+		if m[1] != "" {
+			return false
+		}
+	}
+	return true
+}
+
 // bareUnit is the unit of a tin's sides that are written without one: small figures are
 // inches, as in 9x13, large ones cm, as in 20x30. Between them nothing says it.
 func bareUnit(a, b string) string {

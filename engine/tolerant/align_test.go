@@ -30,7 +30,7 @@ func TestAlign(t *testing.T) {
 		if again := tolerant.Align(got); len(again) > 0 {
 			t.Errorf("%s: aligned twice, it changes again: %v", path, again)
 		}
-		if ps := read(source.New(path, got)); len(ps) > 0 {
+		if ps := problemsOf(source.New(path, got)); len(ps) > 0 {
 			t.Errorf("%s: %v\n%s", path, ps, got)
 		}
 	}

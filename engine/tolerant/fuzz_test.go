@@ -19,12 +19,12 @@ func FuzzRepair(f *testing.F) {
 	f.Add([]byte("}]{[=\"\n<<E\n/*"), uint16(0))
 	f.Fuzz(func(t *testing.T, text []byte, at uint16) {
 		typed := source.New("typed.hcl", text)
-		r := tolerant.Repair(typed, words, read)
+		r := tolerant.Repair(typed, words, problemsOf)
 		_ = tolerant.Where(text, int(at))
 		if r.File == nil {
 			return
 		}
-		if ps := read(r.File); len(ps) > 0 {
+		if ps := problemsOf(r.File); len(ps) > 0 {
 			t.Fatalf("the repaired text has problems: %v\n%s", ps, r.File.Text)
 		}
 		for i := range len(r.File.Text) + 1 {

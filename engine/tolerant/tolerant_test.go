@@ -10,6 +10,7 @@ import (
 	"testing"
 
 	"forebake/engine/formula"
+	"forebake/engine/formula/read"
 	"forebake/engine/larder"
 	"forebake/engine/reading"
 	"forebake/engine/source"
@@ -43,8 +44,8 @@ var begun = regexp.MustCompile(`ingredients += \{\n +"[^"\n]+" += [^\n]+\n`)
 
 var mention = regexp.MustCompile(`"the |fill +=|wash +=|brush +=|with +=`)
 
-// read gives every problem of a formula file, as the program would.
-func read(f *source.File) source.Problems {
+// problemsOf gives every problem of a formula file, as the program would.
+func problemsOf(f *source.File) source.Problems {
 	body, problems := source.Parse(f)
 	if len(problems) > 0 {
 		return problems
@@ -55,7 +56,7 @@ func read(f *source.File) source.Problems {
 			r.Fault(r.Place(b.TypeRange), "no block %q here", b.Type)
 			continue
 		}
-		formula.Read(r, b, formula.Options{Larder: larderOfAll, Tins: tins})
+		read.Formula(r, b, formula.Options{Larder: larderOfAll, Tins: tins})
 	}
 	for _, a := range body.Attributes {
 		r.Fault(r.Place(a.NameRange), "no setting %q here", a.Name)
@@ -82,7 +83,7 @@ func demos(t testing.TB) map[string][]byte {
 		text = bytes.ReplaceAll(text, []byte(`"farm butter"`), []byte(`"unsalted butter"`))
 		text = bytes.ReplaceAll(text, []byte(`"strong mill flour"`), []byte(`"bread flour"`))
 		f := source.New(p, text)
-		if ps := read(f); len(ps) > 0 {
+		if ps := problemsOf(f); len(ps) > 0 {
 			t.Fatalf("%s: %v", p, ps)
 		}
 		out[p] = text
@@ -123,7 +124,7 @@ func TestDeletions(t *testing.T) {
 		for at := 0; at < len(text); at += 3 {
 			cut := append(bytes.Clone(text[:at]), text[at+1:]...)
 			tried++
-			r := tolerant.Repair(source.New(path, cut), words, read)
+			r := tolerant.Repair(source.New(path, cut), words, problemsOf)
 			if r.File == nil {
 				t.Errorf("%s: no repair without byte %d, line %d (%q)", path, at,
 					bytes.Count(text[:at], []byte("\n"))+1, text[at])
@@ -155,7 +156,7 @@ func TestPrefixes(t *testing.T) {
 		whole := parts(text)
 		for at := 1; at <= len(text); at += 3 {
 			tried++
-			r := tolerant.Repair(source.New(path, text[:at]), words, read)
+			r := tolerant.Repair(source.New(path, text[:at]), words, problemsOf)
 			if r.File == nil {
 				if begun.Match(text[:at]) {
 					t.Errorf("%s: no repair of the first %d bytes, line %d: %q", path, at,
@@ -190,7 +191,7 @@ func TestMissingSign(t *testing.T) {
 		{"ingredients = {\n      \"bread flour\" = \"1 kg\"\n    }",
 			"ingredients { \"bread flour\" = \"1 kg\" }"}} {
 		text := strings.Replace(whole, c[0], c[1], 1)
-		r := tolerant.Repair(source.New("r.hcl", []byte(text)), words, read)
+		r := tolerant.Repair(source.New("r.hcl", []byte(text)), words, problemsOf)
 		if r.File == nil || len(r.Problems) == 0 {
 			t.Errorf("%q: no repair, or nothing told: %v", c[1], r.Problems)
 			continue

@@ -9,6 +9,7 @@ import (
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
 	"forebake/engine/formula"
+	"forebake/engine/formula/read"
 	"forebake/engine/kitchen"
 	"forebake/engine/reading"
 	"forebake/engine/source"
@@ -140,7 +141,7 @@ func (t *Trial) readBlocks(r *reading.Reader, blocks []*hclsyntax.Block, o formu
 		case t.Formula != nil:
 			r.Fault(r.Place(block.TypeRange), "a trial holds one formula")
 		default:
-			t.Formula = formula.Read(r, block, o)
+			t.Formula = read.Formula(r, block, o)
 		}
 	}
 	if t.Formula == nil {

@@ -32,6 +32,10 @@ func Of(f *formula.Formula) []Assumption {
 		whole("each divided piece bakes by itself", "makes")
 	}
 	for _, p := range f.Parts {
+		if p.Kind == formula.Dough && len(p.Steps) == 0 {
+			out = append(out, Assumption{"only the weights are judged, for no step is written",
+				p.Name, p.Place.Line()})
+		}
 		for _, in := range p.Ingredients {
 			for _, what := range in.Assumes() {
 				out = append(out, Assumption{what, in.Name, in.Place.Line()})

@@ -15,6 +15,7 @@ import (
 
 	"forebake/engine/facts"
 	"forebake/engine/formula"
+	"forebake/engine/formula/read"
 	"forebake/engine/formula/edit"
 	"forebake/engine/kitchen"
 	"forebake/engine/larder"
@@ -115,7 +116,7 @@ type text struct {
 	one  *formula.Formula
 }
 
-func read(t *testing.T, bytes []byte) text {
+func readText(t *testing.T, bytes []byte) text {
 	t.Helper()
 	f := source.New("t.hcl", bytes)
 	body, problems := source.Parse(f)
@@ -123,7 +124,7 @@ func read(t *testing.T, bytes []byte) text {
 		t.Fatal(problems)
 	}
 	r := &reading.Reader{File: f}
-	one := formula.Read(r, body.Blocks[0], options())
+	one := read.Formula(r, body.Blocks[0], options())
 	if len(r.Problems) > 0 {
 		t.Fatalf("%v\n%s", r.Problems, bytes)
 	}
@@ -205,7 +206,7 @@ func settings(l *levers.Lever) []levers.Setting {
 func TestKinds(t *testing.T) {
 	var texts []text
 	for _, f := range fixtures {
-		texts = append(texts, read(t, []byte(f)))
+		texts = append(texts, readText(t, []byte(f)))
 	}
 	for _, k := range levers.Kinds() {
 		t.Run(reflect.TypeOf(k).Name(), func(t *testing.T) {
@@ -294,7 +295,7 @@ func checkChange(t *testing.T, from text, l *levers.Lever, to levers.Setting) bo
 	if !readable(bytes) {
 		return false
 	}
-	after := read(t, bytes)
+	after := readText(t, bytes)
 	checkProof(t, l, to, from.one, after.one)
 	if cost := k.Cost(l, to); !(cost > 0) {
 		t.Errorf("%s costs %v", told, cost)
@@ -311,7 +312,7 @@ func readable(bytes []byte) bool {
 		return false
 	}
 	r := &reading.Reader{File: f}
-	formula.Read(r, body.Blocks[0], options())
+	read.Formula(r, body.Blocks[0], options())
 	return len(r.Problems) == 0
 }
 
@@ -433,7 +434,7 @@ func TestGuideNames(t *testing.T) {
 // TestFindOrder holds that the levers of single ingredients come before
 // that of their class.
 func TestFindOrder(t *testing.T) {
-	f := read(t, []byte(fixtures[0])).one
+	f := readText(t, []byte(fixtures[0])).one
 	x := facts.Subject{On: facts.OnPart, Part: f.Parts[0]}
 	list := levers.Find(query("sugar", f, x))
 	var nouns []string
@@ -449,7 +450,7 @@ func TestFindOrder(t *testing.T) {
 // TestUsual holds the published ranges that levers of a class give to
 // those of the family.
 func TestUsual(t *testing.T) {
-	f := read(t, []byte(fixtures[0])).one
+	f := readText(t, []byte(fixtures[0])).one
 	for _, name := range levers.Names() {
 		for _, x := range subjects(f) {
 			for _, l := range levers.Find(query(name, f, x)) {

@@ -1,9 +1,12 @@
-package formula
+package read_test
 
 import (
 	"fmt"
 	"strings"
 	"testing"
+
+	"forebake/engine/formula"
+	"forebake/engine/formula/read"
 
 	"forebake/engine/larder"
 	"forebake/engine/reading"
@@ -11,7 +14,7 @@ import (
 )
 
 // readText reads the first formula of a text.
-func readText(t *testing.T, text string) (*Formula, source.Problems) {
+func readText(t *testing.T, text string) (*formula.Formula, source.Problems) {
 	t.Helper()
 	file := source.New("f.hcl", []byte(text))
 	body, problems := source.Parse(file)
@@ -19,7 +22,7 @@ func readText(t *testing.T, text string) (*Formula, source.Problems) {
 		t.Fatal(text, problems)
 	}
 	r := &reading.Reader{File: file}
-	return Read(r, body.Blocks[0], Options{Larder: larder.New()}), r.Problems
+	return read.Formula(r, body.Blocks[0], formula.Options{Larder: larder.New()}), r.Problems
 }
 
 // What a home baker writes of an ingredient is read as the grams, the temperature and the
@@ -63,7 +66,7 @@ func TestIngredientsOfAHomeBaker(t *testing.T) {
 
 // Two ingredients in one amount are read as a line each, unless the second has its own.
 func TestTwoIngredientsInOneAmount(t *testing.T) {
-	of := func(more string) *Formula {
+	of := func(more string) *formula.Formula {
 		f, problems := readText(t, "formula \"f\" {\n dough \"d\" {\n  ingredients = {\n"+
 			"\"raisins\" = \"100 g, soaked in 20 g rum\"\n"+more+"}\n }\n}\n")
 		if len(problems) > 0 || len(f.Said) == 0 {
@@ -71,7 +74,7 @@ func TestTwoIngredientsInOneAmount(t *testing.T) {
 		}
 		return f
 	}
-	for _, f := range []*Formula{of(""), of("\"rum\" = \"20 g\"\n")} {
+	for _, f := range []*formula.Formula{of(""), of("\"rum\" = \"20 g\"\n")} {
 		p := f.Parts[0]
 		if len(p.Ingredients) != 2 || p.Ingredients[1].Item.Name != "rum" || p.MassG.Hi != 120 {
 			t.Errorf("%v, %v g", p.Ingredients, p.MassG)
@@ -128,7 +131,8 @@ func TestImpliedPart(t *testing.T) {
 		"  steps = [ { wash = %q } ]\n }\n wash \"egg wash\" { ingredients = { " +
 		"\"egg\" = \"1\" } }\n}\n"
 	f, problems := readText(t, fmt.Sprintf(text, "egg yolk and milk"))
-	if len(problems) > 0 || len(f.Parts) != 3 || !f.Parts[2].Implied || f.Parts[2].Kind != Wash ||
+	if len(problems) > 0 || len(f.Parts) != 3 || !f.Parts[2].Implied ||
+		f.Parts[2].Kind != formula.Wash ||
 		len(f.Parts[2].Ingredients) != 2 || !f.Parts[2].Ingredients[0].Amount.Open ||
 		len(f.Said) != 1 {
 		t.Errorf("%v: %v", problems, f.Parts)
@@ -182,9 +186,9 @@ func TestTinByItsName(t *testing.T) {
 	f, problems := readText(t, "formula \"f\" {\n dough \"d\" {\n"+
 		"  ingredients = { \"bread flour\" = \"1 kg\" }\n"+
 		"  steps = [ { proof = \"1 h\", tin = \"9x5 inch loaf tin\" } ]\n }\n}\n")
-	if len(problems) > 0 || len(f.OpenTins()) != 1 || f.OpenTins()[0].Size == nil ||
-		f.OpenTins()[0].Size.Sides[0].Lo != 9*25.4 {
-		t.Errorf("%v %v", problems, f.OpenTins())
+	if len(problems) > 0 || len(f.OpenTins) != 1 || f.OpenTins[0].Size == nil ||
+		f.OpenTins[0].Size.Sides[0].Lo != 9*25.4 {
+		t.Errorf("%v %v", problems, f.OpenTins)
 	}
 	text := f.Said[0].Text
 	if !strings.Contains(text, `house "our kitchen" { tin "9x5 inch loaf tin" {`) {

@@ -1,9 +1,11 @@
-package formula
+package read_test
 
 import (
 	"fmt"
 	"strings"
 	"testing"
+
+	"forebake/engine/formula"
 )
 
 // What a line of a dough is for, where that is not the dough, keeps it out of the dough's weight.
@@ -37,7 +39,8 @@ func TestStandsApart(t *testing.T) {
 			continue
 		}
 		in, got := f.Parts[0].Ingredients[1], "in"
-		if in.Apart && in.Item != nil && in.Grams == (Mass{}) && !in.IsOpen() && len(f.Said) > 0 {
+		if in.Apart && in.Item != nil && in.Grams == (formula.Mass{}) &&
+			!in.IsOpen() && len(f.Said) > 0 {
 			got = "apart"
 		}
 		if got != want {

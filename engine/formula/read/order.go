@@ -1,13 +1,11 @@
-package formula
+package read
 
 import (
 	"math"
 
+	"forebake/engine/formula"
 	"forebake/engine/quantity"
 )
-
-// This file refuses what cannot be: steps in an impossible order, an oven that
-// bakes nothing, a block that the part does not fit.
 
 // coldestOven is the coolest oven that is read as one, C. Below it no crumb sets.
 const coldestOven = 80
@@ -17,8 +15,8 @@ const coldestOven = 80
 const lightestPart, heaviestPart = 0.25, 1.6
 
 // checkSteps reports what cannot be in a part's steps, once it is weighed.
-func (rd *reader) checkSteps(p *Part) {
-	var bake *Step
+func (rd *reader) checkSteps(p *formula.Part) {
+	var bake *formula.Step
 	divided := false
 	for _, s := range p.Steps {
 		if r := s.Reading; r != nil && r.After.Set && s.Time.Set && r.After.Lo > s.Time.Hi*1.01 {
@@ -35,7 +33,7 @@ func (rd *reader) checkSteps(p *Part) {
 		if s.Verb.Bakes() {
 			rd.checkOven(s)
 			bake = s
-		} else if bake != nil && s.Verb.order == rawOnly {
+		} else if bake != nil && s.Verb.Order == formula.RawOnly {
 			rd.Fault(s.Place,
 				"%s stands after the bake at line %d; put the steps in the order of the work",
 				s.Verb.Name, bake.Place.Line())
@@ -48,7 +46,7 @@ func (rd *reader) checkSteps(p *Part) {
 }
 
 // checkOven refuses an oven that bakes nothing.
-func (rd *reader) checkOven(s *Step) {
+func (rd *reader) checkOven(s *formula.Step) {
 	switch {
 	case s.At.Set && s.At.Hi < coldestOven:
 		rd.Fault(s.At.Place, "an oven at %s bakes nothing; %s is the least that is read",
@@ -60,7 +58,7 @@ func (rd *reader) checkOven(s *Step) {
 }
 
 // checkBrick compares the part's weight with what a block of the written size can weigh.
-func (rd *reader) checkBrick(p *Part, s *Step) {
+func (rd *reader) checkBrick(p *formula.Part, s *formula.Step) {
 	ml := s.Form.Brick[0] * s.Form.Brick[1] * s.Form.Brick[2] / 1000
 	g := p.MassG
 	for _, other := range p.Steps[:s.Index] {

@@ -1,4 +1,4 @@
-package formula
+package read
 
 import (
 	"cmp"
@@ -7,7 +7,10 @@ import (
 	"strings"
 
 	"forebake/engine/figure"
+	"forebake/engine/formula"
+	"forebake/engine/formula/ingredients"
 	"forebake/engine/formula/refusal"
+	"forebake/engine/formula/steps"
 	"forebake/engine/formula/values"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
@@ -17,17 +20,18 @@ import (
 
 // joinParts looks up the parts that ingredients and steps name.
 func (rd *reader) joinParts() {
-	f := rd.formula
+	f := rd.Formula
 	for _, p := range f.Parts {
 		for _, in := range p.Ingredients {
-			name, isPart := partName(in.Name)
-			spooned := in.Amount.Set && in.Amount.Kind != quantity.Mass // of the larder's: no part is spooned
+			name, isPart := ingredients.PartName(in.Name)
+			// an ingredient of the larder: no part is spooned
+			spooned := in.Amount.Set && in.Amount.Kind != quantity.Mass
 			if !isPart && in.Item != nil && (spooned || !rd.isIdle(f.PartNamed(in.Name), p)) {
 				continue
 			}
 			if !isPart && in.Item != nil {
 				in.Item = nil
-				rd.assumed(in.Place, fmt.Sprintf(
+				rd.Assumed(in.Place, fmt.Sprintf(
 					"%q is the part of that name, and not what the larder knows by it", in.Name))
 			}
 			if !isPart {
@@ -41,13 +45,13 @@ func (rd *reader) joinParts() {
 				continue
 			case in.Of == nil:
 				// "the" may also stand before a plain larder name: say so rather than guess.
-				if _, known := rd.opts.Larder.Find(name); known {
+				if _, known := rd.Opts.Larder.Find(name); known {
 					rd.Fault(in.Place,
 						"no part is named %q; for the ingredient write %q without \"the\"", name,
 						name)
 				} else {
 					rd.Fault(in.Place, "%s",
-						reading.UnknownText("part", name, "this formula", f.partNames()))
+						reading.UnknownText("part", name, "this formula", f.PartNames()))
 				}
 				continue
 			}
@@ -59,91 +63,82 @@ func (rd *reader) joinParts() {
 			rd.checkPartOptions(in)
 		}
 	}
-	for _, u := range rd.uses {
-		name := u.name
-		if cut, is := partName(name); is {
+	for _, u := range rd.Uses {
+		name := u.Name
+		if cut, is := ingredients.PartName(name); is {
 			name = cut
 		}
 		p := f.PartNamed(name)
-		switch bare := u.step.Verb.own.bare; {
-		case bare && (p == nil || p == u.step.Part):
+		switch bare := u.Step.Verb.Own.Bare; {
+		case bare && (p == nil || p == u.Step.Part):
 			rd.noPart(u)
 			continue
-		case bare && u.step.IsAfterHeat():
-			u.step.Verb = stepNamed("top").afterwards
+		case bare && u.Step.IsAfterHeat():
+			u.Step.Verb = formula.StepNamed("top").Afterwards
 		case bare:
-			u.step.Verb = stepNamed("top").verb
+			u.Step.Verb = formula.StepNamed("top").Verb
 		case p == nil:
 			rd.unknownUse(u, name)
 			continue
-		case p == u.step.Part:
-			rd.Fault(u.place, "%s %q cannot %s itself", p.Kind, p.Name, u.step.Verb.Name)
+		case p == u.Step.Part:
+			rd.Fault(u.Place, "%s %q cannot %s itself", p.Kind, p.Name, u.Step.Verb.Name)
 			continue
 		}
-		u.step.Uses = p
+		u.Step.Uses = p
 		rd.pipedOn(u)
-		p.Taken = append(p.Taken, u.place)
+		p.Taken = append(p.Taken, u.Place)
 	}
 	rd.joinWiths()
 }
 
 // isIdle reports whether no step and no "the" names a part, so that another part's
 // ingredient of the same name means it.
-func (rd *reader) isIdle(p, in *Part) bool {
-	if p == nil || p == in || p.Kind == Dough {
+func (rd *reader) isIdle(p, in *formula.Part) bool {
+	if p == nil || p == in || p.Kind == formula.Dough {
 		return false
 	}
-	named := func(u use) bool { return sameName(strings.TrimPrefix(u.name, "the "), p.Name) }
-	the := func(i *Ingredient) bool { return sameName(i.Name, "the "+p.Name) }
-	return !slices.ContainsFunc(rd.uses, named) &&
-		!slices.ContainsFunc(rd.formula.Parts, func(q *Part) bool {
+	named := func(u steps.Use) bool {
+		return formula.SameName(strings.TrimPrefix(u.Name, "the "), p.Name)
+	}
+	the := func(i *formula.Ingredient) bool { return formula.SameName(i.Name, "the "+p.Name) }
+	return !slices.ContainsFunc(rd.Uses, named) &&
+		!slices.ContainsFunc(rd.Formula.Parts, func(q *formula.Part) bool {
 			return slices.ContainsFunc(q.Ingredients, the)
 		})
-}
-
-// names are the names of the ingredients of a step's part.
-func (rd *reader) names(s *Step) []string {
-	var out []string
-	for _, in := range s.Part.Ingredients {
-		if !in.Apart {
-			out = append(out, in.Name)
-		}
-	}
-	return out
 }
 
 // joinWiths finds the ingredients that steps take, those that take the rest at last.
 func (rd *reader) joinWiths() {
 	type choice struct {
-		step  *Step
+		step  *formula.Step
 		names []string
 	}
 	var rests []choice
-	for _, u := range rd.withs {
-		c, why := said.Which(u.name, rd.names(u.step))
+	for _, u := range rd.Withs {
+		c, why := said.Which(u.Name, rd.Names(u.Step))
 		if why != "" {
-			rd.Fault(u.place, "%s: with: %s", u.step.Verb.Name, why)
+			rd.Fault(u.Place, "%s: with: %s", u.Step.Verb.Name, why)
 		}
 		if c.Rest {
-			rests = append(rests, choice{u.step, c.Names})
+			rests = append(rests, choice{u.Step, c.Names})
 			continue
 		}
 		for _, name := range c.Names {
-			u.step.With = append(u.step.With, ingredientNamed(u.step.Part, name))
+			u.Step.With = append(u.Step.With, ingredients.Named(u.Step.Part, name))
 		}
 	}
-	for _, p := range rd.formula.Parts {
+	for _, p := range rd.Formula.Parts {
 		defer rd.leaveForLater(p)
 	}
 	for _, rest := range rests {
-		taken := map[*Ingredient]bool{}
+		taken := map[*formula.Ingredient]bool{}
 		for _, s := range rest.step.Part.Steps {
 			for _, in := range s.With {
 				taken[in] = true
 			}
 		}
 		for _, name := range rest.names {
-			if in := ingredientNamed(rest.step.Part, name); !taken[in] {
+			if in := ingredients.Named(rest.step.Part, name); !taken[in] {
 				rest.step.With = append(rest.step.With, in)
 			}
 		}
@@ -151,41 +146,44 @@ func (rd *reader) joinWiths() {
 }
 
 // unknownUse reports a step that puts on what is no part, and nothing that the larder knows.
-func (rd *reader) unknownUse(u use, name string) {
-	rd.Fault(u.place, "%s: %s; write a block for it beside the dough: topping %q { ingredients = { ... } }",
-		u.step.Verb.Name, reading.UnknownText("part", name, "this formula", rd.formula.partNames()), name)
+func (rd *reader) unknownUse(u steps.Use, name string) {
+	unknown := reading.UnknownText("part", name, "this formula", rd.Formula.PartNames())
+	rd.Fault(u.Place, "%s: %s; write a block for it beside the dough: topping %q "+
+		"{ ingredients = { ... } }", u.Step.Verb.Name, unknown, name)
 }
 
 // noPart reports words that name an allergen and no part.
-func (rd *reader) noPart(u use) {
-	words := u.name
-	if first, rest, more := strings.Cut(words, " "); more && stepNamed(first).verb != nil {
+func (rd *reader) noPart(u steps.Use) {
+	words := u.Name
+	if first, rest, more := strings.Cut(words, " "); more && formula.StepNamed(first).Verb != nil {
 		words = rest // "sprinkle with sesame seeds": the sprinkles are no ingredient
 	}
-	if name := rd.opts.Larder.AllergenIn(words); name != "" {
-		rd.Fault(u.place, "%s: the allergens of %q are not told from here; write it in a part, "+
+	if name := rd.Opts.Larder.AllergenIn(words); name != "" {
+		rd.Fault(u.Place, "%s: the allergens of %q are not told from here; write it in a part, "+
 			"topping \"seeds\" { ingredients = { %q = \"?\" } }, and put that on: "+
 			"{ wash = \"seeds\" }",
-			u.step.Verb.Name, name, name)
+			u.Step.Verb.Name, name, name)
 	}
 }
 
 // noIngredient reports a name that is neither an ingredient nor another part.
-func (rd *reader) noIngredient(in *Ingredient) {
-	if _, _, known := rd.find(in); known || in.Part.Formula.PartNamed(in.Name) == in.Part {
+func (rd *reader) noIngredient(in *formula.Ingredient) {
+	if _, _, known := rd.Find(in); known || in.Part.Formula.PartNamed(in.Name) == in.Part {
 		rd.Fault(in.Amount.Place, "\"%s\": \"all\" is for another part; write an amount: \"100 g\"",
 			in.Name)
 		return
 	}
-	rd.Problems = append(rd.Problems, refusal.Unknown(rd.opts.Larder, in.Name, in.Place,
+	rd.Problems = append(rd.Problems, refusal.Unknown(rd.Opts.Larder, in.Name, in.Place,
 		in.Amount.Given))
 }
 
 // checkPartOptions refuses ingredient options without meaning for a part.
-func (rd *reader) checkPartOptions(in *Ingredient) {
-	for _, o := range IngredientOptions {
-		if o.item && o.text(in) != "" {
-			names := ingredientOptionNames(func(o *IngredientOption) bool { return o.item })
+func (rd *reader) checkPartOptions(in *formula.Ingredient) {
+	for _, o := range formula.IngredientOptions {
+		if o.Item && o.Text(in) != "" {
+			names := ingredients.OptionNames(func(o *formula.IngredientOption) bool {
+				return o.Item
+			})
 			last := len(names) - 1
 			rd.Fault(in.Place, "%q is another part: %s and %s belong to its own ingredients",
 				in.Name, strings.Join(names[:last], ", "), names[last])
@@ -194,20 +192,12 @@ func (rd *reader) checkPartOptions(in *Ingredient) {
 	}
 }
 
-func (f *Formula) partNames() []string {
-	var names []string
-	for _, p := range f.Parts {
-		names = append(names, p.Name)
-	}
-	return names
-}
-
 // order sorts the parts so that each comes after those it takes in. It is false,
 // with a problem that names them, where parts form a circle.
 func (rd *reader) order() bool {
 	var closes source.Place // of what closes a circle
-	f := rd.formula
-	order, circle := values.Sorted(f.Parts, func(p *Part, visit func(*Part) bool) {
+	f := rd.Formula
+	order, circle := values.Sorted(f.Parts, func(p *formula.Part, visit func(*formula.Part) bool) {
 		for _, in := range p.Ingredients {
 			if in.Of != nil && !visit(in.Of) {
 				closes = cmp.Or(closes, in.Place)
@@ -234,8 +224,8 @@ func (rd *reader) order() bool {
 }
 
 // weigh turns a part's amounts into grams and sums its flour, after the parts it takes.
-func (rd *reader) weigh(p *Part) {
-	flour := Mass{}
+func (rd *reader) weigh(p *formula.Part) {
+	flour := formula.Mass{}
 	for _, in := range p.Ingredients {
 		if in.Item == nil && in.Of == nil {
 			return // an unknown ingredient, already reported
@@ -244,23 +234,23 @@ func (rd *reader) weigh(p *Part) {
 			return // reported already: an amount that could not be read, here or in a part it takes
 		}
 		in.Grams = rd.grams(in, in.Amount)
-		if in.heldAll {
+		if in.HeldAll {
 			in.Held = in.Grams
 		} else if in.Reserve != nil {
-			in.Held = rd.grams(in, Amount{Given: *in.Reserve})
+			in.Held = rd.grams(in, formula.Amount{Given: *in.Reserve})
 		}
-		if share := in.flourShare(); share != (Interval{}) {
+		if share := in.FlourIn(); share != (formula.Interval{}) {
 			flour = flour.Add(in.Grams.Times(share))
 		}
 	}
 	if flour.PerFlour.Hi >= 1 && rd.flourOfMakes(p) {
-		flour = Mass{FixedG: p.FlourG}
+		flour = formula.Mass{FixedG: p.FlourG}
 	}
 	if flour.PerFlour.Hi >= 1 {
 		at := p.Place
 		for _, in := range p.Ingredients {
 			if in.Amount.Set && in.Amount.Kind == quantity.Percent &&
-				in.flourShare() != (Interval{}) {
+				in.FlourIn() != (formula.Interval{}) {
 				at = in.Amount.Place
 			}
 		}
@@ -272,14 +262,14 @@ func (rd *reader) weigh(p *Part) {
 	p.FlourG = flour.FixedG.Div(figure.Point(1).Sub(flour.PerFlour))
 	if p.FlourG.Hi == 0 {
 		for _, in := range p.Ingredients {
-			if in.Grams.PerFlour != (Interval{}) {
+			if in.Grams.PerFlour != (formula.Interval{}) {
 				rd.Fault(in.Amount.Place,
 					"%q is in percent of the flour, and %s %q holds none; write grams", in.Name,
 					p.Kind, p.Name)
 			}
 		}
 	}
-	mass := Mass{}
+	mass := formula.Mass{}
 	for _, in := range p.Ingredients {
 		rd.checkReserve(in)
 		mass = mass.Add(in.Grams)
@@ -295,69 +285,30 @@ func (rd *reader) weigh(p *Part) {
 	}
 }
 
-// sum adds the parts of a formula up anew after an amount was narrowed; it was weighed before.
-func (f *Formula) sum() {
-	for _, p := range f.Order {
-		flour, mass := Mass{}, Mass{}
-		for _, in := range p.Ingredients {
-			if in.Amount.All && in.Of != nil {
-				in.Grams = Mass{FixedG: in.Of.MassG}
-			}
-			if in.heldAll {
-				in.Held = in.Grams
-			}
-			if share := in.flourShare(); share != (Interval{}) {
-				flour = flour.Add(in.Grams.Times(share))
-			}
-			mass = mass.Add(in.Grams)
-		}
-		p.FlourG = flour.FixedG.Div(figure.Point(1).Sub(flour.PerFlour))
-		p.MassG = mass.Grams(p.FlourG)
-	}
-}
-
-// flourShare gives the grams of flour in a gram of the ingredient.
-func (in *Ingredient) flourShare() Interval {
-	if in.Of == nil {
-		return in.FlourShare()
-	}
-	if in.Of.FlourG.Hi == 0 {
-		return Interval{}
-	}
-	return share(in.Of.FlourG, in.Of.MassG)
-}
-
-// share divides a part of a mass by the whole, within 0 and 1: plain division of
-// ranges does not know that bound.
-func share(part, whole Interval) Interval {
-	s := part.Div(whole)
-	return figure.Between(max(0, min(1, s.Lo)), max(0, min(1, s.Hi)))
-}
-
 // grams turns an amount into a mass by the larder's density or weight of one piece.
-func (rd *reader) grams(in *Ingredient, a Amount) Mass {
+func (rd *reader) grams(in *formula.Ingredient, a formula.Amount) formula.Mass {
 	switch {
 	case in.Apart:
-		return Mass{}
-	case a.Open && in.Usual != (Interval{}):
-		return Mass{FixedG: in.Usual}
+		return formula.Mass{}
+	case a.Open && in.Usual != (formula.Interval{}):
+		return formula.Mass{FixedG: in.Usual}
 	case a.Open:
-		return Mass{FixedG: figure.Positive()}
+		return formula.Mass{FixedG: figure.Positive()}
 	case a.All && in.Of != nil:
-		return Mass{FixedG: in.Of.MassG}
+		return formula.Mass{FixedG: in.Of.MassG}
 	case !a.Set:
-		return Mass{}
+		return formula.Mass{}
 	}
 	switch a.Kind {
 	case quantity.Mass:
-		return Mass{FixedG: a.Interval}
+		return formula.Mass{FixedG: a.Interval}
 	case quantity.Percent:
-		rd.within(a.Given, 0, 1000,
+		rd.Within(a.Given, 0, 1000,
 			fmt.Sprintf("%q: more than 1000 %% of the flour cannot be meant", in.Name))
-		return Mass{PerFlour: a.Interval.Scale(0.01)}
+		return formula.Mass{PerFlour: a.Interval.Scale(0.01)}
 	}
 	if in.Item == nil {
-		return Mass{}
+		return formula.Mass{}
 	}
 	per, unit, key := in.Item.Density, "volume", "density = \"1.0 g/ml\""
 	span := in.Item.PerMl
@@ -365,22 +316,22 @@ func (rd *reader) grams(in *Ingredient, a Amount) Mass {
 		per, unit, key = in.Item.Piece, "piece", "piece = \"50 g\""
 		span = in.Item.PerPiece
 	}
-	if span != (Interval{}) {
-		return Mass{FixedG: a.Interval.Mul(span)}
+	if span != (formula.Interval{}) {
+		return formula.Mass{FixedG: a.Interval.Mul(span)}
 	}
 	if per == 0 {
 		rd.Fault(a.Place,
 			"%q: the larder does not know what a %s of it weighs; "+
 				"write grams, or give %s in an ingredient block of house.hcl",
 			in.Name, unit, key)
-		return Mass{}
+		return formula.Mass{}
 	}
-	return Mass{FixedG: a.Interval.Scale(per)}
+	return formula.Mass{FixedG: a.Interval.Scale(per)}
 }
 
 // checkReserve refuses a reserve larger than the amount itself.
-func (rd *reader) checkReserve(in *Ingredient) {
-	if in.Reserve == nil || in.heldAll {
+func (rd *reader) checkReserve(in *formula.Ingredient) {
+	if in.Reserve == nil || in.HeldAll {
 		return
 	}
 	held, amount, unit := in.Held.Grams(in.Part.FlourG), in.Grams.Grams(in.Part.FlourG), "g"

@@ -1,12 +1,14 @@
-package formula
+package read_test
 
 import (
 	"strings"
 	"testing"
+
+	"forebake/engine/formula"
 )
 
 // steps reads a dough with some steps, and gives their verbs.
-func stepsOf(t *testing.T, more, steps string) (verbs string, f *Formula, problems int) {
+func stepsOf(t *testing.T, more, steps string) (verbs string, f *formula.Formula, problems int) {
 	t.Helper()
 	f, found := readText(t, "formula \"f\" {\n"+more+" dough \"d\" {\n  ingredients = { "+
 		"\"bread flour\" = \"1 kg\", \"butter\" = \"100 g\" }\n  steps = ["+steps+"]\n }\n}\n")

@@ -1,4 +1,4 @@
-package formula
+package read_test
 
 import (
 	"fmt"
@@ -8,6 +8,9 @@ import (
 	"strings"
 	"testing"
 	"unicode"
+
+	"forebake/engine/formula"
+	"forebake/engine/formula/read"
 
 	"forebake/engine/larder"
 	"forebake/engine/quantity"
@@ -37,7 +40,7 @@ func refusals(text []byte) (*source.File, source.Problems) {
 	r := &reading.Reader{File: file}
 	for _, b := range body.Blocks {
 		if b.Type == "formula" {
-			Read(r, b, Options{Larder: larder.New(), Tins: []string{"long tin"}})
+			read.Formula(r, b, formula.Options{Larder: larder.New(), Tins: []string{"long tin"}})
 		}
 	}
 	return file, r.Problems
@@ -60,14 +63,15 @@ func checkRefusal(file *source.File, p source.Problem) error {
 	}
 	at := string(file.Text[p.Place.Start:p.Place.End])
 	was, fault := quantity.Read(strings.Trim(at, `"`),
-		quantity.Amounts|forTime|forTemperature|forLength)
+		quantity.Amounts|formula.ForTime|formula.ForTemperature|formula.ForLength)
 	said := written1.FindString(p.Text)
 	if fault != nil || said == "" || strings.Contains(said, "such as") ||
 		strings.Contains(said, "for example") {
 		return nil
 	}
 	for _, m := range inQuotes.FindAllStringSubmatch(said, -1) {
-		now, fault := quantity.Read(m[1], quantity.Amounts|forTime|forTemperature|forLength)
+		now, fault := quantity.Read(m[1],
+			quantity.Amounts|formula.ForTime|formula.ForTemperature|formula.ForLength)
 		if fault == nil && now.Kind == was.Kind && now.Interval != was.Interval &&
 			!(now.Interval.Lo <= was.Lo && was.Hi <= now.Interval.Hi) {
 			return fmt.Errorf("%q: the offer %q changes the amount %q", p.Text, m[1], at)
@@ -77,7 +81,7 @@ func checkRefusal(file *source.File, p source.Problem) error {
 }
 
 func TestRefusalsOfBrokenFiles(t *testing.T) {
-	paths, err := filepath.Glob("../../testdata/broken/*.hcl")
+	paths, err := filepath.Glob("../../../testdata/broken/*.hcl")
 	if err != nil || len(paths) < 50 {
 		t.Fatalf("%d files, %v", len(paths), err)
 	}

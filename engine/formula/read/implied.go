@@ -1,0 +1,125 @@
+package read
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"forebake/engine/formula"
+	"forebake/engine/formula/ingredients"
+	"forebake/engine/formula/steps"
+	"forebake/engine/said"
+	"forebake/engine/said/puton"
+	"forebake/engine/spelling"
+)
+
+// imply makes a part of what a step puts on and no block holds, { wash = "beaten egg" }, where the
+// larder knows each thing in it, so that its allergens and cautions are told. Amounts that are
+// not written are open.
+// A name that is near to a part's is left to be refused: it is likely misspelt.
+func (rd *reader) imply() {
+	f := rd.Formula
+	for i := range rd.Uses {
+		u := &rd.Uses[i]
+		name := u.Name
+		if cut, is := ingredients.PartName(name); is {
+			name = cut
+		}
+		bare := u.Step.Verb.Own.Bare
+		if name == "" || f.PartNamed(name) != nil ||
+			bare && rd.Opts.Larder.AllergenIn(name) == "" ||
+			rd.otherName(u, name) {
+			continue
+		}
+		things, notRead := puton.Of(rd.Opts.Larder, name, rd.Opts.Units)
+		if head := rd.TossedIn(name); len(things) == 0 && head != "" {
+			things, notRead = puton.Of(rd.Opts.Larder, head, rd.Opts.Units)
+		}
+		if len(things) == 0 || len(f.Parts) >= formula.MaxParts || rd.nearPart(name) {
+			continue
+		}
+		p := &formula.Part{
+			Formula: f, Name: name, Place: u.Place, Implied: true, Kind: formula.Filling,
+		}
+		switch {
+		case u.Step.Verb.Washes():
+			p.Kind = formula.Wash
+		case bare, u.Step.Verb.Tops():
+			p.Kind = formula.Topping
+		}
+		f.Parts = append(f.Parts, p)
+		for _, words := range notRead {
+			rd.NotRead(u.Place, words)
+		}
+		rd.Assumed(u.Place, fmt.Sprintf("no part is named %q: it is read as %s%s; write "+
+			"%s %q { ingredients = { %s } } where more is in it", name, puton.Words(things),
+			rd.putIn(p, u, things), p.Kind, name, puton.Lines(things)))
+	}
+	rd.Uses = slices.DeleteFunc(rd.Uses, func(u steps.Use) bool {
+		return u.Name == "" && u.Step.Verb == formula.PanVerb
+	})
+}
+
+// otherName takes words that name a part beside how it is put on, or the tins that it goes into. It
+// reports whether they do.
+func (rd *reader) otherName(u *steps.Use, name string) bool {
+	if short := puton.PartName(name); rd.Formula.PartNamed(short) != nil { // "with syrup"
+		u.Name = short
+		return true
+	}
+	if p := rd.partAmong(name); p != nil { // "egg wash, twice"
+		rd.Assumed(u.Place, fmt.Sprintf("%q is read as %s", name, p.Name))
+		u.Name = p.Name
+		return true
+	}
+	if u.Step.Verb.Fills() && puton.Into(name) { // { pipe = "into 8 moulds" }
+		u.Step.Verb, u.Step.Words, u.Name = formula.PanVerb, name, ""
+		rd.Assumed(u.Place, fmt.Sprintf("%q is read as its tins", name))
+		return true
+	}
+	return false
+}
+
+// putIn puts things into the part that a step puts on, and gives the words that tell a usual share.
+func (rd *reader) putIn(p *formula.Part, u *steps.Use, things []puton.Thing) (share string) {
+	for _, thing := range things {
+		in := &formula.Ingredient{Part: p, Name: thing.Name, Place: u.Place}
+		in.Amount.Open = true
+		in.Amount.Place = u.Place
+		_, in.Loose = said.Apart(p.Name) // "caster sugar, for tossing"
+		in.Item, _, _ = rd.Find(in)
+		if own := rd.takeApart(u.Step, in.Item); own != nil {
+			in, own.Part = own, p
+		} else {
+			rd.Described(in, nil)
+		}
+		if in.Usual = thing.Grams; in.Usual == (formula.Interval{}) {
+			share += rd.usual(in, u.Step)
+		}
+		p.Ingredients = append(p.Ingredients, in)
+	}
+	return share
+}
+
+// nearPart reports whether a name is likely that of a part that a step may put on, misspelt.
+func (rd *reader) nearPart(name string) bool {
+	var names []string
+	for _, p := range rd.Formula.Parts {
+		if !p.Kind.IsDough() && p.Name != "" {
+			names = append(names, p.Name)
+		}
+	}
+	return len(spelling.Nearest(name, names, 1)) > 0
+}
+
+// partAmong gives the part with such a name, where only its use follows; nil for none.
+func (rd *reader) partAmong(words string) *formula.Part {
+	for _, p := range rd.Formula.Parts {
+		name := strings.ToLower(strings.TrimSpace(p.Name))
+		rest, is := strings.CutPrefix(strings.ToLower(words), name)
+		if is && p.Name != "" && puton.Onward(rest) {
+			return p
+		}
+	}
+	return nil
+}

@@ -1,0 +1,110 @@
+package formula
+
+import (
+	"github.com/hashicorp/hcl/v2/hclsyntax"
+
+	"forebake/engine/formula/values"
+	"forebake/engine/larder"
+	"forebake/engine/quantity"
+	"forebake/engine/reading"
+	"forebake/engine/said/puton"
+	"forebake/engine/source"
+)
+
+// Options are what a formula is read against.
+type Options struct {
+	Larder *larder.Larder
+	Tins   []string // names of the house's tins
+	// OwnTins says that no other tins may be named: a trial stands by itself.
+	OwnTins bool
+	Units   string // whose measures the kitchen uses: "us", "uk", "metric" or ""
+}
+
+// Reader reads the options of steps and ingredients as their rows say. Values that need more
+// of the formula than the option are read by StepWords and AmountWords.
+type Reader struct {
+	*reading.Reader
+	Opts    Options
+	Formula *Formula
+	StepWords
+	AmountWords
+}
+
+// StepWords reads the options of a step that hang on its verb, its part or the house. Package
+// steps implements it.
+type StepWords interface {
+	// SaidHeat and SaidArea report whether the value is one in words, which they then read.
+	SaidHeat(s *Step, e hclsyntax.Expression, g *Given, what string) bool
+	SaidArea(s *Step, e hclsyntax.Expression, own bool, what string) bool
+	ReadAt(s *Step, e hclsyntax.Expression, what string)
+	ReadBy(s *Step, e hclsyntax.Expression, what string)
+	ReadTin(s *Step, e hclsyntax.Expression, what string)
+	ReadWith(s *Step, e hclsyntax.Expression, what string)
+}
+
+// AmountWords reads the options of an ingredient that hang on what it is. Package ingredients
+// implements it.
+type AmountWords interface {
+	ReadHowMuch(in *Ingredient, e hclsyntax.Expression, what string) Amount
+	// SaidTemp reports whether the value is a temperature in words, which it then reads.
+	SaidTemp(in *Ingredient, e hclsyntax.Expression) bool
+	ReadStrain(in *Ingredient, e hclsyntax.Expression, what string)
+}
+
+// Assumed tells what a word was taken for.
+func (rd *Reader) Assumed(at source.Place, says string) {
+	if says != "" {
+		rd.Formula.Said = append(rd.Formula.Said, Said{at, says})
+	}
+}
+
+// Values reads values that depend on nothing else in the
+func (rd *Reader) Values() values.Reader { return values.Reader{Reader: rd.Reader} }
+
+// IsFood reports whether the larder knows all that words name.
+func (rd *Reader) IsFood(text string) bool {
+	things, _ := puton.Of(rd.Opts.Larder, text, rd.Opts.Units)
+	return len(things) > 0
+}
+
+// Within checks that a quantity lies in a sane range, in its base unit.
+func (rd *Reader) Within(g Given, lo, hi float64, text string) {
+	if g.Set && (g.Interval.Lo < lo || g.Interval.Hi > hi) {
+		rd.Fault(g.Place, "%s", text)
+	}
+}
+
+// FillStep reads the option into a step. It is the one place where "?", to be decided, is
+// known: such an option has no value, and stands among the step's open ones.
+func (rd *Reader) FillStep(s *Step, o *Option, e hclsyntax.Expression) {
+	if rd.IsOpen(e) {
+		s.Open = append(s.Open, o)
+		return
+	}
+	o.read(rd, s, e, s.Verb.Says[o.Index])
+}
+
+// FillIngredient reads the option into an ingredient. It is the one place where "?" is known here.
+// quoted is the ingredient's name for messages.
+func (rd *Reader) FillIngredient(
+	in *Ingredient, o *IngredientOption, e hclsyntax.Expression, quoted string,
+) {
+	if rd.IsOpen(e) {
+		if o.open == nil {
+			in.Open = append(in.Open, o)
+			if o.Name == hydration { // the flour of the part hangs on it
+				g := settled(in.Place, leastHydration, quantity.Percent)
+				g.Hi = mostHydration
+				in.Hydration = &g
+			}
+			return
+		}
+		_, inside, _ := source.StringLiteral(e)
+		o.open(in, source.Place{File: rd.File, Start: inside.Start, End: inside.End})
+		return
+	}
+	if !o.own {
+		quoted += " " + o.Name
+	}
+	o.read(rd, in, e, quoted)
+}

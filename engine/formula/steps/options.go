@@ -1,0 +1,561 @@
+package steps
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"github.com/hashicorp/hcl/v2/hclsyntax"
+
+	"forebake/engine/formula"
+	"forebake/engine/formula/ingredients"
+	"forebake/engine/formula/values"
+	"forebake/engine/larder"
+	"forebake/engine/quantity"
+	"forebake/engine/reading"
+	"forebake/engine/said"
+	"forebake/engine/said/around"
+	"forebake/engine/said/beside"
+	"forebake/engine/said/oven"
+	"forebake/engine/source"
+	"forebake/engine/spelling"
+)
+
+// ReadAt reads a place of the kitchen, or a temperature.
+func (rd *Reader) ReadAt(s *formula.Step, e hclsyntax.Expression, what string) {
+	text, at, ok := rd.written(e)
+	switch {
+	case ok && said.Number(text) && rd.saidAt(s, text, at, what):
+		return
+	case ok && rd.Place(e.Range()) == at:
+		// its message shows how to write a bare number
+		s.At, _ = rd.Quantity(e, formula.ForTemperature, what)
+		return
+	}
+	if text, at, ok = rd.Text(e, what); !ok {
+		return
+	}
+	if s.Where, ok = findPlace(text); ok || rd.saidAt(s, text, at, what) {
+		return
+	}
+	if text != "" && (text[0] == '-' || text[0] >= '0' && text[0] <= '9') {
+		s.At, _ = rd.QuantityText(text, at, formula.ForTemperature, what)
+		return
+	}
+	rd.Fault(at, "%s", unknownPlace(what, text))
+}
+
+// SaidHeat reads a temperature that has words beside it, that is told in words, or that
+// lacks its scale where it can be of one alone. It reports whether it did.
+func (rd *Reader) SaidHeat(
+	s *formula.Step, e hclsyntax.Expression, g *formula.Given, what string,
+) bool {
+	text, at, ok := rd.written(e)
+	if !ok {
+		return false
+	}
+	t, ok := said.TempIn(text)
+	if !ok {
+		where := "core"
+		if !s.Verb.HeatsThrough() {
+			where = "room"
+		}
+		if t, ok = said.Scaled(text, where, rd.File.Text); !ok {
+			if t = said.GoesIn(text); t == "" {
+				return false
+			}
+		}
+		rd.Assumed(at, fmt.Sprintf("%s: %q is read as %s", what, text, t))
+	}
+	*g, ok = rd.QuantityText(t, at, formula.ForTemperature, what)
+	if ok {
+		g.Text = text
+	}
+	return true
+}
+
+// written gives what stands in a value: a text in quotes, or a bare number.
+func (rd *Reader) written(e hclsyntax.Expression) (string, source.Place, bool) {
+	if text, at, ok := rd.Literal(e); ok {
+		return text, at, true
+	}
+	at := rd.Place(e.Range())
+	text := string(rd.File.Text[at.Start:at.End])
+	return text, at, said.Number(text)
+}
+
+// saidAt reads or answers words in the place of a temperature, and reports whether it did.
+func (rd *Reader) saidAt(s *formula.Step, text string, at source.Place, what string) bool {
+	if quantity.IsPlain(text) {
+		return false
+	}
+	word := said.Fold(strings.ReplaceAll(text, ".", ""))
+	take := func(write, says string) {
+		s.At, _ = rd.QuantityText(write, at, formula.ForTemperature, what)
+		s.At.Text = text
+		rd.Assumed(at, says)
+	}
+	if t, ok := said.GasMark(word); ok {
+		take(t.Text, t.Says)
+		return true
+	}
+	if t, ok := said.Scaled(text, s.Surrounds(), rd.File.Text); ok {
+		take(t, fmt.Sprintf("%q says no scale: it is read as %s", text, t))
+		return true
+	}
+	if write, taken, ok := said.Warmth(word); ok {
+		if taken && s.Verb.Waits() {
+			take(write, fmt.Sprintf("%q is taken as %s: measure it", text, write))
+		} else {
+			rd.Fault(at, "%s: %q is no figure; measure it, or write %q", what, text, write)
+		}
+		return true
+	}
+	if number, ok := oven.Degrees(text); ok {
+		rd.Fault(at, "%s: %q does not say of which scale; write \"%s C\", or \"%s F\"", what, text,
+			number, number)
+		return true
+	}
+	if p := placeAmong(text); p != nil && s.Verb.Waits() && said.NoFigure(text) {
+		s.Where = p
+		rd.Assumed(at, fmt.Sprintf("%q is read as the %s", text, p.Name))
+		return true
+	}
+	if said.Vessel(text) || said.NoFigure(text) && !s.Verb.Waits() && !s.Verb.HeatsThrough() {
+		rd.keepAside(s, "at", text, at)
+		return true
+	}
+	if t, ok := said.TempIn(text); ok {
+		if s.At, ok = rd.QuantityText(t, at, formula.ForTemperature, what); ok {
+			s.At.Text = text
+			rd.Assumed(at, fmt.Sprintf("%q is read as %s", text, t))
+		}
+		return true
+	}
+	if heat, ok := oven.Heat(text); ok && s.Verb.Bakes() {
+		if s.At, ok = rd.QuantityText(heat, at, formula.ForTemperature, what); ok {
+			s.At.Text = text
+			rd.Assumed(at, fmt.Sprintf("%q is read as %s", text, heat))
+		}
+		return true
+	}
+	if degrees, ok := oven.Fanned(text); ok && s.Verb.Bakes() {
+		if s.Way == nil {
+			s.Way = formula.FanOven
+		}
+		if t, ok := said.Scaled(degrees, "oven", rd.File.Text); ok {
+			rd.Assumed(at, fmt.Sprintf("%q says no scale: it is read as %s", text, t))
+			degrees = t
+		}
+		if s.At, ok = rd.QuantityText(degrees, at, formula.ForTemperature, what); ok {
+			s.At.Text = text
+		}
+		return true
+	}
+	from, to, ok := oven.Falling(text, s.Verb.Bakes())
+	lines := fmt.Sprintf("write { %s = \"?\", at = %q }, { %s = \"?\", at = %q }, each with its "+
+		"own time", s.Verb.Name, from, s.Verb.Name, to)
+	if ok && s.Verb.Bakes() { // whatever its course, it lies between
+		take(to+" to "+from, fmt.Sprintf("%q is read as an oven from %s to %s all through; %s",
+			text, to, from, lines))
+	} else if ok {
+		rd.Fault(at, "%s: an oven that falls is a step for each figure, one after the other: %s",
+			what, lines)
+	}
+	return ok
+}
+
+// ReadBy reads one of the ways that suit the verb.
+func (rd *Reader) ReadBy(s *formula.Step, e hclsyntax.Expression, what string) {
+	text, at, ok := rd.Text(e, what)
+	if !ok {
+		return
+	}
+	way, ok := findWay(s.Verb, text)
+	switch {
+	case !ok && s.Verb.Mixes() && said.NoFigure(said.NoGear(text)) &&
+		len(nearWays(s.Verb, text)) == 0:
+		s.Way = formula.AnyMixer // nothing that hurts is done by a mixer
+		rd.Assumed(at, fmt.Sprintf("%s: %q is read as a mixer of any kind", what, text))
+	case !ok:
+		rd.Fault(at, "%s", unknownWay(s.Verb, text))
+	case s.Way != nil && s.Way != way && s.Verb.Bakes(): // its temperature said "fan"
+		s.Way = way
+	case s.Way != nil && s.Way != way:
+		rd.Fault(at, "%s says how it is done, by %s; take by out, or write %s in place of %s",
+			s.Word, s.Way, s.Verb.Name, s.Word)
+	default:
+		s.Way = way
+	}
+}
+
+// keepAside keeps words from which nothing is reckoned as a note, and tells so.
+func (rd *Reader) keepAside(s *formula.Step, key, text string, at source.Place) {
+	s.Note = strings.TrimSpace(s.Note + " " + key + " " + text)
+	s.Sealed = s.Sealed || around.Airless(text)
+	rd.Assumed(at, fmt.Sprintf("%s = %q is kept as a note", key, text))
+}
+
+// ReadTin reads the name of a tin, of the house or by its size.
+func (rd *Reader) ReadTin(s *formula.Step, e hclsyntax.Expression, what string) {
+	if text, at, ok := rd.Text(e, what); ok && rd.checkTin(text, at) {
+		s.Tin = text
+	}
+}
+
+// namesClass reads a class of a part's ingredients in the place of a mix's time, fold_in =
+// "fruit", and reports whether the part holds such.
+func (rd *Reader) namesClass(s *formula.Step, text string, at source.Place) bool {
+	class, ok := said.ClassOf(text)
+	if !ok || !s.Verb.Mixes() {
+		return false
+	}
+	var found []string
+	for _, in := range s.Part.Ingredients {
+		if in.Item != nil && in.Item.Class == class && !in.Apart {
+			rd.Withs = append(rd.Withs, Use{Step: s, Name: in.Name, Place: at})
+			found = append(found, in.Name)
+		}
+	}
+	if len(found) > 0 {
+		s.Sign = &formula.Sign{Text: text, At: at}
+		rd.Assumed(at, fmt.Sprintf("%q is read as %s", text, strings.Join(found, ", ")))
+	}
+	return len(found) > 0
+}
+
+// readSized reads pieces with a number and a weight, "12 pieces of 70 g", as both: rules
+// compare them with the dough. It reports whether it did.
+func (rd *Reader) readSized(s *formula.Step, e hclsyntax.Expression) bool {
+	text, at, ok := rd.Literal(e)
+	m, why := said.Makes(beside.EachOf(text))
+	if !ok || why != "" || m.Each == "" || m.Lo != m.Hi || !s.Verb.Divides() {
+		return false
+	}
+	s.Measure, ok = rd.QuantityText(m.Each, at, formula.ForMass, s.Verb.Name)
+	if ok && s.Pieces == nil {
+		n := values.BareCount(m.Lo, at)
+		s.Pieces = &n
+		rd.Assumed(at, fmt.Sprintf("%q is read as %s = %q, pieces = %s", text, s.Word, m.Each,
+			quantity.Plain(m.Lo)))
+	}
+	return true
+}
+
+// tinInWords takes a tin, and how many, from the words of a step that puts a dough in one:
+// "2 x 2lb loaf tins". Words that name no tin of the house and no size leave it open.
+func (rd *Reader) tinInWords(s *formula.Step, text string, at source.Place) {
+	if food := rd.Opts.Larder.AllergenIn(text); food != "" && s.Verb.Finishes() && !rd.mixes(food) {
+		rd.Assumed(at, fmt.Sprintf("%s = %q names %s, and no list here holds it: its weight and "+
+			"its allergens are not counted; write filling %q { ingredients = { %q = \"?\" } } "+
+			"and { fill = %q }",
+			s.Word, text, food, food, food, food))
+	}
+	if !s.Verb.Takes(formula.OptTin) || s.Tin != "" {
+		return
+	}
+	n, name := said.Tins(text)
+	own := slices.ContainsFunc(rd.Opts.Tins, func(t string) bool {
+		return formula.SameName(t, name)
+	})
+	_, sized := said.TinSize(name)
+	if !own && (!sized || rd.Opts.OwnTins || !said.NamesTin(name)) || !rd.checkTin(name, at) {
+		return
+	}
+	s.Tin = name
+	if n > 0 && s.Count == nil {
+		g := values.BareCount(n, at)
+		s.Count = &g
+	}
+	if !own || !formula.SameName(text, name) { // a tin of the house by its name is no guess
+		rd.Assumed(at, fmt.Sprintf("%s = %q is read as tin = %q", s.Word, text, name))
+	}
+}
+
+// ReadWith reads the ingredients of the part that a step takes: a name or a list of names.
+func (rd *Reader) ReadWith(s *formula.Step, e hclsyntax.Expression, what string) {
+	var names []string
+	var places []source.Place
+	if _, isList := e.(*hclsyntax.TupleConsExpr); isList {
+		names, places, _ = rd.Texts(e, what)
+	} else if name, at, ok := rd.Text(e, what); ok {
+		names, places = []string{name}, []source.Place{at}
+	}
+	for i, name := range names {
+		rd.Withs = append(rd.Withs, Use{Step: s, Name: name, Place: places[i]})
+	}
+}
+
+// listOwn reads a list in the place of a time, { add = ["raisins", "peel"] }, as what goes in, and
+// reports whether it is one.
+func (rd *Reader) listOwn(s *formula.Step, e hclsyntax.Expression) bool {
+	if _, isList := e.(*hclsyntax.TupleConsExpr); !isList || s.Verb.Bakes() ||
+		!s.Verb.Joins() && !s.Verb.Heats() {
+		return false
+	}
+	at := rd.Place(e.Range())
+	rd.ReadWith(s, e, s.Verb.Name)
+	if s.OpenOwn = !s.Verb.Mixes() && !s.Verb.Melts(); !s.OpenOwn {
+		s.Sign = &formula.Sign{Text: s.Word + " of a list", At: at} // its time is the usual one
+	}
+	rd.Assumed(at, fmt.Sprintf("a list behind %s is read as what goes in", s.Word))
+	return true
+}
+
+// ownNames gives the names of the part's ingredients that words name, by their own names or by the
+// larder's: "milk with sugar" of "Milch" and "Zucker"; nil where a word names none.
+func (rd *Reader) ownNames(s *formula.Step, words string) []string {
+	names := rd.Names(s)
+	if c, why := said.Which(words, names); why == "" {
+		return c.Names
+	}
+	items := slices.Clone(names)
+	for i, name := range names {
+		if in := ingredients.Named(s.Part, name); in.Item != nil {
+			items[i] = in.Item.Name
+		}
+	}
+	c, why := said.Which(words, items)
+	if why != "" || c.Rest {
+		return nil
+	}
+	var out []string
+	for _, name := range c.Names {
+		out = append(out, names[slices.Index(items, name)])
+	}
+	return out
+}
+
+// leavesOut are keys of a step for the ingredients that do not go in yet.
+var leavesOut = []string{"without", "except", "but", "all but", "excluding", "minus",
+	"holding back",
+	"hold back"}
+
+// readWithout reads the ingredients of the part that a step leaves out: it takes all
+// the others.
+func (rd *Reader) readWithout(s *formula.Step, e hclsyntax.Expression) {
+	var names []string
+	var places []source.Place
+	if text, at, isText := rd.Literal(e); isText {
+		names, places = []string{text}, []source.Place{at}
+	} else {
+		var ok bool
+		if names, places, ok = rd.Texts(e, s.Verb.Says[formula.OptWith.Index]); !ok {
+			return
+		}
+	}
+	left := rd.Names(s)
+	for i, name := range names {
+		c, why := said.Which(name, rd.Names(s))
+		if why != "" {
+			rd.Fault(places[i], "%s: without: %s", s.Verb.Name, why)
+			return
+		}
+		left = slices.DeleteFunc(left, func(n string) bool { return slices.Contains(c.Names, n) })
+	}
+	for _, name := range left {
+		rd.Withs = append(rd.Withs, Use{Step: s, Name: name, Place: rd.Place(e.Range())})
+	}
+}
+
+// checkTin reports whether a tin is one of the house, or one of an open size. A name that
+// is near one of the house is refused: it is likely misspelt.
+func (rd *Reader) checkTin(name string, at source.Place) bool {
+	for _, tin := range rd.Opts.Tins {
+		if formula.SameName(tin, name) {
+			return true
+		}
+	}
+	if rd.Opts.OwnTins || strings.TrimSpace(name) == "" ||
+		len(spelling.Nearest(name, rd.Opts.Tins, 1)) > 0 {
+		rd.Unknown(at, "tin", name, "the house", rd.Opts.Tins)
+		return false
+	}
+	f := rd.Formula
+	isNamed := func(t formula.OpenTin) bool { return formula.SameName(t.Name, name) }
+	if slices.ContainsFunc(f.OpenTins, isNamed) {
+		return true
+	}
+	size, sized := said.TinSize(name)
+	if !sized {
+		f.OpenTins = append(f.OpenTins, formula.OpenTin{Name: name, Place: at})
+		rd.Assumed(at, fmt.Sprintf("the house has no tin %q: its size is taken as \"?\"; "+
+			"measure it inside and put this in house.hcl: house \"our kitchen\" { tin %q { "+
+			"inside = \"length x width x height mm\" } }", name, name))
+		return true
+	}
+	f.OpenTins = append(f.OpenTins, formula.OpenTin{Name: name, Place: at, Size: &size})
+	rd.Assumed(at, fmt.Sprintf("the house has no tin %q: it is read as %s; measure it "+
+		"inside, with its height, and put this in house.hcl: house \"our kitchen\" { tin %q "+
+		"{ inside = %q } }", name,
+		size.Text(), name, size.Text()))
+	return true
+}
+
+// settleManner takes what words beside a time say of the place and the cover, where no
+// option says them.
+func (rd *Reader) settleManner(s *formula.Step) {
+	if s.OpenOwn && s.Verb.Divides() && s.Pieces != nil && said.CutSize(s.Note) {
+		s.OpenOwn = false // cut = "squares of 10 cm", pieces = 16
+	}
+	if s.Manner == "" {
+		return
+	}
+	if s.Where == nil && !s.At.Set && s.Verb.Waits() && s.Verb.Takes(formula.OptAt) &&
+		!slices.Contains(s.Open, formula.OptAt) {
+		switch write, warm := said.WarmPlace(s.Manner); {
+		case warm:
+			s.At, _ = rd.QuantityText(write, s.Place, formula.ForTemperature, s.Verb.Name)
+			rd.Assumed(s.Place, fmt.Sprintf("%q is read as at = %q: measure it", s.Manner, write))
+		default:
+			if p := placeAmong(s.Manner); p != nil {
+				s.Where = p
+				rd.Assumed(s.Place, fmt.Sprintf("%q is read as at = %q", s.Manner, p.Name))
+			}
+		}
+	}
+	yes, ok := around.Cover(s.Manner)
+	if ok && s.Covered == nil && s.Verb.Takes(formula.OptCovered) &&
+		!slices.Contains(s.Open, formula.OptCovered) {
+		s.Covered = &yes
+	}
+}
+
+// otherwise reads an option that the verb does not take, where it plainly means another, or
+// means nothing that is reckoned. It reports whether it did.
+func (rd *Reader) otherwise(s *formula.Step, o *formula.Option, pair reading.Pair) bool {
+	text, at, quoted := rd.Literal(pair.Value)
+	switch {
+	case o == formula.OptTime && s.Verb.NeedsTime():
+		before := s.Time
+		if rd.readOwn(s, pair.Value); before.Set {
+			s.Time = before
+			rd.keepAside(s, pair.Key, text, at)
+		}
+		return true
+	case o == formula.OptTo && s.Verb.Takes(formula.OptCore) && !s.Core.Set,
+		o == formula.OptCore && s.Verb.Takes(formula.OptTo) && !s.To.Set:
+		other := formula.OptCore
+		if o == formula.OptCore {
+			other = formula.OptTo
+		}
+		rd.FillStep(s, other, pair.Value)
+		rd.Assumed(pair.Place, fmt.Sprintf("%s of %s is read as %s", o.Name, s.Verb.Name,
+			other.Name))
+		return true
+	case quoted && o == formula.OptAmount && s.Verb.Own.Bare,
+		o == formula.OptAmount && s.Verb.PutsOn(),
+		o == formula.OptCount && s.Verb.PutsOn(): // the part that it puts on has its own weight
+		text = formula.PlacedText(rd.Place(pair.Value.Range()))
+		rd.NotRead(pair.Place, pair.Key+" "+strings.Trim(text, `"`))
+		return true
+	case slices.Contains(reckoned, o):
+		return false
+	case !quoted:
+		at = rd.Place(pair.Value.Range())
+		text = formula.PlacedText(at)
+	}
+	rd.keepAside(s, pair.Key, text, at)
+	return true
+}
+
+// reckoned are options that are never kept as a note: a figure would be lost.
+var reckoned = []*formula.Option{formula.OptPieces, formula.OptSlice, formula.OptWide,
+	formula.OptAmount, formula.OptMeasured, formula.OptTo,
+	formula.OptCore, formula.OptTime,
+	formula.OptTin, formula.OptCount}
+
+// unknownOption reads a key that is no option by the one that the word means, keeps as a
+// note what changes no figure, and reports others.
+func (rd *Reader) unknownOption(s *formula.Step, pair reading.Pair) {
+	text, at, quoted := rd.Literal(pair.Value)
+	word := said.Key(pair.Key)
+	name := said.OtherOption(pair.Key)
+	value := formula.PlacedText(rd.Place(pair.Value.Range()))
+	if way, ok := findWay(s.Verb, word); ok && value == "true" {
+		s.Way = way // fan = true
+		return
+	}
+	o := formula.OptionNamed(name)
+	switch {
+	case quoted && s.Verb.Cooks() && rd.fatOfStep(s, word, text, at):
+	case quoted && name == formula.OptNote.Name: // nothing is reckoned from it: nothing is lost
+		if word == "until" && s.Verb.Waits() && s.Time.Set && said.Sign(word+" "+text) {
+			rd.Assumed(at, fmt.Sprintf("until = %q is kept as a note: the time is "+
+				"what is reckoned; write measured = \"2 x\" with the rise that you see", text))
+		}
+		s.Note = strings.TrimSpace(s.Note + " " + pair.Key + " " + text)
+	case quoted && name == formula.OptAt.Name && rd.readWhere(s, pair, text, at):
+	case quoted && name == formula.OptAt.Name && said.NoFigure(text): // in = "an oiled bowl"
+		rd.keepAside(s, pair.Key, text, at)
+	case o != nil && o != formula.OptNote && s.Verb.Takes(o) && o.Text(s) == "":
+		rd.FillStep(s, o, pair.Value)
+	case o != nil && o != formula.OptNote && !s.Verb.Takes(o) && rd.otherwise(s, o, pair):
+	case quoted && strings.Contains(word, "between") && len(rd.after) > 0:
+		rd.between, _ = rd.QuantityText(text, at, formula.ForTime, s.Verb.Name)
+		rd.betweenWord = word
+	case slices.Contains(leavesOut, word) && s.Verb.Takes(formula.OptWith) && len(s.With) == 0:
+		rd.readWithout(s, pair.Value)
+	case quoted && rd.IsProse(word, text, s.Verb.Options()):
+		s.Note = strings.TrimSpace(s.Note + " " + pair.Key + " " + text)
+		rd.NotRead(at, pair.Key+" "+text)
+	case quoted && slices.Contains(s.Verb.Options(), name):
+		rd.Fault(pair.Place, "no key %q in a %s step; write %s = %q", pair.Key, s.Verb.Name,
+			name, text)
+	default:
+		rd.Unknown(pair.Place, "key", pair.Key, "a "+s.Verb.Name+" step", s.Verb.Options())
+	}
+}
+
+// fatOfStep puts the fat that a dough is cooked in, { fry = "3 min", in = "sunflower oil" }, on its
+// list, apart from its weights: its allergens and cautions count. It reports whether words
+// name one.
+func (rd *Reader) fatOfStep(s *formula.Step, key, text string, at source.Place) bool {
+	name, _, _ := strings.Cut(text, ",") // "peanut oil, 3 inches deep"
+	in := &formula.Ingredient{Part: s.Part, Name: strings.TrimSpace(name), Place: at, Apart: true}
+	in.Amount = formula.Amount{Open: true, Given: formula.Given{Place: at}}
+	it, _, ok := rd.Find(in)
+	if !ok || it.Class != larder.ClassFat || s.Part.Kind != formula.Dough {
+		if key == "fat" || key == "oil" {
+			rd.keepAside(s, key, text, at)
+		}
+		return key == "fat" || key == "oil"
+	}
+	s.Note = strings.TrimSpace(s.Note + " in " + text)
+	if in.Item = it; ingredients.Named(s.Part, in.Name) == nil {
+		s.Part.Ingredients = append(s.Part.Ingredients, in)
+	}
+	rd.FatApart(at, text, "cooked")
+	return true
+}
+
+// readWhere reads words for where a part stands or goes, in = "9x13 inch pan", by what they
+// name: a way, a tin, a cover, a place. It reports whether they name one.
+func (rd *Reader) readWhere(s *formula.Step, pair reading.Pair, text string, at source.Place) bool {
+	way, isWay := findWay(s.Verb, text)
+	place := placeAmong(text)
+	yes, isCover := around.Cover(text)
+	_, isTin := said.TinSize(text)
+	switch {
+	case isWay && s.Verb.Takes(formula.OptBy) && s.Way == nil:
+		s.Way = way
+	case isTin && s.Verb.Takes(formula.OptTin) && s.Tin == "":
+		rd.FillStep(s, formula.OptTin, pair.Value)
+	case isTin:
+		rd.keepAside(s, pair.Key, text, at)
+	case isCover && place == nil && s.Covered == nil && s.Verb.Takes(formula.OptCovered):
+		s.Covered, s.Sealed = &yes, s.Sealed || around.Airless(text)
+	case s.Verb.Takes(formula.OptAt) && s.Where == nil && !s.At.Set &&
+		(place != nil || !said.NoFigure(text)):
+		rd.FillStep(s, formula.OptAt, pair.Value)
+	default:
+		return false
+	}
+	return true
+}
+
+// FatApart tells that words name what the dough is fried or cooked in.
+func (rd *Reader) FatApart(at source.Place, words, how string) {
+	rd.Assumed(at, fmt.Sprintf("%q is read as what the dough is %s in: it is left out of its "+
+		"weights, and its allergens and cautions are told", words, how))
+}

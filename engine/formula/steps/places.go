@@ -1,0 +1,50 @@
+package steps
+
+import (
+	"forebake/engine/formula"
+	"forebake/engine/reading"
+	"forebake/engine/said"
+)
+
+// placeByWord finds a place by its name or another word for it, folded.
+var placeByWord = func() map[string]*formula.Place {
+	m := map[string]*formula.Place{}
+	for _, p := range formula.Places {
+		for _, word := range append([]string{p.Name}, p.Also...) {
+			m[said.Fold(word)] = p
+		}
+	}
+	return m
+}()
+
+// findPlace finds the place that a baker's words mean: "fridge", "In the Fridge".
+func findPlace(text string) (*formula.Place, bool) {
+	if p, ok := placeByWord[text]; ok {
+		return p, true
+	}
+	p, ok := placeByWord[said.Fold(text)]
+	return p, ok
+}
+
+// placeAmong gives the one place that words name: "the fridge overnight"; nil for none or several.
+func placeAmong(text string) *formula.Place {
+	var found *formula.Place
+	for _, p := range formula.Places {
+		for _, word := range append([]string{p.Name}, p.Also...) {
+			switch {
+			case !said.Inside("in "+text, word) && !said.Inside(text, word):
+			case found != nil && found != p:
+				return nil
+			default:
+				found = p
+			}
+		}
+	}
+	return found
+}
+
+// unknownPlace says that a place is not known, and what to write.
+func unknownPlace(what, text string) string {
+	return what + ": " + reading.UnknownText("place", text, "the kitchen", formula.PlaceNames()) +
+		"; or write a temperature: \"27 C\""
+}

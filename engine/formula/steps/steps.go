@@ -1,0 +1,416 @@
+// Package steps reads the steps of a part: verbs, options, times and places, in figures or in
+// words. Parts and ingredients that a step names are kept as a Use, and package read finds them.
+package steps
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"github.com/hashicorp/hcl/v2/hclsyntax"
+
+	"forebake/engine/formula"
+	"forebake/engine/formula/ingredients"
+	"forebake/engine/formula/values"
+	"forebake/engine/quantity"
+	"forebake/engine/reading"
+	"forebake/engine/said"
+	"forebake/engine/said/turns"
+	"forebake/engine/source"
+)
+
+// Reader reads the steps of one formula.
+type Reader struct {
+	ingredients.Reader
+	Uses    []Use               // parts that steps may name, to be looked up at the end
+	Withs   []Use               // ingredients named by steps
+	Layered *formula.Ingredient // of the dough's list, what is folded in: "butter, for laminating"
+
+	turnsLater  bool                   // a later step of the part folds the dough
+	firstRise   bool                   // a proof, after which the dough is worked and left again
+	after       []func() *formula.Step // what the step that is read stands for besides itself
+	between     formula.Given          // the wait between its folds
+	betweenWord string
+}
+
+// Use is the name of a part or an ingredient in a step, to be looked up when all are read.
+type Use struct {
+	Step  *formula.Step
+	Name  string
+	Place source.Place
+}
+
+// ReadSteps reads the list of steps of a part.
+func (rd *Reader) ReadSteps(p *formula.Part, e hclsyntax.Expression) {
+	items, ok := rd.Items(e, "steps")
+	if !ok {
+		return
+	}
+	if len(items) > formula.MaxSteps {
+		rd.Fault(rd.Place(e.Range()), "%d steps in one part; %d is the most", len(items),
+			formula.MaxSteps)
+		return
+	}
+	items = rd.apart(items)
+	p.Steps = make([]*formula.Step, 0, len(items))
+	block := make([]formula.Step, len(items)) // one allocation for all of them
+	lastTurn := len(items) - 1
+	for lastTurn >= 0 && !hasTurns(items[lastTurn]) {
+		lastTurn--
+	}
+	for i, item := range items {
+		s := &block[i]
+		s.Part, s.Index = p, len(p.Steps) // a step that does not read leaves no gap
+		rd.turnsLater, rd.firstRise = i < lastTurn, p.Kind == formula.Dough && risesAgain(items[i:])
+		rd.after, rd.between = nil, formula.Given{}
+		if rd.readStep(s, item) {
+			p.Steps = append(p.Steps, s)
+			for _, more := range rd.after {
+				if one := more(); one != nil {
+					one.Index = len(p.Steps)
+					p.Steps = append(p.Steps, one)
+				}
+			}
+		}
+	}
+	if len(p.Steps) > formula.MaxSteps {
+		rd.Fault(rd.Place(e.Range()), "%d steps in one part, each turn counted; %d is the most",
+			len(p.Steps), formula.MaxSteps)
+	}
+}
+
+// apart makes a filling beside another verb, { shape = "balls", fill = "custard" }, a step of its
+// own, and tells so: before a verb that closes it in, after one that only makes room for it.
+func (rd *Reader) apart(items []hclsyntax.Expression) []hclsyntax.Expression {
+	items = slices.Clone(items)
+	out := items[:0:0]
+	for i, item := range items {
+		if rd.steamApart(items, i) {
+			continue
+		}
+		if in, tin := rd.tinApart(item); tin != nil {
+			out = append(out, in, tin)
+			continue
+		}
+		if several := verbsAlone(item); len(several) > 1 {
+			rd.Assumed(rd.Place(item.Range()),
+				"several things in one step are read as steps in their order")
+			out = append(out, several...)
+			continue
+		}
+		fill, other := twoThings(item)
+		if fill == nil || other == nil {
+			out = append(out, item)
+			continue
+		}
+		object := item.(*hclsyntax.ObjectConsExpr)
+		one, rest := *object, *object
+		one.Items, rest.Items = nil, nil
+		for _, pair := range object.Items {
+			w := wordOf(pair)
+			if w.Verb == fill ||
+				w.Verb != other && w.Option != nil && fill.Takes(w.Option) &&
+					!other.Takes(w.Option) {
+				one.Items = append(one.Items, pair)
+			} else {
+				rest.Items = append(rest.Items, pair)
+			}
+		}
+		rd.Assumed(rd.Place(one.Items[0].KeyExpr.Range()),
+			fmt.Sprintf("what stands beside %s is read as a step of its own", other.Name))
+		if other.Sheets() {
+			out = append(out, &rest, &one)
+		} else {
+			out = append(out, &one, &rest)
+		}
+	}
+	return out
+}
+
+// tinApart makes a tin beside a verb that takes none, { divide = 9, tin = "long tin" }, a step of
+// its own after it; nil where there is none.
+func (rd *Reader) tinApart(item hclsyntax.Expression) (in, tin hclsyntax.Expression) {
+	object, ok := item.(*hclsyntax.ObjectConsExpr)
+	if !ok {
+		return nil, nil
+	}
+	one, rest := *object, *object
+	one.Items, rest.Items = nil, nil
+	var verb *formula.Verb
+	inTin := false
+	for _, pair := range object.Items {
+		w := wordOf(pair)
+		if w.Verb != nil && w.Option == nil {
+			verb = w.Verb
+		}
+		inTin = inTin || w.Verb == nil && w.Option == formula.OptTin
+		if w.Verb == nil && (w.Option == formula.OptTin || w.Option == formula.OptCount) {
+			one.Items = append(one.Items, pair)
+		} else {
+			rest.Items = append(rest.Items, pair)
+		}
+	}
+	if verb == nil || verb.Takes(formula.OptTin) || verb.PutsOn() || !inTin {
+		return nil, nil
+	}
+	rd.Assumed(rd.Place(one.Items[0].KeyExpr.Range()),
+		fmt.Sprintf("the tin beside %s is read as a step of its own", verb.Name))
+	return &rest, &one
+}
+
+func (rd *Reader) readStep(s *formula.Step, e hclsyntax.Expression) bool {
+	var buf [8]reading.Pair
+	if text, at, ok := rd.Literal(e); ok { // "mix 10 min"
+		rd.Problems = append(rd.Problems, source.Problem{Place: at,
+			Text:  "a step stands in curly brackets, its verb and its value with = between them",
+			Paste: asStep(text)})
+		return false
+	}
+	pairs, ok := rd.Pairs(e, "a step", buf[:0])
+	if !ok {
+		return false
+	}
+	var room [8]formula.StepWord
+	words := room[:0]
+	for _, pair := range pairs {
+		words = append(words, rd.stepWord(s, pair))
+	}
+	settleOption(words)
+	putWith := false
+	for i, pair := range pairs {
+		word := words[i]
+		switch {
+		case word.Verb == nil:
+		case s.Verb != nil && said.OtherOption(pair.Key) != "":
+			words[i] = formula.StepWord{}
+		case s.Verb != nil:
+			rd.Fault(pair.Place,
+				"a step does one thing: %q stands beside %q; give it a line of its own", pair.Key,
+				s.Verb.Name)
+		default:
+			s.Verb, s.Place, s.Way, s.Word = word.Verb, pair.Place, word.Way, pair.Key
+			afterwards := word.Afterwards != nil && s.IsAfterHeat()
+			var part hclsyntax.Expression // what it puts on
+			if afterwards || word.Verb.PutsOn() {
+				part = rd.putOn(s, pair.Value, pairs)
+			}
+			if afterwards && (word.Verb.PutsOn() || part != nil) {
+				s.Verb = word.Afterwards
+			}
+			if word.Option != nil && !rd.isNumber(pair.Value) {
+				rd.noVerb(pairs, e)
+				return false
+			}
+			rd.settleVerb(s, pair.Value)
+			if s.Verb.PutsOn() && part != nil && part != pair.Value {
+				s.Time, _ = rd.Quantity(pair.Value, formula.ForTime, s.Verb.Name)
+				rd.readOwn(s, part)
+				putWith = true
+				continue
+			}
+			rd.readOwn(s, pair.Value)
+		}
+	}
+	if s.Verb == nil && !rd.tinAlone(s, pairs, words) {
+		rd.noVerb(pairs, e)
+		return false
+	}
+	for i, pair := range pairs {
+		o := words[i].Option
+		switch {
+		case words[i].Verb != nil || putWith && o == formula.OptWith:
+		case slices.ContainsFunc(pairs[:i], reading.IsKey(pair.Key)):
+			rd.Fault(pair.Place, "%q stands twice in this step", pair.Key)
+		case o != nil && s.Verb.Takes(o):
+			rd.FillStep(s, o, pair.Value)
+		case o != nil && rd.otherwise(s, o, pair):
+		case o != nil:
+			rd.Fault(pair.Place, "%s takes no %q; it takes %s",
+				s.Verb.Name, pair.Key, strings.Join(s.Verb.Options(), ", "))
+		default:
+			rd.unknownOption(s, pair)
+		}
+	}
+	rd.settleManner(s)
+	if s.Sign != nil {
+		rd.settleSign(s, *s.Sign)
+	}
+	rd.heatOfWay(s)
+	return true
+}
+
+// putOn gives the part that a step puts on a dough: what stands behind its verb, or behind with
+// where a time stands there: { soak = "10 min", with = "rum syrup" } of a baked baba. It is nil
+// where a time stands alone, or with names an ingredient of the dough.
+func (rd *Reader) putOn(
+	s *formula.Step, own hclsyntax.Expression, pairs []reading.Pair,
+) hclsyntax.Expression {
+	text, _, ok := rd.Literal(own)
+	if !ok || s.Part.Kind != formula.Dough || rd.IsOpen(own) || said.Sign(text) ||
+		said.Manner(text) {
+		return nil
+	}
+	if _, fault := quantity.Read(text, formula.ForTime); fault != nil {
+		if _, _, timed := said.TimeIn(text); timed {
+			return nil
+		}
+		return own
+	}
+	i := slices.IndexFunc(pairs, reading.IsKey(formula.OptWith.Name))
+	if i < 0 {
+		return nil
+	}
+	with, _, ok := rd.Literal(pairs[i].Value)
+	if _, why := said.Which(with, rd.Names(s)); !ok || why == "" {
+		return nil
+	}
+	return pairs[i].Value
+}
+
+// isNumber reports whether a value is a whole number, in quotes or not.
+func (rd *Reader) isNumber(e hclsyntax.Expression) bool {
+	_, _, whole := rd.Values().WholeNumber(e)
+	text, _, ok := rd.Literal(e)
+	_, times := said.Times(text)
+	return whole || ok && (said.Whole(text) || times)
+}
+
+// noVerb reports a step without a verb.
+func (rd *Reader) noVerb(pairs []reading.Pair, e hclsyntax.Expression) {
+	for _, pair := range pairs {
+		if formula.StepNamed(pair.Key).Option == nil {
+			if line := said.OtherStep(pair.Key); line != "" {
+				text, _, _ := source.StringLiteral(pair.Value)
+				line = said.WithTime(line, text)
+				rd.Fault(pair.Place, "no step %q; write %s", pair.Key, line)
+				return
+			}
+			rd.Fault(pair.Place, "%s", unknownStep(pair.Key))
+			return
+		}
+	}
+	for _, pair := range pairs {
+		if word := formula.StepNamed(pair.Key); word.Option != nil && word.Verb != nil {
+			rd.Fault(pair.Place, "slice stands beside a roll, with its length: { roll = \"coil\", "+
+				"slice = \"40 mm\" }; for a number of pieces write { divide = 12 }")
+			return
+		}
+	}
+	rd.Fault(rd.Place(e.Range()),
+		"this step says nothing to do; start it with a verb: { rest = \"1 h\", at = \"room\" }")
+}
+
+// readOwn reads the verb's own value, or keeps that it is "?", to be decided.
+func (rd *Reader) readOwn(s *formula.Step, e hclsyntax.Expression) {
+	own, what := s.Verb.Own, s.Verb.Name
+	switch {
+	case rd.IsOpen(e):
+		s.OpenOwn = true
+	// { knock_back = true }
+	case formula.PlacedText(rd.Place(e.Range())) == "true" && !s.Verb.PutsOn():
+		rd.readDone(s, rd.Place(e.Range()))
+	case s.Verb.PutsOn():
+		if name, at, ok := rd.Text(e, what); ok && rd.Layered != nil &&
+			said.Key(s.Word) == "laminate" {
+			rd.readLayers(s, name, at)
+		} else if ok {
+			s.Words = name
+			rd.Uses = append(rd.Uses, Use{Step: s, Name: name, Place: at})
+		}
+	case rd.listOwn(s, e):
+	case own.Words:
+		if text, at, ok := rd.Text(e, what); ok {
+			s.Words = text
+			rd.tinInWords(s, text, at)
+			if said.Waits(text) {
+				rd.Fault(at, "%s: the wait in %q is a step of its own: write { rest = \"?\" } or "+
+					"{ chill = \"?\" } with its time, after this one", what, text)
+			}
+			if own.Bare {
+				rd.Uses = append(rd.Uses, Use{Step: s, Name: text, Place: at})
+			}
+			if own.Kinds != 0 && text != "" && text[0] >= '0' && text[0] <= '9' {
+				s.Measure, _ = rd.QuantityText(text, at, own.Kinds, what)
+			}
+		}
+	default:
+		rd.readOwnQuantity(s, e)
+	}
+}
+
+func (rd *Reader) readOwnQuantity(s *formula.Step, e hclsyntax.Expression) {
+	own, what := s.Verb.Own, s.Verb.Name
+	if text, at, ok := rd.Literal(e); ok && s.Verb.Divides() && !quantity.IsPlain(text) {
+		if n, sized := said.SizedCount(text); sized {
+			x, _ := said.Count(n)
+			s.Measure = values.BareCount(x, at)
+			s.Measure.Text = text
+			return
+		}
+		if said.CutSize(text) {
+			s.OpenOwn = true
+			s.Note = strings.TrimSpace(s.Note + " " + text)
+			rd.Assumed(at, fmt.Sprintf(
+				"%q says no number of pieces: taken as \"?\", or as pieces says", text))
+			return
+		}
+	}
+	if text, at, ok := rd.Literal(e); ok && s.Verb.Turns() && !quantity.IsPlain(text) {
+		switch {
+		case rd.readFolds(s, text, at), rd.readTurns(s, text, at):
+			return
+		case rd.foldsDuring(s, text, at):
+			return
+		case turns.Is(text), turns.Is(said.Key(s.Word) + " " + text): // { punch = "down" }
+			s.Measure = values.BareCount(1, at)
+			s.Measure.Text = text
+			return
+		case rd.IsProse("", text, nil) && s.Verb.Own.Count:
+			if _, times := said.Times(text); !times {
+				s.OpenOwn, s.Note = true, text
+				rd.Assumed(at, fmt.Sprintf("%q says no number of times: taken as \"?\"", text))
+				return
+			}
+		}
+	}
+	if rd.readSized(s, e) {
+		return
+	}
+	var g formula.Given
+	var ok bool
+	if own.Kinds.Has(quantity.Time) && rd.saidTime(s, e) ||
+		own.Kinds.Has(quantity.Length) && rd.SaidArea(s, e, true, what) {
+		return
+	}
+	if !own.Count {
+		g, ok = rd.Quantity(e, own.Kinds, what)
+	} else if n, at, whole := rd.Values().WholeNumber(e); whole {
+		g, ok = values.BareCount(n, at), true
+	} else {
+		g, ok = rd.Values().CountOr(e, own.Kinds|formula.ForCount, what)
+	}
+	switch {
+	case !ok:
+	case g.Kind == quantity.Time:
+		s.Time = g
+		if g.Interval == quantity.Overnight && !strings.ContainsAny(g.Text, "0123456789") {
+			rd.Assumed(g.Place, "\"overnight\" is read as 8 h to 14 h (trade usage, a judgement); "+
+				"write your own hours")
+		}
+		rd.Within(g, 0, formula.MaxMinutes,
+			"a step of more than 60 days is not read; write 60 days at the most")
+	default:
+		s.Measure = g
+	}
+}
+
+// Names are the names of the ingredients of a step's part.
+func (rd *Reader) Names(s *formula.Step) []string {
+	var out []string
+	for _, in := range s.Part.Ingredients {
+		if !in.Apart {
+			out = append(out, in.Name)
+		}
+	}
+	return out
+}

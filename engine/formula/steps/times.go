@@ -1,0 +1,377 @@
+package steps
+
+import (
+	"fmt"
+	"regexp"
+	"slices"
+	"strings"
+
+	"github.com/hashicorp/hcl/v2/hclsyntax"
+
+	"forebake/engine/figure"
+	"forebake/engine/formula"
+	"forebake/engine/formula/ingredients"
+	"forebake/engine/quantity"
+	"forebake/engine/said"
+	"forebake/engine/said/sponge"
+	"forebake/engine/said/unread"
+	"forebake/engine/source"
+	"forebake/engine/spelling"
+)
+
+// signTime is how long a wait for a sign usually is, min.
+type signTime struct {
+	waits  func(*formula.Step) bool
+	sign   func() *regexp.Regexp
+	usual  figure.Interval
+	source string
+}
+
+var relaxed = spelling.Pattern(`(?i)relax|slack|rested`)
+
+var anySign = spelling.Pattern(``)
+
+var rising = spelling.Pattern(`(?i)doubl|bulk|risen|volume|puff|ready|light|jiggl`)
+
+var tripled = spelling.Pattern(`(?i)tripl|three times`)
+
+var working = spelling.Pattern(`(?i)bubbl|foam|froth|activ|spong|dom(?:ed|es)|peak`)
+
+const usage = "trade usage, a judgement"
+
+// signTimes are asked in order. A sign without a row is a time to be decided.
+var signTimes = []signTime{
+	{(*formula.Step).IsCold, rising, hours(8, 18),
+		"a dough over night in the cold, 8 to 18 h: memory"},
+	{func(s *formula.Step) bool { return s.Verb.Soaks() }, anySign, hours(5.0/60, 20.0/60), usage},
+	{func(s *formula.Step) bool { return s.Verb.Proofs() }, anySign, hours(0.75, 2.5), usage},
+	{isRise, tripled, hours(3, 12),
+		"first dough of a panettone 10 to 12 h: course notes (read); the rest a judgement"},
+	{isRise, rising, hours(1, 3), "bulk of sweet doughs 1 to 3 h: trade pages (read)"},
+	{isRise, working, hours(0.5, 12), usage},
+	{isRise, relaxed, hours(10.0/60, 40.0/60), usage},
+	{func(s *formula.Step) bool { return s.Verb.Mixes() }, anySign, hours(3.0/60, 15.0/60), usage},
+	{func(s *formula.Step) bool { return s.Verb.Melts() }, anySign, hours(2.0/60, 10.0/60), usage},
+	{func(s *formula.Step) bool { return s.Verb.Cooks() && s.Part.Kind != formula.Dough }, anySign,
+		hours(2.0/60, 20.0/60), usage},
+	{func(s *formula.Step) bool { return !s.Verb.Waits() && !s.Verb.Heats() }, anySign,
+		hours(1.0/60, 15.0/60), usage},
+	{func(s *formula.Step) bool {
+		return s.Verb.Cools() && s.Stands() == nil
+	}, anySign, hours(1, 4), usage},
+}
+
+// isRise reports whether the part is left to rise where it is warm, before its proof.
+func isRise(s *formula.Step) bool {
+	return s.Verb.Usual == formula.InRoom && s.Verb.Heat == formula.NoHeat && !s.IsCold()
+}
+
+func hours(lo, hi float64) figure.Interval { return figure.Interval{Lo: 60 * lo, Hi: 60 * hi} }
+
+// settleSign takes the usual time of a wait for a sign, and tells so. Of others the time is to be
+// decided. A time that is written stands.
+func (rd *Reader) settleSign(s *formula.Step, w formula.Sign) {
+	if s.Note == "" {
+		s.Note = w.Text
+	}
+	if s.Time.Set {
+		return
+	}
+	for _, t := range signTimes {
+		if !t.waits(s) || !t.sign().MatchString(w.Text) {
+			continue
+		}
+		q := quantity.Quantity{Kind: quantity.Time, Interval: t.usual, Unit: "h", Text: w.Text}
+		s.Time = formula.Given{Quantity: q, Place: w.At, Set: true}
+		rd.Assumed(w.At, fmt.Sprintf("%q says no time: taken as %s (%s); write your own",
+			w.Text, quantity.Duration(t.usual.Lo)+" to "+quantity.Duration(t.usual.Hi), t.source))
+		return
+	}
+	s.OpenOwn = true
+	rd.Assumed(w.At, fmt.Sprintf("%q says no time: taken as \"?\"; write the time", w.Text))
+}
+
+// heatOfWay takes what a filling gets to by the way that it is cooked, where no figure is written:
+// a custard that boils. What is cooked whole in water, as a dough, is not as hot in the middle.
+func (rd *Reader) heatOfWay(s *formula.Step) {
+	if w := s.Sign; w != nil && s.Way == nil && s.Verb.Cooks() {
+		s.Way = formula.WayIn(w.Text)
+	}
+	if s.To.Set || s.Core.Set || s.Way == nil || s.Way.Food == (figure.Interval{}) ||
+		s.Part.IsWhole() ||
+		slices.Contains(s.Open, formula.OptTo) || slices.Contains(s.Open, formula.OptCore) {
+		return
+	}
+	text := quantity.FormatInterval(s.Way.Food, "C")
+	q := quantity.Quantity{Kind: quantity.Temperature, Interval: s.Way.Food, Unit: "C", Text: text}
+	s.To = formula.Given{Quantity: q, Place: s.Place, Set: true}
+	rd.Assumed(s.Place,
+		fmt.Sprintf("what is cooked by %s gets to %s; write to where you measured it",
+			s.Way.Name, text))
+}
+
+// saidTime reads words in the place of a time: a sign to wait for, or a time with more said beside
+// it. It reports whether they were.
+func (rd *Reader) saidTime(s *formula.Step, e hclsyntax.Expression) bool {
+	text, at, ok := rd.Literal(e)
+	if !ok || said.PlainTime(text) {
+		return false
+	}
+	if sponge.Of(text).Named && rd.readSponge(s, text, at) {
+		return true
+	}
+	if sum, ok := said.Sum(text); ok && s.Verb.Mixes() {
+		s.Time, _ = rd.QuantityText(sum, at, formula.ForTime, s.Verb.Name)
+		s.Time.Text, s.Note = sum, text
+		rd.Assumed(at, fmt.Sprintf("%q is read as %s in all", text, sum))
+		return true
+	}
+	if one, ok := said.OneTime(text); ok {
+		s.Time, _ = rd.QuantityText(one, at, formula.ForTime, s.Verb.Name)
+		s.Time.Text, s.Note = one, text
+		rd.Assumed(at, fmt.Sprintf("%q is read as %s", text, one))
+		return true
+	}
+	if clear := said.Time(text); clear != text {
+		if q, fault := quantity.Read(clear, formula.ForTime); fault == nil {
+			s.Time = formula.Given{Quantity: q, Place: at, Set: true}
+			s.Time.Text = text
+			return true
+		}
+		text = clear
+	}
+	if rd.saidHeats(s, text, at) {
+		return true
+	}
+	if time, note, ok := said.TimeAside(text); ok {
+		s.Time, _ = rd.QuantityText(time, at, formula.ForTime, s.Verb.Name)
+		s.Time.Text, s.Manner = time, note
+		s.Note = strings.TrimSpace(s.Note + " " + text)
+		rd.Assumed(at, fmt.Sprintf("%q is read as %s", text, time))
+		return true
+	}
+	time, rest, ok := said.TimeIn(text)
+	if !ok {
+		before := s.Sign
+		if rd.namesOwn(s, text, at) || rd.namesClass(s, text, at) {
+			return true
+		}
+		if t, ok := said.TempIn(text); ok && s.Verb.Takes(formula.OptTo) { // "until thick, 65 C"
+			s.To, _ = rd.QuantityText(t, at, formula.ForTemperature, s.Verb.Name)
+			rd.Assumed(at, fmt.Sprintf("%q is read as to = %q", text, t))
+			text = strings.Trim(strings.Replace(text, t, "", 1), " ,;()")
+			s.Sign, s.Manner = &formula.Sign{Text: text, At: at}, text
+		} else if to := said.Until(text); to != "" && s.Verb.Takes(formula.OptTo) {
+			s.To, _ = rd.QuantityText(to, at, formula.ForTemperature, s.Verb.Name)
+			s.To.Text = text
+			rd.Assumed(at, fmt.Sprintf("%q is read as to = %q", text, to))
+			s.Sign, s.Manner = &formula.Sign{Text: text, At: at}, text
+		}
+		if s.Sign == nil && (said.Sign(text) || said.Manner(text)) {
+			s.Sign, s.Manner = &formula.Sign{Text: text, At: at}, text
+		}
+		return s.Sign != before || rd.besideOwn(s, text, at)
+	}
+	if _, fault := quantity.Read(text, formula.ForTime); fault == nil {
+		return false
+	}
+	s.Manner = rest
+	if _, why := said.Which(rest, rd.Names(s)); why == "" && s.Verb.Mixes() &&
+		len(s.With) == 0 { // "in the butter, 5 min"
+		rd.Withs = append(rd.Withs, Use{Step: s, Name: rest, Place: at})
+		rd.Assumed(at, fmt.Sprintf("%q is read as with = %q", text, rest))
+	} else if len(s.With) == 0 {
+		rd.namesClass(s, strings.TrimPrefix(rest, "in "), at)
+	}
+	s.Time, _ = rd.QuantityText(time, at, formula.ForTime, s.Verb.Name)
+	s.Time.Text = text
+	s.Sign = &formula.Sign{Text: rest, At: at}
+	rd.Assumed(at, fmt.Sprintf("%q is read as %s", text, time))
+	return true
+}
+
+// saidHeats reads a time that has a temperature beside it, or two times with an oven of two
+// heats. It reports whether it did.
+func (rd *Reader) saidHeats(s *formula.Step, text string, at source.Place) bool {
+	if first, then, ok := said.TwoHeats(text); ok && s.Verb.Bakes() {
+		s.Time, _ = rd.QuantityText(first.Time, at, formula.ForTime, s.Verb.Name)
+		s.At, _ = rd.QuantityText(first.Temp, at, formula.ForTemperature, s.Verb.Name)
+		time, _ := rd.QuantityText(then.Time, at, formula.ForTime, s.Verb.Name)
+		temp, _ := rd.QuantityText(then.Temp, at, formula.ForTemperature, s.Verb.Name)
+		s.Time.Text, s.At.Text, time.Text, temp.Text = first.Time, first.Temp, then.Time, then.Temp
+		rd.after = append(rd.after, func() *formula.Step { return s.GoesOn(time, temp) })
+		rd.Assumed(at, fmt.Sprintf("%q is read as two steps, { %s = %q, at = %q }, { %s = %q, "+
+			"at = %q }", text,
+			s.Word, first.Time, first.Temp, s.Word, then.Time, then.Temp))
+		return true
+	}
+	if time, to, ok := said.TimeTo(text); ok && !s.InHotFat() && rd.goesTo(s, time, to, text, at) {
+		return true
+	}
+	if t, ok := said.TimeAt(text); ok && !s.At.Set && s.Verb.Takes(formula.OptAt) {
+		if _, fault := quantity.Read(said.Time(t.Time), formula.ForTime); fault == nil {
+			s.Time, _ = rd.QuantityText(said.Time(t.Time), at, formula.ForTime, s.Verb.Name)
+			s.At, _ = rd.QuantityText(t.Temp, at, formula.ForTemperature, s.Verb.Name)
+			s.Time.Text, s.At.Text, s.Manner = t.Time, t.Temp, t.Rest
+			if t.Humidity != "" && s.Verb.Takes(formula.OptHumidity) {
+				s.Humidity, _ = rd.QuantityText(t.Humidity, at, formula.ForPercent, s.Verb.Name)
+			}
+			rd.Assumed(at, fmt.Sprintf("%q is read as %s, at = %q", text, t.Time, t.Temp))
+			return true
+		}
+	}
+	return false
+}
+
+// readSponge reads a sponge that is told in the words of a step, { mix = "Dampfl: yeast and
+// milk, 15 min rest" }, as what is wetted before the mix. It reports whether all its foods are
+// in the list, yeast among them.
+func (rd *Reader) readSponge(s *formula.Step, text string, at source.Place) bool {
+	told := sponge.Of(text)
+	names := rd.ownNames(s, told.Foods)
+	yeast := slices.ContainsFunc(names, func(name string) bool {
+		it := ingredients.Named(s.Part, name).Item
+		return it != nil && it.Yeast > 0
+	})
+	if !s.Verb.Soaks() && !(s.Verb.Mixes() && told.Named) || !yeast || len(s.With) > 0 {
+		return false
+	}
+	s.Verb = formula.StepNamed("bloom").Verb
+	for _, name := range names {
+		rd.Withs = append(rd.Withs, Use{Step: s, Name: name, Place: at})
+	}
+	if told.Time != "" {
+		s.Time, _ = rd.QuantityText(said.Time(told.Time), at, formula.ForTime, s.Verb.Name)
+	}
+	s.Sign = &formula.Sign{Text: text, At: at}
+	rd.Assumed(at, fmt.Sprintf("%q is read as a sponge of %s, left to stand before the mix: "+
+		"how much of each goes in is not read", text, strings.Join(names, " and ")))
+	return true
+}
+
+// goesTo reads a time with the temperature at its end, "3 min to 65 C". It reports whether the step
+// takes one.
+func (rd *Reader) goesTo(s *formula.Step, time, to, text string, at source.Place) bool {
+	field, o := &s.To, formula.OptTo
+	if !s.Verb.Takes(formula.OptTo) {
+		field, o = &s.Core, formula.OptCore
+	}
+	g, fault := quantity.Read(to, formula.ForTemperature)
+	if fault != nil || field.Set || !s.Verb.Takes(o) || s.Verb.Bakes() && g.Hi > hottestCore {
+		return false
+	}
+	*field, _ = rd.QuantityText(to, at, formula.ForTemperature, s.Verb.Name)
+	s.Time, _ = rd.QuantityText(said.Time(time), at, formula.ForTime, s.Verb.Name)
+	rd.Assumed(at, fmt.Sprintf("%q is read as %s, %s = %q", text, time, o.Name, to))
+	return true
+}
+
+// hottestCore is the most that the middle of a bake gets to, C: no water boils away there.
+const hottestCore = 105
+
+// besideOwn reads words in the place of a time: what goes in, with the way that it does told as not
+// read, or words alone, which leave the time to be found. It reports whether it did.
+func (rd *Reader) besideOwn(s *formula.Step, text string, at source.Place) bool {
+	if rd.readSponge(s, text, at) {
+		return true
+	}
+	if head, rest := said.Gradually(text); head != "" && rd.namesOwn(s, head, at) {
+		rd.NotRead(at, rest)
+		return true
+	}
+	if head, rest, ok := strings.Cut(text, ","); ok && !unread.Asked(rd.Opts.Larder, rest) &&
+		rd.namesOwn(s, strings.TrimSpace(head), at) {
+		rd.NotRead(at, rest)
+		return true
+	}
+	food := unread.Food(rd.Opts.Larder, text)
+	if _, why := said.Which(food, rd.Names(s)); food != "" && why == "" {
+		return false // it is in the list: a second line of it would double it
+	}
+	if food != "" && s.Verb.Mixes() {
+		rd.Problems = append(rd.Problems, source.Problem{Place: at,
+			Text: fmt.Sprintf("%s: %q stands in no list "+
+				"here; add it to the ingredients of %q, with its amount", s.Verb.Name, food,
+				s.Part.Name),
+			Paste: fmt.Sprintf("%q = \"?\"", food)})
+		return true
+	}
+	if !said.NoFigure(text) || unread.Asked(rd.Opts.Larder, text) && !s.Verb.Stores() {
+		return false // how long it is kept stays open: { store = "eat the same day" }
+	}
+	s.Sign = &formula.Sign{Text: text, At: at}
+	return true
+}
+
+// namesOwn reads the ingredients that stand in the place of a time: { dissolve = "the yeast" }.
+func (rd *Reader) namesOwn(s *formula.Step, text string, at source.Place) bool {
+	if !s.Verb.Joins() && !s.Verb.Heats() || s.Verb.Bakes() {
+		return false
+	}
+	names := []string{text}
+	if _, why := said.Which(text, rd.Names(s)); why != "" {
+		names = rd.ownNames(s, text)
+	}
+	for _, name := range names {
+		rd.Withs = append(rd.Withs, Use{Step: s, Name: name, Place: at})
+	}
+	if len(names) == 0 {
+		return false
+	}
+	if s.Verb.Mixes() || s.Verb.Melts() {
+		s.Sign = &formula.Sign{Text: text, At: at} // its time is the usual one
+		return true
+	}
+	s.OpenOwn = true
+	rd.Assumed(at, fmt.Sprintf("%q says what goes in and no time: taken as \"?\"", text))
+	return true
+}
+
+// sideways are words for how wide or long a sheet is, and not how thick.
+var sideways = spelling.Pattern(`(?i)^\d[\d./½¼¾ ]*[- ]?(?:inch(?:es)?|in|cm|mm|") ` +
+	`(?:wide|long|across)\b`)
+
+// SaidArea reads a sheet that is given as length by width, or answers a side that is, and reports
+// whether it did.
+func (rd *Reader) SaidArea(s *formula.Step, e hclsyntax.Expression, own bool, what string) bool {
+	text, at, ok := rd.Literal(e)
+	if !ok || quantity.IsPlain(text) {
+		return false
+	}
+	long, short, isArea := said.Area(text)
+	if one, ok := said.LengthIn(text); ok && !isArea && !(own && sideways().MatchString(text)) {
+		g, ok := rd.QuantityText(one, at, formula.ForLength, what)
+		if g.Text = one; ok && own {
+			s.Measure = g
+		} else if ok {
+			s.Wide = &g
+		}
+		return ok
+	}
+	switch {
+	case !isArea && own && (said.NoFigure(text) || sideways().MatchString(text)):
+		// { flatten = "by hand" }, { roll = "10 inches wide, up to 12" }
+		s.OpenOwn, s.Note = true, text
+		rd.Assumed(at, fmt.Sprintf("%q says no thickness: taken as \"?\"", text))
+		return true
+	case !isArea:
+		return false
+	case !own:
+		rd.Fault(at, "%s: one side, the one that is rolled up: write %q, or %q", what, long.Text,
+			short.Text)
+		return true
+	}
+	if thick := said.ThickIn(text); thick != "" {
+		s.Measure, _ = rd.QuantityText(thick, at, formula.ForLength, what)
+	} else {
+		s.OpenOwn = true // the thickness is to be decided
+	}
+	if s.Wide == nil {
+		s.Wide = &formula.Given{Quantity: long, Place: at, Set: true}
+		s.Wide.Text = text
+	}
+	rd.Assumed(at, fmt.Sprintf("%q is length by width: the thickness is taken as \"?\", and the "+
+		"longer side as the one that is rolled up; write { %s = \"5 mm\", wide = %q } with your "+
+		"thickness", text, what, long.String()))
+	return true
+}

@@ -1,0 +1,409 @@
+package steps
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"github.com/hashicorp/hcl/v2"
+	"github.com/hashicorp/hcl/v2/hclsyntax"
+
+	"forebake/engine/formula"
+	"forebake/engine/formula/values"
+	"forebake/engine/reading"
+	"forebake/engine/said"
+	"forebake/engine/said/turns"
+	"forebake/engine/source"
+	"forebake/engine/spelling"
+)
+
+// settleOption settles what a word that is a verb and an option stands for: the verb where
+// the step has no other.
+func settleOption(words []formula.StepWord) {
+	other := false
+	for _, w := range words {
+		other = other || w.Verb != nil && w.Option == nil
+	}
+	for i := range words {
+		if words[i].Option != nil && other {
+			words[i].Verb = nil
+		}
+	}
+}
+
+// unknownStep says that a word is no step, with the near words for one, else all steps.
+func unknownStep(word string) string {
+	var words []string
+	for _, v := range formula.Verbs {
+		words = append(append(words, v.Name), v.Also...)
+	}
+	words = append(words, said.OtherSteps()...)
+	for _, w := range formula.Ways {
+		words = append(words, w.Steps...)
+	}
+	if near := spelling.Nearest(word, words, 3); len(near) > 0 {
+		return fmt.Sprintf("no step %q; nearest is %s", word, strings.Join(near, ", "))
+	}
+	return fmt.Sprintf("no step %q; known are %s", word, strings.Join(formula.VerbNames(nil), ", "))
+}
+
+// stepWord finds a key of a step. To laminate is to put the butter in where the turns are
+// steps of their own.
+func (rd *Reader) stepWord(s *formula.Step, pair reading.Pair) formula.StepWord {
+	word := formula.StepNamed(pair.Key)
+	if said.Key(pair.Key) == "laminate" && rd.Layered == nil &&
+		slices.ContainsFunc(s.Part.Steps, func(s *formula.Step) bool { return s.Verb.Fills() }) {
+		rd.Assumed(pair.Place, "laminate after the butter is in is read as its turns; each sheet "+
+			"before a turn is a step of its own")
+		return formula.StepNamed("turn")
+	}
+	if word == (formula.StepWord{}) && said.Key(pair.Key) == "laminate" && (rd.turnsLater ||
+		rd.Layered != nil) {
+		if rd.Layered == nil {
+			rd.Assumed(pair.Place, "laminate is read as the butter that is put in: the turns "+
+				"are the folds below")
+		}
+		return formula.StepNamed("enclose")
+	}
+	text, at, _ := rd.Literal(pair.Value)
+	first, rest, more := strings.Cut(said.Key(pair.Key), " ")
+	switch {
+	case word.Verb != nil && word.Verb.Turns() && said.Rotates(text): // { turn = "90 degrees" }
+		rd.Assumed(at, fmt.Sprintf("%s = %q is read as turned round, and not as a fold", pair.Key,
+			text))
+		return formula.StepNamed(formula.HandleVerb.Name)
+	case word != (formula.StepWord{}):
+	case said.Covering(first): // with a thing that covers, or with what is eaten
+		return rd.covering(pair.Place, first, text)
+	case first == "serve" && said.NoFigure(text) && strings.Contains(text, " "):
+		rd.Assumed(at, fmt.Sprintf("%q is kept as a note: what waits for service, warm "+
+			"or cold, is a hold", text))
+		return formula.StepNamed("serve warm")
+	// { add_butter = "5 min" }
+	case more && formula.StepNamed(first).Verb == formula.MixVerb && rd.mixes(rest):
+		rd.Assumed(pair.Place, fmt.Sprintf("%s is read as a mix of %s", pair.Key, rest))
+		return formula.StepNamed(first)
+	}
+	return word
+}
+
+// covering is the step that covers or wraps: a wait where a time is said, work of the hands
+// where only a cloth or paper is, else what puts another part on.
+func (rd *Reader) covering(at source.Place, word, text string) formula.StepWord {
+	_, _, timed := said.TimeIn(text)
+	switch {
+	case timed && (said.IsCover(text) || !rd.IsFood(text)):
+		rd.Assumed(at, word+" with a time is read as a rest")
+		return formula.StepNamed(formula.RestVerb.Name)
+	case said.IsCover(text) || text == "":
+		rd.Assumed(at, fmt.Sprintf("%s = %q is read as work of the hands; covered = true in a "+
+			"step says that it is covered", word, text))
+		return formula.StepNamed(formula.HandleVerb.Name)
+	case word == "wrap":
+		return formula.StepNamed("enclose")
+	}
+	return formula.StepNamed("coat")
+}
+
+// mixes reports whether a word is an ingredient of the part that is read.
+func (rd *Reader) mixes(word string) bool {
+	_, why := said.Which(word, rd.Listed)
+	return why == ""
+}
+
+// tinAlone reads a step that names a tin and no verb: the dough goes into it.
+func (rd *Reader) tinAlone(s *formula.Step, pairs []reading.Pair, words []formula.StepWord) bool {
+	isTin := func(w formula.StepWord) bool { return w.Option == formula.OptTin }
+	i := slices.IndexFunc(words, isTin)
+	if i < 0 {
+		return false
+	}
+	text, _, _ := rd.Literal(pairs[i].Value)
+	s.Verb, s.Place, s.Word, s.Words = formula.PanVerb, pairs[i].Place, pairs[i].Key, text
+	return true
+}
+
+// steamApart gives a step that says nothing but whether there is steam to the bake that it
+// stands before, and reports whether it did.
+func (rd *Reader) steamApart(items []hclsyntax.Expression, i int) bool {
+	object, ok := items[i].(*hclsyntax.ObjectConsExpr)
+	if !ok || i+1 == len(items) || len(object.Items) != 1 ||
+		wordOf(object.Items[0]).Option != formula.OptSteam {
+		return false
+	}
+	bake, isObject := items[i+1].(*hclsyntax.ObjectConsExpr)
+	if v := verbOf(items[i+1]); !isObject || v == nil || !v.Takes(formula.OptSteam) ||
+		slices.ContainsFunc(bake.Items, func(pair hclsyntax.ObjectConsItem) bool {
+			return wordOf(pair).Option == formula.OptSteam
+		}) {
+		return false
+	}
+	whole := *bake
+	whole.Items = append(slices.Clone(bake.Items), object.Items[0])
+	rd.Assumed(rd.Place(object.Range()), "steam before the bake is read as its steam")
+	items[i+1] = &whole
+	return true
+}
+
+// settleVerb takes another verb where the value says that it is meant: a roll that ends
+// flat, a fold of ingredients.
+func (rd *Reader) settleVerb(s *formula.Step, own hclsyntax.Expression) {
+	if rd.firstRise {
+		s.Verb = formula.RestVerb
+		rd.Assumed(s.Place, s.Word+" stands before the work on the bench: it is read as the first "+
+			"rise, a rest")
+	}
+	text, at, ok := rd.Literal(own)
+	switch {
+	case !ok:
+		return
+	case s.Verb.Coils() && said.RolledOut(text):
+		s.Verb = formula.SheetVerb
+	case s.Verb.Coils() && s.IsAfterHeat() && rd.TossedIn(text) != "":
+		s.Verb = formula.BrushVerb // baked or fried, it is tossed in sugar
+	case s.Verb.Turns() && said.NoFigure(text):
+		if _, why := said.Which(text, rd.Names(s)); why != "" {
+			return
+		}
+		s.Verb = formula.MixVerb
+	default:
+		return
+	}
+	rd.Assumed(at, fmt.Sprintf("%s = %q is read as %s", s.Word, text, s.Verb.Name))
+}
+
+// TossedIn is what the larder knows of what a piece is rolled in, "caster sugar, for
+// tossing"; "" for none.
+func (rd *Reader) TossedIn(text string) string {
+	if head, ok := said.Apart(text); ok {
+		text = head
+	}
+	if !rd.IsFood(text) {
+		return ""
+	}
+	return text
+}
+
+// asStep is a step that is written as one text, "mix 10 min", as the file holds it; ""
+// where its first words are no verb.
+func asStep(text string) string {
+	words := strings.Fields(text)
+	for n := min(2, len(words)); n > 0; n-- {
+		head := strings.ToLower(strings.Trim(strings.Join(words[:n], " "), ":,"))
+		if formula.StepNamed(head).Verb == nil {
+			continue
+		}
+		key := strings.ReplaceAll(head, " ", "_")
+		if rest := strings.Join(words[n:], " "); rest != "" {
+			return fmt.Sprintf("{ %s = %q },", key, rest)
+		}
+		return fmt.Sprintf("{ %s = \"?\" },", key)
+	}
+	return ""
+}
+
+// verbsAlone parts a step that holds verbs and no option, { mix = "10 min", rest = "1 h" },
+// into steps; none where an option could belong to either.
+func verbsAlone(item hclsyntax.Expression) (out []hclsyntax.Expression) {
+	object, ok := item.(*hclsyntax.ObjectConsExpr)
+	if !ok {
+		return nil
+	}
+	for _, pair := range object.Items {
+		if w := wordOf(pair); w.Verb == nil || w.Option != nil || w.Verb.PutsOn() ||
+			said.OtherOption(hcl.ExprAsKeyword(pair.KeyExpr)) != "" {
+			return nil
+		}
+		one := *object
+		one.Items = []hclsyntax.ObjectConsItem{pair}
+		out = append(out, &one)
+	}
+	return out
+}
+
+// hasTurns reports whether a step folds the dough.
+func hasTurns(item hclsyntax.Expression) bool {
+	object, ok := item.(*hclsyntax.ObjectConsExpr)
+	return ok && slices.ContainsFunc(object.Items, func(pair hclsyntax.ObjectConsItem) bool {
+		v := wordOf(pair).Verb
+		return v != nil && v.Turns()
+	})
+}
+
+// risesAgain reports whether the first of some steps is a proof, and the dough is worked,
+// folded, cut or shaped after it, and left again before it is heated: then it was the
+// first rise.
+func risesAgain(items []hclsyntax.Expression) bool {
+	worked := false
+	for i, item := range items {
+		v := verbOf(item)
+		switch {
+		case i == 0 && (v == nil || !v.Proofs()):
+			return false
+		case i == 0 || v == nil:
+		case v.HeatsThrough():
+			return false
+		case v.Waits() && worked:
+			return true
+		case v.Order == formula.RawOnly && v.Degasses(), v.Divides(), v.Turns():
+			worked = true
+		}
+	}
+	return false
+}
+
+// verbOf is the verb of a step as it is written; nil for none.
+func verbOf(item hclsyntax.Expression) *formula.Verb {
+	object, ok := item.(*hclsyntax.ObjectConsExpr)
+	if !ok {
+		return nil
+	}
+	for _, pair := range object.Items {
+		if w := wordOf(pair); w.Verb != nil && w.Option == nil {
+			return w.Verb
+		}
+	}
+	return nil
+}
+
+// twoThings gives the filling verb of a step and the one other verb beside it; nil where
+// there is none of its kind, or more than one.
+func twoThings(item hclsyntax.Expression) (fill, other *formula.Verb) {
+	object, ok := item.(*hclsyntax.ObjectConsExpr)
+	if !ok {
+		return nil, nil
+	}
+	for _, pair := range object.Items {
+		switch w := wordOf(pair); {
+		case w.Verb == nil || w.Option != nil:
+		case w.Verb.Fills() && fill == nil:
+			fill = w.Verb
+		case !w.Verb.Fills() && other == nil:
+			other = w.Verb
+		default:
+			return nil, nil // three things at once
+		}
+	}
+	return fill, other
+}
+
+// wordOf is what the key of a pair in a step means.
+func wordOf(pair hclsyntax.ObjectConsItem) formula.StepWord {
+	return formula.StepNamed(hcl.ExprAsKeyword(pair.KeyExpr))
+}
+
+// readDone takes a step that says no more than that it is done: once, or of an open time.
+func (rd *Reader) readDone(s *formula.Step, at source.Place) {
+	switch {
+	case s.Verb.Turns():
+		s.Measure = values.BareCount(1, at)
+	case s.Verb.Own.Words:
+	default:
+		s.OpenOwn = true
+		rd.Assumed(at, fmt.Sprintf("%s = true says no figure: taken as \"?\"", s.Word))
+	}
+}
+
+// readFolds reads how often a dough is folded with the wait between, "3 times, every 20
+// min": a fold and a wait each. It reports whether it did.
+func (rd *Reader) readFolds(s *formula.Step, text string, at source.Place) bool {
+	n, wait, ok := said.Every(text)
+	if !ok {
+		return false
+	}
+	time, ok := rd.QuantityText(wait, at, formula.ForTime, s.Verb.Name)
+	if !ok {
+		return true
+	}
+	word := strings.ReplaceAll(strings.ToLower(text), "fridge", formula.ChillVerb.Name)
+	s.Measure = values.BareCount(1, at)
+	for i := range n {
+		if i > 0 {
+			rd.after = append(rd.after, func() *formula.Step {
+				one := *s
+				return &one
+			})
+		}
+		rd.after = append(rd.after, func() *formula.Step { return s.Standing(time, word) })
+	}
+	rd.Assumed(at, fmt.Sprintf("%q is read as %d times { %s = 1 }, { rest = %q }", text, n,
+		s.Word, wait))
+	return true
+}
+
+// foldsDuring reads folds that lie within the rise that they stand beside, "1 at 45 min": their
+// moments take no time of their own. It reports whether it did.
+func (rd *Reader) foldsDuring(s *formula.Step, text string, at source.Place) bool {
+	n, ok := turns.During(text)
+	if ok {
+		s.Measure = values.BareCount(float64(n), at)
+		s.Measure.Text, s.Note = text, text
+		rd.Assumed(at, fmt.Sprintf("%q is read as %s = %d within the rise beside it, whose time "+
+			"holds its wait", text, s.Word, n))
+	}
+	return ok
+}
+
+// readTurns reads turns that are told by their kinds, and reports whether it did.
+func (rd *Reader) readTurns(s *formula.Step, text string, at source.Place) bool {
+	n, ok := turns.Several(text)
+	if ok {
+		s.Measure = values.BareCount(float64(n), at)
+		s.Measure.Text = text
+		rd.Assumed(at, fmt.Sprintf("%q is read as %d turns", text, n))
+	}
+	return ok
+}
+
+// readLayers reads a lamination as one word, { laminate = "3 single folds" }: the fat that
+// the list has for it is put in, and each fold is sheeted, folded and left for what
+// rest_between says.
+func (rd *Reader) readLayers(s *formula.Step, text string, at source.Place) {
+	p := rd.layerPart(s)
+	rd.Uses = append(rd.Uses, Use{Step: s, Name: p.Name, Place: at})
+	n, rest, ok := turns.Folds(text)
+	if !ok {
+		n = 0
+	}
+	for range n {
+		rd.after = append(rd.after,
+			func() *formula.Step {
+				return &formula.Step{Part: s.Part, Verb: formula.SheetVerb, Place: s.Place,
+					OpenOwn: true}
+			},
+			func() *formula.Step {
+				return &formula.Step{Part: s.Part, Verb: formula.FoldVerb, Place: s.Place,
+					Measure: values.BareCount(1, at)}
+			}, func() *formula.Step {
+				if !rd.between.Set {
+					return nil
+				}
+				return s.Standing(rd.between, rd.betweenWord)
+			})
+	}
+	says := fmt.Sprintf("{ fill = %q }, then { sheet = \"?\" } and { fold = 1 } %d times",
+		p.Name, n)
+	if n == 0 || rest != "" {
+		rest = text
+		says = fmt.Sprintf("{ fill = %q }; write each turn as { sheet = \"?\" }, { fold = 1 }",
+			p.Name)
+	}
+	rd.Assumed(at, fmt.Sprintf("%s = %q is read as %s, with what stands between them", s.Word,
+		text, says))
+}
+
+// layerPart makes a filling of the fat that a dough's list has for its layers.
+func (rd *Reader) layerPart(s *formula.Step) *formula.Part {
+	in := rd.Layered
+	p := &formula.Part{
+		Formula: rd.Formula, Name: in.Name, Place: in.Place, Implied: true, Kind: formula.Filling,
+		Ingredients: []*formula.Ingredient{in}}
+	s.Part.Ingredients = slices.DeleteFunc(s.Part.Ingredients,
+		func(i *formula.Ingredient) bool { return i == in })
+	in.Part, rd.Layered = p, nil
+	rd.Formula.Parts = append(rd.Formula.Parts, p)
+	rd.Assumed(in.Place, fmt.Sprintf("%q is not mixed in: it is read as filling %q { "+
+		"ingredients = { %q = %q } }",
+		in.Name, in.Name, in.Item.Name, formula.WrittenText(in.Amount.Given)))
+	return p
+}
