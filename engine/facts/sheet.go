@@ -27,7 +27,7 @@ type Sheet struct {
 	usual      *Sheet // with every open seasoning at most as usual, see Usual
 	isUsual    bool   // that one is turned to the formula at hand
 	spanning   spanning
-	settled    map[asked][]*formula.Ingredient // what Settles gave; several rules ask it of one figure
+	settled    map[asked][]*formula.Ingredient // what Settles gave: several rules ask it
 }
 
 // asked is a figure of a subject.

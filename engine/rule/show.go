@@ -66,25 +66,16 @@ const noFigure = "unknown"
 
 // Show prints a fact's value with its unit, "about" if modelled.
 func Show(f *facts.Fact, v *facts.Value) string {
-	switch f.Type {
-	case facts.Text, facts.List:
-		if v.Absent {
-			return noFigure
-		}
+	switch {
+	case f.Type == facts.YesNo && v.Lo == 1:
+		return "yes"
+	case f.Type == facts.YesNo && v.Hi == 0 && !v.Absent:
+		return "no"
+	case f.Type == facts.YesNo || v.Absent:
+		return noFigure
+	case f.Type == facts.Text || f.Type == facts.List:
 		return words(v.Words)
-	case facts.YesNo:
-		switch {
-		case v.Lo == 1:
-			return "yes"
-		case v.Hi == 0 && !v.Absent:
-			return "no"
-		}
-		return noFigure
-	}
-	if v.Absent {
-		return noFigure
-	}
-	if facts.LimitsNothing(f, v) {
+	case facts.LimitsNothing(f, v):
 		return "none"
 	}
 	if v.Origin == figure.ByModel && !math.IsNaN(v.Mid) && !math.IsInf(v.Mid, 0) {
