@@ -81,7 +81,6 @@ var mayKnow = map[string][]string{
 		"engine/source",
 	}, // what an answer is, never how it was found
 	"engine/said": {
-		"engine/figure",
 		"engine/larder",
 		"engine/quantity",
 		"engine/said/unread",
@@ -95,6 +94,12 @@ var mayKnow = map[string][]string{
 		"engine/quantity",
 		"engine/spelling",
 	}, // an oven's heat on several scales; it knows no formula
+	"engine/said/tins": {
+		"engine/figure", "engine/quantity", "engine/said", "engine/spelling",
+	}, // the names of tins; it knows no formula
+	"engine/said/work": {
+		"engine/said", "engine/spelling",
+	}, // the work of a step; it knows no formula
 	"engine/said/turns":  {"engine/spelling"}, // words for folds of a dough; it knows no formula
 	"engine/said/around": {"engine/spelling"}, // what is around a part; it knows no formula
 	"engine/said/puton": {
@@ -140,6 +145,7 @@ var mayKnow = map[string][]string{
 		"engine/larder",
 		"engine/quantity",
 		"engine/reading",
+		"engine/said/tins",
 		"engine/said",
 		"engine/said/around",
 		"engine/said/puton",
@@ -168,6 +174,7 @@ var mayKnow = map[string][]string{
 		"engine/larder",
 		"engine/quantity",
 		"engine/reading",
+		"engine/said/tins",
 		"engine/said",
 		"engine/said/around",
 		"engine/said/beside",
@@ -175,6 +182,7 @@ var mayKnow = map[string][]string{
 		"engine/said/sponge",
 		"engine/said/turns",
 		"engine/said/unread",
+		"engine/said/work",
 		"engine/source",
 		"engine/spelling",
 	}, // the steps of one part; what they name is looked up later
@@ -200,6 +208,7 @@ var mayKnow = map[string][]string{
 	"engine/recipe/list": {
 		"engine/larder",
 		"engine/quantity",
+		"engine/said/tins",
 		"engine/said",
 		"engine/spelling",
 	}, // one line of a list of ingredients; it knows no formula

@@ -26,6 +26,7 @@ var rowsOf = []struct {
 		"engine/formula/values/stands.go shape", // how a part stands: a slab, a ball
 		"engine/formula/ways.go pan",            // a way to cook
 		"engine/said/other.go pan",              // a tin
+		"engine/said/said.go cool",              // how warm a thing is
 	}},
 	{"engine/formula/ways.go", wayNames(), []string{
 		"engine/formula/verbs.go pan",          // a verb

@@ -1,12 +1,17 @@
 package formula
 
 import (
+	"fmt"
+	"strings"
+
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
 	"forebake/engine/formula/values"
 	"forebake/engine/larder"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
+	"forebake/engine/said"
+	"forebake/engine/said/around"
 	"forebake/engine/said/puton"
 	"forebake/engine/source"
 )
@@ -58,6 +63,29 @@ func (rd *Reader) Assumed(at source.Place, says string) {
 	}
 }
 
+// WordsAlone takes back the problems of a value from before on where its text has no figure and no
+// word that is known, and reports whether it did: such a value is open.
+func (rd *Reader) WordsAlone(before int, text string) bool {
+	if len(rd.Problems) == before || !said.NoFigure(text) {
+		return false
+	}
+	for _, p := range rd.Problems[before:] {
+		if p.Unread == "" {
+			return false
+		}
+	}
+	rd.Problems = rd.Problems[:before]
+	return true
+}
+
+// KeepWords keeps as a note what stands where a figure is due, and tells that it is taken as "?".
+func (rd *Reader) KeepWords(s *Step, key, text string, at source.Place) {
+	s.Note = strings.TrimSpace(s.Note + " " + key + " " + text)
+	s.Sealed = s.Sealed || around.Airless(text)
+	rd.Assumed(at, fmt.Sprintf("%s: %q says no figure: taken as \"?\"",
+		strings.TrimSpace(s.Verb.Name+" "+key), text))
+}
+
 // Values reads values that depend on nothing else in the
 func (rd *Reader) Values() values.Reader { return values.Reader{Reader: rd.Reader} }
 
@@ -81,7 +109,12 @@ func (rd *Reader) FillStep(s *Step, o *Option, e hclsyntax.Expression) {
 		s.Open = append(s.Open, o)
 		return
 	}
+	before := len(rd.Problems)
 	o.read(rd, s, e, s.Verb.Says[o.Index])
+	if text, at, _ := rd.Literal(e); rd.WordsAlone(before, text) {
+		s.Open = append(s.Open, o)
+		rd.KeepWords(s, o.Name, text, at)
+	}
 }
 
 // FillIngredient reads the option into an ingredient. It is the one place where "?" is known here.
@@ -106,5 +139,10 @@ func (rd *Reader) FillIngredient(
 	if !o.own {
 		quoted += " " + o.Name
 	}
+	before := len(rd.Problems)
 	o.read(rd, in, e, quoted)
+	if text, at, _ := rd.Literal(e); o.open == nil && rd.WordsAlone(before, text) {
+		in.Open = append(in.Open, o)
+		rd.Assumed(at, fmt.Sprintf("%s: %q says no figure: taken as \"?\"", quoted, text))
+	}
 }

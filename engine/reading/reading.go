@@ -41,6 +41,19 @@ func (r *Reader) Fault(at source.Place, format string, args ...any) {
 	r.Problems = append(r.Problems, source.Problem{Place: at, Text: fmt.Sprintf(format, args...)})
 }
 
+// FaultUnread records that a text says no figure, and none of the known words. A single word, or
+// two of which one is near to a known word, may be a slip: such a text is no
+// source.Problem.Unread.
+func (r *Reader) FaultUnread(at source.Place, text string, known []string, fault string) {
+	p := source.Problem{Place: at, Text: fault}
+	words := strings.Fields(text)
+	isSlip := func(word string) bool { return IsNear(word, known) }
+	if len(words) > 2 || len(words) == 2 && !slices.ContainsFunc(words, isSlip) {
+		p.Unread = text
+	}
+	r.Problems = append(r.Problems, p)
+}
+
 // written returns the expression as the user wrote it, shortened for
 // a message.
 func (r *Reader) written(e hclsyntax.Expression) string {
@@ -143,7 +156,7 @@ func (r *Reader) QuantityText(text string, at source.Place, allowed quantity.Kin
 			at = source.Place{File: at.File, Start: at.Start + fault.Start,
 				End: at.Start + fault.End}
 		}
-		r.Fault(at, "%s: %s", what, fault.Text)
+		r.FaultUnread(at, text, nil, what+": "+fault.Text)
 		return Given{}, false
 	}
 	return Given{Quantity: q, Place: at, Set: true}, true

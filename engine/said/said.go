@@ -46,10 +46,9 @@ var warmths = map[string]struct {
 	"turned off oven":        {"22 C to 45 C", true}, "oven turned off": {"22 C to 45 C", true},
 	"oven off with light on": {"24 C to 35 C", true}, "oven with light on": {"24 C to 35 C", true},
 	"oven with the light on": {"24 C to 35 C", true}, "oven light on": {"24 C to 35 C", true},
-	"cellar": {"10 C to 14 C", false}, "slow oven": {"150 C", false},
-	"moderate oven": {"180 C", false}, "hot oven": {"220 C", false},
-	"very hot oven": {"230 C", false}, "lukewarm": {"35 C to 40 C", false},
-	"proofer": {"28 C", false}, "prover": {"28 C", false}, "cold": {"4 C", false},
+	"cellar":   {"10 C to 14 C", false},
+	"lukewarm": {"35 C to 40 C", false},
+	"proofer":  {"28 C", false}, "prover": {"28 C", false}, "cold": {"4 C", false},
 }
 
 var warmSpot = spelling.Pattern(`^(?:some ?where|any ?where)? ?(?:nice and )?warm(?: (?:place|` +
@@ -95,6 +94,7 @@ var goingIn = map[string]string{"lukewarm": "35 C to 40 C", "tepid": "35 C to 40
 	"cool room temperature": "15 C to 20 C",
 	"slightly softened":     "15 C to 20 C", "slightly warm": "30 C to 38 C",
 	"just warm": "30 C to 38 C", "very soft": "20 C to 26 C", "hot": "50 C to 95 C",
+	"cool":      "10 C to 20 C",
 	"very cold": "0 C to 4 C", "very warm": "38 C to 46 C", "at room temperature": "18 C to 24 C",
 	"kitchen temperature": "18 C to 24 C", "cooled": "15 C to 30 C",
 	"scalded and cooled": "25 C to 43 C", "lauwarm": "35 C to 40 C", "zimmerwarm": "18 C to 24 C",
@@ -240,7 +240,7 @@ func TimeIn(text string) (time, rest string, ok bool) {
 }
 
 var times = spelling.Pattern(`(?i)^(\d+) ?(?:times?|sets?|(?:(?:letter|book|single|double|` +
-	`simple) )?(?:turns?|folds?))$`)
+	`simple) )?(?:turns?|folds?))(?:[,;(] ?[^\d]*)?$`)
 
 var every = spelling.Pattern(`(?i)^(\d{1,2}) ?(?:times?|x|folds?|sets?)?,? (?:(?:one|` +
 	`once) )?(?:every|at|each) (\d[^,;]*?)(?: intervals?)?$`)
@@ -356,6 +356,9 @@ func Amount(it *larder.Item, text, units string) (Taken, bool) {
 		return Taken{}, false
 	}
 	word := strings.ToLower(strings.TrimSpace(m[2]))
+	if (word == "halves" || word == "half") && it.Class == larder.ClassFruit && it.Piece > 0 {
+		return Taken{Text: quantity.Plain(n.Lo/2) + " pieces"}, true
+	}
 	z, isZest := zests[it.Name]
 	if isZest && word == "" || word != "" && counts(word, it) {
 		switch {

@@ -277,6 +277,10 @@ type Problem struct {
 	Text  string
 	Paste string // lines to paste that correct it, shown indented below; often empty
 
+	// Unread is the whole text that says nothing where a figure or a known word is due; "" for
+	// other faults. A reader may take such a value as open, where it tells so.
+	Unread string
+
 	rest bool // counts the problems that are left out, and stands behind those of its place
 }
 

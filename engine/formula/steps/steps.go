@@ -16,6 +16,8 @@ import (
 	"forebake/engine/reading"
 	"forebake/engine/said"
 	"forebake/engine/said/turns"
+	"forebake/engine/said/unread"
+	"forebake/engine/said/work"
 	"forebake/engine/source"
 )
 
@@ -24,10 +26,12 @@ type Reader struct {
 	ingredients.Reader
 	Uses    []Use               // parts that steps may name, to be looked up at the end
 	Withs   []Use               // ingredients named by steps
+	Blocks  []string            // the names of the parts of the formula
 	Layered *formula.Ingredient // of the dough's list, what is folded in: "butter, for laminating"
 
 	turnsLater  bool                   // a later step of the part folds the dough
 	firstRise   bool                   // a proof, after which the dough is worked and left again
+	lastRise    bool                   // the last wait of what is shaped, before the oven
 	after       []func() *formula.Step // what the step that is read stands for besides itself
 	between     formula.Given          // the wait between its folds
 	betweenWord string
@@ -62,6 +66,7 @@ func (rd *Reader) ReadSteps(p *formula.Part, e hclsyntax.Expression) {
 		s := &block[i]
 		s.Part, s.Index = p, len(p.Steps) // a step that does not read leaves no gap
 		rd.turnsLater, rd.firstRise = i < lastTurn, p.Kind == formula.Dough && risesAgain(items[i:])
+		rd.lastRise = p.Kind == formula.Dough && risesLast(items, i)
 		rd.after, rd.between = nil, formula.Given{}
 		if rd.readStep(s, item) {
 			p.Steps = append(p.Steps, s)
@@ -184,9 +189,7 @@ func (rd *Reader) readStep(s *formula.Step, e hclsyntax.Expression) bool {
 		case s.Verb != nil && said.OtherOption(pair.Key) != "":
 			words[i] = formula.StepWord{}
 		case s.Verb != nil:
-			rd.Fault(pair.Place,
-				"a step does one thing: %q stands beside %q; give it a line of its own", pair.Key,
-				s.Verb.Name)
+			rd.secondVerb(s, word, pair)
 		default:
 			s.Verb, s.Place, s.Way, s.Word = word.Verb, pair.Place, word.Way, pair.Key
 			afterwards := word.Afterwards != nil && s.IsAfterHeat()
@@ -272,7 +275,8 @@ func (rd *Reader) isNumber(e hclsyntax.Expression) bool {
 	_, _, whole := rd.Values().WholeNumber(e)
 	text, _, ok := rd.Literal(e)
 	_, times := said.Times(text)
-	return whole || ok && (said.Whole(text) || times)
+	_, counted := said.CountIn(text)
+	return whole || ok && (said.Whole(text) || times || counted)
 }
 
 // noVerb reports a step without a verb.
@@ -302,6 +306,20 @@ func (rd *Reader) noVerb(pairs []reading.Pair, e hclsyntax.Expression) {
 
 // readOwn reads the verb's own value, or keeps that it is "?", to be decided.
 func (rd *Reader) readOwn(s *formula.Step, e hclsyntax.Expression) {
+	before := len(rd.Problems)
+	rd.readOwnValue(s, e)
+	text, at, _ := rd.Literal(e)
+	switch {
+	case !rd.WordsAlone(before, text):
+	case s.Verb.Own.Kinds.Has(quantity.Time) && !unread.Asked(rd.Opts.Larder, text):
+		s.Sign = &formula.Sign{Text: text, At: at}
+	default:
+		rd.KeepWords(s, "", text, at)
+		s.OpenOwn = true
+	}
+}
+
+func (rd *Reader) readOwnValue(s *formula.Step, e hclsyntax.Expression) {
 	own, what := s.Verb.Own, s.Verb.Name
 	switch {
 	case rd.IsOpen(e):
@@ -322,6 +340,7 @@ func (rd *Reader) readOwn(s *formula.Step, e hclsyntax.Expression) {
 		if text, at, ok := rd.Text(e, what); ok {
 			s.Words = text
 			rd.tinInWords(s, text, at)
+			rd.thicknessIn(s, text, at)
 			if said.Waits(text) {
 				rd.Fault(at, "%s: the wait in %q is a step of its own: write { rest = \"?\" } or "+
 					"{ chill = \"?\" } with its time, after this one", what, text)
@@ -357,11 +376,10 @@ func (rd *Reader) readOwnQuantity(s *formula.Step, e hclsyntax.Expression) {
 	}
 	if text, at, ok := rd.Literal(e); ok && s.Verb.Turns() && !quantity.IsPlain(text) {
 		switch {
-		case rd.readFolds(s, text, at), rd.readTurns(s, text, at):
+		case rd.foldsDuring(s, text, at), rd.readFolds(s, text, at), rd.readTurns(s, text, at):
 			return
-		case rd.foldsDuring(s, text, at):
-			return
-		case turns.Is(text), turns.Is(said.Key(s.Word) + " " + text): // { punch = "down" }
+		case turns.Is(text), turns.Is(said.Key(s.Word) + " " + text), // { punch = "down" }
+			work.Once(s.Word) && said.NoFigure(text), formula.SameName(text, "once"):
 			s.Measure = values.BareCount(1, at)
 			s.Measure.Text = text
 			return
@@ -399,6 +417,7 @@ func (rd *Reader) readOwnQuantity(s *formula.Step, e hclsyntax.Expression) {
 		}
 		rd.Within(g, 0, formula.MaxMinutes,
 			"a step of more than 60 days is not read; write 60 days at the most")
+	case rd.tooThick(s, g):
 	default:
 		s.Measure = g
 	}

@@ -9,6 +9,7 @@ import (
 	"forebake/engine/figure"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
+	"forebake/engine/said"
 	"forebake/engine/source"
 )
 
@@ -73,6 +74,9 @@ func (rd Reader) Geometry(e hclsyntax.Expression, what string) *Geometry {
 		return nil
 	}
 	word, rest, _ := strings.Cut(strings.TrimSpace(text), " ")
+	if said.Deep(text) { // "a greased tub"
+		word, rest = "bowl", ""
+	}
 	g := &Geometry{Place: at, Shape: strings.ToLower(word)}
 	inside := source.Place{File: at.File, Start: at.End - len(rest), End: at.End}
 	rest = strings.TrimRight(rest, " ")
@@ -106,9 +110,13 @@ func (rd Reader) Geometry(e hclsyntax.Expression, what string) *Geometry {
 			}
 			return g
 		}
+	case "flat", "flattened":
+		rd.Problems = append(rd.Problems, source.Problem{Place: at, Unread: text,
+			Text: fmt.Sprintf("%s: %q says no thickness; write \"slab 40 mm\"", what, text)})
 	default:
-		rd.Fault(at, "%s: %s; write for example \"slab 40 mm\"", what,
-			reading.UnknownText("shape", word, "", strings.Split(ShapeNames(), ", ")))
+		known := strings.Split(ShapeNames(), ", ")
+		rd.FaultUnread(at, text, known, fmt.Sprintf("%s: %s; write for example \"slab 40 mm\"",
+			what, reading.UnknownText("shape", word, "", known)))
 	}
 	return nil
 }

@@ -4,6 +4,7 @@
 package values
 
 import (
+	"fmt"
 	"math"
 	"strings"
 
@@ -181,7 +182,9 @@ func (rd Reader) CountOr(e hclsyntax.Expression, kinds quantity.Kinds, what stri
 	if kinds.Has(quantity.Mass) {
 		other = "a weight such as \"75 g\""
 	}
-	rd.Fault(at, "%s must be a whole number such as 3, or %s", what, other)
+	text, _, _ := rd.Literal(e)
+	rd.FaultUnread(at, text, nil, fmt.Sprintf("%s must be a whole number such as 3, or %s",
+		what, other))
 	return Given{}, false
 }
 
@@ -196,7 +199,9 @@ func (rd Reader) Count(e hclsyntax.Expression, what string) *Given {
 		return &g
 	}
 	if !faulted {
-		rd.Fault(at, "%s must be a whole number, such as 24 or \"24 pieces\"", what)
+		text, _, _ := rd.Literal(e)
+		rd.FaultUnread(at, text, nil, what+
+			" must be a whole number, such as 24 or \"24 pieces\"")
 	}
 	return nil
 }

@@ -13,7 +13,9 @@ var (
 	// asides are the same heat of a fan, or on the scale of a gas oven, beside one in degrees.
 	asides = spelling.Pattern(`(?i)[,;/( ]*(?:\b(?:fan|umluft|convection|varmluft)(?: oven)?:? ?` +
 		`\d{2,3}` +
-		` ?°? ?[CF]?\b|/ ?\d{2,3} ?°? ?[CF]? ?(?:fan|convection)\b|\b(?:fan off|no fan)\b|` +
+		` ?°? ?[CF]?\b|[/,(] ?\d{2,3} ?°? ?[CF]? ?(?:fan|convection|umluft)\b|` +
+		`\b(?:fan off|no fan|conventional(?: oven)?|statico|chaleur statique|` +
+		`ober-?/?unterhitze)(?:\b|$)|` +
 		`\b(?:gas(?: mark)?|th\.?|thermostat) ?\d{1,2}(?:[./]\d)?\b)[ )]*`)
 	// lands write degrees that are Celsius there.
 	lands = spelling.Pattern(`(?i)^(\d{2,3}(?: ?(?:-|–|bis|à) ?\d{2,3})?) ?` +
@@ -28,6 +30,9 @@ var (
 // reads; ok is false where it is none of these. The heats of top and bottom are a range.
 func Heat(text string) (heat string, ok bool) {
 	text = strings.TrimSpace(text)
+	if heat = named[strings.TrimPrefix(strings.ToLower(text), "a ")]; heat != "" {
+		return heat, true
+	}
 	if m := sides().FindStringSubmatch(text); m != nil {
 		lo, hi := min(m[1], m[2]), max(m[1], m[2])
 		if len(lo) == len(hi) {
@@ -68,7 +73,8 @@ func Falling(text string, oven bool) (from, to string, ok bool) {
 
 var fanned = spelling.Pattern(`(?i)^(.*\d ?°? ?[CF]?),? ?\(?(?:fan|convection|fan oven|` +
 	`fan-forced|umluft|heißluft|heissluft|varmluft|varmluftsugn|chaleur ` +
-	`tournante|ventilato|forno ventilato|air)\)?$`)
+	`tournante|ventilat[oa]|forno ventilato|con ventilador|ventilad[oa]|ventilée?|turbo|` +
+	`konvektion|air)\)?$`)
 
 // Fanned reads a temperature of a fan oven: "180 C fan".
 func Fanned(text string) (temperature string, ok bool) {
@@ -88,4 +94,11 @@ func Degrees(text string) (number string, ok bool) {
 		return "", false
 	}
 	return m[1], true
+}
+
+// named are the ovens of household books by name, each from its coolest to its hottest: memory.
+var named = map[string]string{
+	"slow oven": "140 C to 165 C", "moderate oven": "165 C to 195 C",
+	"medium oven": "165 C to 195 C", "moderately hot oven": "185 C to 210 C",
+	"hot oven": "200 C to 235 C", "very hot oven": "225 C to 260 C",
 }
