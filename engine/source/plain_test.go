@@ -218,7 +218,8 @@ var leftTexts = []string{
 		"a {\n", MaxDepth+1) + strings.Repeat("}\n", MaxDepth+1),
 	// Right, but left to hclsyntax:
 	"a = - 1", "a = --1", "a = -b",
-	"a = -1 - 1", "a = -1e5", "a = 1e5", "a = 1E+5", "a = null", "a = b", "a = b.c", "a = b()", "a = (1)",
+	"a = -1 - 1", "a = -1e5", "a = 1e5", "a = 1E+5", "a = null",
+	"a = b", "a = b.c", "a = b()", "a = (1)",
 	"a = 1 + 1", "a = !true", "a = true ? 1 : 2", "a = [1][0]", "a = {b=1}.b", "a = [1]\n[0]",
 	"a = [1\n+ 1]", "a = [for x in []: x]", "a = {for k, v in {}: k => v}",
 	"a = {\n/* x */ for k, v in {}: k => v}",
