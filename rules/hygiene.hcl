@@ -2733,7 +2733,7 @@ rule "no-air-risk" {
   on     = "part"
   level  = "risk"
   when   = "part.botulinum == 'risk'"
-  say    = "C. botulinum may grow in this: over 3 days under oil, over 10 in a vacuum, or moist and sealed out of the cold. Make it fresh, or write ph = 4.6 as measured."
+  say    = "C. botulinum may grow: over 3 days under oil, 10 in a vacuum, or sealed moist out of the cold. Make it fresh, or write ph = 4.6 as measured."
   why    = "In the cold C. botulinum grows slowly; sources give such oil from 2 to 21 days, and the careful ones 3."
   source = "10 days without air: UK Food Standards Agency, vacuum packed chilled foods (2020), its summary (read); University of Missouri Extension, storing herbs and garlic in oil (read); pH 4.6: an Australian rule, as told by CSIRO (read)"
 }

@@ -510,8 +510,8 @@ var partFacts = []Fact{
 	{
 		Name: "binder_pct",
 		Unit: "%",
-		Means: "what is neither dry sugar, flour, nuts nor spice, of the mass of a part that lists " +
-			"a fat; 100 of others",
+		Means: "what is neither dry sugar, flour, nuts nor spice, of the mass of a part that " +
+			"lists a fat; 100 of others",
 		Source: srcGiven,
 		part:   binderShare,
 	},

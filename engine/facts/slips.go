@@ -508,7 +508,8 @@ var dryClasses = []larder.Class{larder.ClassSugar, larder.ClassFlour, larder.Cla
 func binderShare(p *part) Value {
 	binds, isFat := Interval{}, false
 	for _, in := range p.Ingredients {
-		if in.Item == nil || in.Item.Water >= little || !slices.Contains(dryClasses, in.Item.Class) {
+		if in.Item == nil || in.Item.Water >= little ||
+			!slices.Contains(dryClasses, in.Item.Class) {
 			binds = binds.Add(p.Sheet().Amount(in))
 		}
 		isFat = isFat || in.Item != nil && in.Item.Class == larder.ClassFat
