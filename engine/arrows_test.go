@@ -122,6 +122,7 @@ var mayKnow = map[string][]string{
 		"engine/quantity",
 		"engine/reading",
 		"engine/said",
+		"engine/said/beside",
 		"engine/said/turns",
 		"engine/source",
 	}, // values that hang on nothing else in a formula

@@ -196,7 +196,7 @@ func (l *Larder) described(name string) (it *Item, said []string, unread string,
 			if other, known := l.Find(strings.Trim(s, "() ")); known {
 				also = append(also, other)
 			} else {
-				aside += " " + strings.Trim(s, "()")
+				aside += " " + strings.ReplaceAll(strings.Trim(s, "()"), ",", " ")
 			}
 			return " "
 		})

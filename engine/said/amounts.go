@@ -260,8 +260,14 @@ func Waits(words string) bool {
 		!waits().MatchString(words) {
 		return false
 	}
+	if only := onlyIf().FindStringIndex(words); only != nil { // "chill 10 min if it is soft"
+		words = strings.TrimSpace(words[:only[0]])
+	}
 	_, _, timed := TimeIn(words)
 	return timed || inCold().MatchString(words)
 }
+
+// onlyIf is a clause behind a comma that holds in one case alone.
+var onlyIf = spelling.Pattern(`(?i)[,;(] ?[^,;()]*\b(?:if|when needed|should it)\b`)
 
 var inCold = spelling.Pattern(`(?i)\b(?:fridge|freezer|refrigerat\w*|overnight|chill)\b`)

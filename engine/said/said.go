@@ -214,7 +214,7 @@ func Sign(text string) bool {
 	return !strings.ContainsAny(text, "0123456789") && sign().MatchString(text)
 }
 
-const spell = `[\d¼½¾⅓⅔][^,;()]*?(?:hours?|hrs?|h|minutes?|mins?|min|days?|` +
+const spell = `[\d¼½¾⅓⅔][^,;()]*?(?:hours?|hrs?|h|minutes?|mins?|min|days?|weeks?|wochen?|` +
 	`minuten|minutter|minuter|minuti|stunden?|ore|ora|heures?|timmar|timme|timer?)\b`
 
 var timeIn = spelling.Pattern(`(?i)^(.*?)(?:\b(?:about|around|roughly|approx\.?|another|for|` +

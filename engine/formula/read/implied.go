@@ -56,7 +56,7 @@ func (rd *reader) imply() {
 			rd.putIn(p, u, things), p.Kind, name, puton.Lines(things)))
 	}
 	rd.Uses = slices.DeleteFunc(rd.Uses, func(u steps.Use) bool {
-		return u.Name == "" && u.Step.Verb == formula.PanVerb
+		return u.Name == "" && (u.Step.Verb == formula.PanVerb || u.Step.Verb == formula.HandleVerb)
 	})
 }
 
@@ -72,12 +72,29 @@ func (rd *reader) otherName(u *steps.Use, name string) bool {
 		u.Name = p.Name
 		return true
 	}
-	if u.Step.Verb.Fills() && puton.Into(name) { // { pipe = "into 8 moulds" }
+	if rd.isOfDough(u, name) {
+		u.Step.Verb, u.Step.Words, u.Name = formula.HandleVerb, name, ""
+		rd.Assumed(u.Place, fmt.Sprintf("%q is read as work of the hands: it is of the dough that "+
+			"was set aside for it", name))
+		return true
+	}
+	if u.Step.Verb.PutsOn() && puton.Into(name) { // { pipe = "into 8 moulds" }
 		u.Step.Verb, u.Step.Words, u.Name = formula.PanVerb, name, ""
 		rd.Assumed(u.Place, fmt.Sprintf("%q is read as its tins", name))
 		return true
 	}
 	return false
+}
+
+// isOfDough reports whether words name what an earlier step sets some of the dough aside for:
+// { reserve = "150 g of dough for the bones" }, { decorate = "bones and skull" }.
+func (rd *reader) isOfDough(u *steps.Use, name string) bool {
+	return slices.ContainsFunc(u.Step.Part.Steps[:u.Step.Index], func(s *formula.Step) bool {
+		return s.Verb == formula.HandleVerb && said.Names(s.Words, "dough") &&
+			slices.ContainsFunc(strings.Fields(name), func(word string) bool {
+				return len(word) > 3 && said.Names(s.Words, word)
+			})
+	})
 }
 
 // putIn puts things into the part that a step puts on, and gives the words that tell a usual share.

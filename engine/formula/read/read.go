@@ -47,6 +47,7 @@ func Formula(r *reading.Reader, b *hclsyntax.Block, opts formula.Options) *formu
 	}
 	if a := rd.key(b.Body, "makes"); a != nil && !rd.isOpenKey(a) {
 		f.Makes = rd.Values().Makes(a.Expr)
+		rd.tellMakes(f.Makes)
 	}
 	if a := b.Body.Attributes["start"]; a != nil && !rd.isOpenKey(a) {
 		f.Start = rd.Values().Clock(a.Expr)
@@ -230,6 +231,7 @@ func (rd *reader) readIngredients(p *formula.Part, e hclsyntax.Expression) {
 		rd.FreshYeast(in, text)
 		rd.StandApart(in, in.Name)
 		rd.MeasureInName(in)
+		rd.EitherName(in)
 		rd.ReadAmount(in, pair.Value)
 		rd.StandApart(in, in.Note)
 		if first := ingredients.Named(p, in.Name); first != nil {

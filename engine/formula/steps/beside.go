@@ -207,15 +207,32 @@ func (rd *Reader) wayOfManner(s *formula.Step) {
 	if s.Way != nil || !s.Verb.Mixes() || slices.Contains(s.Open, formula.OptBy) {
 		return
 	}
+	if way := wayIn(s.Verb, s.Manner); way != nil {
+		s.Way = way
+		rd.Assumed(s.Place, fmt.Sprintf("%q is read as by = %q", s.Manner, way.Name))
+	}
+}
+
+// wayIn is the way that one of some words between commas names; nil for none.
+func wayIn(v *formula.Verb, words string) *formula.Way {
 	ends := func(c rune) bool { return strings.ContainsRune(",;()", c) }
-	parts := strings.FieldsFunc(s.Manner, ends)
-	for _, one := range parts {
-		if way, ok := findWay(s.Verb, strings.TrimSpace(one)); ok {
-			s.Way = way
-			rd.Assumed(s.Place, fmt.Sprintf("%q is read as by = %q", s.Manner, way.Name))
-			return
+	for _, one := range strings.FieldsFunc(words, ends) {
+		if way, ok := findWay(v, strings.TrimSpace(one)); ok {
+			return way
 		}
 	}
+	return nil
+}
+
+// wayInParts reads a mixer that is told with its make or its size, "20 qt Hobart, hook", and tells so.
+// A word that is near to a way is left to be refused.
+func (rd *Reader) wayInParts(s *formula.Step, text string, at source.Place) (*formula.Way, bool) {
+	way := wayIn(s.Verb, text)
+	if way == nil || len(nearWays(s.Verb, text)) > 0 {
+		return nil, false
+	}
+	rd.Assumed(at, fmt.Sprintf("%q is read as by = %q", text, way.Name))
+	return way, true
 }
 
 // turnedTime reads a time for each of two sides, or one of two ways: "3 min each side". It reports

@@ -180,6 +180,9 @@ func (rd *Reader) ReadBy(s *formula.Step, e hclsyntax.Expression, what string) {
 		return
 	}
 	way, ok := findWay(s.Verb, text)
+	if !ok && s.Verb.Mixes() {
+		way, ok = rd.wayInParts(s, text, at)
+	}
 	switch {
 	case !ok && s.Verb.Mixes() && said.NoFigure(said.NoGear(text)) &&
 		len(nearWays(s.Verb, text)) == 0:
@@ -583,8 +586,10 @@ func (rd *Reader) readWhere(s *formula.Step, pair reading.Pair, text string, at 
 	case isCover && place == nil && s.Covered == nil && s.Verb.Takes(formula.OptCovered):
 		s.Covered, s.Sealed = &yes, s.Sealed || around.Airless(text)
 	case s.Verb.Takes(formula.OptAt) && s.Where == nil && !s.At.Set &&
-		(place != nil || !said.NoFigure(text)):
+		(place != nil || !said.NoFigure(text) && (s.Verb.Waits() || s.Verb.HeatsThrough())):
 		rd.FillStep(s, formula.OptAt, pair.Value)
+	case !s.Verb.Waits() && !s.Verb.HeatsThrough(): // on = "2 sheet pans, 12 to a pan"
+		rd.keepAside(s, pair.Key, text, at)
 	default:
 		return false
 	}

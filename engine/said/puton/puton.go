@@ -93,6 +93,9 @@ func Of(l *larder.Larder, words, units string) (things []Thing, notRead []string
 			continue
 		}
 		list := oneOf(l, part, units)
+		if list == nil {
+			list = syrupOf(l, part)
+		}
 		thing, ok := one(l, part, units)
 		switch {
 		case ok:
@@ -122,6 +125,16 @@ func known(words string) []Thing {
 		out = append(out, Thing{Name: name})
 	}
 	return out
+}
+
+// syrupOf are the sugar and the water of "papelón syrup", a syrup that is called by its sugar.
+func syrupOf(l *larder.Larder, words string) []Thing {
+	name, is := strings.CutSuffix(strings.ToLower(strings.TrimSpace(words)), " syrup")
+	it, known := l.Find(name)
+	if _, whole := l.Find(words); !is || whole || !known || it.Class != larder.ClassSugar {
+		return nil
+	}
+	return []Thing{{Name: name}, {Name: "water"}}
 }
 
 // oneOf are the things of which either may be put on, "sesame or poppy
