@@ -117,6 +117,15 @@ func Thickness(text string) string {
 	return strings.TrimSpace(m[1]) + " " + InchWord(m[2])
 }
 
+// ThinSheet is a thickness of a sheet as an example, in inches where its
+// sides are.
+func ThinSheet(unit string) string {
+	if InchWord(unit) == "in" || strings.HasPrefix(unit, "inch") {
+		return "1/4 in"
+	}
+	return "5 mm"
+}
+
 // ThickIn is the thickness that words beside an area tell; "" for none.
 func ThickIn(text string) string {
 	at := sides().FindStringIndex(text)

@@ -38,6 +38,12 @@ func (rd *reader) imply() {
 		if len(things) == 0 || len(f.Parts) >= formula.MaxParts || rd.nearPart(name) {
 			continue
 		}
+		if rd.ofItself(u, things) {
+			u.Step.Verb, u.Step.Words, u.Name = formula.HandleVerb, name, ""
+			rd.Assumed(u.Place, fmt.Sprintf("%q is kept as a note: it is of the list of %q itself",
+				name, u.Step.Part.Name))
+			continue
+		}
 		p := &formula.Part{
 			Formula: f, Name: name, Place: u.Place, Implied: true, Kind: formula.Filling,
 		}
@@ -84,6 +90,18 @@ func (rd *reader) otherName(u *steps.Use, name string) bool {
 		return true
 	}
 	return false
+}
+
+// ofItself reports whether all that a step of a filling or topping puts on stands in its own list:
+// { spread = "the soft butter first, then the sugar" } tells how it goes on the dough.
+func (rd *reader) ofItself(u *steps.Use, things []puton.Thing) bool {
+	own := u.Step.Part
+	return !own.Kind.IsDough() && !slices.ContainsFunc(things, func(thing puton.Thing) bool {
+		it, _, _ := said.Ingredient(rd.Opts.Larder, thing.Name, rd.Opts.Units)
+		return !slices.ContainsFunc(own.Ingredients, func(in *formula.Ingredient) bool {
+			return in.Item != nil && it != nil && in.Item.Class == it.Class
+		})
+	})
 }
 
 // isOfDough reports whether words name what an earlier step sets some of the dough aside for:

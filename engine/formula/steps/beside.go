@@ -240,7 +240,7 @@ func (rd *Reader) wayInParts(s *formula.Step, text string, at source.Place) (*fo
 func (rd *Reader) turnedTime(s *formula.Step, text string, at source.Place) bool {
 	time, rest, ok := said.BothSides(text)
 	if !ok {
-		time, rest, ok = said.EitherTime(text)
+		time, _, ok = said.EitherTime(text) // by the one way or by the other
 	}
 	if !ok {
 		return false
@@ -249,6 +249,24 @@ func (rd *Reader) turnedTime(s *formula.Step, text string, at source.Place) bool
 	s.Time.Text, s.Note, s.Manner = time, text, rest
 	rd.Assumed(at, fmt.Sprintf("%q is read as %s in all", text, time))
 	return true
+}
+
+// leavesIn reads what a mix leaves out by the words beside its time, "4 min on low, all but the
+// butter", and tells it.
+func (rd *Reader) leavesIn(s *formula.Step, words string, at source.Place) {
+	if !s.Verb.Mixes() || len(s.With) > 0 {
+		return
+	}
+	ends := func(c rune) bool { return strings.ContainsRune(",;()", c) }
+	for _, one := range strings.FieldsFunc(words, ends) {
+		c, why := said.Which(strings.TrimSpace(one), rd.Names(s))
+		if why != "" || len(c.Names) == 0 || len(c.Names) == len(rd.Names(s)) || !said.AllBut(one) {
+			continue
+		}
+		rd.Withs = append(rd.Withs, Use{Step: s, Name: strings.TrimSpace(one), Place: at})
+		rd.Assumed(at, fmt.Sprintf("%q is read as with = %q", words, strings.TrimSpace(one)))
+		return
+	}
 }
 
 // coolsTo is the temperature that words wait for: "until lukewarm"; of what cools, "lauwarm".

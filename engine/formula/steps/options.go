@@ -209,7 +209,28 @@ func (rd *Reader) keepAside(s *formula.Step, key, text string, at source.Place) 
 
 // ReadTin reads the name of a tin, of the house or by its size.
 func (rd *Reader) ReadTin(s *formula.Step, e hclsyntax.Expression, what string) {
-	if text, at, ok := rd.Text(e, what); ok && rd.checkTin(text, at) {
+	text, at, ok := rd.Text(e, what)
+	if !ok {
+		return
+	}
+	own := slices.ContainsFunc(rd.Opts.Tins, func(t string) bool {
+		return formula.SameName(t, text)
+	})
+	n, name := tins.Several(text)
+	switch {
+	case own || rd.Opts.OwnTins:
+	case tins.Flat(text):
+		rd.keepAside(s, formula.OptTin.Name, text, at)
+		return
+	case n > 0 && s.Verb.Takes(formula.OptCount): // "two 2 lb loaf tins"
+		rd.Assumed(at, fmt.Sprintf("%q is read as tin = %q, count = %s", text, name,
+			quantity.Plain(n)))
+		if text = name; s.Count == nil {
+			g := values.BareCount(n, at)
+			s.Count = &g
+		}
+	}
+	if rd.checkTin(text, at) {
 		s.Tin = text
 	}
 }
