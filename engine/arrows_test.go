@@ -200,6 +200,7 @@ var mayKnow = map[string][]string{
 		"engine/said",
 		"engine/said/puton",
 		"engine/said/turns",
+		"engine/said/work",
 		"engine/source",
 		"engine/spelling",
 	}, // a whole formula: parts, what they name, weights

@@ -114,6 +114,11 @@ var (
 var ofOne = spelling.Pattern(`(?i)^(?:(?:finely )?grated )?(zest|juice|rind|peel) (?:of|` +
 	`from) ([\d./½¼¾ ]+)$`)
 
+var (
+	steeped  = spelling.Pattern(`(?i)\b(?:steeped|soaked|infused|bloomed)\b`)
+	hotWords = spelling.Pattern(`(?i)\b(?:boiling|boiled|hot|warm|just|over ?night|freshly)\b`)
+)
+
 // Second is an amount that names another ingredient with its own: "1, beaten with 1 tbsp milk".
 type Second struct{ First, Name, Amount string }
 
@@ -130,6 +135,9 @@ func SecondThing(l *larder.Larder, it *larder.Item, text string) (s Second, ok b
 		case "yolk", "white":
 			s.Name = "egg " + s.Name
 		}
+	}
+	if m := steeped().FindStringSubmatch(text); m != nil { // it has cooled when it goes in
+		s.Name = strings.TrimSpace(hotWords().ReplaceAllString(s.Name, " "))
 	}
 	if i := strings.LastIndexByte(s.Amount, ' '); strings.HasSuffix(s.Amount, " of") {
 		s.Amount = s.Amount[:i]

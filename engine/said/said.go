@@ -231,7 +231,8 @@ func TimeIn(text string) (time, rest string, ok bool) {
 		return "", "", false
 	}
 	m := timeIn().FindStringSubmatch(text)
-	if m == nil || strings.ContainsAny(m[1]+m[3], "0123456789¼½¾⅓⅔") {
+	if m == nil || strings.ContainsAny(m[1]+m[3], "0123456789¼½¾⅓⅔") ||
+		otherUnit().MatchString(m[2]) { // the h of an inch is no hour
 		return "", "", false
 	}
 	rest = strings.Trim(strings.TrimRight(m[1], " ,;(")+" "+

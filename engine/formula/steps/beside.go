@@ -14,6 +14,7 @@ import (
 	"forebake/engine/said"
 	"forebake/engine/said/work"
 	"forebake/engine/source"
+	"forebake/engine/spelling"
 )
 
 // This file reads what stands beside the verb of a step, or behind its figure, and means another
@@ -27,6 +28,10 @@ const thickestSheetMM = 80
 
 // warmestRoomC is over what any room is, C: what cools to it is still lukewarm.
 const warmestRoomC = 30
+
+// leftToStand are words of a wait within the words of a mix.
+var leftToStand = spelling.Pattern(`(?i)\b(?:leave|leaving|left|stand(?:ing)?|wait|overnight|prove|` +
+	`proof|rise|chill|fridge|cool(?:ed|ing)?|lassen|laisser|lasciare|dejar)\b`)
 
 // risesLast reports whether a wait is the last of a dough that is shaped or in its tin, before it
 // is heated.
