@@ -218,9 +218,19 @@ var mayKnow = map[string][]string{
 		"engine/larder",
 		"engine/quantity",
 		"engine/recipe/list",
+		"engine/said/oven",
 		"engine/spelling",
 	}, // what a phrase of a method says in figures; it knows no formula
+	"engine/recipe/draft": {
+		"engine/larder",
+		"engine/reading",
+		"engine/recipe/list",
+		"engine/recipe/phrase",
+		"engine/source",
+		"engine/spelling",
+	}, // a formula in the making, and its text; it reads no recipe
 	"engine/recipe": {
+		"engine/recipe/draft",
 		"engine/formula",
 		"engine/formula/read",
 		"engine/larder",
