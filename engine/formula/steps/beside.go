@@ -35,12 +35,9 @@ var leftToStand = spelling.Pattern(`(?i)\b(?:leave|leaving|left|stand(?:ing)?|wa
 
 // risesLast reports whether a wait is the last of a dough that is shaped or in its tin, before it
 // is heated.
-func risesLast(items []hclsyntax.Expression, i int) bool {
+func risesLast(p *formula.Part, items []hclsyntax.Expression, i int) bool {
 	v := verbOf(items[i])
-	shaped := slices.ContainsFunc(items[:i], func(item hclsyntax.Expression) bool {
-		before := verbOf(item)
-		return before != nil && before.Finishes()
-	})
+	shaped := slices.ContainsFunc(p.Steps, func(s *formula.Step) bool { return s.Verb.Finishes() })
 	if v != formula.RestVerb || !shaped {
 		return false
 	}

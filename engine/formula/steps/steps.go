@@ -66,7 +66,7 @@ func (rd *Reader) ReadSteps(p *formula.Part, e hclsyntax.Expression) {
 		s := &block[i]
 		s.Part, s.Index = p, len(p.Steps) // a step that does not read leaves no gap
 		rd.turnsLater, rd.firstRise = i < lastTurn, p.Kind == formula.Dough && risesAgain(items[i:])
-		rd.lastRise = p.Kind == formula.Dough && risesLast(items, i)
+		rd.lastRise = p.Kind == formula.Dough && risesLast(p, items, i)
 		rd.after, rd.between = nil, formula.Given{}
 		if rd.readStep(s, item) {
 			p.Steps = append(p.Steps, s)
