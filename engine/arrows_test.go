@@ -180,6 +180,7 @@ var mayKnow = map[string][]string{
 		"engine/said/around",
 		"engine/said/beside",
 		"engine/said/oven",
+		"engine/said/puton",
 		"engine/said/sponge",
 		"engine/said/turns",
 		"engine/said/unread",

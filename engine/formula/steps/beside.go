@@ -30,7 +30,8 @@ const thickestSheetMM = 80
 const warmestRoomC = 30
 
 // leftToStand are words of a wait within the words of a mix.
-var leftToStand = spelling.Pattern(`(?i)\b(?:leave|leaving|left|stand(?:ing)?|wait|overnight|prove|` +
+var leftToStand = spelling.Pattern(`(?i)\b(?:leave|leaving|left|stand(?:ing)?|wait|overnight|` +
+	`prove|` +
 	`proof|rise|chill|fridge|cool(?:ed|ing)?|lassen|laisser|lasciare|dejar)\b`)
 
 // risesLast reports whether a wait is the last of a dough that is shaped or in its tin, before it
@@ -226,7 +227,8 @@ func wayIn(v *formula.Verb, words string) *formula.Way {
 	return nil
 }
 
-// wayInParts reads a mixer that is told with its make or its size, "20 qt Hobart, hook", and tells so.
+// wayInParts reads a mixer that is told with its make or its size, "20 qt Hobart, hook", and
+// tells so.
 // A word that is near to a way is left to be refused.
 func (rd *Reader) wayInParts(s *formula.Step, text string, at source.Place) (*formula.Way, bool) {
 	way := wayIn(s.Verb, text)

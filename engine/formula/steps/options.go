@@ -17,6 +17,7 @@ import (
 	"forebake/engine/said/around"
 	"forebake/engine/said/beside"
 	"forebake/engine/said/oven"
+	"forebake/engine/said/puton"
 	"forebake/engine/said/tins"
 	"forebake/engine/said/unread"
 	"forebake/engine/said/work"
@@ -560,7 +561,7 @@ func (rd *Reader) unknownOption(s *formula.Step, pair reading.Pair) {
 // name one.
 func (rd *Reader) fatOfStep(s *formula.Step, key, text string, at source.Place) bool {
 	var fats []*formula.Ingredient
-	for _, name := range said.Fats(text) { // "2 quarts canola oil or shortening"
+	for _, name := range puton.Fats(text) { // "2 quarts canola oil or shortening"
 		in := &formula.Ingredient{Part: s.Part, Name: name, Place: at, Apart: true}
 		in.Amount = formula.Amount{Open: true, Given: formula.Given{Place: at}}
 		in.Item, _, _ = rd.Find(in)
@@ -568,7 +569,7 @@ func (rd *Reader) fatOfStep(s *formula.Step, key, text string, at source.Place) 
 			fats = append(fats, in)
 		}
 	}
-	if len(fats) == 0 || len(fats) < len(said.Fats(text)) || s.Part.Kind != formula.Dough {
+	if len(fats) == 0 || len(fats) < len(puton.Fats(text)) || s.Part.Kind != formula.Dough {
 		if key == "fat" || key == "oil" {
 			rd.keepAside(s, key, text, at)
 		}

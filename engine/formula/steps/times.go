@@ -301,7 +301,8 @@ func (rd *Reader) besideOwn(s *formula.Step, text string, at source.Place) bool 
 			Paste: fmt.Sprintf("%q = \"?\"", food)})
 		return true
 	}
-	if !said.NoFigure(said.NoSizes(text)) || unread.Asked(rd.Opts.Larder, said.NoSizes(text)) && !s.Verb.Stores() {
+	plain := said.NoSizes(text)
+	if !said.NoFigure(plain) || unread.Asked(rd.Opts.Larder, plain) && !s.Verb.Stores() {
 		return false // how long it is kept stays open: { store = "eat the same day" }
 	}
 	s.Sign = &formula.Sign{Text: text, At: at}

@@ -9,10 +9,11 @@ import (
 )
 
 const (
-	nearly    = `(?:about |around |roughly |approx(?:\.|imately)? |some |makes |ca\.? |circa |etwa |env\. )`
+	nearly = `(?:about |around |roughly |approx(?:\.|imately)? |some |makes |ca\.? |circa |` +
+		`etwa |env\. )`
 	ofMass    = `\d[\d.,]*(?: \d/\d| ?[½¼¾])? ?(?:kg|g|grams?|gr|oz|lbs?)`
-	eachWords = `(?:each|apiece|a piece|l'uno|l'una|cad(?:auno|auna|a uno|a una)|ciascun[oa]|pièce|` +
-		`chacune?|je|stück|st|cada un[oa]|c/u)`
+	eachWords = `(?:each|apiece|a piece|l'uno|l'una|cad(?:auno|auna|a uno|a una)|ciascun[oa]|` +
+		`pièce|chacune?|je|stück|st|cada un[oa]|c/u)`
 )
 
 var (
@@ -20,16 +21,19 @@ var (
 		`½|1/2) ?dozens?\b ?(.*)$`)
 	fromTo  = spelling.Pattern(`^(\d+) ?[-–] ?(\d+) (.*)$`)
 	inWords = spelling.Pattern(`(?i)^(?:one|two|three|four|five|six|eight|ten|twelve) (\pL|\d)`)
-	massAt  = spelling.Pattern(`(?i)^` + nearly + `?(\d+(?: to \d+)?)((?: [^\d,]+?)??),? (?:scaled (?:at|to) |` +
-		`weighing |at |à |da |de |di |von |zu |å |x |of )` + nearly + `?(` + ofMass + `)(?: ` + eachWords +
+	massAt  = spelling.Pattern(`(?i)^` + nearly + `?(\d+(?: to \d+)?)((?: [^\d,]+?)??),? ` +
+		`(?:scaled (?:at|to) |` +
+		`weighing |at |à |da |de |di |von |zu |å |x |` +
+		`of )` + nearly + `?(` + ofMass + `)(?: ` + eachWords +
 		`)?(?:,? with [^\d]*|,? \([^\d]*\))?$`)
-	massEach = spelling.Pattern(`(?i)^` + nearly + `?(\d+(?: to \d+)?)((?: [^\d,]+?)?),? \(?` + nearly +
-		`?(` + ofMass + `) ` + eachWords + `\b[^\d]*$`)
+	massEach = spelling.Pattern(`(?i)^` + nearly + `?(\d+(?: to \d+)?)((?: [^\d,]+?)?),? \(?` +
+		nearly + `?(` + ofMass + `) ` + eachWords + `\b[^\d]*$`)
 )
 
 // dozen are the numbers of dozens in words.
 var dozen = map[string]float64{"half a": 0.5, "half an": 0.5, "½": 0.5, "1/2": 0.5, "a": 1, "an": 1,
-	"one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "eight": 8, "ten": 10, "twelve": 12}
+	"one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "eight": 8,
+	"ten": 10, "twelve": 12}
 
 // Made writes what a formula makes as the reader of it knows it: "2
 // dozen" is "24 pieces", "28 buns at 85 g" is "28 buns of 85 g". Others

@@ -314,3 +314,21 @@ func Words(things []Thing) string {
 	}
 	return strings.Join(out, " and ")
 }
+
+var fatMeasure = spelling.Pattern(`(?i)^(?:about |at least )?(?:[\d./½¼¾ ]+(?:(?:-|–|` +
+	`to) ?[\d./ ]+)? ?(?:quarts?|qts?\.?|` +
+	`cups?|l|ml|dl|liters?|litres?|pints?|gallons?|oz|kg|g|inch(?:es)?|in\.?|cm) (?:of )?)?` +
+	`(?:hot |clean |fresh )*`)
+
+// Fats are the fats that words name, without how much there is or how
+// deep it stands: "2 quarts canola oil or shortening".
+func Fats(text string) (names []string) {
+	text, _, _ = strings.Cut(text, ",") // "peanut oil, 3 inches deep"
+	text = fatMeasure().ReplaceAllString(strings.TrimSpace(text), "")
+	for _, name := range strings.Split(text, " or ") {
+		if name = strings.TrimSpace(name); name != "" {
+			names = append(names, name)
+		}
+	}
+	return names
+}

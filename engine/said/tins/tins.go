@@ -140,13 +140,16 @@ func Named(text string) bool {
 
 var (
 	trayed = spelling.Pattern(`(?i)\b(?:trayed?|tray(?: them)?) up\b|\brows? of\b`)
-	flat   = spelling.Pattern(`(?i)\b(?:(?:baking |cookie |sheet |half[- ]sheet |oven )*(?:sheets?|` +
+	flat   = spelling.Pattern(`(?i)\b(?:(?:baking |cookie |sheet |half[- ]sheet |` +
+		`oven )*(?:sheets?|` +
 		`sheet pans?|trays?)|backbleche?|bleche?|plaques?|teglie?|bandejas?)(?:\b|$)`)
-	walled = spelling.Pattern(`(?i)\b(?:tins?|moulds?|molds?|dish(?:es)?|loaf|cake|muffin|roasting|deep|` +
+	walled = spelling.Pattern(`(?i)\b(?:tins?|moulds?|molds?|dish(?:es)?|loaf|cake|muffin|` +
+		`roasting|deep|` +
 		`frames?|rings?|kasten\w*|formen?)\b`)
 )
 
-// Flat reports whether words name a tray or a sheet of no size, which holds pieces and gives them no
+// Flat reports whether words name a tray or a sheet of no size, which holds pieces and gives them
+// no
 // shape: "2 lined baking trays, 5 cm apart".
 func Flat(text string) bool {
 	if _, sized := Size(text); sized || walled().MatchString(text) {
@@ -206,7 +209,8 @@ var severalTins = spelling.Pattern(`(?i)^(?:into |in )?(?:(\d+|two|three|four|si
 	`cake|deep).*|\d[\d.]* ?(?:x|×|by) ?\d.*|[a-z][a-z -]*)\b(?:tin|pan|mould|mold|dish|tray|` +
 	`case)(?:e?s)?)(?:,[^\d]*)?$`)
 
-var unitFirst = spelling.Pattern(`(?i)^(?:inch(?:es)?|in|cm|mm|lbs?|pounds?|kg|g|qts?|quarts?|cups?|` +
+var unitFirst = spelling.Pattern(`(?i)^(?:inch(?:es)?|in|cm|mm|lbs?|pounds?|kg|g|qts?|quarts?|` +
+	`cups?|` +
 	`litres?|liters?|l)\b`)
 
 // Several reads how many tins words name, and the name of one: "2 x 2lb loaf tins". The count
