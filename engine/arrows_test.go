@@ -352,6 +352,8 @@ var mayKnow = map[string][]string{
 		"engine/facts",
 	},
 	"engine/rule": {
+		"engine/expr/subject",
+		"engine/rule/show",
 		"engine/expr",
 		"engine/facts",
 		"engine/finding",
@@ -454,6 +456,7 @@ var mayKnow = map[string][]string{
 		"engine/spelling",
 	}, // prints findings; a format must not be able to change an answer
 	"engine/sheet": {
+		"engine/rule/show",
 		"engine/facts",
 		"engine/finding",
 		"engine/formula",
@@ -487,6 +490,7 @@ var mayKnow = map[string][]string{
 	}, // half-typed texts; what they mean is for the reader that is handed in
 	"engine/editor/protocol": nil, // a published protocol; it knows no formula
 	"engine/editor": {
+		"engine/rule/show",
 		"engine",
 		"engine/editor/protocol",
 		"engine/expr",
@@ -508,6 +512,7 @@ var mayKnow = map[string][]string{
 		"engine/trial",
 	}, // a protocol in front of the front door: it judges nothing
 	"engine": {
+		"engine/rule/show",
 		"engine/backlog",
 		"engine/begin",
 		"engine/cost",
@@ -579,9 +584,20 @@ var mayKnow = map[string][]string{
 		"engine/quantity",
 		"engine/source",
 	},
-	"engine/expr": {
+	"engine/expr/subject": {
 		"engine/facts",
 		"engine/formula",
+		"engine/reading",
+		"engine/source",
+	}, // the word on = "..."; it knows no condition
+	"engine/rule/show": {
+		"engine/facts",
+		"engine/finding",
+		"engine/quantity",
+	}, // figures as text; it knows no rule
+	"engine/expr": {
+		"engine/expr/subject",
+		"engine/facts",
 		"engine/quantity",
 		"engine/reading",
 		"engine/source",
