@@ -8,7 +8,6 @@ import (
 
 	"forebake/engine/rule/show"
 
-
 	"forebake/engine/facts"
 	"forebake/engine/finding"
 	"forebake/engine/formula"

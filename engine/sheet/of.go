@@ -9,7 +9,6 @@ import (
 
 	"forebake/engine/rule/show"
 
-
 	"forebake/engine/facts"
 	"forebake/engine/figure"
 	"forebake/engine/finding"
