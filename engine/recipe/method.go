@@ -7,9 +7,8 @@ import (
 	"strconv"
 	"strings"
 
-	"forebake/engine/recipe/draft"
-
 	"forebake/engine/quantity"
+	"forebake/engine/recipe/draft"
 	"forebake/engine/recipe/list"
 	"forebake/engine/recipe/phrase"
 )

@@ -4,10 +4,9 @@ import (
 	"slices"
 	"strings"
 
-	"forebake/engine/recipe/draft"
-
 	"forebake/engine/larder"
 	"forebake/engine/quantity"
+	"forebake/engine/recipe/draft"
 	"forebake/engine/recipe/list"
 	"forebake/engine/recipe/phrase"
 )

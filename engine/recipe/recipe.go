@@ -13,11 +13,10 @@ import (
 	"strings"
 	"unicode/utf8"
 
-	"forebake/engine/recipe/draft"
-
 	"forebake/engine/formula"
 	"forebake/engine/formula/read"
 	"forebake/engine/reading"
+	"forebake/engine/recipe/draft"
 	"forebake/engine/recipe/list"
 	"forebake/engine/source"
 )
