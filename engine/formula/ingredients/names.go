@@ -38,8 +38,11 @@ func (rd *Reader) bareAmount(in *formula.Ingredient, e hclsyntax.Expression) (fo
 
 // MeasureInName takes a measure off a name that the larder knows without it: "pinch of salt".
 func (rd *Reader) MeasureInName(in *formula.Ingredient) {
+	if _, _, known := rd.Find(in); known || in.Sized != "" {
+		return
+	}
 	measure, thing, ok := said.Named(in.Name)
-	if _, _, known := rd.Find(in); known || !ok || in.Sized != "" {
+	if !ok {
 		return
 	}
 	in.Sized, in.Measure = thing, measure
