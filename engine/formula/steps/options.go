@@ -529,8 +529,8 @@ func (rd *Reader) unknownOption(s *formula.Step, pair reading.Pair) {
 	}
 }
 
-// fatOfStep adds the frying fat, { fry = "3 min", in = "sunflower oil" }, to the ingredients without
-// a weight, since its allergens and cautions count. It reports whether words name one.
+// fatOfStep adds the frying fat, { fry = "3 min", in = "sunflower oil" }, to the ingredients
+// without a weight, since its allergens and cautions count. It reports whether words name one.
 func (rd *Reader) fatOfStep(s *formula.Step, key, text string, at source.Place) bool {
 	var fats []*formula.Ingredient
 	for _, name := range said.Fats(text) { // "2 quarts canola oil or shortening"
