@@ -117,6 +117,15 @@ func Thickness(text string) string {
 	return strings.TrimSpace(m[1]) + " " + InchWord(m[2])
 }
 
+// ThinSheet is a thickness of a sheet as an example, in inches where its
+// sides are.
+func ThinSheet(unit string) string {
+	if InchWord(unit) == "in" || strings.HasPrefix(unit, "inch") {
+		return "1/4 in"
+	}
+	return "5 mm"
+}
+
 // ThickIn is the thickness that words beside an area tell; "" for none.
 func ThickIn(text string) string {
 	at := sides().FindStringIndex(text)
@@ -146,9 +155,9 @@ func SizedCount(text string) (number string, ok bool) {
 	}
 	rest := text[len(m[1]):]
 	if !length().MatchString(rest) && !pieceMass().MatchString(rest) {
-		return "", false
+		m = countAside().FindStringSubmatch(strings.TrimSpace(text))
 	}
-	return m[1], true
+	return at(m, 1), m != nil
 }
 
 // at is a part of what a pattern matched, "" for none.
