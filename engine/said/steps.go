@@ -53,6 +53,11 @@ func Area(text string) (long, short quantity.Quantity, ok bool) {
 	return long, short, fault1 == nil && fault2 == nil
 }
 
+var shortSide = spelling.Pattern(`(?i)\b(?:short(?:er|est)?|narrow(?:er)?)[ -](?:side|end|edge)`)
+
+// FromShortSide reports whether words say that a sheet is rolled up from its shorter side.
+func FromShortSide(text string) bool { return shortSide().MatchString(text) }
+
 // LengthIn reads the one length among words: "to 4 mm", "about 1/2 inch thick".
 func LengthIn(text string) (out string, ok bool) {
 	all := length().FindAllStringSubmatchIndex(text, -1)

@@ -86,8 +86,7 @@ func TestTwoIngredientsInOneAmount(t *testing.T) {
 // of them.
 func TestStepsOfAHomeBaker(t *testing.T) {
 	for line, want := range map[string]string{
-		`{ roll = "into a 30 x 40 cm rectangle" }`: "sheet, wide into a 30 " +
-			"x 40 cm rectangle",
+		`{ roll = "into a 30 x 40 cm rectangle" }`: "sheet into a 30 x 40 cm rectangle",
 		`{ roll = "4 mm" }`:       "sheet 4 mm",
 		`{ roll = "up tightly" }`: "roll up tightly",
 		`{ cut = "9 rolls", tin = "9 inch square pan" }`: "divide 9 rolls; pan 9 inch " +

@@ -363,15 +363,13 @@ func (rd *Reader) SaidArea(s *formula.Step, e hclsyntax.Expression, own bool, wh
 	}
 	if thick := said.ThickIn(text); thick != "" {
 		s.Measure, _ = rd.QuantityText(thick, at, formula.ForLength, what)
-	} else {
-		s.OpenOwn = true // the thickness is to be decided
 	}
-	if s.Wide == nil {
-		s.Wide = &formula.Given{Quantity: long, Place: at, Set: true}
-		s.Wide.Text = text
+	for i, side := range [...]quantity.Quantity{long, short} {
+		s.Sides[i] = formula.Given{Quantity: side, Place: at, Set: true}
 	}
-	rd.Assumed(at, fmt.Sprintf("%q is length by width: the thickness is taken as \"?\", and the "+
-		"longer side as the one that is rolled up; write { %s = \"5 mm\", wide = %q } with your "+
-		"thickness", text, what, long.String()))
+	s.Words = text
+	rd.Assumed(at, fmt.Sprintf("%q is length by width: the thickness comes from the dough's "+
+		"weight; it is rolled up from its longer side, unless the roll says \"from the short "+
+		"side\"", text))
 	return true
 }
