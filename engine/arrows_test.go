@@ -81,7 +81,6 @@ var mayKnow = map[string][]string{
 		"engine/source",
 	}, // what an answer is, never how it was found
 	"engine/said": {
-		"engine/figure",
 		"engine/larder",
 		"engine/quantity",
 		"engine/said/unread",
@@ -95,6 +94,12 @@ var mayKnow = map[string][]string{
 		"engine/quantity",
 		"engine/spelling",
 	}, // an oven's heat on several scales; it knows no formula
+	"engine/said/tins": {
+		"engine/figure", "engine/quantity", "engine/said", "engine/spelling",
+	}, // the names of tins; it knows no formula
+	"engine/said/work": {
+		"engine/said", "engine/spelling",
+	}, // the work of a step; it knows no formula
 	"engine/said/turns":  {"engine/spelling"}, // words for folds of a dough; it knows no formula
 	"engine/said/around": {"engine/spelling"}, // what is around a part; it knows no formula
 	"engine/said/puton": {
@@ -140,6 +145,7 @@ var mayKnow = map[string][]string{
 		"engine/larder",
 		"engine/quantity",
 		"engine/reading",
+		"engine/said/tins",
 		"engine/said",
 		"engine/said/around",
 		"engine/said/puton",
@@ -168,6 +174,7 @@ var mayKnow = map[string][]string{
 		"engine/larder",
 		"engine/quantity",
 		"engine/reading",
+		"engine/said/tins",
 		"engine/said",
 		"engine/said/around",
 		"engine/said/beside",
@@ -175,6 +182,7 @@ var mayKnow = map[string][]string{
 		"engine/said/sponge",
 		"engine/said/turns",
 		"engine/said/unread",
+		"engine/said/work",
 		"engine/source",
 		"engine/spelling",
 	}, // the steps of one part; what they name is looked up later
@@ -200,6 +208,7 @@ var mayKnow = map[string][]string{
 	"engine/recipe/list": {
 		"engine/larder",
 		"engine/quantity",
+		"engine/said/tins",
 		"engine/said",
 		"engine/spelling",
 	}, // one line of a list of ingredients; it knows no formula
@@ -207,9 +216,19 @@ var mayKnow = map[string][]string{
 		"engine/larder",
 		"engine/quantity",
 		"engine/recipe/list",
+		"engine/said/oven",
 		"engine/spelling",
 	}, // what a phrase of a method says in figures; it knows no formula
+	"engine/recipe/draft": {
+		"engine/larder",
+		"engine/reading",
+		"engine/recipe/list",
+		"engine/recipe/phrase",
+		"engine/source",
+		"engine/spelling",
+	}, // a formula in the making, and its text; it reads no recipe
 	"engine/recipe": {
+		"engine/recipe/draft",
 		"engine/formula",
 		"engine/formula/read",
 		"engine/larder",
@@ -330,6 +349,8 @@ var mayKnow = map[string][]string{
 		"engine/facts",
 	},
 	"engine/rule": {
+		"engine/expr/subject",
+		"engine/rule/show",
 		"engine/expr",
 		"engine/facts",
 		"engine/finding",
@@ -432,6 +453,7 @@ var mayKnow = map[string][]string{
 		"engine/spelling",
 	}, // prints findings; a format must not be able to change an answer
 	"engine/sheet": {
+		"engine/rule/show",
 		"engine/facts",
 		"engine/finding",
 		"engine/formula",
@@ -465,6 +487,7 @@ var mayKnow = map[string][]string{
 	}, // half-typed texts; what they mean is for the reader that is handed in
 	"engine/editor/protocol": nil, // a published protocol; it knows no formula
 	"engine/editor": {
+		"engine/rule/show",
 		"engine",
 		"engine/editor/protocol",
 		"engine/expr",
@@ -486,6 +509,7 @@ var mayKnow = map[string][]string{
 		"engine/trial",
 	}, // a protocol in front of the front door: it judges nothing
 	"engine": {
+		"engine/rule/show",
 		"engine/backlog",
 		"engine/begin",
 		"engine/cost",
@@ -557,9 +581,20 @@ var mayKnow = map[string][]string{
 		"engine/quantity",
 		"engine/source",
 	},
-	"engine/expr": {
+	"engine/expr/subject": {
 		"engine/facts",
 		"engine/formula",
+		"engine/reading",
+		"engine/source",
+	}, // the word on = "..."; it knows no condition
+	"engine/rule/show": {
+		"engine/facts",
+		"engine/finding",
+		"engine/quantity",
+	}, // figures as text; it knows no rule
+	"engine/expr": {
+		"engine/expr/subject",
+		"engine/facts",
 		"engine/quantity",
 		"engine/reading",
 		"engine/source",

@@ -1,7 +1,6 @@
 package engine_test
 
 import (
-	"fmt"
 	"io/fs"
 	"os"
 	"path/filepath"
@@ -18,13 +17,6 @@ const mostColumns = 100
 // with its reason. Their lines are not counted.
 var wideTables = map[string]string{
 	"engine/recipe/cues.go": "a row of words for each kind of step or part",
-}
-
-// wideYet gives the wide lines that a package and the packages below it
-// still have. A number may only fall.
-var wideYet = map[string]int{
-	"engine/recipe": 88,
-	"engine/said":   1,
 }
 
 // isGenerated is the mark of a file that a program wrote.
@@ -51,16 +43,8 @@ func eachSource(t *testing.T, visit func(path, text string)) {
 	}
 }
 
-// topPackage gives the package of a file, or the one right below
-// engine that it belongs to.
-func topPackage(path string) string {
-	parts := strings.Split(path, "/")
-	return strings.Join(parts[:min(2, len(parts)-1)], "/")
-}
-
 // TestColumns bounds every line.
 func TestColumns(t *testing.T) {
-	wide := map[string][]string{}
 	tables := map[string]bool{}
 	eachSource(t, func(path, text string) {
 		for n, line := range strings.Split(text, "\n") {
@@ -72,17 +56,10 @@ func TestColumns(t *testing.T) {
 				tables[path] = true
 				continue
 			}
-			pkg := topPackage(path)
-			wide[pkg] = append(wide[pkg], fmt.Sprintf("%s:%d: %d columns", path, n+1, columns))
+			t.Errorf("%s:%d: %d columns, where %d is the most; break the line at an operator or a "+
+				"list, or name a part of it", path, n+1, columns, mostColumns)
 		}
 	})
-	for pkg, lines := range wide {
-		if len(lines) > wideYet[pkg] {
-			t.Errorf("%s has %d lines of more than %d columns, where %d is the most; "+
-				"break them at an operator or a list, or name a part:\n\t%s", pkg, len(lines),
-				mostColumns, wideYet[pkg], strings.Join(lines, "\n\t"))
-		}
-	}
 	for path := range wideTables {
 		if !tables[path] {
 			t.Errorf("%s has no wide row; take it out of wideTables", path)

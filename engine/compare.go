@@ -4,12 +4,13 @@ import (
 	"fmt"
 	"strings"
 
+	"forebake/engine/rule/show"
+
 	"forebake/engine/facts"
 	"forebake/engine/figure"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
 	"forebake/engine/quantity"
-	"forebake/engine/rule"
 	"forebake/engine/run"
 	"forebake/engine/source"
 )
@@ -252,7 +253,7 @@ func comparedFigures(
 		if v.Absent {
 			return ""
 		}
-		return rule.Show(f, v)
+		return show.Fact(f, v)
 	}
 	for _, name := range comparedFacts {
 		f, ok := facts.Find(facts.OnPart, name)

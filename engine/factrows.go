@@ -6,12 +6,13 @@ import (
 	"slices"
 	"strings"
 
+	"forebake/engine/rule/show"
+
 	"forebake/engine/facts"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
-	"forebake/engine/rule"
 	"forebake/engine/run"
 	"forebake/engine/source"
 )
@@ -77,13 +78,13 @@ func (c *chosen) add(f *formula.Formula, s *facts.Sheet, x facts.Subject) {
 		if len(c.wanted) > 0 && !c.wanted[fact.Name] || !fact.Of(x) {
 			continue
 		}
-		row := rule.Figure(fact.Name, fact, s.Value(fact, x))
+		row := show.Figure(fact.Name, fact, s.Value(fact, x))
 		if fact.Unit == "C" && !strings.Contains(fact.Name, "friction") &&
 			run.ReadsFahrenheit(f, c.house) {
 			row.Shown = quantity.WithFahrenheit(row.Shown)
 			row.Error = quantity.WithFahrenheit(row.Error)
 		}
-		c.rows = append(c.rows, finding.FactRow{Formula: f.Name, Subject: rule.SubjectName(x),
+		c.rows = append(c.rows, finding.FactRow{Formula: f.Name, Subject: show.Subject(x),
 			Figure: row,
 			Means:  fact.Means, Source: fact.Source, Error: fact.Error,
 			Main: fact.Main()})
@@ -142,14 +143,14 @@ func (e *Engine) History(inputs []Input) ([]finding.HistoryRow, *Result) {
 // HistoryRow writes one step of a timeline.
 func HistoryRow(line *facts.Line) finding.HistoryRow {
 	return finding.HistoryRow{
-		Part:    rule.SubjectName(facts.Subject{On: facts.OnPart, Part: line.Part}),
+		Part:    show.Subject(facts.Subject{On: facts.OnPart, Part: line.Part}),
 		Step:    line.Step.Text(),
 		Clock:   line.StartH,
 		Notes:   historyNote(line),
-		Ambient: rule.ShowValue(&line.Ambient, "C"),
-		Core:    rule.ShowValue(&line.Core, "C"),
-		Mean:    rule.ShowValue(&line.Mean, "C"),
-		Rise:    rule.ShowValue(&line.Hours, "h"),
+		Ambient: show.Value(&line.Ambient, "C"),
+		Core:    show.Value(&line.Core, "C"),
+		Mean:    show.Value(&line.Mean, "C"),
+		Rise:    show.Value(&line.Hours, "h"),
 	}
 }
 

@@ -10,7 +10,7 @@ rule "amount-missing" {
   level  = "risk"
   note   = "ingredient.class in ['spice', 'fruit'] || ingredient.is_seasoning"
   once   = true
-  when   = "ingredient.is_open"
+  when   = "ingredient.is_open && (ingredient.class == 'salt' || !ingredient.is_seasoning)"
   say    = "No amount is written for {ingredient.name}. Weigh what it takes and write the grams."
   why    = "Every figure that needs it stays open, and a question mark in the formula becomes a guess at the bench."
   source = "common practice, no source"
@@ -27,8 +27,9 @@ trial "sugar weighed or not" {
 trial "a seasoning without an amount" {
   rule  = "amount-missing"
   cases = {
-    "salt"            = "note" # its class bounds it
-    "vanilla extract" = "note"
+    "salt"            = "note"  # its class bounds it
+    "vanilla extract" = "clear" # so too, and the report says so
+    "lemon zest"      = "clear"
     "cocoa powder"    = "risk"
   }
   formula "t" {

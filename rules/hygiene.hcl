@@ -1738,6 +1738,55 @@ trial "elderberries" {
   }
 }
 
+rule "frozen-berries-raw" {
+  on     = "part"
+  level  = "risk"
+  doubt  = "flag"
+  limits = { cook_c = 90 }
+  when   = "'frozen berries' in part.hazards && (part.has_process || part.is_used) && part.heated_to_c < limit.cook_c"
+  say    = "Frozen berries in this are eaten unboiled. Boil them for 1 min, or buy ones that are sold as ready to eat."
+  why    = "Hepatitis A and norovirus came with frozen berries again and again: over 1000 fell ill in Europe in 2013. Freezing kills neither."
+  source = "Food Safety Authority of Ireland, advice to boil imported frozen berries for one minute (read); Danish Food Agency, the same for raspberries, as told (read); 90 C for the boil: judgement"
+}
+
+trial "frozen berries" {
+  rule  = "frozen-berries-raw"
+  cases = {
+    "warmed"         = { expect = "flagged", of = "frozen raspberries", to = "88 C" }
+    "boiled"         = { expect = "clear", of = "frozen raspberries", to = "92 C" }
+    "another name"   = { expect = "flagged", of = "frozen mixed berries", to = "60 C" }
+    "fresh, warmed"  = { expect = "clear", of = "raspberries", to = "40 C" }
+  }
+  formula "t" {
+    topping "f" {
+      ingredients = { "$of" = "300 g", "sugar" = "100 g" }
+      steps       = [{ cook = "2 min", to = "$to" }]
+    }
+  }
+}
+
+rule "juice-raw" {
+  on     = "part"
+  level  = "risk"
+  doubt  = "flag"
+  limits = { cook_c = 71 }
+  when   = "'raw juice' in part.hazards && (part.has_process || part.is_used) && part.heated_to_c < limit.cook_c"
+  say    = "The juice in this is not pasteurised and stays raw. Heat it to {limit.cook_c}, or use pasteurised juice."
+  why    = "E. coli and Salmonella live in raw juice, sour as it is: an apple off the ground is enough."
+  source = "21 CFR 101.17(g), the warning that raw juice bears (memory); 71 C: FDA juice guidance, 71.1 C for 6 s in apple juice (memory)"
+}
+
+trial "raw apple juice" {
+  rule  = "juice-raw"
+  cases = { "69 C" = "flagged", "73 C" = "clear" }
+  formula "t" {
+    topping "f" {
+      ingredients = { "raw apple juice" = "60 g", "sugar" = "100 g" }
+      steps       = [{ cook = "5 min", to = "$case" }]
+    }
+  }
+}
+
 rule "cassava-raw" {
   on     = "part"
   level  = "stop"

@@ -4,11 +4,12 @@ import (
 	"context"
 	"math"
 
+	"forebake/engine/rule/show"
+
 	"forebake/engine/editor/protocol"
 	"forebake/engine/facts"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
-	"forebake/engine/rule"
 	"forebake/engine/source"
 	"forebake/engine/tolerant"
 )
@@ -67,7 +68,7 @@ func shownFigure(sheet *facts.Sheet, on facts.On, name string, x facts.Subject) 
 	if v.Absent || math.IsInf(v.Hi, 1) {
 		return ""
 	}
-	return rule.Show(f, v)
+	return show.Fact(f, v)
 }
 
 // endOfEntry is the end of a line without its comment.

@@ -8,13 +8,14 @@ import (
 	"path/filepath"
 	"strings"
 
+	"forebake/engine/rule/show"
+
 	"forebake/engine"
 	"forebake/engine/editor/protocol"
 	"forebake/engine/facts"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
 	"forebake/engine/larder"
-	"forebake/engine/rule"
 	"forebake/engine/source"
 	"forebake/engine/tolerant"
 )
@@ -104,7 +105,7 @@ func (a *answer) partText(x thing) string {
 		if !ok || !f.Of(subject) {
 			continue
 		}
-		g := rule.Figure(name, f, sheet.Value(f, subject))
+		g := show.Figure(name, f, sheet.Value(f, subject))
 		if !math.IsNaN(g.Value) || g.Low > 0 || !math.IsInf(g.High, 1) {
 			fmt.Fprintln(&b, figureLine(g))
 		}
@@ -133,7 +134,7 @@ func (a *answer) ingredientText(x thing) string {
 		}
 		subject := facts.Subject{On: facts.OnIngredient, Part: x.part, Ingredient: in}
 		if v := sheet.Value(f, subject); !v.Absent {
-			g := rule.Figure(name, f, v)
+			g := show.Figure(name, f, v)
 			if name == "pct" {
 				g.Label = "of the flour"
 			}

@@ -6,6 +6,8 @@ import (
 	"slices"
 	"strings"
 
+	"forebake/engine/expr/subject"
+
 	"github.com/expr-lang/expr/ast"
 
 	"forebake/engine/facts"
@@ -16,7 +18,7 @@ import (
 
 // Names gives the names of an expression their meaning.
 type Names struct {
-	Subject *Subject
+	Subject *subject.Subject
 	Limits  []Limit  // of a rule
 	Figures *Figures // that rule files declare; nil for none
 
@@ -32,12 +34,12 @@ func (n *Names) block() string {
 }
 
 // self is the first name of the subject.
-func (n *Names) self() string { return n.Subject.names[0] }
+func (n *Names) self() string { return n.Subject.Names[0] }
 
 // Words lists the names that may start a reference: "dough",
 // "kitchen", "limit".
 func (n *Names) Words() []string {
-	list := slices.Clone(n.Subject.names)
+	list := slices.Clone(n.Subject.Names)
 	if n.hasPart() {
 		list = append(list, "part")
 	}
@@ -61,7 +63,7 @@ func (n *Names) scopeOf(word string) (s scope, on facts.On, ok bool) {
 	switch {
 	case word == "limit" && !n.inFigure:
 		return inLimit, 0, true
-	case slices.Contains(n.Subject.names, word):
+	case slices.Contains(n.Subject.Names, word):
 		return inSelf, n.Subject.On, true
 	case word == "part" && n.hasPart():
 		return inPart, facts.OnPart, true

@@ -3,6 +3,8 @@ package expr
 import (
 	"testing"
 
+	"forebake/engine/expr/subject"
+
 	"forebake/engine/facts"
 	"forebake/engine/formula"
 	"forebake/engine/formula/read"
@@ -66,7 +68,7 @@ func DeclareFigures(t testing.TB, text string) (*Figures, source.Problems) {
 // ParseOn reads an expression on a subject.
 func ParseOn(t testing.TB, s *Figures, on, text string, limits ...Limit) (*Expr, *Names) {
 	t.Helper()
-	subject, _, fault := NewSubject([]string{on}, "rule")
+	subject, _, fault := subject.New([]string{on}, "rule")
 	if fault != "" {
 		t.Fatal(fault)
 	}

@@ -7,6 +7,8 @@ import (
 	"slices"
 	"strings"
 
+	"forebake/engine/expr/subject"
+
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
 	"forebake/engine/facts"
@@ -30,7 +32,7 @@ type Figure struct {
 	Name    string
 	Pack    string
 	Place   source.Place
-	Subject *Subject
+	Subject *subject.Subject
 	Means   string
 	Is      *Expr
 	Fact    *facts.Fact // nil while the figure is not checked, and of a faulty one
@@ -142,7 +144,7 @@ var nameForm = regexp.MustCompile(`^[a-z][a-z0-9]*(_[a-z0-9]+)*$`)
 
 // missing says what to write for a key that a figure needs.
 var missing = map[string]string{
-	"on":    HowOn,
+	"on":    subject.HowOn,
 	"is":    `add is = "dough.fat_pct + dough.egg_pct"`,
 	"means": `add means = "what it is, in one line"`,
 }
@@ -167,7 +169,7 @@ func (s *Figures) Read(r *reading.Reader, b *hclsyntax.Block, pack string) {
 			r.Fault(f.Place, "figure %q has no %s; %s", source.Safe(f.Name), key, missing[key])
 		}
 	}
-	f.Subject = ReadSubject(r, attr["on"], "figure")
+	f.Subject = subject.Read(r, attr["on"], "figure")
 	if a := attr["is"]; a != nil {
 		f.is = a.Expr
 	}

@@ -508,6 +508,17 @@ var partFacts = []Fact{
 		part:   (*part).HasSalt,
 	},
 	{
+		Name:   "weighs_salt",
+		Type:   YesNo,
+		Means:  "salt itself is among its own ingredients, beside that of salted butter or cheese",
+		Source: srcGiven,
+		part: func(p *part) Value {
+			return figure.YesNo(p.Holds(func(in *formula.Ingredient) bool {
+				return in.Item != nil && in.Item.Class == larder.ClassSalt
+			}))
+		},
+	},
+	{
 		Name: "has_sugar_cooked",
 		Type: YesNo,
 		Means: "sugar, honey or syrup in it is heated to 100 C or more; open where no " +
@@ -913,9 +924,9 @@ var partFacts = []Fact{
 	{
 		Name:   "active_dry_soaked",
 		Type:   YesNo,
-		Means:  "a soak step wets the active dry yeast",
+		Means:  "a soak step, or liquid of 35 C or more in its mix, wets the active dry yeast",
 		Source: srcGiven,
-		part:   func(p *part) Value { return figure.YesNo(p.ActiveDrySoaked()) },
+		part:   activeDryWet,
 	},
 
 	{

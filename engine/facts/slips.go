@@ -485,3 +485,16 @@ func closesInNuts(s *parts) Value {
 	}
 	return figure.Maybe("the amounts of the filling", s.Formula.Place)
 }
+
+// wetsYeastC is the least that a liquid wets active dry yeast at without a soak of its own, C:
+// packets and recipes mix it in at 38 to 54 C (common practice, no source).
+const wetsYeastC = 35
+
+// activeDryWet reports whether the active dry yeast of a part starts in something warm.
+func activeDryWet(p *part) Value {
+	return figure.YesNo(p.ActiveDrySoaked() ||
+		slices.ContainsFunc(p.Steps, func(s *formula.Step) bool {
+			v := p.Sheet().LiquidTemp(s)
+			return s.Verb.Mixes() && !v.Absent && v.Lo >= wetsYeastC
+		}))
+}

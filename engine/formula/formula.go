@@ -17,7 +17,7 @@ import (
 	"forebake/engine/larder"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
-	"forebake/engine/said"
+	"forebake/engine/said/tins"
 	"forebake/engine/source"
 )
 
@@ -50,7 +50,7 @@ type Formula struct {
 type OpenTin struct {
 	Name  string
 	Place source.Place
-	Size  *said.Tin // by its name, as in "9x5 inch loaf tin"; nil where it is open
+	Size  *tins.Tin // by its name, as in "9x5 inch loaf tin"; nil where it is open
 }
 
 // Said is a meaning that the reader took of a word that has several. A report tells it.
@@ -124,7 +124,8 @@ type Ingredient struct {
 	Grams Mass // the amount in grams
 	Held  Mass // the reserve in grams
 
-	HeldAll bool // the reserve is all of it
+	HeldAll  bool    // the reserve is all of it, or a share of it
+	HeldPart float64 // that share, 0 to 1; 0 for all
 
 	Apart bool     // it is not of the dough whose list it stands in: "egg, to glaze"; 0 g in it
 	Usual Interval // g, what is usual of an amount that is not written; of none nothing

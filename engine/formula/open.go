@@ -55,7 +55,7 @@ func init() {
 		}
 		return out
 	}
-	optAs.spans = standings
+	OptAs.spans = standings
 	OptTin.spans = func(s *Step) []func(*Step) {
 		out := []func(*Step){func(*Step) {}}
 		for _, name := range s.Part.Formula.Tins {

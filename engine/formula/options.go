@@ -191,6 +191,9 @@ var StepOptions = numbered(
 		"how much of the part goes on here, where it is split, or \"15 g each\"",
 		func(rd *Reader, s *Step, e hclsyntax.Expression, what string) {
 			if text, at, ok := rd.Literal(e); ok {
+				if said.TheRest(text) {
+					return // what the other steps leave, as where nothing is written
+				}
 				if x, ok := said.Share(text); ok {
 					s.Portion = Given{Place: at, Set: true}
 					s.Portion.Interval, s.Portion.Text = figure.Point(x), text
@@ -281,7 +284,7 @@ var (
 	OptCore     = OptionNamed("core")
 	OptBy       = OptionNamed("by")
 	OptTin      = OptionNamed("tin")
-	optAs       = OptionNamed("as")
+	OptAs       = OptionNamed("as")
 	OptCount    = OptionNamed("count")
 	OptPieces   = OptionNamed("pieces")
 	OptSlice    = OptionNamed("slice")
@@ -324,7 +327,7 @@ func init() {
 		}
 		return ""
 	}
-	optAs.assumes = func(s *Step) string {
+	OptAs.assumes = func(s *Step) string {
 		if s.Verb.Waits() {
 			return "as it stood, or in a bowl"
 		}

@@ -13,7 +13,7 @@ func (f *Formula) sum() {
 				in.Grams = Mass{FixedG: in.Of.MassG}
 			}
 			if in.HeldAll {
-				in.Held = in.Grams
+				in.Held = in.HeldBack()
 			}
 			if share := in.FlourIn(); share != (Interval{}) {
 				flour = flour.Add(in.Grams.Times(share))
@@ -23,6 +23,14 @@ func (f *Formula) sum() {
 		p.FlourG = flour.FixedG.Div(figure.Point(1).Sub(flour.PerFlour))
 		p.MassG = mass.Grams(p.FlourG)
 	}
+}
+
+// HeldBack is the reserve of an ingredient that is a share of it, or all.
+func (in *Ingredient) HeldBack() Mass {
+	if in.HeldPart > 0 {
+		return in.Grams.Times(figure.Point(in.HeldPart))
+	}
+	return in.Grams
 }
 
 // FlourIn gives the grams of flour in a gram of the ingredient.

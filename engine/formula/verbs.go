@@ -190,13 +190,13 @@ func verb(name, means string, own ownValue, takes takes, waits waits, heat heatF
 
 // Cool is the step that a mend puts in where a filling is never cooled.
 var Cool = verb("cool", "let it cool",
-	aTime, takes{OptAt, OptTo, OptCore, OptBy, optAs, OptCovered},
+	aTime, takes{OptAt, OptTo, OptCore, OptBy, OptAs, OptCovered},
 	standing, takesHeat, nowhere, InRoom, joinsNothing, goesOn, keepsGas, closed, unattended,
 	keepsForm, putsNothing, inMaking, anyTime, "ressuage", "cool down", "leave to cool", "let cool")
 
 // Chill is the step that a plan offers where it would want somebody by night.
 var Chill = verb("chill", "put it in the cold",
-	aTime, takes{OptAt, OptTo, OptCore, OptBy, optAs, OptCovered, OptHumidity, OptTin, OptCount},
+	aTime, takes{OptAt, OptTo, OptCore, OptBy, OptAs, OptCovered, OptHumidity, OptTin, OptCount},
 	standing, takesHeat, fridge, anywhere, joinsNothing, goesOn, keepsGas, closed, unattended,
 	keepsForm, putsNothing, inMaking, anyTime, "retard", "refrigerate", "fridge rest", "cold proof",
 	"fridge", "in the fridge")
@@ -204,7 +204,7 @@ var Chill = verb("chill", "put it in the cold",
 // The verbs that words for other verbs can stand for: a roll that ends flat, a tin alone, a
 // fold of ingredients, a cover that is only a cloth.
 var (
-	MixVerb, SheetVerb, PanVerb, RestVerb *Verb
+	MixVerb, SheetVerb, PanVerb, RestVerb, ProofVerb, ShapeVerb *Verb
 
 	HandleVerb, BrushVerb, ChillVerb, FoldVerb *Verb
 )
@@ -220,9 +220,12 @@ func init() {
 			RestVerb = v
 		case v.Pans():
 			PanVerb = v
+		case v.Proofs():
+			ProofVerb = v
 		}
 	}
 	HandleVerb, BrushVerb = StepNamed("handle").Verb, StepNamed("brush").Verb
+	ShapeVerb = StepNamed("shape").Verb
 	ChillVerb, FoldVerb = StepNamed("chill").Verb, StepNamed("fold").Verb
 }
 
@@ -252,7 +255,7 @@ var Verbs = []*Verb{
 		"stretch and fold", "coil fold", "slap and fold", "book fold", "letter fold", "single turn",
 		"double turn", "letter turn", "book turn", "rabat"),
 	verb("rest", "leave it to stand and rise",
-		aTime, takes{OptAt, OptTo, optAs, OptCovered, OptHumidity, OptTin, OptCount},
+		aTime, takes{OptAt, OptTo, OptAs, OptCovered, OptHumidity, OptTin, OptCount},
 		standing, NoHeat, nowhere, InRoom, joinsNothing, goesOn, keepsGas, closed, unattended,
 		keepsForm, putsNothing, inMaking, anyTime, "bulk", "ferment", "rise", "stand", "ruhen",
 		"lievitare",
@@ -262,19 +265,19 @@ var Verbs = []*Verb{
 		"first prove"),
 	Chill,
 	verb("temper", "let it come back from the cold",
-		aTime, takes{OptAt, OptTo, optAs, OptCovered},
+		aTime, takes{OptAt, OptTo, OptAs, OptCovered},
 		standing, NoHeat, nowhere, InRoom, joinsNothing, goesOn, keepsGas, touched, unattended,
 		keepsForm, putsNothing, inMaking, anyTime),
 	verb("freeze", "freeze it",
-		aTime, takes{OptAt, OptTo, OptCore, OptBy, optAs, OptCovered},
+		aTime, takes{OptAt, OptTo, OptCore, OptBy, OptAs, OptCovered},
 		standing, takesHeat, freezer, anywhere, joinsNothing, goesOn, keepsGas, closed, unattended,
 		keepsForm, putsNothing, inMaking, anyTime),
 	verb("thaw", "thaw it",
-		aTime, takes{OptAt, OptTo, OptCore, optAs, OptCovered},
+		aTime, takes{OptAt, OptTo, OptCore, OptAs, OptCovered},
 		standing, NoHeat, nowhere, InRoom, joinsNothing, goesOn, keepsGas, touched, unattended,
 		keepsForm, putsNothing, inMaking, anyTime, "defrost"),
 	verb("cook", "heat it in a pan, a pot or hot fat",
-		aTime, takes{OptAt, OptTo, OptCore, OptBy, optAs},
+		aTime, takes{OptAt, OptTo, OptCore, OptBy, OptAs},
 		passing, cooks, nowhere, anywhere, joinsNothing, endsBulk, keepsGas, touched, attended,
 		keepsForm, putsNothing, inMaking, anyTime, "heat", "heat up", "bring to temperature",
 		"aufkochen", "kochen"),
@@ -301,7 +304,7 @@ var Verbs = []*Verb{
 		passing, NoHeat, nowhere, anywhere, joinsNothing, goesOn, losesGas, touched, attended,
 		divides, putsNothing, inMaking, anyTime, "scale", "portion", "cut", "slice", "division"),
 	verb("shape", "give it its shape",
-		anyWords, takes{OptPieces, optAs, OptTin, OptCount, OptTime, OptAt},
+		anyWords, takes{OptPieces, OptAs, OptTin, OptCount, OptTime, OptAt},
 		passing, NoHeat, nowhere, anywhere, joinsNothing, endsBulk, losesGas, touched, attended,
 		Shapes, putsNothing, inMaking, RawOnly, "mould", "mold", "form", "plait", "braid",
 		"twist", "façonnage", "boulage", "preshape", "pre-shape", "round"),
@@ -333,7 +336,7 @@ var Verbs = []*Verb{
 		"crimp", "serve warm", "split", "halve", "stamp", "emboss", "indent",
 		"reserve", "set aside", "hide"),
 	verb("proof", "the final rise",
-		aTime, takes{OptAt, OptTo, optAs, OptCovered, OptHumidity, OptTin, OptCount},
+		aTime, takes{OptAt, OptTo, OptAs, OptCovered, OptHumidity, OptTin, OptCount},
 		standing, NoHeat, nowhere, inWarmth, joinsNothing, endsBulk, keepsGas, touched, unattended,
 		keepsForm, putsNothing, inMaking, RawOnly, "prove",
 		"second rise", "apprêt", "final rise", "final proof",
@@ -351,11 +354,11 @@ var Verbs = []*Verb{
 		"decorate", "soak", "ice", "coat", "pour", "pour over", "roll in", "toss in"),
 	Cool,
 	verb("hold", "keep it hot or cold for service",
-		aTime, takes{OptAt, optAs, OptCovered},
+		aTime, takes{OptAt, OptAs, OptCovered},
 		standing, NoHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, touched, unattended,
 		keepsForm, putsNothing, inService, anyTime),
 	verb("store", "keep it for later",
-		aTime, takes{OptAt, optAs, OptCovered},
+		aTime, takes{OptAt, OptAs, OptCovered},
 		standing, NoHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, closed, unattended,
 		keepsForm, putsNothing, onShelf, anyTime),
 }

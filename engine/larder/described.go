@@ -29,7 +29,7 @@ var plainWords = sync.OnceValue(func() map[string]func(*Item) bool {
 			"waxed unwaxed slivered halve piece chunk cube half level scalded drained " +
 			"steeped bloomed dissolved warming crisp crispy thin thick strips rounds " +
 			"runny soaked plumped overnight aop aoc dop bio patted zested " +
-			"strained reserved heaped level spooned swept sieved " +
+			"strained reserved heaped level spooned swept sieved snipped riced pressed " +
 			"twice once rubbed dice trimmed supermarket shop bought mg " +
 			foreignAlways, always},
 		{"soft whole " + foreignWhole, butFlour},
@@ -39,6 +39,11 @@ var plainWords = sync.OnceValue(func() map[string]func(*Item) bool {
 			foreignDry, dry},
 		{"ripe fresh active bubbly fed " + foreignFresh, wet},
 		{"unsalted", unsalted},
+		{"saf gold", osmotolerant},
+		{"pink red blue green yellow orange purple brown liquid gel", ofColour},
+		{"russet floury waxy desiree maris piper king edward edwards yukon", ofPotato},
+		{"bavarese tedesco irlandese normanno danese bavarois breton bretonne normand normande " +
+			"irlandais irlandesa irish danish french breton normandy bavarian", ofMilkFat},
 		{"unsweetened", littleSugar},
 	} {
 		for _, w := range strings.Fields(g.words) {
@@ -61,9 +66,18 @@ const (
 		"derretido rallada picadas picada batido mjukt mjuk rumsvarmt rumsvarm " +
 		"rumstempererat rumstempererad smalt kallt kall varmt varm ljummen ljummet fingervarm " +
 		"fingervarmt hackad hackade riven rivet uppvispat uppvispad vispat blodt blod smeltet " +
-		"koldt kold lunken lunkent hakket hakkede revet pisket stuetempereret"
-	foreignWhole = "entier entiers intero intera"
-	foreignDry   = "gemahlen gemahlene gemahlener moulu moulue tritato tritata tritate macinata " +
+		"koldt kold lunken lunkent hakket hakkede revet pisket stuetempereret " +
+		"ammollata ammollate ammollati ammollato strizzata strizzati rinfrescata rinfrescato " +
+		"cubetti cubi fette pezzi listarelle pomada pomata pommata en freddi fredde tiepide " +
+		"rallado rallados ralladas ralada raladas cruda crudas crudo crudos picado picados " +
+		"troceado troceados troceadas remojadas remojados escurridas escurrido hidratadas " +
+		"sbriciolati sbriciolate spezzettate spezzettato setacciata setacciato tamizada " +
+		"tamizado tostadas concassees concasses concassee decoupe decoupes coupe coupes " +
+		"tranches rondelles eingeweichte eingeweicht gewurfelt gewurfelte gehobelt " +
+		"fresche freschissime"
+	foreignWhole = "entier entiers entiere entieres intero intera interi intere entera " +
+		"enteras entero enteros inteira inteiras inteiro inteiros ganz ganze ganzer ganzes ganzen"
+	foreignDry = "gemahlen gemahlene gemahlener moulu moulue tritato tritata tritate macinata " +
 		"macinato molida stott malen mald malet stodt nymald"
 	foreignFresh = "frisch frische frisches frischer frais fraiche fresco fresca"
 )
@@ -80,7 +94,13 @@ func butFlour(it *Item) bool { return it.Flour == 0 }
 func ofFruit(it *Item) bool {
 	return it.Class == ClassFruit || it.Class == ClassOther && it.Control == ""
 }
-func unsalted(it *Item) bool    { return it.Salt == 0 }
+func unsalted(it *Item) bool  { return it.Salt == 0 }
+func ofMilkFat(it *Item) bool { return it.Class == ClassFat && it.Is(MilkFat) }
+func osmotolerant(it *Item) bool {
+	return it.Yeast > 0 && strings.Contains(it.Name, "osmotolerant")
+}
+func ofColour(it *Item) bool    { return it.Name == "food colouring" }
+func ofPotato(it *Item) bool    { return strings.Contains(it.Name, "potato") && it.Flour == 0 }
 func littleSugar(it *Item) bool { return it.Sugars < dryBelow }
 
 // fillers join the others, and say nothing by themselves.
@@ -266,6 +286,7 @@ func (l *Larder) turned(head, aside string) (*Item, bool) {
 	for i, w := range words {
 		for _, name := range []string{
 			aside + " " + head, head + " " + aside, w + " " + head, head + " " + w,
+			w + " di " + head, w + " de " + head, w + " d'" + head, // "limone, scorza"
 		} {
 			it, ok := l.Find(name)
 			for k, other := range words {

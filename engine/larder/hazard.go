@@ -24,6 +24,8 @@ const (
 	HazardLectin     Hazard = "lectin"         // until it is boiled
 	HazardElderberry Hazard = "raw elderberry" // until it is cooked
 	HazardCassava    Hazard = "raw cassava"    // cyanide, until it is cooked
+	HazardBerries    Hazard = "frozen berries" // viruses, until they are boiled
+	HazardJuice      Hazard = "raw juice"      // until it is heated
 	HazardSprouts    Hazard = "sprouts"        // for the frail
 	HazardCaustic    Hazard = "caustic"        // on skin, and where it is eaten unbaked
 	HazardNoFood     Hazard = "no food"

@@ -4,6 +4,8 @@ import (
 	"strings"
 	"testing"
 
+	"forebake/engine/expr/subject"
+
 	"forebake/engine/expr"
 	"forebake/engine/reading"
 	"forebake/engine/source"
@@ -13,7 +15,7 @@ import (
 // type-checker of package expr to let them through.
 func TestLibraryChecksNamesAndTypes(t *testing.T) {
 	const text = "dough.sugar_pct > 1"
-	subject, _, fault := expr.NewSubject([]string{"dough"}, "rule")
+	subject, _, fault := subject.New([]string{"dough"}, "rule")
 	if fault != "" {
 		t.Fatal(fault)
 	}

@@ -45,7 +45,7 @@ func IsClosedIn(step *formula.Step) bool {
 var wells = []string{"well", "hollow", "dent", "dimple", "nest", "open"}
 
 // LiesOpen reports whether a filling lies uncovered on the dough in the
-// oven: on one already in its tin, or in a well.
+// oven: on one already in its tin or proofed, or in a well.
 func LiesOpen(step *formula.Step) bool {
 	if !IsClosedIn(step) {
 		return false
@@ -53,7 +53,7 @@ func LiesOpen(step *formula.Step) bool {
 	open := false
 	for _, s := range step.Part.Steps[:step.Index] {
 		switch {
-		case s.Verb.Pans():
+		case s.Verb.Pans(), s.Verb.Proofs():
 			open = true
 		case s.Verb.ClosesIn():
 			open = isWell(s.Words)

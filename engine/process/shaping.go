@@ -222,7 +222,8 @@ func (s *Sheet) Coil(step *formula.Step, pick func(geometry.Coil) float64) Value
 		c, _ := geometry.CoilFromSheet(width, layer, 0)
 		return pick(c)
 	}
-	v := Value{Lo: math.Inf(1), Hi: math.Inf(-1), Mid: at(width.Mid, middle), Origin: figure.ByModel}
+	v := Value{Lo: math.Inf(1), Hi: math.Inf(-1), Mid: at(width.Mid, middle),
+		Origin: figure.ByModel}
 	for _, w := range [...]float64{width.Lo, width.Hi} {
 		for _, l := range [...]float64{layer.Lo, layer.Hi} {
 			v.Lo, v.Hi = min(v.Lo, at(w, l)), max(v.Hi, at(w, l))

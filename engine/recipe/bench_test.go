@@ -35,8 +35,8 @@ func BenchmarkOneLine(b *testing.B) {
 	}
 }
 
-// TestLongSentence holds that a sentence too long to be tried is told, and that the rest of its line
-// is read.
+// TestLongSentence holds that a sentence too long to be tried is told, and that the rest of its
+// line is read.
 func TestLongSentence(t *testing.T) {
 	text := listed + "Mix 10 min. Then " + strings.Repeat("bake 10 min at 200 C and ", 200) +
 		"rest. Bake 20 min at 190 C."
@@ -44,7 +44,8 @@ func TestLongSentence(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	for _, want := range []string{"mix = \"10 min\"", "not read: Then bake 10 min", "bake = \"20 min\""} {
+	for _, want := range []string{`mix = "10 min"`, "not read: Then bake 10 min",
+		`bake = "20 min"`} {
 		if strings.Count(got.Text, want) != 1 {
 			t.Errorf("%q stands %d times in\n%s", want, strings.Count(got.Text, want), got.Text)
 		}

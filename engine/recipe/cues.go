@@ -3,6 +3,8 @@ package recipe
 import (
 	"regexp"
 
+	"forebake/engine/recipe/draft"
+
 	"forebake/engine/recipe/list"
 	"forebake/engine/spelling"
 )
@@ -24,9 +26,9 @@ const (
 	turns   = "turns"  // of a laminated dough
 	lockIn  = "lock in"
 	repeat  = "repeat"
-	rise    = "rise"  // a rest, or a proof after the shaping
-	spread  = doBrush // a wash, or a brush after the bake
-	aside   = ""      // words that hold a verb and mean no step
+	rise    = "rise"      // a rest, or a proof after the shaping
+	spread  = draft.Brush // a wash, or a brush after the bake
+	aside   = ""          // words that hold a verb and mean no step
 )
 
 // length is a figure with a unit of length, as in "1/2 in." or "3.5 mm".
@@ -39,7 +41,7 @@ var cues = []cue{
 		`an )(?:\w+ ){0,2}oven(?: at| on)`),
 	cueOf(rise, `(?:1st|2nd|first|second|final|last|bulk) (?:proof(?:ing)?|prov(?:e|ing)|`+
 		`ris(?:e|ing)|ferment(?:ation)?)|proofing|fermentation|pointage|d[ée]tente|appr[êe]t`),
-	cueOf(doTemper, `(?:come|bring|return|get|warm|take)(?: \w+){0,4}? (?:back )?(?:up )?to room temp(?:erature)?|(?:take|remove|lift|bring)(?: \w+){0,4}? (?:out of|from) the (?:fridge|refrigerator|cold)(?: and)?(?: (?:let|leave|allow) [\w ]{0,25}?to (?:warm|come) up)?`),
+	cueOf(draft.Temper, `(?:come|bring|return|get|warm|take)(?: \w+){0,4}? (?:back )?(?:up )?to room temp(?:erature)?|(?:take|remove|lift|bring)(?: \w+){0,4}? (?:out of|from) the (?:fridge|refrigerator|cold)(?: and)?(?: (?:let|leave|allow) [\w ]{0,25}?to (?:warm|come) up)?`),
 	cueOf(aside, `mixing bowl|baking (?:parchment|powder|soda)|stand mixer|the rest\b|`+
 		`rolling pin|cooling rack|cool place|cool (?:water|milk)|resting place|the rest of|chilled butter|melted butter|`+
 		`(?:the )?(?:filling|glaze|dough) mixture|mixture|softened|room temperature|(?:before|after|until|while|when|once) (?:baking|serving|cooking|proving|rising)|`+
@@ -48,45 +50,45 @@ var cues = []cue{
 		`in (?:a|the) (?:\w+ )?oven|cut[- ]sides?|a cool rise|(?:to )?form(?:s|ing)? (?:an? |into an? |the )?(?:\w+ ){0,3}(?:dough|paste|ball|batter)|leav\w+ (?:an? |some |plenty of |enough )?(?:\S+ ){0,2}(?:space|gap|border|margin)\b[^,.;]*|to allow for \w+|ready to bake|(?:a|each) portion|(?:the|an?) (?:\w+ )?shape|`+
 		`fold (?:\w+ ){0,2}in half|fold (?:in )?(?:the )?(?:corners|edges|sides|ends|points|flaps)[\w ]*|coat (?:a|the|your) [\w ]*?(?:bowl|pan|tin)\b[\w ]*|`+
 		`(?:over|on) (?:a )?(?:low|medium|high|gentle|moderate)[\w -]{0,15}?heat|(?:top and )?bottom heat|(?:from|off) the heat|oven heat`),
-	cueOf(doHandle, `(?:^butter|^flour|and (?:butter|flour)|grease|oil|line|dust)(?: and (?:flour|line|dust|grease))? (?:a|an|the|your|two|2|\d+)\b[^,;.]*?\b(?:tins?|pans?|trays?|mou?lds?|sheets?|dish|bowl|surface|bench|board|counter)|drain|unmou?ld|depan|de-pan|invert (?:it|them|the|on|onto|in|when|after)`),
+	cueOf(draft.Handle, `(?:^butter|^flour|and (?:butter|flour)|grease|oil|line|dust)(?: and (?:flour|line|dust|grease))? (?:a|an|the|your|two|2|\d+)\b[^,;.]*?\b(?:tins?|pans?|trays?|mou?lds?|sheets?|dish|bowl|surface|bench|board|counter)|drain|unmou?ld|depan|de-pan|invert (?:it|them|the|on|onto|in|when|after)`),
 	cueOf(preheat, `preheat|pre-heat|heat (?:the |your |an )?oven|turn (?:the |your )?oven|oven (?:to|on|at)|(?:reduce|lower|turn down|drop|increase|raise) (?:the )?(?:oven|heat|temperature)(?: temperature)?(?: down)?(?: to)?`),
 	cueOf(fatTo, `heat (?:[\w/½¼¾-]+ ){0,6}?(?:oil|fat|lard|shortening)|(?:oil|fat|lard) to`),
-	cueOf(doSoak, `until (?:foamy|frothy|bubbly)|bloom|activate|soak|proof the yeast|(?:dissolve|soften|sprinkle) (?:the )?(?:\w+ )?yeast|(?:mix|stir|whisk|combine) (?:the |in )?(?:\w+ )?yeast (?:in|into|with) (?:the )?(?:\w+ )?(?:water|milk|liquid)`),
+	cueOf(draft.Soak, `until (?:foamy|frothy|bubbly)|bloom|activate|soak|proof the yeast|(?:dissolve|soften|sprinkle) (?:the )?(?:\w+ )?yeast|(?:mix|stir|whisk|combine) (?:the |in )?(?:\w+ )?yeast (?:in|into|with) (?:the )?(?:\w+ )?(?:water|milk|liquid)`),
 	cueOf(turns, `(?:(?:give|make|do|perform) )?(?:(?:it|the dough|a|one|two|three|four|first|second|third|another|\d) )*(?:letter|book|envelope|single|double|simple|wallet|three|four|half)[- ](?:fold|turn)s?|`+
 		`fold(?: \w+){0,5}? (?:in|into) (?:thirds|three|quarters|four)|fold (?:\w+ ){0,3}?like a (?:business )?(?:letter|book)|(?:one|two|three|four|first|second|third|another|\d) (?:more )?(?:folds?|turns?)`),
 	cueOf(repeat, `repeat (?:this |the (?:\w+ )?(?:fold|turn|process)(?:ing)? )?(?:and \w+ )?(?:once|twice|two|three|four|five|\d)(?: more)?(?: times)?`),
 	cueOf(lockIn, `enclose|lock in|encase|lock (?:\w+ ){1,3}in|fold the dough over the (?:butter|block)|wrap the dough (?:around|over)`),
-	cueOf(doFold, `^folds?:\s*\w+|punch(?: it| the dough| dough)? down|knock(?: it| the dough| dough)? (?:back|down)|deflate|degas|`+
+	cueOf(draft.Fold, `^folds?:\s*\w+|punch(?: it| the dough| dough)? down|knock(?: it| the dough| dough)? (?:back|down)|deflate|degas|`+
 		`stretch(?:es)? and folds?|fold the dough`),
-	{doFold, spelling.Pattern(`(?i)\bfold(?: once| twice)?(?:[,.;]|$)`)},
-	cueOf(doMix, `fold (?:it |them |the [\w ]{1,20}? )?in\b|fold in the|work the dough|drizzle (?:it |the [\w ]+? )?in\b|trickle in|pour in`),
-	cueOf(doStore, `(?:stores?|keeps?) (?:[\w ]{0,30}? )?(?:for )?(?:up to )?\d+(?: to \d+)? days?`),
-	cueOf(doChill, `refrigerat\w*|refrig\b|chill|in the fridge|to the fridge|retard|cold[- ]proof|in the refrigerator`),
-	cueOf(doFreeze, doFreeze),
-	cueOf(doThaw, `thaw|defrost`),
+	{draft.Fold, spelling.Pattern(`(?i)\bfold(?: once| twice)?(?:[,.;]|$)`)},
+	cueOf(draft.Mix, `fold (?:it |them |the [\w ]{1,20}? )?in\b|fold in the|work the dough|drizzle (?:it |the [\w ]+? )?in\b|trickle in|pour in`),
+	cueOf(draft.Store, `(?:stores?|keeps?) (?:[\w ]{0,30}? )?(?:for )?(?:up to )?\d+(?: to \d+)? days?`),
+	cueOf(draft.Chill, `refrigerat\w*|refrig\b|chill|in the fridge|to the fridge|retard|cold[- ]proof|in the refrigerator`),
+	cueOf(draft.Freeze, draft.Freeze),
+	cueOf(draft.Thaw, `thaw|defrost`),
 	cueOf(spread, `(?:roll|toss|dredge|shake) (?:[\w ]{0,25}? )?in (?:the |some )?(?:[\w-]+ ){0,3}?(?:sugar|cinnamon|seeds|crumbs|coconut|nuts)`),
-	cueOf(doShape, `roll (?:it |them |each (?:\w+ ){0,2}?|the (?:\w+ ){1,2}?|pieces )?(?:\w+ )?in(?:to)? (?:a |an |\d+ )?(?:[\w"./-]+ ){0,4}?(?:ropes?|strands?|snakes?|sausages?|balls?|rounds?|buns|crescents?)`),
-	cueOf(doRoll, `roll (?:it |them |the \w+ |each (?:\w+ )?)?(?:tightly )?up|roll (?:it |the \w+ )?(?:tightly )?into (?:a |an )?(?:[\w-]+ ){0,2}?(?:log|coil|cylinder|spiral)|roll (?:it |them |the \w+ )?(?:tightly|firmly|snugly)|roll (?:it )?(?:tightly )?from (?:the|a) (?:long|short|wide)|jelly[- ]roll`),
-	cueOf(doSheet, `sheet (?:[\w ]{0,20}? )?(?:to|at|down)|roll(?: \w+){0,4} out|roll out|pat out|press out|flatten|roll(?: \w+){0,5}? \d[\d/ ]*" thick|`+
+	cueOf(draft.Shape, `roll (?:it |them |each (?:\w+ ){0,2}?|the (?:\w+ ){1,2}?|pieces )?(?:\w+ )?in(?:to)? (?:a |an |\d+ )?(?:[\w"./-]+ ){0,4}?(?:ropes?|strands?|snakes?|sausages?|balls?|rounds?|buns|crescents?)`),
+	cueOf(draft.Roll, `roll (?:it |them |the \w+ |each (?:\w+ )?)?(?:tightly )?up|roll (?:it |the \w+ )?(?:tightly )?into (?:a |an )?(?:[\w-]+ ){0,2}?(?:log|coil|cylinder|spiral)|roll (?:it |them |the \w+ )?(?:tightly|firmly|snugly)|roll (?:it )?(?:tightly )?from (?:the|a) (?:long|short|wide)|jelly[- ]roll`),
+	cueOf(draft.Sheet, `sheet (?:[\w ]{0,20}? )?(?:to|at|down)|roll(?: \w+){0,4} out|roll out|pat out|press out|flatten|roll(?: \w+){0,5}? \d[\d/ ]*" thick|`+
 		`(?:roll|pat|press|stretch|beat)(?: [\w/"½¼¾×.-]+){0,10}? (?:rectangle|square|oblong|circle|dis[ck])s?|`+
 		`roll(?: \w+){0,5}? (?:about )?`+length+`|roll (?:it |dough |the (?:dough|\w+ \w+) |each (?:piece|half) )?to`),
-	cueOf(doPan, `(?:place|put|arrange|transfer|set|tuck|lay|layer|tip|pack|pile|press|ease|settle|sit|turn|drop|move|nestle|fit|pipe|pour|scrape|stack)(?: [\w'"/½×.-]+){0,7}? (?:in|on|into|onto|to) `+
+	cueOf(draft.Pan, `(?:place|put|arrange|transfer|set|tuck|lay|layer|tip|pack|pile|press|ease|settle|sit|turn|drop|move|nestle|fit|pipe|pour|scrape|stack)(?: [\w'"/½×.-]+){0,7}? (?:in|on|into|onto|to) `+
 		`(?:[\w'"/½×.()-]+ ){0,9}?(?:tins?|pans?|trays?|sheets?|dish|mou?lds?|cases)|^(?:tin|pan|mould)s?:\s*\w+`),
-	cueOf(doFill, `wrap [\w ]{0,30}?in(?:side|to)? each|(?:put|place|drop) (?:a |some |`+
+	cueOf(draft.Fill, `wrap [\w ]{0,30}?in(?:side|to)? each|(?:put|place|drop) (?:a |some |`+
 		`\d )?(?:spoonful|teaspoon\w*|tablespoon\w*|dollop|spoon)s?\b|spread|fill|stuff|pipe|`+
 		`inject|spoon`),
-	cueOf(doDivide, `(?:pull|pinch|tear|break|cut|snip) off(?: [\w-]+){0,3}? (?:pieces|bits|lumps|knobs|chunks|balls)|divide|scale|portion (?:it|the|out|into)|slice (?:[\w ]+? )?into|cut in(?:to)? (?:\d|strips|squares|rounds|triangles)|cut (?:out )?(?:\d[\w./½-]* ?-?(?:cm|mm|in|inch)? ?)?(?:circles|rounds|squares|triangles|rectangles|strips|discs|disks)|cut (?:out )?(?:with|using|out)|stamp out|cut (?:[\w ]{0,25}? )?into|weigh out`),
-	cueOf(doShape, `shape|form|roll (?:it |them |each (?:piece )?|the pieces )?into|plait|braid|twist|mould|mold|round up|tie`),
-	cueOf(doBake, `bake|baked for`),
-	cueOf(doCook, `deep[- ]fry|fry|simmer|boil|bring to (?:a|the) (?:boil|simmer)|cook|scald|heat|toast`),
-	cueOf(doMelt, `melt|warm (?:it |the [\w ]+? |[\w ]{0,20}?)?to|warm the`),
+	cueOf(draft.Divide, `(?:pull|pinch|tear|break|cut|snip) off(?: [\w-]+){0,3}? (?:pieces|bits|lumps|knobs|chunks|balls)|divide|scale|portion (?:it|the|out|into)|slice (?:[\w ]+? )?into|cut in(?:to)? (?:\d|strips|squares|rounds|triangles)|cut (?:out )?(?:\d[\w./½-]* ?-?(?:cm|mm|in|inch)? ?)?(?:circles|rounds|squares|triangles|rectangles|strips|discs|disks)|cut (?:out )?(?:with|using|out)|stamp out|cut (?:[\w ]{0,25}? )?into|weigh out`),
+	cueOf(draft.Shape, `shape|form|roll (?:it |them |each (?:piece )?|the pieces )?into|plait|braid|twist|mould|mold|round up|tie`),
+	cueOf(draft.Bake, `bake|baked for`),
+	cueOf(draft.Cook, `deep[- ]fry|fry|simmer|boil|bring to (?:a|the) (?:boil|simmer)|cook|scald|heat|toast`),
+	cueOf(draft.Melt, `melt|warm (?:it |the [\w ]+? |[\w ]{0,20}?)?to|warm the`),
 	cueOf(spread, `brush|glaze|drizzle|coat|dip|ice the|frost the|pour (?:the|over|[\w ]{0,25}?(?:over|onto)\b)|^wash:\s*\w+|top with`),
-	cueOf(doDust, `dust|sprinkle|scatter|strew`),
-	cueOf(doScore, `score|slash|snip`),
-	cueOf(doCool, doCool),
-	cueOf(doStore, `store|keep for|keeps for`),
+	cueOf(draft.Dust, `dust|sprinkle|scatter|strew`),
+	cueOf(draft.Score, `score|slash|snip`),
+	cueOf(draft.Cool, draft.Cool),
+	cueOf(draft.Store, `store|keep for|keeps for`),
 	cueOf(rise, `rise|puff(?: up)?|^bulk\b[^:]{0,20}:\s*\w+|^bench(?: rest)?:\s*\w+|prove|proof|ferment|double(?:d|s)?(?: in (?:size|volume|bulk))?|let (?:it |them |the \w+ )?(?:rest|stand|sit)|rest|leave (?:it |them |the \w+ )?(?:to stand|in a warm)|(?:put|place|keep) (?:it |them )?(?:covered )?in a warm|set aside|stand|leave`),
-	cueOf(doMix, `mix|combine|stir|whisk|beat|knead|blend|cream (?:the|together|butter)|whip|`+
+	cueOf(draft.Mix, `mix|combine|stir|whisk|beat|knead|blend|cream (?:the|together|butter)|whip|`+
 		`work in|incorporate|add|toss|rub|whizz|pulse|process|p[ée]trissage|p[ée]trir|frasage`),
 }
 
@@ -98,7 +100,7 @@ var kinds = []struct {
 	{"preferment", spelling.Pattern(`(?i)\b(sponge|poolish|biga|first dough|primo impasto|` +
 		`preferment|pre-ferment|pre-dough|levain|starter|lievitino|tangzhong|yudane|` +
 		`water roux|flying ferment|vorteig|leaven|esponja|opara|zaczyn|fördeg|fordej)\b`)},
-	{doWash, spelling.Pattern(`(?i)\b(wash|egg ?wash|to brush|dorure|pensling|` +
+	{draft.Wash, spelling.Pattern(`(?i)\b(wash|egg ?wash|to brush|dorure|pensling|` +
 		`zum be(?:streichen|pinseln))\b`)},
 	{"syrup", spelling.Pattern(`(?i)\bsyrup\b`)},
 	{"topping", spelling.Pattern(`(?i)\b(frosting|icing|glaze|streusel|crumble|crumb topping|` +
@@ -169,8 +171,6 @@ var (
 var onto = spelling.Pattern(`(?i)\b(?:over|on|onto|on top of|into the (?:centre|center|middle|buns?|holes?|cold))\b`)
 
 var ontoDough = spelling.Pattern(`(?i)\b(?:buns?|rolls?|loaf|loaves|dough|cakes?|pieces)\b`)
-
-var commonOnes = spelling.Pattern(`(?i)\b(?:flour|sugar|butter|milk|eggs?|yolks?|water|salt|yeast|oil|cream|honey)$`)
 
 var purposeHead = spelling.Pattern(`(?i)^((?:for|to) [a-z -]{3,20}):\s+(.+)$`)
 

@@ -7,13 +7,15 @@ import (
 	"strconv"
 	"strings"
 
+	"forebake/engine/recipe/draft"
+
 	"forebake/engine/quantity"
 	"forebake/engine/recipe/list"
 	"forebake/engine/recipe/phrase"
 )
 
 // sentences reads a line of the method.
-func (d *draft) sentences(text string) {
+func (d *reader) sentences(text string) {
 	d.method.last = nil
 	text = numbered().ReplaceAllString(strings.TrimSpace(bulletAt().ReplaceAllString(text, "")), "")
 	for _, s := range phrase.Sentences(text) {
@@ -26,18 +28,18 @@ func (d *draft) sentences(text string) {
 }
 
 // remark puts a comment among the steps of a part, at its place.
-func (d *draft) remark(p *part, text string) *step {
-	s := &step{from: d.at, text: text}
-	p.steps = append(p.steps, s)
+func (d *reader) remark(p *draft.Part, text string) *draft.Step {
+	s := &draft.Step{From: d.at, Text: text}
+	p.Steps = append(p.Steps, s)
 	return s
 }
 
 // sentence reads one sentence: each cue with the words up to the next one is a step. The sentence
 // stands as a comment above its steps, so that a reader sees what was made of it.
-func (d *draft) sentence(whole string) {
+func (d *reader) sentence(whole string) {
 	text, other := phrase.Figures(whole), ""
 	if m := stepTitle().FindStringSubmatch(text); m != nil && len(cuesOf(m[1])) > 0 &&
-		d.dough().holdsOf(strings.TrimSuffix(text, m[1])) == 0 {
+		d.dough().HoldsOf(strings.TrimSuffix(text, m[1])) == 0 {
 		text = m[1] // "Knead the dough: turn it out and ..."
 	}
 	if at := washAlone().FindStringIndex(text); at != nil {
@@ -49,7 +51,7 @@ func (d *draft) sentence(whole string) {
 		}
 	}
 	p := d.subject(whole)
-	if p != d.dough() && len(p.lines) == 0 && d.dough().mixes() > 0 {
+	if p != d.dough() && len(p.Lines) == 0 && d.dough().Mixes() > 0 {
 		d.move(p, text) // "for the filling, mix the sugar and cinnamon", in no list of its own
 	}
 	before := d.snapshot()
@@ -63,7 +65,8 @@ func (d *draft) sentence(whole string) {
 	if d.warming(p, marks, text) {
 		marks, read = nil, true
 	}
-	if n := p.named(text); n > 2 && putWord().MatchString(text) || n > 0 && gathers().MatchString(text) {
+	n := p.Named(text)
+	if n > 2 && putWord().MatchString(text) || n > 0 && gathers().MatchString(text) {
 		d.mention(p, text) // "put the flour, yeast and salt in a bowl"
 		read = true
 	}
@@ -76,28 +79,36 @@ func (d *draft) sentence(whole string) {
 			start = 0
 		}
 		for _, piece := range byTime(m.verb, text[start:end]) {
-			if d.stepOf(p, m.verb, strings.Trim(strings.ToLower(text[m.start:m.end]), " ,.;"), piece, text) {
+			word := strings.Trim(strings.ToLower(text[m.start:m.end]), " ,.;")
+			if d.stepOf(p, m.verb, word, piece, text) {
 				read = true
 			}
 		}
 	}
 	d.joinRepeats(p, head)
 	if main := d.dough(); p != main {
-		if s := main.last(); s != nil && before[s] == "" {
+		if s := main.Last(); s != nil && before[s] == "" {
 			d.method.last = nil // it went on with the dough
 		}
 	}
 	covered := d.covers(text, before)
-	if m := partOf().FindString(text); m != "" && p.kind == "dough" && !p.did(doShape, doBake) && p.mixes() > 0 {
+	raw := p.Kind == "dough" && !p.Did(draft.Shape, draft.Bake) && p.Mixes() > 0
+	if m := partOf().FindString(text); m != "" && raw {
 		d.remark(p, "not read in it: "+m+" alone; say what goes in later, with reserve")
 	}
-	if d.makes == "" && d.readMakes(whole) {
+	if d.Makes == "" && d.readMakes(whole) {
 		read = true
 	}
 	if !read && !covered && !ofTheDay().MatchString(strings.Trim(text, " .")) {
-		head.text = "not read: " + whole
+		head.Text = "not read: " + whole
 		return
 	}
+	d.tellLeft(p, whole, text, other, before)
+}
+
+// tellLeft tells amounts and words of a sentence that no step of it holds. other is a second way
+// that the sentence offers.
+func (d *reader) tellLeft(p *draft.Part, whole, text, other string, before map[any]string) {
 	for _, m := range spooned().FindAllStringSubmatch(text, -1) {
 		if _, known := d.list.Named(m[1]); known && !d.lists(m[1]) {
 			d.remark(p, "not read: "+m[0]+", in no list")
@@ -107,15 +118,16 @@ func (d *draft) sentence(whole string) {
 		d.remark(p, "not read: "+other+"; the first is taken")
 		d.used = append(d.used, other)
 	}
-	if left := phrase.Unused(whole, d.madeSince(before)+d.amountsIn(whole)); len(left) > 0 && !ofTheDay().MatchString(whole) {
+	left := phrase.Unused(whole, d.madeSince(before)+d.amountsIn(whole))
+	if len(left) > 0 && !ofTheDay().MatchString(whole) {
 		d.remark(p, "not read in it: "+strings.Join(left, ", "))
 	}
 }
 
 // lists reports whether an ingredient of any part is named by a word.
-func (d *draft) lists(word string) bool {
-	for _, p := range d.parts {
-		if p.holdsOf(word) > 0 {
+func (d *reader) lists(word string) bool {
+	for _, p := range d.Parts {
+		if p.HoldsOf(word) > 0 {
 			return true
 		}
 	}
@@ -123,27 +135,27 @@ func (d *draft) lists(word string) bool {
 }
 
 // joinRepeats leaves one step of those that a sentence says twice: "drizzle with the glaze".
-func (d *draft) joinRepeats(p *part, head *step) {
-	from := slices.Index(p.steps, head)
-	for i := len(p.steps) - 1; i > from && from >= 0; i-- {
-		if len(p.steps[i].set) > 0 && stepText(p.steps[i]) == stepText(p.steps[i-1]) &&
-			p.steps[i].verb() != doFold {
-			p.steps = slices.Delete(p.steps, i, i+1)
+func (d *reader) joinRepeats(p *draft.Part, head *draft.Step) {
+	from := slices.Index(p.Steps, head)
+	for i := len(p.Steps) - 1; i > from && from >= 0; i-- {
+		if len(p.Steps[i].Set) > 0 && draft.StepText(p.Steps[i]) == draft.StepText(p.Steps[i-1]) &&
+			p.Steps[i].Verb() != draft.Fold {
+			p.Steps = slices.Delete(p.Steps, i, i+1)
 		}
 	}
 }
 
 // snapshot holds the text of every step and line, to tell what a sentence made. Comments are made
 // by none.
-func (d *draft) snapshot() map[any]string {
+func (d *reader) snapshot() map[any]string {
 	out := map[any]string{}
-	for _, p := range d.parts {
-		for _, s := range p.steps {
-			if len(s.set) > 0 {
-				out[s] = stepText(s) + strings.Join(s.says, " ")
+	for _, p := range d.Parts {
+		for _, s := range p.Steps {
+			if len(s.Set) > 0 {
+				out[s] = draft.StepText(s) + strings.Join(s.Says, " ")
 			}
 		}
-		for _, l := range p.lines {
+		for _, l := range p.Lines {
 			out[l] = l.Text()
 		}
 	}
@@ -151,15 +163,16 @@ func (d *draft) snapshot() map[any]string {
 }
 
 // madeSince is the text of what was made or changed since a snapshot, and of what was taken in.
-func (d *draft) madeSince(before map[any]string) string {
+func (d *reader) madeSince(before map[any]string) string {
 	var b strings.Builder
-	for _, p := range d.parts {
-		for _, s := range p.steps {
-			if now := stepText(s) + strings.Join(s.says, " "); s.text == "" && before[s] != now {
+	for _, p := range d.Parts {
+		for _, s := range p.Steps {
+			now := draft.StepText(s) + strings.Join(s.Says, " ")
+			if s.Text == "" && before[s] != now {
 				b.WriteString(now + " ")
 			}
 		}
-		for _, l := range p.lines {
+		for _, l := range p.Lines {
 			if now := l.Text(); before[l] != now {
 				b.WriteString(now + " ")
 			}
@@ -169,11 +182,11 @@ func (d *draft) madeSince(before map[any]string) string {
 }
 
 // amountsIn are the whole amounts of the ingredients that a text names: said again, not lost.
-func (d *draft) amountsIn(text string) string {
+func (d *reader) amountsIn(text string) string {
 	out := ""
-	for _, p := range d.parts {
-		for _, l := range p.lines {
-			if l.namedIn(text) {
+	for _, p := range d.Parts {
+		for _, l := range p.Lines {
+			if l.NamedIn(text) {
 				out += " " + l.Amount
 			}
 		}
@@ -183,16 +196,17 @@ func (d *draft) amountsIn(text string) string {
 
 // covers says of the waits that a sentence made that they are covered, and keeps the word for the
 // next wait of the paragraph where it made none.
-func (d *draft) covers(text string, before map[any]string) bool {
+func (d *reader) covers(text string, before map[any]string) bool {
 	says, open := coverWord().MatchString(text), uncoverWord().MatchString(text)
 	if coverBake().MatchString(text) || !says && !open && !d.method.cover {
 		return false
 	}
 	done := false
-	for _, p := range d.parts {
-		for _, s := range p.steps {
-			if slices.Contains(waiting, s.verb()) && before[s] != stepText(s)+strings.Join(s.says, " ") {
-				s.put("covered", strconv.FormatBool(!open))
+	for _, p := range d.Parts {
+		for _, s := range p.Steps {
+			now := draft.StepText(s) + strings.Join(s.Says, " ")
+			if slices.Contains(waiting, s.Verb()) && before[s] != now {
+				s.Put("covered", strconv.FormatBool(!open))
 				done = true
 			}
 		}
@@ -201,10 +215,11 @@ func (d *draft) covers(text string, before map[any]string) bool {
 	return says || open
 }
 
-var waiting = []string{doRest, doProof, doChill, doFreeze, doThaw, doTemper, doCool}
+var waiting = []string{draft.Rest, draft.Proof, draft.Chill, draft.Freeze, draft.Thaw,
+	draft.Temper, draft.Cool}
 
 // loose reads a sentence without a step: a time or a temperature of the step before it.
-func (d *draft) loose(p *part, text string) bool {
+func (d *reader) loose(p *draft.Part, text string) bool {
 	if t, ok := phrase.TimeOf(text); ok && d.late(p, t) {
 		return true
 	}
@@ -214,20 +229,20 @@ func (d *draft) loose(p *part, text string) bool {
 
 // late puts a time that stands in a sentence of its own into the step before it, where that has
 // none.
-func (d *draft) late(p *part, t string) bool {
-	s := p.last()
+func (d *reader) late(p *draft.Part, t string) bool {
+	s := p.Last()
 	q, fault := quantity.Read(t, quantity.Of(quantity.Time))
-	if s != nil && s.open() && (s.verb() != doMix || fault == nil && q.Hi <= mostMixing) {
-		s.set[0].value = quote(t)
+	if s != nil && s.IsOpen() && (s.Verb() != draft.Mix || fault == nil && q.Hi <= mostMixing) {
+		s.Set[0].Value = draft.Quote(t)
 		return true
 	}
 	return false
 }
 
 // cameTo puts a temperature that stands in a sentence of its own into the mix before it.
-func (d *draft) cameTo(p *part, t string) bool {
-	if s := p.last(); s != nil && s.verb() == doMix && !s.has("to") {
-		s.put("to", quote(t))
+func (d *reader) cameTo(p *draft.Part, t string) bool {
+	if s := p.Last(); s != nil && s.Verb() == draft.Mix && !s.Has("to") {
+		s.Put("to", draft.Quote(t))
 		return true
 	}
 	return false
@@ -236,7 +251,7 @@ func (d *draft) cameTo(p *part, t string) bool {
 // byTime cuts what a cue speaks of where it says two times of one kind of step: "bake 10 minutes at
 // 220 C, then 20 at 180 C". Times of a mix are added up instead.
 func byTime(verb, text string) []string {
-	if !slices.Contains([]string{rise, doBake, doChill, doCook, doFreeze}, verb) {
+	if !slices.Contains([]string{rise, draft.Bake, draft.Chill, draft.Cook, draft.Freeze}, verb) {
 		return []string{text}
 	}
 	return phrase.ByTime(text)
@@ -261,12 +276,14 @@ func merged(text string, marks []mark) []mark {
 		switch {
 		case timed && again:
 			out = append(out, m)
-		case m.verb == last.verb && (m.verb == rise || m.verb == doSoak || m.verb == doChill):
-		case m.verb == doSoak && last.verb == rise, m.verb == rise && last.verb == doSoak:
-			last.verb = doSoak
-		case m.verb == doChill && last.verb == rise && inFridge().MatchString(text[m.start:m.end]):
-			last.verb = doChill
-		case last.verb == rise && (m.verb == doCool || m.verb == doTemper) && m.start-last.end < 20:
+		case m.verb == last.verb && isOneOf(m.verb, rise, draft.Soak, draft.Chill):
+		case m.verb == draft.Soak && last.verb == rise, m.verb == rise && last.verb == draft.Soak:
+			last.verb = draft.Soak
+		case m.verb == draft.Chill && last.verb == rise &&
+			inFridge().MatchString(text[m.start:m.end]):
+			last.verb = draft.Chill
+		case last.verb == rise && isOneOf(m.verb, draft.Cool, draft.Temper) &&
+			m.start-last.end < 20:
 			last.verb = m.verb // "leave to cool"
 			last.end = m.end
 		default:
@@ -277,23 +294,26 @@ func merged(text string, marks []mark) []mark {
 }
 
 // handling are the verbs that the dough alone goes through.
-var handling = []string{doDivide, doShape, doSheet, doRoll, doPan, doBake, doFill, doFold, rise, lockIn, turns}
+var handling = []string{draft.Divide, draft.Shape, draft.Sheet, draft.Roll, draft.Pan, draft.Bake,
+	draft.Fill, draft.Fold, rise, lockIn, turns}
 
 // handled reports whether a sentence works on the dough, whatever heading or sentence stands above
 // it: a step of the dough alone, and no ingredient of the part beside its verb.
-func (d *draft) handled(p *part, marks []mark, text string) bool {
-	if p.kind == "dough" || p.kind == "preferment" || d.dough().mixes() == 0 && !phrase.HasWord(text, "dough") {
+func (d *reader) handled(p *draft.Part, marks []mark, text string) bool {
+	if p.IsDough() || d.dough().Mixes() == 0 && !phrase.HasWord(text, "dough") {
 		return false
 	}
 	return slices.ContainsFunc(marks, func(m mark) bool {
-		return slices.Contains(handling, m.verb) && (m.verb != rise || risesWord().MatchString(text[m.start:m.end])) &&
-			p.holdsOf(phrase.Clause(text[m.start:])) == 0 && !p.spoken(phrase.Clause(text[m.start:]))
+		clause := phrase.Clause(text[m.start:])
+		return slices.Contains(handling, m.verb) &&
+			(m.verb != rise || risesWord().MatchString(text[m.start:m.end])) &&
+			p.HoldsOf(clause) == 0 && !p.Spoken(clause)
 	})
 }
 
 // subject is the part that a sentence speaks of: the one of the heading above it, one that it
 // names, or the dough.
-func (d *draft) subject(text string) *part {
+func (d *reader) subject(text string) *draft.Part {
 	main := d.dough()
 	marks := merged(text, cuesOf(text))
 	if of := d.method.part; of != nil && of != main {
@@ -306,19 +326,23 @@ func (d *draft) subject(text string) *part {
 	p := d.partNamed(text)
 	switch {
 	case p == nil && last != nil && !strings.Contains(strings.ToLower(text), "dough") &&
-		main.named(text) <= last.named(text) && !phrase.JoinsTo(text, last.name) &&
+		main.Named(text) <= last.Named(text) && !phrase.JoinsTo(text, last.Name) &&
 		!slices.ContainsFunc(marks, func(m mark) bool {
-			return slices.Contains(handling, m.verb) && !(m.verb == rise && last.kind == "preferment")
+			return slices.Contains(handling, m.verb) &&
+				!(m.verb == rise && last.Kind == "preferment")
 		}):
 		p = last // the next sentence of a paragraph on a filling
 	case p == nil:
 		p = main
-		if len(marks) > 0 && marks[0].verb == doSheet && !strings.Contains(strings.ToLower(text), "dough") {
-			if of := d.onlyPart("filling"); of != nil && of.holdsOf(phrase.Clause(text[marks[0].start:])) > 0 {
+		if len(marks) > 0 && marks[0].verb == draft.Sheet &&
+			!strings.Contains(strings.ToLower(text), "dough") {
+			clause := phrase.Clause(text[marks[0].start:])
+			if of := d.onlyPart("filling"); of != nil && of.HoldsOf(clause) > 0 {
 				return of // "beat the butter into a square"
 			}
 		}
-		if len(marks) > 0 && slices.Contains([]string{doCook, doMelt, doSoak, doMix}, marks[0].verb) {
+		if len(marks) > 0 &&
+			isOneOf(marks[0].verb, draft.Cook, draft.Melt, draft.Soak, draft.Mix) {
 			if of := d.cooked(text); of != nil {
 				p = of
 			}
@@ -332,33 +356,34 @@ func (d *draft) subject(text string) *part {
 }
 
 // cooked is the part that holds all of what a sentence cooks, where the dough does not: a syrup.
-func (d *draft) cooked(text string) *part {
-	var found *part
+func (d *reader) cooked(text string) *draft.Part {
+	var found *draft.Part
 	most := 0
-	for _, p := range d.parts {
-		if p.kind == "dough" || len(p.lines) == 0 {
+	for _, p := range d.Parts {
+		if p.Kind == "dough" || len(p.Lines) == 0 {
 			continue
 		}
-		if n := p.holdsOf(text); n > most {
+		if n := p.HoldsOf(text); n > most {
 			found, most = p, n
 		}
 	}
-	if found == nil || most <= d.dough().holdsOf(text) {
+	if found == nil || most <= d.dough().HoldsOf(text) {
 		return nil
 	}
 	return found
 }
 
 // partNamed is the part that a sentence names as the thing that is made in it; nil for none.
-func (d *draft) partNamed(text string) *part {
+func (d *reader) partNamed(text string) *draft.Part {
 	lower := strings.ToLower(text)
-	for _, p := range d.parts {
-		if p.kind == "dough" && p == d.dough() || !phrase.HasWord(text, p.name) {
+	for _, p := range d.Parts {
+		if p.Kind == "dough" && p == d.dough() || !phrase.HasWord(text, p.Name) {
 			continue
 		}
-		at := regexp.MustCompile(`\b(?:for|make|prepare|mix|cook|whisk|combine|melt|stir|simmer|soak|beat|heat|boil|warm|rub) ` +
+		at := regexp.MustCompile(`\b(?:for|make|prepare|mix|cook|whisk|combine|melt|stir|simmer|` +
+			`soak|beat|heat|boil|warm|rub) ` +
 			`(?:together )?(?:all )?(?:(?:the )?ingredients (?:of|for) )?the ` +
-			regexp.QuoteMeta(strings.ToLower(p.name)) + `\b( with| into| to| and the)?`)
+			regexp.QuoteMeta(strings.ToLower(p.Name)) + `\b( with| into| to| and the)?`)
 		if m := at.FindStringSubmatch(lower); m != nil && m[1] == "" {
 			return p
 		}
@@ -371,133 +396,141 @@ func (d *draft) partNamed(text string) *part {
 }
 
 // unbaked are verbs that mean the dough no more once it is baked: a glaze is melted then.
-var unbaked = []string{doDivide, doShape, doMelt, doCook}
+var unbaked = []string{draft.Divide, draft.Shape, draft.Melt, draft.Cook}
 
 // stepOf reads one step, and reports whether anything was made of it.
-func (d *draft) stepOf(p *part, verb, word, text, sentence string) bool {
+func (d *reader) stepOf(p *draft.Part, verb, word, text, sentence string) bool {
 	switch verb {
 	case preheat:
 		return d.heated(p, text)
 	case fatTo:
 		return d.fatHeated(text)
-	case spread, doDust:
+	case spread, draft.Dust:
 		return d.puton(p, verb, word, text)
-	case doFill, lockIn:
+	case draft.Fill, lockIn:
 		return d.filled(p, verb, word, text, sentence)
 	case repeat:
 		return d.repeated(p, text)
-	case doMix:
+	case draft.Mix:
 		return d.mixed(p, word, text)
 	case turns:
 		return d.turned(p, word, sentence)
-	case doMelt, doCook:
+	case draft.Melt, draft.Cook:
 		if d.warmed(p, verb, text) {
 			return true
 		}
-	case doCool:
-		if p.kind == "dough" && !p.did(doRest, doShape, doDivide, doBake, doCook) {
+	case draft.Cool:
+		if p.Kind == "dough" &&
+			!p.Did(draft.Rest, draft.Shape, draft.Divide, draft.Bake, draft.Cook) {
 			return d.warmed(p, verb, text)
 		}
-	case doTemper:
-		if !p.did(doMix, doChill) && p.kind == "dough" {
+	case draft.Temper:
+		if !p.Did(draft.Mix, draft.Chill) && p.Kind == "dough" {
 			return d.warmed(p, verb, text) // "bring the butter to room temperature"
 		}
-	case rise, doSoak:
+	case rise, draft.Soak:
 		var read bool
 		if verb, read = d.waitOf(p, verb, word, text); read || verb == "" {
 			return read
 		}
 	}
-	if verb == doSoak && d.soakNotMix(p) {
+	if verb == draft.Soak && d.soakNotMix(p) {
 		text += " yeast"
 	}
 	if d.goesOn(p, verb, text) {
 		return true
 	}
-	if verb == doCool && p.kind != "dough" && len(p.lines) == 0 ||
-		verb == doStore && p.kind == "dough" && !p.did(doBake, doCook) || // how long the dough may wait
-		p.did(doBake) && slices.Contains(unbaked, verb) && p.kind == "dough" {
+	if verb == draft.Cool && p.Kind != "dough" && len(p.Lines) == 0 ||
+		// how long the dough may wait
+		verb == draft.Store && p.Kind == "dough" && !p.Did(draft.Bake, draft.Cook) ||
+		p.Did(draft.Bake) && slices.Contains(unbaked, verb) && p.Kind == "dough" {
 		return false
 	}
-	s := &step{from: d.at}
-	switch verb {
-	case doSheet:
-		if told := d.sheeted(s, text); !told && strings.HasPrefix(word, "flatten") {
-			s.set, s.says = nil, nil // by hand: no sheet
-			s.put(doHandle, quote(phrase.Short(text)))
-		}
-	case doDivide:
-		s.put(verb, d.divided(p, s, text))
-		if each := phrase.Grams(text); each != "" && !strings.Contains(s.set[0].value, "g") {
-			s.put("note", quote("of "+each))
-		}
-	case doShape:
-		d.shaped(p, s, word, text)
-	case doRoll:
-		s.put(verb, quote("coil"))
-	case doPan:
-		d.panned(s, word, text)
-	case doFold:
-		d.folded(p, word, text)
-		return true
-	case doScore, doHandle:
-		s.put(verb, quote(strings.TrimSuffix(phrase.Short(text), " and")))
-	default:
-		s.put(verb, quote("?"))
-		d.timed(s, text)
-		d.around(p, s, verb, text)
-		if verb == doSoak || verb == doCook || verb == doMelt {
-			p.some(s, text)
-		}
-	}
-	p.steps = append(p.steps, s)
+	d.newStep(p, verb, word, text)
 	return true
 }
 
-// waitOf is the verb of a wait: a soak of yeast before the flour, a rest of what holds flour, a proof
-// of pieces, the cooling of what is baked. read is true where the step before it takes the words in.
-func (d *draft) waitOf(p *part, verb, word, text string) (of string, read bool) {
-	if verb == doSoak {
+// newStep adds a step of a verb with the figures that a text gives of it.
+func (d *reader) newStep(p *draft.Part, verb, word, text string) {
+	s := &draft.Step{From: d.at}
+	switch verb {
+	case draft.Sheet:
+		if told := d.sheeted(s, text); !told && strings.HasPrefix(word, "flatten") {
+			s.Set, s.Says = nil, nil // by hand: no sheet
+			s.Put(draft.Handle, draft.Quote(phrase.Short(text)))
+		}
+	case draft.Divide:
+		s.Put(verb, d.divided(p, s, text))
+		if each := phrase.Grams(text); each != "" && !strings.Contains(s.Set[0].Value, "g") {
+			s.Put("note", draft.Quote("of "+each))
+		}
+	case draft.Shape:
+		d.shaped(p, s, word, text)
+	case draft.Roll:
+		s.Put(verb, draft.Quote("coil"))
+	case draft.Pan:
+		d.panned(s, word, text)
+	case draft.Fold:
+		d.folded(p, word, text)
+		return
+	case draft.Score, draft.Handle:
+		s.Put(verb, draft.Quote(strings.TrimSuffix(phrase.Short(text), " and")))
+	default:
+		s.Put(verb, draft.Quote("?"))
+		d.timed(s, text)
+		d.around(p, s, verb, text)
+		if verb == draft.Soak || verb == draft.Cook || verb == draft.Melt {
+			p.Some(s, text)
+		}
+	}
+	p.Steps = append(p.Steps, s)
+}
+
+// waitOf is the verb of a wait: a soak of yeast before the flour, a rest of what holds flour, a
+// proof of pieces, the cooling after a bake. read is true where the step before takes the words.
+func (d *reader) waitOf(p *draft.Part, verb, word, text string) (of string, read bool) {
+	if verb == draft.Soak {
 		if !d.floured(p) || !waitWord().MatchString(text) {
-			return doSoak, false
+			return draft.Soak, false
 		}
 	} else if leaves().MatchString(word) && !d.waits(text) {
 		return "", false
 	}
 	if d.doubled(p, word, text) {
-		return doRest, true
+		return draft.Rest, true
 	}
 	switch {
-	case p.kind == "dough" && p.did(doBake):
-		return doCool, false
-	case p.kind == "dough" && p.did(doShape, doPan, doRoll):
-		return doProof, false
+	case p.Kind == "dough" && p.Did(draft.Bake):
+		return draft.Cool, false
+	case p.Kind == "dough" && p.Did(draft.Shape, draft.Pan, draft.Roll):
+		return draft.Proof, false
 	}
-	return doRest, false
+	return draft.Rest, false
 }
 
 // floured reports whether flour was mixed into a part: what waits then is no yeast in its water.
-func (d *draft) floured(p *part) bool {
-	return p.mixes() > 0 && (d.all || slices.ContainsFunc(p.lines, func(l *line) bool { return l.mixed && l.flour(d) })) ||
-		p.did(doShape, doPan, doDivide, doChill)
+func (d *reader) floured(p *draft.Part) bool {
+	flourMixed := func(l *draft.Line) bool { return l.Mixed && d.isFlour(l) }
+	return p.Mixes() > 0 && (d.all || slices.ContainsFunc(p.Lines, flourMixed)) ||
+		p.Did(draft.Shape, draft.Pan, draft.Divide, draft.Chill)
 }
 
 // soakNotMix takes back a mix that only stirred the yeast in: "let sit until foamy" is a soak.
-func (d *draft) soakNotMix(p *part) bool {
-	s := p.last()
-	if s == nil || s.verb() != doMix || !s.open() || p.mixes() != 1 || !p.yeastOnly(d) {
+func (d *reader) soakNotMix(p *draft.Part) bool {
+	s := p.Last()
+	if s == nil || s.Verb() != draft.Mix || !s.IsOpen() || p.Mixes() != 1 || !d.yeastOnly(p) {
 		return false
 	}
-	s.set, s.says, s.text = nil, nil, "the yeast is soaked:"
+	s.Set, s.Says, s.Text = nil, nil, "the yeast is soaked:"
 	return true
 }
 
 // yeastOnly reports whether yeast was mixed and no flour.
-func (p *part) yeastOnly(d *draft) bool {
+func (d *reader) yeastOnly(p *draft.Part) bool {
 	yeast := false
-	for _, l := range p.lines {
+	for _, l := range p.Lines {
 		it, known := d.list.Item(l.Name)
-		if !l.mixed || !known {
+		if !l.Mixed || !known {
 			continue
 		}
 		yeast = yeast || it.Yeast > 0
@@ -509,7 +542,7 @@ func (p *part) yeastOnly(d *draft) bool {
 }
 
 // waits reports whether a text says how long, where or until when something is left.
-func (d *draft) waits(text string) bool {
+func (d *reader) waits(text string) bool {
 	_, timed := phrase.TimeOf(text)
 	_, warm := d.list.Temperature(text)
 	return timed || warm || untilSign().MatchString(text) || warmPlace().MatchString(text) ||
@@ -517,27 +550,27 @@ func (d *draft) waits(text string) bool {
 }
 
 // doubled puts "until doubled, about an hour" into the rise that it speaks of.
-func (d *draft) doubled(p *part, word, text string) bool {
-	s := p.last()
+func (d *reader) doubled(p *draft.Part, word, text string) bool {
+	s := p.Last()
 	if !strings.HasPrefix(word, "double") || s == nil ||
-		!slices.Contains([]string{doRest, doProof, doChill}, s.verb()) {
+		!slices.Contains([]string{draft.Rest, draft.Proof, draft.Chill}, s.Verb()) {
 		return false
 	}
-	s.put("note", quote("until "+strings.TrimSpace(word)))
+	s.Put("note", draft.Quote("until "+strings.TrimSpace(word)))
 	d.timed(s, text)
-	d.around(p, s, s.verb(), text)
+	d.around(p, s, s.Verb(), text)
 	return true
 }
 
-// goesOn puts a second cue for the same wait of a line into its step: "cover, let rise until doubled".
-func (d *draft) goesOn(p *part, verb, text string) bool {
-	s := p.last()
-	soaks := s != nil && s.verb() == doSoak && s.open()
-	if soaks && verb == doRest {
-		verb = doSoak // "dissolve the yeast in the water; let stand 10 min"
+// goesOn puts a second cue for a wait of the same line into its step: "cover, let rise".
+func (d *reader) goesOn(p *draft.Part, verb, text string) bool {
+	s := p.Last()
+	soaks := s != nil && s.Verb() == draft.Soak && s.IsOpen()
+	if soaks && verb == draft.Rest {
+		verb = draft.Soak // "dissolve the yeast in the water; let stand 10 min"
 	}
-	if s == nil || s.verb() != verb || s.from != d.at && !soaks || !s.open() ||
-		!slices.Contains([]string{doRest, doProof, doSoak, doChill, doCool}, verb) {
+	if s == nil || s.Verb() != verb || s.From != d.at && !soaks || !s.IsOpen() ||
+		!isOneOf(verb, draft.Rest, draft.Proof, draft.Soak, draft.Chill, draft.Cool) {
 		return false
 	}
 	d.timed(s, text)
@@ -546,18 +579,18 @@ func (d *draft) goesOn(p *part, verb, text string) bool {
 }
 
 // heated reads an oven that is heated, or that is turned down in the middle of a bake.
-func (d *draft) heated(p *part, text string) bool {
+func (d *reader) heated(p *draft.Part, text string) bool {
 	t, says, fan := phrase.Oven(d.list, text)
 	d.used = append(d.used, phrase.OvenWords(text)...)
 	if t == "" {
 		return strings.Contains(strings.ToLower(text), "oven")
 	}
 	d.used = append(d.used, text)
-	if length, timed := phrase.TimeOf(text); timed && p.did(doBake) {
-		s := &step{from: d.at}
-		s.put(doBake, quote(length))
-		s.put("at", quote(t))
-		p.steps = append(p.steps, s)
+	if length, timed := phrase.TimeOf(text); timed && p.Did(draft.Bake) {
+		s := &draft.Step{From: d.at}
+		s.Put(draft.Bake, draft.Quote(length))
+		s.Put("at", draft.Quote(t))
+		p.Steps = append(p.Steps, s)
 		return true
 	}
 	d.method.oven, d.method.ovenAt, d.method.fan = t, d.at, fan
@@ -568,7 +601,7 @@ func (d *draft) heated(p *part, text string) bool {
 }
 
 // fatHeated keeps how hot the frying fat is for the step that fries.
-func (d *draft) fatHeated(text string) bool {
+func (d *reader) fatHeated(text string) bool {
 	t, ok := d.list.Temperature(text)
 	if !ok {
 		return true
@@ -583,57 +616,63 @@ func (d *draft) fatHeated(text string) bool {
 
 // warming reads a whole sentence of what is melted and warmed before the mix: "melt the butter, add
 // the milk and warm to 37 C".
-func (d *draft) warming(p *part, marks []mark, text string) bool {
-	heats := []string{doMelt, doCook}
+func (d *reader) warming(p *draft.Part, marks []mark, text string) bool {
+	heats := []string{draft.Melt, draft.Cook}
 	if len(marks) < 2 || !slices.Contains(heats, marks[0].verb) || !warmsOnly().MatchString(text) ||
-		slices.ContainsFunc(marks, func(m mark) bool { return !slices.Contains([]string{doMelt, doCook, doMix, doCool}, m.verb) }) {
+		slices.ContainsFunc(marks, func(m mark) bool {
+			return !slices.Contains([]string{draft.Melt, draft.Cook, draft.Mix, draft.Cool}, m.verb)
+		}) {
 		return false
 	}
-	return d.warmed(p, doMelt, text)
+	return d.warmed(p, draft.Melt, text)
 }
 
-// warmed reads an ingredient that is melted, warmed or cooled before the mix: that is how it goes in,
+// warmed reads an ingredient that is melted, warmed or cooled before the mix: so it goes in,
 // and no step of the dough.
-func (d *draft) warmed(p *part, verb, text string) bool {
+func (d *reader) warmed(p *draft.Part, verb, text string) bool {
 	lower := strings.ToLower(text)
 	_, timed := phrase.TimeOf(text)
-	if p.kind != "dough" || p.did(doShape, doBake) || timed || strings.Contains(lower, "fry") ||
+	if p.Kind != "dough" || p.Did(draft.Shape, draft.Bake) || timed ||
+		strings.Contains(lower, "fry") ||
 		strings.Contains(lower, "simmer") || strings.Contains(lower, "thick") {
 		return false
 	}
-	var of []*line
-	for _, l := range p.lines {
-		if l.namedIn(text) {
+	var of []*draft.Line
+	for _, l := range p.Lines {
+		if l.NamedIn(text) {
 			of = append(of, l)
 		}
 	}
 	if len(of) == 0 {
 		of = d.warm
-	} else if verb != doCool {
+	} else if verb != draft.Cool {
 		d.warm = append(d.warm, of...)
 	}
 	t, ok := d.list.Temperature(text)
 	if !ok && (strings.Contains(lower, "lukewarm") || strings.Contains(lower, "tepid") ||
-		strings.Contains(lower, "blood") || strings.Contains(lower, byHand)) {
+		strings.Contains(lower, "blood") || strings.Contains(lower, draft.ByHand)) {
 		t, ok = "35 to 40 C", true
 	}
-	if len(of) == 0 || len(of) == len(p.lines) && !ok ||
-		slices.ContainsFunc(of, func(l *line) bool { return l.flour(d) || l.mixed && !slices.Contains(d.warm, l) }) {
+	if len(of) == 0 || len(of) == len(p.Lines) && !ok ||
+		slices.ContainsFunc(of, func(l *draft.Line) bool {
+			return d.isFlour(l) || l.Mixed && !slices.Contains(d.warm, l)
+		}) {
 		return false
 	}
 	for _, l := range of {
-		l.mixed = true
+		l.Mixed = true
 		it, known := d.list.Item(l.Name)
-		fat := known && it.Fat > fatFrom && strings.Contains(lower, doMelt)
-		if fat && !l.has("as") {
-			l.set("as", "melted")
+		fat := known && it.Fat > fatFrom && strings.Contains(lower, draft.Melt)
+		if fat && !l.Has("as") {
+			l.Set("as", "melted")
 		}
 		switch {
 		case ok:
-			l.set("temp", t)
+			l.Set("temp", t)
 		case fat:
-		case !l.has("temp"):
-			l.Says = append(l.Says, phrase.Short(text)+": how warm does it go in? add temp = \"40 C\"")
+		case !l.Has("temp"):
+			l.Says = append(l.Says,
+				phrase.Short(text)+": how warm does it go in? add temp = \"40 C\"")
 		}
 	}
 	return true
@@ -642,31 +681,13 @@ func (d *draft) warmed(p *part, verb, text string) bool {
 // fatFrom is the least fat of what melts, %.
 const fatFrom = 60
 
-func (l *line) has(key string) bool {
-	return slices.ContainsFunc(l.Options, func(o list.Option) bool { return o.Key == key })
-}
-
-// set sets an option over what stood there.
-func (l *line) set(key, value string) {
-	if key == "temp" {
-		l.Says = slices.DeleteFunc(l.Says, func(s string) bool { return strings.Contains(s, ": how warm") })
-	}
-	for i, o := range l.Options {
-		if o.Key == key {
-			l.Options[i].Value = value
-			return
-		}
-	}
-	l.Options = append(l.Options, list.Option{Key: key, Value: value})
-}
-
-func (l *line) flour(d *draft) bool {
+func (d *reader) isFlour(l *draft.Line) bool {
 	it, ok := d.list.Item(l.Name)
 	return ok && it.Flour > 0
 }
 
 // turned reads the turns of a laminated dough: "two letter folds, chilling 30 minutes between".
-func (d *draft) turned(p *part, word, sentence string) bool {
+func (d *reader) turned(p *draft.Part, word, sentence string) bool {
 	n := 1
 	if m := turnCount().FindStringSubmatch(word); m != nil {
 		if x, err := strconv.Atoi(phrase.Number(strings.ToLower(m[1]))); err == nil && x <= 8 {
@@ -678,74 +699,75 @@ func (d *draft) turned(p *part, word, sentence string) bool {
 		between, _ = phrase.TimeOf(sentence)
 	}
 	for i := range n {
-		s := &step{from: d.at}
-		s.put(doFold, "1")
-		s.put("note", quote(word))
-		p.steps = append(p.steps, s)
-		if between != "" && i+1 < n && !p.did(doSheet, doFill) {
-			p.steps = append(p.steps, d.restBetween(between)) // of a dough in the bowl
+		s := &draft.Step{From: d.at}
+		s.Put(draft.Fold, "1")
+		s.Put("note", draft.Quote(word))
+		p.Steps = append(p.Steps, s)
+		if between != "" && i+1 < n && !p.Did(draft.Sheet, draft.Fill) {
+			p.Steps = append(p.Steps, d.restBetween(between)) // of a dough in the bowl
 		} else if between != "" && i+1 < n {
-			c := &step{from: d.at}
-			c.put(doChill, quote(between))
-			c.put("at", quote("fridge"))
-			p.steps = append(p.steps, c)
+			c := &draft.Step{From: d.at}
+			c.Put(draft.Chill, draft.Quote(between))
+			c.Put("at", draft.Quote("fridge"))
+			p.Steps = append(p.Steps, c)
 		}
 	}
 	return true
 }
 
 // folded reads folds of a dough in the bowl, and the rests that lie between them.
-func (d *draft) folded(p *part, word, text string) {
+func (d *reader) folded(p *draft.Part, word, text string) {
 	n, between := phrase.Repeats(text), phrase.Interval(text)
 	if all, ok := phrase.TimeOf(text); ok && between != "" && n == 0 {
 		n = phrase.Within(all, between) // "every 30 minutes for 2 hours"
 	}
 	for i := range max(1, n) {
 		if i > 0 && between != "" {
-			p.steps = append(p.steps, d.restBetween(between))
+			p.Steps = append(p.Steps, d.restBetween(between))
 		}
-		s := &step{from: d.at}
-		s.put(doFold, "1")
-		s.put("note", quote(word))
-		p.steps = append(p.steps, s)
+		s := &draft.Step{From: d.at}
+		s.Put(draft.Fold, "1")
+		s.Put("note", draft.Quote(word))
+		p.Steps = append(p.Steps, s)
 	}
 }
 
-func (d *draft) restBetween(time string) *step {
-	s := &step{from: d.at}
-	s.put(doRest, quote(time))
-	s.put("at", quote("room"))
-	s.says = []string{"between the folds; not said where: read as the room"}
+func (d *reader) restBetween(time string) *draft.Step {
+	s := &draft.Step{From: d.at}
+	s.Put(draft.Rest, draft.Quote(time))
+	s.Put("at", draft.Quote("room"))
+	s.Says = []string{"between the folds; not said where: read as the room"}
 	return s
 }
 
 // repeated does the last turns, and what stands behind them, again: "repeat twice". Where nothing
 // stands behind, the wait before them is done again, or that which the text gives.
-func (d *draft) repeated(p *part, text string) bool {
+func (d *reader) repeated(p *draft.Part, text string) bool {
 	n := max(1, phrase.Repeats(text))
 	between := phrase.Interval(text)
 	from := -1
-	for i, s := range p.steps {
-		if s.verb() == doFold && !s.off {
+	for i, s := range p.Steps {
+		if s.Verb() == draft.Fold && !s.Off {
 			from = i
 		}
 	}
 	if from < 0 {
 		return false
 	}
-	again := slices.Clone(p.steps[from:])
-	if p.steps[from] == p.last() {
-		before := (&part{steps: p.steps[:from]}).last()
+	again := slices.Clone(p.Steps[from:])
+	if p.Steps[from] == p.Last() {
+		before := (&draft.Part{Steps: p.Steps[:from]}).Last()
 		if between != "" {
 			again = slices.Insert(again, 0, d.restBetween(between))
-		} else if before != nil && slices.Contains([]string{doRest, doChill}, before.verb()) {
+		} else if before != nil && isOneOf(before.Verb(), draft.Rest, draft.Chill) {
 			again = slices.Insert(again, 0, before)
 		}
 	}
 	for range n {
 		for _, s := range again {
-			if len(s.set) > 0 && !s.off {
-				p.steps = append(p.steps, &step{from: d.at, set: slices.Clone(s.set), says: append([]string{"again"}, s.says...)})
+			if len(s.Set) > 0 && !s.Off {
+				p.Steps = append(p.Steps, &draft.Step{From: d.at, Set: slices.Clone(s.Set),
+					Says: append([]string{"again"}, s.Says...)})
 			}
 		}
 	}
@@ -753,75 +775,76 @@ func (d *draft) repeated(p *part, text string) bool {
 }
 
 // shaped reads a shape, and into how many pieces: "shape into 16 balls".
-func (d *draft) shaped(p *part, s *step, word, text string) {
+func (d *reader) shaped(p *draft.Part, s *draft.Step, word, text string) {
 	shape := phrase.Shape(word, text)
-	if (shape == "log" || shape == "loaf") && strings.HasPrefix(word, doRoll) && p.did(doFill) && !p.did(doRoll) {
-		s.put(doRoll, quote("coil"))
+	if isOneOf(shape, "log", "loaf") && strings.HasPrefix(word, draft.Roll) &&
+		p.Did(draft.Fill) && !p.Did(draft.Roll) {
+		s.Put(draft.Roll, draft.Quote("coil"))
 		return
 	}
-	s.put(doShape, quote(shape))
+	s.Put(draft.Shape, draft.Quote(shape))
 	if phrase.HasFigures(text) {
-		s.put("note", quote(phrase.Short(text)))
+		s.Put("note", draft.Quote(phrase.Short(text)))
 	}
-	if each := phrase.Grams(text); each != "" && !p.did(doDivide) {
-		cut := &step{from: d.at}
-		cut.put(doDivide, quote(each))
-		p.steps = append(p.steps, cut)
+	if each := phrase.Grams(text); each != "" && !p.Did(draft.Divide) {
+		cut := &draft.Step{From: d.at}
+		cut.Put(draft.Divide, draft.Quote(each))
+		p.Steps = append(p.Steps, cut)
 	}
 	if n := phrase.Count(text); n != "" && !phrase.IsOne(n) {
-		s.put("pieces", d.eachOf(p, s, text, n))
+		s.Put("pieces", d.eachOf(p, s, text, n))
 	}
 }
 
 // divided reads into how many a dough is cut; "cut each into 20 slices" is so many times more.
-func (d *draft) divided(p *part, s *step, text string) string {
+func (d *reader) divided(p *draft.Part, s *draft.Step, text string) string {
 	n := phrase.Pieces(text)
 	if _, fault := quantity.Read(n, quantity.Of(quantity.Mass)); fault == nil {
-		return quote(n)
+		return draft.Quote(n)
 	}
 	if n == "" {
 		if d.count != "" && phrase.IsNumber(d.count) {
-			s.says = append(s.says, "into how many? as many as it makes: "+phrase.Short(text))
+			s.Says = append(s.Says, "into how many? as many as it makes: "+phrase.Short(text))
 			return d.count
 		}
-		s.says = append(s.says, "into how many? "+phrase.Short(text))
-		return quote("?")
+		s.Says = append(s.Says, "into how many? "+phrase.Short(text))
+		return draft.Quote("?")
 	}
 	if phrase.About(text, n) {
-		s.says = append(s.says, "about "+n)
+		s.Says = append(s.Says, "about "+n)
 	}
 	return d.eachOf(p, s, text, n)
 }
 
 // panned reads what a dough is put into, with the tin where a text gives its size.
-func (d *draft) panned(s *step, word, text string) {
+func (d *reader) panned(s *draft.Step, word, text string) {
 	if strings.Contains(word, ":") {
 		word = phrase.Short(text)
 	}
-	s.put(doPan, quote(strings.Trim(strings.ToLower(word), " .")))
+	s.Put(draft.Pan, draft.Quote(strings.Trim(strings.ToLower(word), " .")))
 	tin, count := list.Tin(text)
 	if tin == "" {
 		tin, count = d.tin, d.tins
 	}
 	if tin != "" {
-		s.put("tin", quote(tin))
+		s.Put("tin", draft.Quote(tin))
 	}
 	if count != "" {
-		s.put("count", count)
+		s.Put("count", count)
 	}
 }
 
 // eachOf is a number of pieces of each of those there are: "cut each roll into 20 slices".
-func (d *draft) eachOf(p *part, s *step, text, n string) string {
+func (d *reader) eachOf(p *draft.Part, s *draft.Step, text, n string) string {
 	if strings.Contains(strings.ToLower(text), "each") {
-		for _, other := range slices.Backward(p.steps) {
-			if other.verb() != doDivide || other.off {
+		for _, other := range slices.Backward(p.Steps) {
+			if other.Verb() != draft.Divide || other.Off {
 				continue
 			}
 			each, err1 := strconv.Atoi(n)
-			before, err2 := strconv.Atoi(other.set[0].value)
+			before, err2 := strconv.Atoi(other.Set[0].Value)
 			if err1 == nil && err2 == nil && each*before <= 10_000 {
-				s.says = append(s.says, fmt.Sprintf("%d of each of the %d", each, before))
+				s.Says = append(s.Says, fmt.Sprintf("%d of each of the %d", each, before))
 				return strconv.Itoa(each * before)
 			}
 			break
@@ -830,70 +853,54 @@ func (d *draft) eachOf(p *part, s *step, text, n string) string {
 	return n
 }
 
-// some says which ingredients are soaked, cooked or melted. In a dough it is never all of it, unless
-// the dough is fried; where the text does not say, the step is left to the baker.
-func (p *part) some(s *step, text string) {
-	if s.has("by") && s.value("by") == quote(byFrying) || p.kind == "dough" && p.did(doShape, doDivide) && s.verb() == doCook {
-		return
-	}
-	if s.verb() == doSoak && strings.Contains(s.value("note"), "foamy") {
-		text += " yeast"
-	}
-	p.into(s, text)
-	switch whole := p.kind != "dough"; {
-	case len(s.with) > 0 || whole:
-	default:
-		s.off = true
-		s.says = append(s.says, "not read: what goes into it? add with = [\"...\"]: "+phrase.Short(text))
-	}
-}
-
 // timed puts the time of a text into a step, and what the text says it is to look like.
-func (d *draft) timed(s *step, text string) {
-	if t, ok := phrase.TimeOf(text); ok && s.open() {
-		if m := eachSide().FindString(text); m != "" && s.verb() == doCook {
-			s.says = append(s.says, t+" "+m+": read as both sides")
-			t = orElse(phrase.Multiply(t, 2), t)
+func (d *reader) timed(s *draft.Step, text string) {
+	if t, ok := phrase.TimeOf(text); ok && s.IsOpen() {
+		if m := eachSide().FindString(text); m != "" && s.Verb() == draft.Cook {
+			s.Says = append(s.Says, t+" "+m+": read as both sides")
+			t = draft.OrElse(phrase.Multiply(t, 2), t)
 		}
-		s.set[0].value = quote(t)
+		s.Set[0].Value = draft.Quote(t)
 		if m := atLeast().FindString(text); m != "" {
-			s.says = append(s.says, m+": how long at most?")
+			s.Says = append(s.Says, m+": how long at most?")
 		}
 		if t == phrase.Overnight && phrase.AtNight(text) {
-			s.says = append(s.says, "overnight: read as "+phrase.Overnight)
+			s.Says = append(s.Says, "overnight: read as "+phrase.Overnight)
 		}
 	}
 	if until := untilSign().FindString(text); until != "" && phrase.Core(text) == "" {
-		s.put("note", quote(phrase.Short(until)))
-	} else if s.verb() == doRest && phrase.HasWord(text, "double") {
-		s.put("note", quote("until doubled"))
+		s.Put("note", draft.Quote(phrase.Short(until)))
+	} else if s.Verb() == draft.Rest && phrase.HasWord(text, "double") {
+		s.Put("note", draft.Quote("until doubled"))
 	}
 }
 
 // settle takes the usual time of a step that no line of the text gave one.
-func (d *draft) settle(p *part, s *step) {
-	if !s.open() || s.off {
+func (d *reader) settle(p *draft.Part, s *draft.Step) {
+	if !s.IsOpen() || s.Off {
 		return
 	}
-	if s.verb() == doMix {
-		s.set[0].value = quote(mixTime(s.value("note")))
-		s.says = append(without(s.says, howLong), "how long? "+strings.Trim(s.set[0].value, `"`)+": common practice")
+	if s.Verb() == draft.Mix {
+		s.Set[0].Value = draft.Quote(mixTime(s.Value("note")))
+		s.Says = append(without(s.Says, howLong),
+			"how long? "+strings.Trim(s.Set[0].Value, `"`)+": common practice")
 		return
 	}
 	names := ""
-	for _, l := range s.with {
+	for _, l := range s.With {
 		names += " " + l.Name
 	}
 	for _, u := range usual {
-		if u.verb != s.verb() || !u.sign().MatchString(s.value("note")+names) || u.dough && s.verb() == doCool && p.kind != "dough" && p.kind != "preferment" {
+		if u.verb != s.Verb() || !u.sign().MatchString(s.Value("note")+names) ||
+			u.dough && s.Verb() == draft.Cool && !p.IsDough() {
 			continue
 		}
-		s.set[0].value = quote(u.time)
-		s.says = append(without(s.says, howLong), "how long? "+u.time+": common practice")
-		if s.verb() == doRest || s.verb() == doProof {
-			if !s.has("at") {
-				s.put("at", quote("room"))
-				s.says = append(s.says, "not said where: read as the room")
+		s.Set[0].Value = draft.Quote(u.time)
+		s.Says = append(without(s.Says, howLong), "how long? "+u.time+": common practice")
+		if s.Verb() == draft.Rest || s.Verb() == draft.Proof {
+			if !s.Has("at") {
+				s.Put("at", draft.Quote("room"))
+				s.Says = append(s.Says, "not said where: read as the room")
 			}
 		}
 		return
@@ -901,251 +908,226 @@ func (d *draft) settle(p *part, s *step) {
 }
 
 // around reads what is around the part, and how it is done.
-func (d *draft) around(p *part, s *step, verb, text string) {
+func (d *reader) around(p *draft.Part, s *draft.Step, verb, text string) {
 	lower := strings.ToLower(text)
 	switch verb {
-	case doBake:
+	case draft.Bake:
 		d.baked(s, text)
-	case doCook:
+	case draft.Cook:
 		d.cookedAt(p, s, text)
-	case doRest, doProof, doSoak:
-		if air := phrase.Humidity(text); air != "" && verb != doSoak {
-			s.put("humidity", quote(air))
+	case draft.Rest, draft.Proof, draft.Soak:
+		if air := phrase.Humidity(text); air != "" && verb != draft.Soak {
+			s.Put("humidity", draft.Quote(air))
 		}
 		t, ok := d.list.Temperature(text)
 		switch {
 		case ok:
-			s.put("at", quote(t))
+			s.Put("at", draft.Quote(t))
 		case strings.Contains(lower, "fridge") || strings.Contains(lower, "refrigerator"):
-			s.put("at", quote("fridge"))
+			s.Put("at", draft.Quote("fridge"))
 		case coolPlace().MatchString(text):
-			s.put("at", quote("10 C to 20 C"))
-			s.says = append(s.says, "a cool place: read as 10 to 20 C")
+			s.Put("at", draft.Quote("10 C to 20 C"))
+			s.Says = append(s.Says, "a cool place: read as 10 to 20 C")
 		case warmPlace().MatchString(text):
-			if !s.has("at") {
-				s.says = append(s.says, "a warm place: read as 25 to 30 C")
+			if !s.Has("at") {
+				s.Says = append(s.Says, "a warm place: read as 25 to 30 C")
 			}
-			s.put("at", quote("25 C to 30 C"))
+			s.Put("at", draft.Quote("25 C to 30 C"))
 		case strings.Contains(lower, "room"), strings.Contains(lower, "counter"):
-			s.put("at", quote("room"))
-		case !s.open() && !s.has("at"):
-			s.put("at", quote("room"))
-			s.says = append(s.says, "not said where: read as the room")
+			s.Put("at", draft.Quote("room"))
+		case !s.IsOpen() && !s.Has("at"):
+			s.Put("at", draft.Quote("room"))
+			s.Says = append(s.Says, "not said where: read as the room")
 		}
-	case doChill:
+	case draft.Chill:
 		if t, ok := d.list.Temperature(text); ok {
-			s.put("at", quote(t))
+			s.Put("at", draft.Quote(t))
 		}
-		s.put("at", quote("fridge"))
-	case doStore:
+		s.Put("at", draft.Quote("fridge"))
+	case draft.Store:
 		if strings.Contains(lower, "fridge") || strings.Contains(lower, "refrigerat") {
-			s.put("at", quote("fridge"))
+			s.Put("at", draft.Quote("fridge"))
 		} else if strings.Contains(lower, "room") {
-			s.put("at", quote("room"))
+			s.Put("at", draft.Quote("room"))
 		}
-	case doCool, doTemper:
-		s.put("at", quote("room"))
-	case doMelt:
+	case draft.Cool, draft.Temper:
+		s.Put("at", draft.Quote("room"))
+	case draft.Melt:
 		if t, ok := d.list.Temperature(text); ok {
-			s.put("to", quote(t))
+			s.Put("to", draft.Quote(t))
 		}
 	}
-	if core := phrase.Core(text); core != "" && (verb == doBake || verb == doCook || verb == doCool) {
+	core := phrase.Core(text)
+	if core != "" && isOneOf(verb, draft.Bake, draft.Cook, draft.Cool) {
 		if t, ok := d.list.Temperature(core); ok {
-			s.put("core", quote(t))
+			s.Put("core", draft.Quote(t))
 		}
 	}
-	s.says = without(s.says, howLong)
-	if s.open() {
-		s.says = append(s.says, howLong)
+	s.Says = without(s.Says, howLong)
+	if s.IsOpen() {
+		s.Says = append(s.Says, howLong)
 	}
 }
 
 const howLong = "how long?"
 
-func (d *draft) baked(s *step, text string) {
+func (d *reader) baked(s *draft.Step, text string) {
 	t, says, fan := phrase.Oven(d.list, text)
 	d.used = append(d.used, phrase.OvenWords(text)...)
 	switch {
 	case t != "":
-		s.put("at", quote(t))
+		s.Put("at", draft.Quote(t))
 		if says != "" {
-			s.says = append(s.says, says)
+			s.Says = append(s.Says, says)
 		}
 	case d.method.oven != "":
-		s.put("at", quote(d.method.oven))
+		s.Put("at", draft.Quote(d.method.oven))
 		fan = d.method.fan
 	default:
-		s.put("at", quote("?"))
-		s.says = append(s.says, "how hot is the oven?")
+		s.Put("at", draft.Quote("?"))
+		s.Says = append(s.Says, "how hot is the oven?")
 	}
 	if fan {
-		s.put("by", quote(byFanOven))
+		s.Put("by", draft.Quote(draft.ByFanOven))
 	}
 	d.method.oven, d.method.fan = "", false
 }
 
-func (d *draft) cookedAt(p *part, s *step, text string) {
+func (d *reader) cookedAt(p *draft.Part, s *draft.Step, text string) {
 	lower := strings.ToLower(text)
 	fries := strings.Contains(lower, "fry")
 	if m := toForm().FindStringSubmatch(text); m != nil && !fries {
 		if t, ok := d.list.Temperature(m[1]); ok {
-			s.put("to", quote(t))
+			s.Put("to", draft.Quote(t))
 		}
 	} else if t, ok := d.list.Temperature(text); ok {
-		s.put("at", quote(t))
+		s.Put("at", draft.Quote(t))
 	}
 	switch {
 	case fries:
-		s.put("by", quote(byFrying))
+		s.Put("by", draft.Quote(draft.ByFrying))
 		if d.method.fat != "" {
-			s.put("at", quote(d.method.fat))
+			s.Put("at", draft.Quote(d.method.fat))
 		}
-		if !s.has("at") {
-			s.put("at", quote(usualFat))
-			s.says = append(s.says, "how hot is the fat? "+usualFat+": common practice")
+		if !s.Has("at") {
+			s.Put("at", draft.Quote(usualFat))
+			s.Says = append(s.Says, "how hot is the fat? "+usualFat+": common practice")
 		}
-		if s.open() {
-			s.set[0].value = quote("2 to 5 min")
-			s.says = append(s.says, "how long? 2 to 5 min: common practice")
+		if s.IsOpen() {
+			s.Set[0].Value = draft.Quote("2 to 5 min")
+			s.Says = append(s.Says, "how long? 2 to 5 min: common practice")
 		}
 	case strings.Contains(lower, "simmer"):
-		s.put("by", quote(bySimmering))
-	case strings.Contains(lower, "boil") && !strings.Contains(lower, "not ") && !strings.Contains(lower, "before"):
-		s.put("by", quote(byBoiling))
+		s.Put("by", draft.Quote(draft.BySimmering))
+	case strings.Contains(lower, "boil") && !strings.Contains(lower, "not ") &&
+		!strings.Contains(lower, "before"):
+		s.Put("by", draft.Quote(draft.ByBoiling))
 	}
 }
 
 // mostMixing is the longest mix that is believed, min.
 const mostMixing = 60
 
-// mixes counts the mixes of a part.
-func (p *part) mixes() int {
-	n := 0
-	for _, s := range p.steps {
-		if s.verb() == doMix {
-			n++
-		}
-	}
-	return n
-}
-
-// into names the ingredients that a text speaks of as those that go in with a later mix.
-func (p *part) into(s *step, text string) {
-	var names []*line
-	for _, l := range p.lines {
-		if !l.off && (l.namedIn(text) || phrase.NamesClass(l.larder, l.Name, text) || slices.Contains(s.with, l)) {
-			names = append(names, l)
-		}
-	}
-	all := slices.Clone(names)
-	names = slices.DeleteFunc(names, func(l *line) bool { // "warm water" is not the cold water too
-		return !slices.Contains(s.with, l) && slices.ContainsFunc(all, func(o *line) bool { return phrase.NotThis(l.Name, o.Name, text) })
-	})
-	if len(names) > 0 && len(names) < len(p.lines) {
-		s.with = names
-	}
-}
-
 // mixed reads a mix. One without a time is part of the mix that follows or goes before it. Several
 // times of one kneading are added up.
-func (d *draft) mixed(p *part, word, text string) bool {
+func (d *reader) mixed(p *draft.Part, word, text string) bool {
 	d.mention(p, text)
 	d.all = d.all || everything().MatchString(text) ||
-		p.kind == "dough" && p.holdsOf(text) == 0 && // "mix until smooth" names none: it takes all
-			!slices.ContainsFunc(p.lines, func(l *line) bool { return l.mixed })
-	if p.kind == "dough" && p.did(doBake, doCook) {
+		p.Kind == "dough" && p.HoldsOf(text) == 0 && // "mix until smooth" names none: it takes all
+			!slices.ContainsFunc(p.Lines, func(l *draft.Line) bool { return l.Mixed })
+	if p.Kind == "dough" && p.Did(draft.Bake, draft.Cook) {
 		return false
 	}
 	times := phrase.Times(text)
-	s := p.last()
-	if len(times) == 0 && p.kind != "dough" && p.kind != "preferment" {
+	s := p.Last()
+	if len(times) == 0 && !p.IsDough() {
 		return true // no time counts in it; the sentence stands as a comment
 	}
-	if len(times) == 0 && p.did(doSheet, doDivide, doShape, doFill) {
+	if len(times) == 0 && p.Did(draft.Sheet, draft.Divide, draft.Shape, draft.Fill) {
 		return false // no mix of the dough any more
 	}
-	if s == nil || s.verb() != doMix || !s.open() {
-		s = &step{from: d.at}
-		s.put(doMix, quote("?"))
-		s.says = []string{howLong}
-		p.steps = append(p.steps, s)
+	if s == nil || s.Verb() != draft.Mix || !s.IsOpen() {
+		s = &draft.Step{From: d.at}
+		s.Put(draft.Mix, draft.Quote("?"))
+		s.Says = []string{howLong}
+		p.Steps = append(p.Steps, s)
 	}
-	if p.mixes() > 1 && goesIn().MatchString(word) {
+	if p.Mixes() > 1 && goesIn().MatchString(word) {
 		d.kneadedIn(p, text)
-		p.into(s, text)
+		p.Into(s, text)
 	}
-	if len(times) > 0 && s.open() {
+	if len(times) > 0 && s.IsOpen() {
 		t := times[0].Text
 		if len(times) > 1 && !phrase.Either(text[times[0].End:times[1].Start]) {
 			t = phrase.Sum(times)
-			s.says = append(s.says, t+" in all: "+phrase.Short(text[times[0].Start:]))
+			s.Says = append(s.Says, t+" in all: "+phrase.Short(text[times[0].Start:]))
 		}
-		s.says = without(s.says, howLong)
-		if q, fault := quantity.Read(t, quantity.Of(quantity.Time)); fault == nil && q.Hi > mostMixing {
-			s.says = append(s.says, "is it mixed for "+t+"? "+phrase.Short(text))
+		s.Says = without(s.Says, howLong)
+		q, fault := quantity.Read(t, quantity.Of(quantity.Time))
+		if fault == nil && q.Hi > mostMixing {
+			s.Says = append(s.Says, "is it mixed for "+t+"? "+phrase.Short(text))
 		} else {
-			s.set[0].value = quote(t)
+			s.Set[0].Value = draft.Quote(t)
 		}
 	}
 	lower := strings.ToLower(text)
 	for _, w := range mixWays {
 		if strings.Contains(lower, w.words) {
-			s.put("by", quote(w.way))
+			s.Put("by", draft.Quote(w.way))
 			break
 		}
 	}
-	if t, ok := d.list.Temperature(text); ok && p.kind == "dough" && toForm().MatchString(text) {
-		s.put("to", quote(t))
+	if t, ok := d.list.Temperature(text); ok && p.Kind == "dough" && toForm().MatchString(text) {
+		s.Put("to", draft.Quote(t))
 	}
 	word = strings.TrimSpace(word)
-	if was := strings.Trim(s.value("note"), `"`); was == "" {
-		s.put("note", quote(word))
+	if was := strings.Trim(s.Value("note"), `"`); was == "" {
+		s.Put("note", draft.Quote(word))
 	} else if !strings.Contains(was, word) && len(was) < 80 {
-		s.change("note", quote(was+", "+word))
+		s.Change("note", draft.Quote(was+", "+word))
 	}
 	return true
 }
 
 // kneadedIn puts a filling into the dough that a mix works in: "knead in the fruit".
-func (d *draft) kneadedIn(p *part, text string) {
-	for _, of := range d.parts {
-		if p.kind != "dough" || of.kind != "filling" || len(of.lines) == 0 || d.puts(of.name) ||
-			!of.spoken(text) || p.holds("the "+of.name) {
+func (d *reader) kneadedIn(p *draft.Part, text string) {
+	for _, of := range d.Parts {
+		if p.Kind != "dough" || of.Kind != "filling" || len(of.Lines) == 0 || d.puts(of.Name) ||
+			!of.Spoken(text) || p.Holds("the "+of.Name) {
 			continue
 		}
-		p.lines = append(p.lines, d.newLine(list.Line{Name: "the " + of.name, Amount: "all",
+		p.Lines = append(p.Lines, d.newLine(list.Line{Name: "the " + of.Name, Amount: "all",
 			Says: []string{"worked into the dough, by the method"}}))
 	}
 }
 
 // mention notes which ingredients went into a mix; of two of one kind the first.
-func (d *draft) mention(p *part, text string) {
+func (d *reader) mention(p *draft.Part, text string) {
 	text = phrase.Except(text)
 	seen := map[string]bool{}
-	for _, l := range p.lines {
+	for _, l := range p.Lines {
 		words := strings.Fields(l.Name)
 		last := strings.ToLower(words[len(words)-1])
-		if !l.mixed && !seen[last] && l.namedIn(text) {
-			l.mixed, seen[last] = true, true
+		if !l.Mixed && !seen[last] && l.NamedIn(text) {
+			l.Mixed, seen[last] = true, true
 		}
 	}
 }
 
 // sheeted reads a thickness, and the sides of a rectangle.
 // It reports whether the text says how thick.
-func (d *draft) sheeted(s *step, text string) bool {
-	s.put(doSheet, quote("?"))
+func (d *reader) sheeted(s *draft.Step, text string) bool {
+	s.Put(draft.Sheet, draft.Quote("?"))
 	thick, wide, area := phrase.Sheet(text)
 	if wide != "" {
-		s.put("wide", quote(wide))
-		s.says = append(s.says, area+": the longer side is read as the one rolled up")
+		s.Put("wide", draft.Quote(wide))
+		s.Says = append(s.Says, area+": the longer side is read as the one rolled up")
 	}
 	if thick == "" {
-		s.set[0].value = quote(usualSheet)
-		s.says = append(s.says, "how thick? "+usualSheet+": common practice")
+		s.Set[0].Value = draft.Quote(usualSheet)
+		s.Says = append(s.Says, "how thick? "+usualSheet+": common practice")
 		return false
 	}
-	s.set[0].value = quote(thick)
+	s.Set[0].Value = draft.Quote(thick)
 	return true
 }

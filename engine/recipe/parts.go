@@ -5,6 +5,8 @@ import (
 	"strings"
 	"unicode"
 
+	"forebake/engine/recipe/draft"
+
 	"forebake/engine/recipe/list"
 	"forebake/engine/recipe/phrase"
 )
@@ -19,9 +21,10 @@ func kindOf(name string) string {
 }
 
 // heading reports whether a line names a part: "For the filling:", "Dough", "## Streusel topping".
-func (d *draft) heading(bare, line string) (kind, name string, ok bool) {
+func (d *reader) heading(bare, line string) (kind, name string, ok bool) {
 	plainName := strings.TrimSpace(parenthesis().ReplaceAllString(bare, " "))
-	marked := strings.HasSuffix(plainName, ":") || strings.HasSuffix(bare, ":") || strings.HasPrefix(line, "#") ||
+	marked := strings.HasSuffix(plainName, ":") || strings.HasSuffix(bare, ":") ||
+		strings.HasPrefix(line, "#") ||
 		strings.HasPrefix(line, "**") || forThe().MatchString(bare) || upper(bare)
 	name = strings.Trim(plainName, " :.")
 	words := strings.Fields(name)
@@ -30,28 +33,31 @@ func (d *draft) heading(bare, line string) (kind, name string, ok bool) {
 		return "", "", false
 	}
 	name = strings.ToLower(name)
-	if _, known := d.list.Named(name); known && !marked && !d.block && !partItself().MatchString(name) {
+	_, known := d.list.Named(name)
+	if known && !marked && !d.block && !partItself().MatchString(name) {
 		return "", "", false // "pearl sugar", "raspberry jam" are ingredients
 	}
 	kind = kindOf(name)
 	for _, lead := range headLeads {
 		name = strings.TrimPrefix(name, lead)
 	}
-	if kind == "" && (d.block || strings.HasSuffix(strings.TrimSpace(bare), ":")) && !d.method.on && len(cuesOf(bare)) == 0 {
+	above := d.block || strings.HasSuffix(strings.TrimSpace(bare), ":")
+	if kind == "" && above && !d.method.on && len(cuesOf(bare)) == 0 {
 		kind = "filling"
-		if !slices.ContainsFunc(d.parts, func(p *part) bool { return p.kind == "dough" && len(p.lines) > 0 }) {
+		listed := func(p *draft.Part) bool { return p.Kind == "dough" && len(p.Lines) > 0 }
+		if !slices.ContainsFunc(d.Parts, listed) {
 			kind = "dough"
 		}
-		d.say("what kind of part is " + quote(name) + "? read as a " + kind)
+		d.say("what kind of part is " + draft.Quote(name) + "? read as a " + kind)
 	}
-	name = orElse(englishHeads[name], name)
+	name = draft.OrElse(englishHeads[name], name)
 	return kind, name, kind != "" && name != ""
 }
 
 // upper reports whether a line is all in capitals, as headings are.
 func upper(text string) bool { return text == strings.ToUpper(text) && len(text) > 4 }
 
-func (d *draft) inline(bare string) (p *part, rest string, ok bool) {
+func (d *reader) inline(bare string) (p *draft.Part, rest string, ok bool) {
 	m := inlineHead().FindStringSubmatch(bare)
 	if m == nil || d.block {
 		return nil, "", false
@@ -70,42 +76,42 @@ func (d *draft) inline(bare string) (p *part, rest string, ok bool) {
 }
 
 // dough is the part that the others belong to: the first dough.
-func (d *draft) dough() *part {
-	for _, p := range d.parts {
-		if p.kind == "dough" {
+func (d *reader) dough() *draft.Part {
+	for _, p := range d.Parts {
+		if p.Kind == "dough" {
 			return p
 		}
 	}
-	p := &part{kind: "dough", name: "dough", made: true}
-	d.parts = append(d.parts, p)
+	p := &draft.Part{Kind: "dough", Name: "dough", Made: true}
+	d.Parts = append(d.Parts, p)
 	return p
 }
 
 // partOf finds or makes the part of a heading.
-func (d *draft) partOf(kind, name string) *part {
-	for _, p := range d.parts {
-		if p.kind == kind && (strings.EqualFold(p.name, name) || kind == "dough" && p.made) {
-			if p.made {
-				p.name, p.made = name, false
+func (d *reader) partOf(kind, name string) *draft.Part {
+	for _, p := range d.Parts {
+		if p.Kind == kind && (strings.EqualFold(p.Name, name) || kind == "dough" && p.Made) {
+			if p.Made {
+				p.Name, p.Made = name, false
 			}
 			return p
 		}
 	}
-	for _, p := range d.parts {
-		if strings.EqualFold(p.name, name) {
+	for _, p := range d.Parts {
+		if strings.EqualFold(p.Name, name) {
 			return p
 		}
 	}
-	p := &part{kind: kind, name: name}
-	d.parts = append(d.parts, p)
+	p := &draft.Part{Kind: kind, Name: name}
+	d.Parts = append(d.Parts, p)
 	return p
 }
 
 // onlyPart is the only part of a kind with ingredients; nil for none or several.
-func (d *draft) onlyPart(kind string) *part {
-	var found *part
-	for _, p := range d.parts {
-		if p.kind == kind && len(p.lines) > 0 {
+func (d *reader) onlyPart(kind string) *draft.Part {
+	var found *draft.Part
+	for _, p := range d.Parts {
+		if p.Kind == kind && len(p.Lines) > 0 {
 			if found != nil {
 				return nil
 			}
@@ -116,19 +122,20 @@ func (d *draft) onlyPart(kind string) *part {
 }
 
 // meant is the part of a purpose: "for egg wash", "for the filling", "for rolling".
-func (d *draft) meant(l list.Line) *part {
+func (d *reader) meant(l list.Line) *draft.Part {
 	is := func(words ...string) bool {
 		return slices.ContainsFunc(words, func(w string) bool { return strings.Contains(l.For, w) })
 	}
 	lower := strings.ToLower(l.Name)
 	kind, name := "topping", l.For
 	switch {
-	case is(doWash) || is("glaz", doBrush) && (strings.Contains(lower, "egg") ||
-		strings.Contains(lower, "yolk") || strings.HasSuffix(lower, "milk") || strings.HasSuffix(lower, "cream")):
-		kind, name = doWash, "egg wash"
-	case is(doBrush):
+	case is(draft.Wash) || is("glaz", draft.Brush) && (strings.Contains(lower, "egg") ||
+		strings.Contains(lower, "yolk") || strings.HasSuffix(lower, "milk") ||
+		strings.HasSuffix(lower, "cream")):
+		kind, name = draft.Wash, "egg wash"
+	case is(draft.Brush):
 		name = strings.ToLower(l.Name)
-	case is(doFill, "stuff"):
+	case is(draft.Fill, "stuff"):
 		kind, name = "filling", "filling"
 	case is("laminat", "roll-in"):
 		kind, name = "filling", "butter block"
@@ -138,84 +145,61 @@ func (d *draft) meant(l list.Line) *part {
 		name = "icing"
 	case is("glaz"):
 		name = "glaze"
-	case is(doRoll, "coat", "toss", "dredg"):
+	case is(draft.Roll, "coat", "toss", "dredg"):
 		name = "coating"
-	case is(doDust):
+	case is(draft.Dust):
 		name = l.Name + " for dusting"
 	case is("sprinkl", "top", "decorat", "finish", "scatter"):
 		name = "topping"
 	default:
-		kind = orElse(kindOf(l.For), "topping")
+		kind = draft.OrElse(kindOf(l.For), "topping")
 	}
-	if p := d.onlyPart(kind); p != nil && (kind == doWash || kind == "filling" && name == "filling") {
+	isOnly := kind == draft.Wash || kind == "filling" && name == "filling"
+	if p := d.onlyPart(kind); p != nil && isOnly {
 		return p
 	}
 	return d.partOf(kind, name)
 }
 
 // add puts what a line of a list gives into its part.
-func (d *draft) add(p *part, lines []list.Line, left []list.Left) {
+func (d *reader) add(p *draft.Part, lines []list.Line, left []list.Left) {
 	for _, l := range lines {
 		to := p
 		if l.For != "" {
 			to = d.meant(l)
 			if to != p {
-				l.Says = append(l.Says, "for "+l.For+": read as no part of the "+p.name)
+				l.Says = append(l.Says, "for "+l.For+": read as no part of the "+p.Name)
 			}
 			d.bounded(&l, to)
-		} else if p.kind == "dough" && rollIn().MatchString(l.Name) {
+		} else if p.Kind == "dough" && rollIn().MatchString(l.Name) {
 			to = d.partOf("filling", "butter block")
-			l.Says = append(l.Says, "read as folded in, no part of the "+p.name)
+			l.Says = append(l.Says, "read as folded in, no part of the "+p.Name)
 		}
-		to.lines = append(to.lines, d.newLine(l))
+		to.Lines = append(to.Lines, d.newLine(l))
 	}
 	for _, l := range left {
-		p.remarks = append(p.remarks, remark{d.at, "left out: " + string(l)})
+		p.Remarks = append(p.Remarks, draft.Remark{From: d.at, Text: "left out: " + string(l)})
 	}
 }
 
-func (d *draft) newLine(l list.Line) *line {
-	return &line{from: d.at, Line: l, off: l.Unknown != "", larder: d.opts.Larder}
+func (d *reader) newLine(l list.Line) *draft.Line {
+	return &draft.Line{From: d.at, Line: l, Off: l.Unknown != "", Larder: d.opts.Larder}
 }
-
-func (l *line) namedIn(text string) bool { return phrase.Names(l.larder, l.Name, text) }
-
-// holdsOf counts the ingredients of a part that a text names.
-func (p *part) holdsOf(text string) int {
-	n := 0
-	for _, l := range p.lines {
-		if !l.off && l.namedIn(text) {
-			n++
-		}
-	}
-	return n
-}
-
-// named counts the ingredients of a part that a text names; its own name counts for more.
-func (p *part) named(text string) int {
-	n := p.holdsOf(text)
-	if p.kind != "dough" && p.spoken(text) {
-		n += 10
-	}
-	return n
-}
-
-func (p *part) spoken(text string) bool { return phrase.Speaks(p.name, text) }
 
 // likeliest is the part of some kinds that a text names most of; else the only one, or the only one
 // that is not put on yet. nil where that does not tell.
-func (d *draft) likeliest(text string, kinds ...string) *part {
-	var free []*part
-	var best *part
+func (d *reader) likeliest(text string, kinds ...string) *draft.Part {
+	var free []*draft.Part
+	var best *draft.Part
 	most, twice := 0, false
-	for _, p := range d.parts {
-		if len(p.lines) == 0 || p.kind == "dough" || p.kind == "preferment" || !slices.Contains(kinds, p.kind) {
+	for _, p := range d.Parts {
+		if len(p.Lines) == 0 || p.IsDough() || !slices.Contains(kinds, p.Kind) {
 			continue
 		}
-		if !d.puts(p.name) {
+		if !d.puts(p.Name) {
 			free = append(free, p)
 		}
-		switch n := p.named(text); {
+		switch n := p.Named(text); {
 		case n > most:
 			best, most, twice = p, n, false
 		case n == most && n > 0:

@@ -4,6 +4,8 @@ import (
 	"slices"
 	"strings"
 
+	"forebake/engine/recipe/draft"
+
 	"forebake/engine/larder"
 	"forebake/engine/quantity"
 	"forebake/engine/recipe/list"
@@ -11,95 +13,106 @@ import (
 )
 
 // puton reads what is put on the outside of the dough: a wash before the bake, a topping after it.
-func (d *draft) puton(subject *part, verb, word, text string) bool {
+func (d *reader) puton(subject *draft.Part, verb, word, text string) bool {
 	p := d.dough()
-	if strings.HasPrefix(word, "pour") && !p.did(doShape, doDivide, doBake, doCook) && !ontoDough().MatchString(text) {
+	worked := p.Did(draft.Shape, draft.Divide, draft.Bake, draft.Cook)
+	if strings.HasPrefix(word, "pour") && !worked && !ontoDough().MatchString(text) {
 		return d.mixed(subject, word, text) // "pour over the liquid"
 	}
-	put, kinds := doWash, []string{doWash, "topping", "syrup"}
-	if p.did(doBake, doCook) {
-		put, kinds = doBrush, []string{"syrup", "topping", doWash}
+	put, kinds := draft.Wash, []string{draft.Wash, "topping", "syrup"}
+	if p.Did(draft.Bake, draft.Cook) {
+		put, kinds = draft.Brush, []string{"syrup", "topping", draft.Wash}
 	}
-	if s := p.last(); s != nil && verb == doDust {
+	if s := p.Last(); s != nil && verb == draft.Dust {
 		// "spread with the butter and sprinkle with the sugar": both are the filling
-		if of := d.partOfStep(s); of != nil && of.named(text) > 0 {
+		if of := d.partOfStep(s); of != nil && of.Named(text) > 0 {
 			d.used = append(d.used, text)
 			d.splitOff(of, s, text)
 			return true
 		}
-	} else if s != nil && s.from == d.at && s.verb() == doWash {
+	} else if s != nil && s.From == d.at && s.Verb() == draft.Wash {
 		if of := d.partOfStep(s); of != nil && d.splitOff(of, s, text) {
 			return true // "dip in the butter and roll in the sugar"
 		}
 	}
-	if subject.kind != "dough" && len(subject.lines) > 0 && p.mixes() == 0 {
+	if subject.Kind != "dough" && len(subject.Lines) > 0 && p.Mixes() == 0 {
 		return true // said beforehand, at the head of the method
 	}
 	of := subject // "warm the jam and brush over the buns"
-	if of.kind == "dough" || len(of.lines) == 0 || !onto().MatchString(text) {
+	if of.Kind == "dough" || len(of.Lines) == 0 || !onto().MatchString(text) {
 		of = d.likeliest(text, kinds...)
 	}
-	if of == nil || of.named(text) == 0 {
+	if of == nil || of.Named(text) == 0 {
 		was := of
 		of = d.likeliest(text, "filling") // "top with the apricots"
 		if of == nil {
 			of = was
-		} else if of.named(text) == 0 || d.puts(of.name) {
+		} else if of.Named(text) == 0 || d.puts(of.Name) {
 			of = was
 		} else {
-			put = doFill
+			put = draft.Fill
 		}
 	}
-	if of != nil && of.kind == "filling" && put == doWash {
-		if put = doFill; d.puts(of.name) {
+	if of != nil && of.Kind == "filling" && put == draft.Wash {
+		if put = draft.Fill; d.puts(of.Name) {
 			return true // it is on already: its sugar after its butter
 		}
 	}
-	if verb == doDust && of != nil && of != subject && of.named(text) == 0 {
+	if verb == draft.Dust && of != nil && of != subject && of.Named(text) == 0 {
 		of = nil
 	}
-	if s := p.last(); of == nil && s != nil && s.verb() == doSheet && put == doWash {
+	if s := p.Last(); of == nil && s != nil && s.Verb() == draft.Sheet && put == draft.Wash {
 		// "brush with the melted butter" of a sheet is its filling
-		if fill := d.likeliest(text, "filling"); fill != nil && fill.holdsOf(text) > 0 {
-			of, put = fill, doFill
+		if fill := d.likeliest(text, "filling"); fill != nil && fill.HoldsOf(text) > 0 {
+			of, put = fill, draft.Fill
 		}
 	}
 	if of == nil {
 		of = d.claim(text, put, verb)
 	}
-	if of != nil && put == doBrush && d.puts(of.name) && !of.spoken(text) {
+	if of != nil && put == draft.Brush && d.puts(of.Name) && !of.Spoken(text) {
 		// "pour the cream over the hot cake": the rest went on before the bake
-		if late := d.takeOut(of, "", func(l *line) bool { return l.namedIn(text) }); late != nil {
+		named := func(l *draft.Line) bool { return l.NamedIn(text) }
+		if late := d.takeOut(of, "", named); late != nil {
 			of = late
 		}
 	}
-	s := &step{from: d.at}
+	d.putStep(of, put, verb, kinds[0], text)
+	return true
+}
+
+// putStep adds the step that puts a part on the dough; of is nil where no part is named, and kind
+// is the one that it would be.
+func (d *reader) putStep(of *draft.Part, put, verb, kind, text string) {
+	p := d.dough()
+	s := &draft.Step{From: d.at}
 	switch {
 	case of != nil:
-		if of.kind == "topping" && p.mixes() > 0 && !slices.ContainsFunc(p.lines, func(l *line) bool { return l.common() && l.namedIn(text) }) {
+		inDough := func(l *draft.Line) bool { return l.Common() && l.NamedIn(text) }
+		if of.Kind == "topping" && p.Mixes() > 0 && !slices.ContainsFunc(p.Lines, inDough) {
 			d.move(of, text) // what the dough's list holds for the top
 		}
-		s.put(put, quote(of.name))
-	case verb == doDust:
-		s.put(doDust, quote(strings.TrimSuffix(phrase.Short(text), " and")))
+		s.Put(put, draft.Quote(of.Name))
+	case verb == draft.Dust:
+		s.Put(draft.Dust, draft.Quote(strings.TrimSuffix(phrase.Short(text), " and")))
 	default:
-		s.off = true
-		s.put(put, quote("?"))
-		s.says = append(s.says, "not read: which part is it? write a "+kinds[0]+" part: "+phrase.Short(text))
+		s.Off = true
+		s.Put(put, draft.Quote("?"))
+		s.Says = append(s.Says,
+			"not read: which part is it? write a "+kind+" part: "+phrase.Short(text))
 	}
-	p.steps = append(p.steps, s)
-	return true
+	p.Steps = append(p.Steps, s)
 }
 
 // splitOff makes a part of its own of what is scattered over a wash that one heading lists with it:
 // "brush with egg and scatter with pearl sugar".
-func (d *draft) splitOff(of *part, s *step, text string) bool {
-	wet := func(l *line) bool {
+func (d *reader) splitOff(of *draft.Part, s *draft.Step, text string) bool {
+	wet := func(l *draft.Line) bool {
 		it, known := d.list.Item(l.Name)
 		return known && (it.Water >= wetFrom || it.Class == larder.ClassFat)
 	}
-	dry := func(l *line) bool { return l.namedIn(text) && !wet(l) }
-	if of.kind == "filling" || s.verb() == doFill || !slices.ContainsFunc(of.lines, wet) {
+	dry := func(l *draft.Line) bool { return l.NamedIn(text) && !wet(l) }
+	if of.Kind == "filling" || s.Verb() == draft.Fill || !slices.ContainsFunc(of.Lines, wet) {
 		return false
 	}
 	name := ""
@@ -108,42 +121,43 @@ func (d *draft) splitOff(of *part, s *step, text string) bool {
 	}
 	top := d.takeOut(of, name, dry)
 	if top != nil {
-		on := &step{from: d.at}
-		on.put(s.verb(), quote(top.name))
-		d.dough().steps = append(d.dough().steps, on)
+		on := &draft.Step{From: d.at}
+		on.Put(s.Verb(), draft.Quote(top.Name))
+		d.dough().Steps = append(d.dough().Steps, on)
 	}
 	return top != nil
 }
 
 // takeOut makes a part of its own of some lines of another; nil where it would take none or all.
-func (d *draft) takeOut(of *part, name string, out func(*line) bool) *part {
-	top := &part{kind: of.kind}
-	for _, l := range of.lines {
+func (d *reader) takeOut(of *draft.Part, name string, out func(*draft.Line) bool) *draft.Part {
+	top := &draft.Part{Kind: of.Kind}
+	for _, l := range of.Lines {
 		if out(l) {
-			top.lines = append(top.lines, l)
+			top.Lines = append(top.Lines, l)
 		}
 	}
-	if len(top.lines) == 0 || len(top.lines) == len(of.lines) {
+	if len(top.Lines) == 0 || len(top.Lines) == len(of.Lines) {
 		return nil
 	}
-	top.name = d.freeName(strings.ToLower(orElse(name, top.lines[0].Name)))
-	of.lines = slices.DeleteFunc(of.lines, out)
-	d.parts = append(d.parts, top)
+	top.Name = d.freeName(strings.ToLower(draft.OrElse(name, top.Lines[0].Name)))
+	of.Lines = slices.DeleteFunc(of.Lines, out)
+	d.Parts = append(d.Parts, top)
 	return top
 }
 
 // washes makes a wash of a heading with nothing below it but what is brushed on with egg.
-func (d *draft) washes(p *part) {
+func (d *reader) washes(p *draft.Part) {
 	egg := false
-	for _, l := range p.lines {
+	for _, l := range p.Lines {
 		it, known := d.list.Item(l.Name)
-		if !known || !slices.Contains([]larder.Class{larder.ClassEgg, larder.ClassDairy, larder.ClassLiquid}, it.Class) {
+		wet := []larder.Class{larder.ClassEgg, larder.ClassDairy, larder.ClassLiquid}
+		if !known || !slices.Contains(wet, it.Class) {
 			return
 		}
 		egg = egg || it.Class == larder.ClassEgg
 	}
-	if egg && p.kind == "topping" {
-		p.kind = doWash
+	if egg && p.Kind == "topping" {
+		p.Kind = draft.Wash
 	}
 }
 
@@ -151,12 +165,12 @@ func (d *draft) washes(p *part) {
 const wetFrom = 40
 
 // partOfStep is the part that a step puts on; nil for none.
-func (d *draft) partOfStep(s *step) *part {
-	if len(s.set) == 0 || s.off {
+func (d *reader) partOfStep(s *draft.Step) *draft.Part {
+	if len(s.Set) == 0 || s.Off {
 		return nil
 	}
-	for _, p := range d.parts {
-		if p.kind != "dough" && s.set[0].value == quote(p.name) {
+	for _, p := range d.Parts {
+		if p.Kind != "dough" && s.Set[0].Value == draft.Quote(p.Name) {
 			return p
 		}
 	}
@@ -165,20 +179,21 @@ func (d *draft) partOfStep(s *step) *part {
 
 // filled reads a filling that is spread, a block of butter that is locked in, or what is spread on
 // once it is baked.
-func (d *draft) filled(p *part, verb, word, text, sentence string) bool {
+func (d *reader) filled(p *draft.Part, verb, word, text, sentence string) bool {
 	main := d.dough()
-	baked := main.did(doBake, doCook)
-	if p != main && len(p.lines) > 0 && p.kind != "preferment" && main.mixes() == 0 {
+	baked := main.Did(draft.Bake, draft.Cook)
+	if p != main && len(p.Lines) > 0 && p.Kind != "preferment" && main.Mixes() == 0 {
 		return true // said beforehand, at the head of the method
 	}
-	var of *part
+	var of *draft.Part
 	switch {
-	case p != main && !baked && p.kind != "preferment" && len(p.lines) > 0 && onto().MatchString(text):
+	case p != main && !baked && p.Kind != "preferment" && len(p.Lines) > 0 &&
+		onto().MatchString(text):
 		of = p
 	case baked && (word == "spread" || word == "spoon" || word == "pipe"):
-		if p != main && len(p.lines) > 0 {
+		if p != main && len(p.Lines) > 0 {
 			of = p
-		} else if d.method.last != nil && d.method.last.kind == "topping" {
+		} else if d.method.last != nil && d.method.last.Kind == "topping" {
 			of = d.method.last
 		} else {
 			of = d.likeliest(text, "topping", "syrup")
@@ -186,10 +201,10 @@ func (d *draft) filled(p *part, verb, word, text, sentence string) bool {
 		if of == nil {
 			of = d.likeliest(text, "filling")
 		}
-		if of != nil && of.kind != "filling" {
-			s := &step{from: d.at}
-			s.put(doBrush, quote(of.name))
-			main.steps = append(main.steps, s)
+		if of != nil && of.Kind != "filling" {
+			s := &draft.Step{From: d.at}
+			s.Put(draft.Brush, draft.Quote(of.Name))
+			main.Steps = append(main.Steps, s)
 			return true
 		}
 	case verb == lockIn:
@@ -201,49 +216,49 @@ func (d *draft) filled(p *part, verb, word, text, sentence string) bool {
 		if of = d.likeliest(text, "filling"); of == nil {
 			of = d.likeliest(sentence, "filling")
 		}
-		if of == nil || of.named(text) == 0 && d.puts(of.name) {
-			if top := d.likeliest(text, "topping"); of == nil && top != nil && top.named(text) > 0 {
+		if of == nil || of.Named(text) == 0 && d.puts(of.Name) {
+			if top := d.likeliest(text, "topping"); of == nil && top != nil && top.Named(text) > 0 {
 				of = top
 			}
 		}
 	}
 	if of == nil {
-		of = d.claim(text, doFill, verb)
+		of = d.claim(text, draft.Fill, verb)
 	}
-	s := &step{from: d.at}
-	if of != nil && of.kind == "topping" {
-		s.put(doWash, quote(of.name))
+	s := &draft.Step{From: d.at}
+	if of != nil && of.Kind == "topping" {
+		s.Put(draft.Wash, draft.Quote(of.Name))
 	} else {
-		s.put(doFill, quote("?"))
+		s.Put(draft.Fill, draft.Quote("?"))
 	}
 	if of != nil && of != main {
-		s.set[0].value = quote(of.name)
+		s.Set[0].Value = draft.Quote(of.Name)
 	} else {
-		s.off = true
-		s.says = append(s.says, "not read: which part is it? "+phrase.Short(text))
+		s.Off = true
+		s.Says = append(s.Says, "not read: which part is it? "+phrase.Short(text))
 	}
-	main.steps = append(main.steps, s)
+	main.Steps = append(main.Steps, s)
 	return true
 }
 
-// claim makes a part of what a text says is put on: ingredients of the dough's list that went into no
+// claim makes a part of what a text puts on: ingredients of the dough's list that went into no
 // mix, else what it names, in a usual amount. nil where it names nothing that the larder knows.
-func (d *draft) claim(text, put, verb string) *part {
+func (d *reader) claim(text, put, verb string) *draft.Part {
 	main := d.dough()
 	kind := "topping"
 	switch put {
-	case doFill:
+	case draft.Fill:
 		kind = "filling"
-	case doWash:
-		kind = doWash
+	case draft.Wash:
+		kind = draft.Wash
 	}
-	if of := (&part{kind: kind}); main.mixes() > 0 && d.move(of, text) {
-		name := of.lines[0].Name
-		if len(of.lines) > 1 {
+	if of := (&draft.Part{Kind: kind}); main.Mixes() > 0 && d.move(of, text) {
+		name := of.Lines[0].Name
+		if len(of.Lines) > 1 {
 			name = kind
 		}
-		of.name = d.freeName(name)
-		d.parts = append(d.parts, of)
+		of.Name = d.freeName(name)
+		d.Parts = append(d.Parts, of)
 		return of
 	}
 	for _, words := range phrase.Substances(text) {
@@ -251,61 +266,59 @@ func (d *draft) claim(text, put, verb string) *part {
 		if !ok || len(strings.Fields(words)) > 4 {
 			l, ok = d.list.Named(phrase.LastWords(words, 2))
 		}
-		if strings.Contains(strings.ToLower(words), doWash) {
+		if strings.Contains(strings.ToLower(words), draft.Wash) {
 			l, ok = list.Line{Name: "egg", Amount: "?"}, true
 		}
 		if !ok || l.Unknown != "" {
 			continue
 		}
-		if it, known := d.list.Item(l.Name); verb == doDust && known && len(it.US) == 0 {
+		if it, known := d.list.Item(l.Name); verb == draft.Dust && known && len(it.US) == 0 {
 			continue // flour and sugar on the outside are words of a dust step
-		} else if verb == doDust && known && it.Flour > 0 {
+		} else if verb == draft.Dust && known && it.Flour > 0 {
 			continue
 		}
 		name := strings.ToLower(l.Name)
-		if strings.Contains(strings.ToLower(words), doWash) {
+		if strings.Contains(strings.ToLower(words), draft.Wash) {
 			name = "egg wash"
 		}
-		of := &part{kind: kind, name: d.freeName(name)}
+		of := &draft.Part{Kind: kind, Name: d.freeName(name)}
 		d.bounded(&l, of)
 		l.Says = append(l.Says, "in no list: from the method")
-		of.lines = []*line{d.newLine(l)}
-		d.parts = append(d.parts, of)
+		of.Lines = []*draft.Line{d.newLine(l)}
+		d.Parts = append(d.Parts, of)
 		return of
 	}
 	return nil
 }
 
-// move puts ingredients of the dough's list that a text names, and that went into no mix, into another
+// move puts ingredients of the dough's list that a text names, and that no mix took, into another
 // part. It reports whether there are any.
-func (d *draft) move(to *part, text string) bool {
+func (d *reader) move(to *draft.Part, text string) bool {
 	main := d.dough()
-	var moved []*line
-	for _, l := range main.lines {
-		if !l.mixed && !l.off && l.namedIn(text) && !l.flour(d) && !d.used2(l) && !(d.all && l.common()) {
+	var moved []*draft.Line
+	for _, l := range main.Lines {
+		if !l.Mixed && !l.Off && l.NamedIn(text) && !d.isFlour(l) && !d.used2(l) &&
+			!(d.all && l.Common()) {
 			moved = append(moved, l)
 		}
 	}
-	if len(moved) == 0 || len(moved) == len(main.lines) {
+	if len(moved) == 0 || len(moved) == len(main.Lines) {
 		return false
 	}
 	for _, l := range moved {
-		l.Says = append(l.Says, "read as the "+to.kind+", by the method: not in the dough")
-		to.lines = append(to.lines, l)
+		l.Says = append(l.Says, "read as the "+to.Kind+", by the method: not in the dough")
+		to.Lines = append(to.Lines, l)
 	}
-	main.lines = slices.DeleteFunc(main.lines, func(l *line) bool { return slices.Contains(moved, l) })
+	main.Lines = without(main.Lines, moved...)
 	d.dropWith(moved)
 	return true
 }
 
-// common reports whether every dough may hold the thing, so that a mix of all takes it in.
-func (l *line) common() bool { return commonOnes().MatchString(l.Name) }
-
 // used2 reports whether a step names the line as what goes in.
-func (d *draft) used2(l *line) bool {
-	for _, p := range d.parts {
-		for _, s := range p.steps {
-			if slices.Contains(s.with, l) {
+func (d *reader) used2(l *draft.Line) bool {
+	for _, p := range d.Parts {
+		for _, s := range p.Steps {
+			if slices.Contains(s.With, l) {
 				return true
 			}
 		}
@@ -313,25 +326,26 @@ func (d *draft) used2(l *line) bool {
 	return false
 }
 
-func (d *draft) dropWith(gone []*line) {
-	for _, p := range d.parts {
-		for _, s := range p.steps {
-			s.with = slices.DeleteFunc(s.with, func(l *line) bool { return slices.Contains(gone, l) })
+func (d *reader) dropWith(gone []*draft.Line) {
+	for _, p := range d.Parts {
+		for _, s := range p.Steps {
+			s.With = without(s.With, gone...)
 		}
 	}
 }
 
 // freeName is a name that no part has yet.
-func (d *draft) freeName(name string) string {
-	for slices.ContainsFunc(d.parts, func(p *part) bool { return strings.EqualFold(p.name, name) }) {
+func (d *reader) freeName(name string) string {
+	isNamed := func(p *draft.Part) bool { return strings.EqualFold(p.Name, name) }
+	for slices.ContainsFunc(d.Parts, isNamed) {
 		name += " on top"
 	}
 	return name
 }
 
 // bounded gives an ingredient without an amount the usual one, of what is put on alone.
-func (d *draft) bounded(l *list.Line, p *part) {
-	if l.Amount != "?" || p.kind != "topping" && p.kind != doWash {
+func (d *reader) bounded(l *list.Line, p *draft.Part) {
+	if l.Amount != "?" || p.Kind != "topping" && p.Kind != draft.Wash {
 		return
 	}
 	n := 12.0

@@ -3,6 +3,8 @@ package recipe
 import (
 	"strings"
 
+	"forebake/engine/recipe/draft"
+
 	"forebake/engine/formula"
 	"forebake/engine/recipe/list"
 	"forebake/engine/recipe/phrase"
@@ -11,9 +13,9 @@ import (
 // methodState is how far the method was read.
 type methodState struct {
 	on     bool
-	part   *part  // of the heading
-	last   *part  // that the sentence before, in this line, speaks of
-	oven   string // what the oven was heated to
+	part   *draft.Part // of the heading
+	last   *draft.Part // that the sentence before, in this line, speaks of
+	oven   string      // what the oven was heated to
 	ovenAt int
 	fan    bool   // it is a fan oven
 	fat    string // what the frying fat was heated to
@@ -21,11 +23,13 @@ type methodState struct {
 }
 
 // read reads the whole text, line by line.
-func (d *draft) read(text string) {
-	text = strings.NewReplacer("\r\n", "\n", "\r", "\n", "\u00a0", " ", "\u2009", " ", "\u202f", " ",
+func (d *reader) read(text string) {
+	text = strings.NewReplacer("\r\n", "\n", "\r", "\n", "\u00a0", " ", "\u2009", " ",
+		"\u202f", " ",
 		"\t", " ", "\ufeff", "", " w/ ", " with ").Replace(text)
-	d.list = list.Reader{Larder: d.opts.Larder, Kitchen: list.KitchenOf(text), Scale: list.ScaleOf(text)}
-	var current *part
+	d.list = list.Reader{Larder: d.opts.Larder, Kitchen: list.KitchenOf(text),
+		Scale: list.ScaleOf(text)}
+	var current *draft.Part
 	skip := false
 	lines := strings.Split(text, "\n")
 	for i, raw := range lines {
@@ -45,7 +49,7 @@ func (d *draft) read(text string) {
 		case listHead().MatchString(head):
 			d.method.on, skip = false, false
 			continue
-		case asideHead().MatchString(head) && d.title != "":
+		case asideHead().MatchString(head) && d.Title != "":
 			skip = true
 			d.notRead(bare)
 			continue
@@ -55,10 +59,10 @@ func (d *draft) read(text string) {
 		case d.readMakes(bare):
 			continue
 		}
-		if d.title == "" && len(d.parts) == 0 && d.readTitle(bare) {
+		if d.Title == "" && len(d.Parts) == 0 && d.readTitle(bare) {
 			continue
 		}
-		d.block = d.title != "" && d.aboveBlock(lines, i)
+		d.block = d.Title != "" && d.aboveBlock(lines, i)
 		if kind, name, ok := d.heading(bare, line); ok {
 			current = d.partOf(kind, name)
 			if d.method.on {
@@ -74,20 +78,22 @@ func (d *draft) read(text string) {
 	if d.method.cover {
 		d.say("not read: cover, of no step that waits")
 	}
-	if d.title == "" {
+	if d.Title == "" {
 		d.say("the text has no title: name the formula")
 	}
 	if d.method.oven != "" {
-		d.remarks = append(d.remarks, remark{d.method.ovenAt, "not read: the oven is heated to " + d.method.oven +
-			", and no bake was found to write it in"})
+		d.Remarks = append(d.Remarks, draft.Remark{From: d.method.ovenAt,
+			Text: "not read: the oven is heated to " + d.method.oven +
+				", and no bake was found to write it in"})
 	}
 }
 
-// aboveBlock reports whether a line of a word or two stands between a blank line and an ingredient, as
+// aboveBlock reports whether a line of a word or two is between a blank line and an ingredient, as
 // headings do.
-func (d *draft) aboveBlock(lines []string, i int) bool {
+func (d *reader) aboveBlock(lines []string, i int) bool {
 	if d.method.on || i == 0 || i+1 >= len(lines) || strings.TrimSpace(lines[i-1]) != "" ||
-		strings.TrimSpace(lines[i+1]) == "" || strings.Contains(strings.TrimRight(lines[i], ": "), ":") {
+		strings.TrimSpace(lines[i+1]) == "" ||
+		strings.Contains(strings.TrimRight(lines[i], ": "), ":") {
 		return false
 	}
 	if _, _, ok := d.list.Lines(lines[i]); ok {
@@ -98,7 +104,7 @@ func (d *draft) aboveBlock(lines []string, i int) bool {
 }
 
 // lineOf reads a line that is no heading: an ingredient, a block, or a line of the method.
-func (d *draft) lineOf(current *part, bare string) {
+func (d *reader) lineOf(current *draft.Part, bare string) {
 	inMethod := d.method.on || numbered().MatchString(bare) && len(strings.Fields(bare)) > 3
 	if p, rest, ok := d.inline(numbered().ReplaceAllString(bare, "")); ok {
 		if d.method.on {
@@ -113,7 +119,8 @@ func (d *draft) lineOf(current *part, bare string) {
 		return
 	}
 	plain := strings.TrimSpace(bare)
-	if m := purposeHead().FindStringSubmatch(plain); m != nil && !inMethod { // "For frying: 1 l oil"
+	// "For frying: 1 l oil"
+	if m := purposeHead().FindStringSubmatch(plain); m != nil && !inMethod {
 		plain = m[2] + ", " + m[1]
 	}
 	if !inMethod {
@@ -133,7 +140,8 @@ func (d *draft) lineOf(current *part, bare string) {
 		d.remark(d.dough(), bare)
 		return
 	}
-	if inMethod || cardLine().MatchString(bare) || len(cuesOf(bare)) > 0 && (len(strings.Fields(bare)) > 3 || strings.HasSuffix(bare, ".")) {
+	isSentence := len(strings.Fields(bare)) > 3 || strings.HasSuffix(bare, ".")
+	if inMethod || cardLine().MatchString(bare) || len(cuesOf(bare)) > 0 && isSentence {
 		d.sentences(bare)
 		return
 	}
@@ -142,11 +150,12 @@ func (d *draft) lineOf(current *part, bare string) {
 
 // tooWordy reports whether a line that begins with an amount is a sentence all the same.
 func tooWordy(text string, lines []list.Line) bool {
-	return len(lines) == 1 && lines[0].Unknown != "" && len(strings.Fields(text)) > 9 && len(cuesOf(text)) > 0
+	return len(lines) == 1 && lines[0].Unknown != "" && len(strings.Fields(text)) > 9 &&
+		len(cuesOf(text)) > 0
 }
 
 // readTitle takes the first line for the title, and how many it makes out of it.
-func (d *draft) readTitle(bare string) bool {
+func (d *reader) readTitle(bare string) bool {
 	if _, _, ok := d.list.Lines(bare); ok || len(bare) > 120 || numbered().MatchString(bare) {
 		return false
 	}
@@ -162,41 +171,43 @@ func (d *draft) readTitle(bare string) bool {
 			d.notRead(says)
 		}
 	}
-	d.title = strings.Trim(title, " .:")
+	d.Title = strings.Trim(title, " .:")
 	return true
 }
 
 // notRead says of a line that nothing was made of it.
-func (d *draft) notRead(text string) {
-	if made, rest := phrase.MadeAside(text); made != "" && d.makes == "" && d.readMakes(made) {
+func (d *reader) notRead(text string) {
+	if made, rest := phrase.MadeAside(text); made != "" && d.Makes == "" && d.readMakes(made) {
 		if text = rest; text == "" {
 			return
 		}
 	}
-	d.remarks = append(d.remarks, remark{d.at, "not read: " + text})
+	d.Remarks = append(d.Remarks, draft.Remark{From: d.at, Text: "not read: " + text})
 }
 
 // say puts a comment at the top of the formula.
-func (d *draft) say(text string) { d.remarks = append(d.remarks, remark{d.at, text}) }
+func (d *reader) say(text string) {
+	d.Remarks = append(d.Remarks, draft.Remark{From: d.at, Text: text})
+}
 
 // tooLong reports whether the text has more ingredients or steps than a formula may have.
-func (d *draft) tooLong() bool {
-	for _, p := range d.parts {
+func (d *reader) tooLong() bool {
+	for _, p := range d.Parts {
 		n := 0
-		for _, s := range p.steps {
-			if len(s.set) > 0 {
+		for _, s := range p.Steps {
+			if len(s.Set) > 0 {
 				n++
 			}
 		}
-		if len(p.lines) > formula.MaxIngredients || n > formula.MaxSteps {
+		if len(p.Lines) > formula.MaxIngredients || n > formula.MaxSteps {
 			return true
 		}
 	}
-	return len(d.parts) > formula.MaxParts
+	return len(d.Parts) > formula.MaxParts
 }
 
 // readMakes reads "Makes 12 rolls", "Makes 2 dozen". A number of servings says no number of pieces.
-func (d *draft) readMakes(text string) bool {
+func (d *reader) readMakes(text string) bool {
 	m, ok := phrase.Makes(text)
 	if !ok {
 		return false
@@ -205,7 +216,7 @@ func (d *draft) readMakes(text string) bool {
 		d.notRead(text)
 		return true
 	}
-	d.makes, d.count = m.Text, m.Count
+	d.Makes, d.count = m.Text, m.Count
 	d.used = append(d.used, text)
 	if left := phrase.Unused(text, m.Text+" "+m.Read); len(left) > 0 {
 		d.say("not read: " + strings.Join(left, ", ") + " of " + text)

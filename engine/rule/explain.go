@@ -6,6 +6,8 @@ import (
 	"slices"
 	"strings"
 
+	"forebake/engine/rule/show"
+
 	"forebake/engine/expr"
 	"forebake/engine/facts"
 	"forebake/engine/figure"
@@ -22,7 +24,7 @@ func (j *Judge) finding(rule *Rule, x facts.Subject, a finding.Answer,
 	f := &finding.Finding{
 		Rule: rule.ID, Pack: rule.Pack, Level: j.Level(rule, x), Answer: a,
 		Formula: j.formula().Name,
-		Subject: SubjectName(x), Place: j.place(x), Why: rule.Why, Source: rule.Source,
+		Subject: show.Subject(x), Place: j.place(x), Why: rule.Why, Source: rule.Source,
 		Doubt: doubt, Safety: rule.Safety,
 	}
 	f.Figures, f.Lesser = j.figures(rule, x)
@@ -101,7 +103,7 @@ func (j *Judge) figures(rule *Rule, x facts.Subject) (out []*finding.Figure, les
 			out = append(out, j.limitFigure(rule, r))
 			continue
 		}
-		fig := Figure(r.Name, r.Fact, j.judge.Value(i))
+		fig := show.Figure(r.Name, r.Fact, j.judge.Value(i))
 		out = append(out, &fig)
 	}
 	return out, lesser
@@ -128,8 +130,9 @@ func (j *Judge) limitFigure(rule *Rule, r *expr.Read) *finding.Figure {
 	if k := &known[r.Limit]; k.figure == nil || k.limit != l { // a trial has its own limits
 		iv := l.Interval()
 		*k = limitOf{l, &finding.Figure{
-			Name: r.Name, Label: plain(l.Name), Shown: showInterval(iv, l.Unit()), Value: l.Value,
-			Low: iv.Lo, High: iv.Hi, Unit: l.Unit(), Numeric: true, Kind: "limit", Place: l.Place,
+			Name: r.Name, Label: show.Plain(l.Name), Shown: show.Interval(iv, l.Unit()),
+			Value: l.Value, Low: iv.Lo, High: iv.Hi, Unit: l.Unit(), Numeric: true,
+			Kind: "limit", Place: l.Place,
 		}}
 	}
 	return known[r.Limit].figure
@@ -183,8 +186,8 @@ func (j *Judge) unsure(rule *Rule, x facts.Subject) (reason string, needs []stri
 				needs = append(needs, in.Name)
 			}
 		case fact.Origin == figure.ByModel:
-			text := fmt.Sprintf("%s is %s, %s within the model's error", label(r.Fact),
-				Show(r.Fact, &fact), ShowRange(r.Fact, &fact))
+			text := fmt.Sprintf("%s is %s, %s within the model's error", show.Label(r.Fact),
+				show.Fact(r.Fact, &fact), show.Range(r.Fact, &fact))
 			if r.Fact.Settle != "" {
 				text += "; " + r.Fact.Settle
 			}
@@ -255,7 +258,7 @@ func rangeLines(list []*formula.Ingredient) string {
 // rangeText says at which end of a range the condition holds.
 func (j *Judge) rangeText(rule *Rule, i int, v *facts.Value) string {
 	r := &rule.When.Reads()[i]
-	name := label(r.Fact)
+	name := show.Label(r.Fact)
 	if r.Fact.Type != facts.Number {
 		return name + " is not known"
 	}
@@ -267,9 +270,9 @@ func (j *Judge) rangeText(rule *Rule, i int, v *facts.Value) string {
 	both := quantity.FormatInterval(span, unit)
 	if r.Fact.Error != "" { // a model turned the range into this one, and is no finer
 		width := span.Hi - span.Lo
-		low = quantity.Format(roundToError(span.Lo, width, unit), unit)
-		high = quantity.Format(roundToError(span.Hi, width, unit), unit)
-		both = formatRange(span, unit)
+		low = quantity.Format(show.RoundToError(span.Lo, width, unit), unit)
+		high = quantity.Format(show.RoundToError(span.Hi, width, unit), unit)
+		both = show.FormatRange(span, unit)
 	}
 	if math.IsInf(v.Hi, 1) { // no end to print
 		high = "more"

@@ -8,6 +8,8 @@ import (
 	"strings"
 	"testing"
 
+	"forebake/engine/rule/show"
+
 	"pgregory.net/rapid"
 
 	"forebake/engine/expr"
@@ -137,7 +139,7 @@ func TestFigureNamedIsFigureInlined(t *testing.T) {
 			y, _, problems := parseCondition(on, whole, nil)
 			for _, subject := range subjectsFor(f, on) {
 				if err := second.Check(&j.judge, x, n, subject, nil); err != nil {
-					t.Fatalf("%s\n%s\non %s: %v", text, named, SubjectName(subject), err)
+					t.Fatalf("%s\n%s\non %s: %v", text, named, show.Subject(subject), err)
 				}
 				for _, fig := range figures.List() {
 					v := *j.judge.Sheet().Value(fig.Fact, subject)
@@ -162,7 +164,7 @@ func TestFigureNamedIsFigureInlined(t *testing.T) {
 						"%s\n%s\non %s comes to %v, and inlined to %v",
 						text,
 						named,
-						SubjectName(subject),
+						show.Subject(subject),
 						a,
 						b,
 					)
@@ -190,7 +192,7 @@ func saneFigure(t fataler, fig *expr.Figure, v *facts.Value) {
 	if !math.IsNaN(v.Mid) && (v.Mid < v.Lo || v.Mid > v.Hi) {
 		t.Fatalf("%s: middle %v outside %v to %v", fig.Name, v.Mid, v.Lo, v.Hi)
 	}
-	if shown := Show(fig.Fact, v); shown == "" && fig.Is.Type() != facts.Text ||
+	if shown := show.Fact(fig.Fact, v); shown == "" && fig.Is.Type() != facts.Text ||
 		strings.Contains(shown, "NaN") ||
 		strings.Contains(shown, "Inf") {
 		t.Fatalf("%s prints as %q", fig.Name, shown)
@@ -275,7 +277,7 @@ func TestFiguresHoldTheirPoints(t *testing.T) {
 						"known was %d and is %d on %s, of\n%s\nin\n%s\n%s",
 						was,
 						then,
-						SubjectName(x),
+						show.Subject(x),
 						is,
 						wideText,
 						text,
@@ -297,7 +299,7 @@ func TestFiguresHoldTheirPoints(t *testing.T) {
 						v.Hi,
 						w.Lo,
 						w.Hi,
-						SubjectName(x),
+						show.Subject(x),
 						is,
 						wideText,
 						text,

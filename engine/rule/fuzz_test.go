@@ -5,6 +5,8 @@ import (
 	"path/filepath"
 	"testing"
 
+	"forebake/engine/rule/show"
+
 	"forebake/engine/expr"
 	"forebake/engine/facts"
 	"forebake/engine/house"
@@ -208,7 +210,7 @@ func FuzzCondition(f *testing.F) {
 					t.Fatalf("%q comes to %v to %v", text, r.Lo, r.Hi)
 				}
 				if err := second.Check(&j.judge, x, n, subject, limits); err != nil {
-					t.Fatalf("%q on %s: %v", text, SubjectName(subject), err)
+					t.Fatalf("%q on %s: %v", text, show.Subject(subject), err)
 				}
 			}
 		}

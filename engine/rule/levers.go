@@ -4,6 +4,7 @@ import (
 	"forebake/engine/facts"
 	"forebake/engine/figure"
 	"forebake/engine/finding"
+	"forebake/engine/rule/show"
 )
 
 // Package mend asks a judge for single answers and their distance
@@ -37,7 +38,7 @@ func (j *Judge) Finding(r *Rule, x facts.Subject) *finding.Finding {
 	switch {
 	case a == finding.Clear:
 		f := &finding.Finding{Rule: r.ID, Pack: r.Pack, Level: r.Level}
-		f.Subject, f.Place = SubjectName(x), j.place(x)
+		f.Subject, f.Place = show.Subject(x), j.place(x)
 		f.Figures, _ = j.figures(r, x)
 		return f
 	case a == finding.Unsure && j.asUsual(r, x) == figure.Yes:

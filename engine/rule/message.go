@@ -6,6 +6,8 @@ import (
 	"unicode"
 	"unicode/utf8"
 
+	"forebake/engine/rule/show"
+
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
 	"forebake/engine/expr"
@@ -247,7 +249,7 @@ var nameless = map[string]string{
 
 // figure adds a figure as shown; words replace an unknown one.
 func (s *sentences) figure(shown, unit string) {
-	if shown != noFigure {
+	if shown != show.NoFigure {
 		s.WriteString(shown)
 		return
 	}
@@ -292,12 +294,12 @@ func (j *Judge) sayFigure(b *sentences, p piece, subject facts.Subject, limits [
 		j.judge.Set(p.expr, subject, limits)
 		f := p.expr.Reads()[i].Fact
 		v := j.judge.Value(i)
-		shown := Show(f, v)
+		shown := show.Fact(f, v)
 		switch {
 		case f.Type == facts.Number && v.Lo <= 0 && math.IsInf(v.Hi, 1):
-			shown = noFigure // anything from nothing on
-		case doubt && v.Origin == figure.ByModel && shown != noFigure:
-			shown = ShowRange(f, v)
+			shown = show.NoFigure // anything from nothing on
+		case doubt && v.Origin == figure.ByModel && shown != show.NoFigure:
+			shown = show.Range(f, v)
 		}
 		b.figure(shown, f.Unit)
 		return
@@ -305,17 +307,17 @@ func (j *Judge) sayFigure(b *sentences, p piece, subject facts.Subject, limits [
 	x := j.judge.Result(p.expr, subject, limits)
 	switch p.expr.Type() {
 	case facts.Number:
-		b.figure(showInterval(x.Interval(), p.unit), p.unit)
+		b.figure(show.Interval(x.Interval(), p.unit), p.unit)
 	case facts.YesNo:
 		b.figure([...]string{figure.No: "no", figure.Yes: "yes",
-			figure.Open: noFigure}[x.Truth()], "")
+			figure.Open: show.NoFigure}[x.Truth()], "")
 	case facts.Text:
 		if x.Open() {
-			b.figure(noFigure, "")
+			b.figure(show.NoFigure, "")
 			return
 		}
-		b.text(words(x.Words())) // a text of the message may end in a sentence
+		b.text(show.Words(x.Words())) // a text of the message may end in a sentence
 	default:
-		b.text(words(x.Words()))
+		b.text(show.Words(x.Words()))
 	}
 }

@@ -3,6 +3,8 @@ package rule
 import (
 	"testing"
 
+	"forebake/engine/rule/show"
+
 	"forebake/engine/facts"
 	"forebake/engine/figure"
 )
@@ -30,10 +32,10 @@ func TestModelledFiguresAreRounded(t *testing.T) {
 	} {
 		f := &facts.Fact{Type: facts.Number, Unit: test.unit}
 		v := &facts.Value{Lo: test.lo, Mid: test.mid, Hi: test.hi, Origin: figure.ByModel}
-		if got := Show(f, v); got != test.shown {
+		if got := show.Fact(f, v); got != test.shown {
 			t.Errorf("%v %s shows as %q, not %q", test.mid, test.unit, got, test.shown)
 		}
-		if got := ShowRange(f, v); got != test.ends {
+		if got := show.Range(f, v); got != test.ends {
 			t.Errorf("%v to %v %s shows as %q, not %q", test.lo, test.hi, test.unit, got, test.ends)
 		}
 	}

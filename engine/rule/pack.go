@@ -11,6 +11,8 @@ import (
 	"regexp"
 	"strings"
 
+	"forebake/engine/expr/subject"
+
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
 	"forebake/engine/expr"
@@ -312,7 +314,7 @@ func (p *Pack) readRule(r *reading.Reader, b *hclsyntax.Block, figures *expr.Fig
 		}
 	}
 	rule.readPlain(r, attr)
-	subject := expr.ReadSubject(r, attr["on"], b.Type)
+	subject := subject.Read(r, attr["on"], b.Type)
 	if subject == nil {
 		return
 	}
@@ -450,7 +452,7 @@ func textFault(what, text string) string {
 
 // missing says what to write for a key that a rule needs.
 var missing = map[string]string{
-	"on":     expr.HowOn,
+	"on":     subject.HowOn,
 	"level":  "add level = \"stop\", \"risk\" or \"note\"",
 	"when":   "add when = \"dough.salt_pct < 1\"",
 	"say":    "add say = \"what is wrong, with {dough.salt_pct}, and what to do\"",
@@ -513,7 +515,7 @@ func (p *Pack) readCaution(r *reading.Reader, b *hclsyntax.Block, figures *expr.
 	if a := attr["source"]; a != nil {
 		c.Source = shortText(r, a.Expr, "source")
 	}
-	subject := expr.ReadSubject(r, attr["on"], b.Type)
+	subject := subject.Read(r, attr["on"], b.Type)
 	if subject == nil {
 		return
 	}

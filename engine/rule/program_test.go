@@ -5,6 +5,10 @@ import (
 	"strings"
 	"testing"
 
+	"forebake/engine/rule/show"
+
+	"forebake/engine/expr/subject"
+
 	"pgregory.net/rapid"
 
 	"forebake/engine/expr"
@@ -247,8 +251,8 @@ func parseCondition(
 	return x, n, r.Problems
 }
 
-func subjectNamed(word string) *expr.Subject {
-	s, _, fault := expr.NewSubject([]string{word}, "rule")
+func subjectNamed(word string) *subject.Subject {
+	s, _, fault := subject.New([]string{word}, "rule")
 	if fault != "" {
 		panic(fault)
 	}
@@ -285,7 +289,7 @@ func TestJudgesAgree(t *testing.T) {
 			for _, subject := range subjectsFor(f, on) {
 				definite[j.holds(x, subject, limits)]++
 				if err := second.Check(&j.judge, x, n, subject, limits); err != nil {
-					t.Fatalf("%s\non %s: %v", text, SubjectName(subject), err)
+					t.Fatalf("%s\non %s: %v", text, show.Subject(subject), err)
 				}
 			}
 		}

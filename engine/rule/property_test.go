@@ -8,6 +8,8 @@ import (
 	"strings"
 	"testing"
 
+	"forebake/engine/rule/show"
+
 	"pgregory.net/rapid"
 
 	"forebake/engine/facts"
@@ -524,7 +526,7 @@ func TestAcceptedRulesNeverFail(t *testing.T) {
 func TestFiguresPrintAsQuantities(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		for key, f := range figuresOf(t, sheetOf(t, drawSketch(t, shape{}).text())) {
-			shown := Show(f.fact, &f.Value)
+			shown := show.Fact(f.fact, &f.Value)
 			if shown == "" && f.fact.Type == facts.Number || strings.Contains(shown, "NaN") ||
 				strings.Contains(shown, "Inf") {
 				t.Fatalf("%s prints as %q", key, shown)

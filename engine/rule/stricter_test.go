@@ -3,6 +3,8 @@ package rule
 import (
 	"testing"
 
+	"forebake/engine/rule/show"
+
 	"pgregory.net/rapid"
 
 	"forebake/engine/expr"
@@ -104,7 +106,7 @@ func TestDirectionsHold(t *testing.T) {
 						d,
 						before,
 						after,
-						SubjectName(subject),
+						show.Subject(subject),
 					)
 				}
 			}

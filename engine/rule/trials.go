@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"math"
 
+	"forebake/engine/rule/show"
+
 	"forebake/engine/expr"
 	"forebake/engine/facts"
 	"forebake/engine/finding"
@@ -141,7 +143,7 @@ func (run *trialRun) differ(t *trial.Trial, when *expr.Expr, n *expr.Names,
 			return
 		}
 		if err := run.second.Check(&run.judge.judge, when, n, x, limits); err != nil {
-			out = fmt.Sprintf("on %s: %s", SubjectName(x), err)
+			out = fmt.Sprintf("on %s: %s", show.Subject(x), err)
 		}
 	})
 	return out

@@ -10,7 +10,13 @@ import (
 	"forebake/engine/spelling"
 )
 
-var noAmount = spelling.Pattern(`(?i)^(?:to taste|(?:as|if|where) (?:needed|required|desired|` +
+var noAmount = spelling.Pattern(`(?i)^(?:(?:enough )?to (?:cover|fill|taste)|(?:per|` +
+	`da) (?:coprire|` +
+	`ricoprire|decorare|guarnire|spennellare|spolverare)|para (?:cubrir|decorar|barnizar|` +
+	`espolvorear|` +
+	`polvilhar|pincelar)|pour (?:décorer|dorer|saupoudrer)|zum (?:bestreuen|bestäuben|` +
+	`bestreichen)|` +
+	`c(?:antidad)?/?n(?:ecesaria)?|(?:as|if|where) (?:needed|required|desired|` +
 	`you like|necessary)|some|a (?:little|bit|few|handful|sprinkle|sprinkling|dusting|knob|glug)|` +
 	`enough|optional|for [a-z][a-z ,-]*|to (?:serve|dust|sprinkle|coat|brush|finish|decorate|` +
 	`glaze|grease|roll)|nach bedarf|etwas|q\.?b\.?|un peu|quelques|lite|lidt|efter smag|efter ` +
@@ -95,8 +101,10 @@ func Spoons(text string, file []byte) (out, says string) {
 }
 
 var (
-	second = spelling.Pattern(`(?i)^(.*?\d.*?)[,;]? (?:\(?(?:plus|and|\+|(?:beaten |whisked |` +
-		`mixed )(?:with|in)|soaked (?:over ?night )?in|steeped in|dissolved in|with)) ` +
+	second = spelling.Pattern(`(?i)^(.*?\d.*?|(?:an? )?(?:(?:good|large|small|generous|big) )?` +
+		`(?:pinch(?:es)?|dash))[,;]? (?:\(?(?:plus|and|\+|(?:beaten |whisked |` +
+		`mixed )(?:with|in)|(?:soaked|steeped|infused|dissolved|bloomed|crumbled) ` +
+		`(?:over ?night )?in|with)) ` +
 		`([\d./¼½¾⅓⅔⅛ ]+(?:(?:` + unitWords + `)\.? )?(?:of )?)((?:\p{L}|[- ])+)\)?$`)
 	soaked = spelling.Pattern(`(?i)^(.*?\d[^,(]*?)[,;]? \(?(?:soaked|plumped|steeped|` +
 		`macerated)\b([^\d]*)$`)
@@ -205,6 +213,24 @@ func prepared(it *larder.Item, text string) (out, says string) {
 var orElse = spelling.Pattern(`(?i)\b(?:or|plus|each|per|every)\b`)
 
 var wasSoaked = spelling.Pattern(`(?i)\b(?:soaked|plumped|macerated|trempés?|eingeweicht\w*)\b`)
+
+var fatMeasure = spelling.Pattern(`(?i)^(?:about |at least )?(?:[\d./½¼¾ ]+(?:(?:-|–|` +
+	`to) ?[\d./ ]+)? ?(?:quarts?|qts?\.?|` +
+	`cups?|l|ml|dl|liters?|litres?|pints?|gallons?|oz|kg|g|inch(?:es)?|in\.?|cm) (?:of )?)?` +
+	`(?:hot |clean |fresh )*`)
+
+// Fats are the fats that words name, without how much there is or how
+// deep it stands: "2 quarts canola oil or shortening".
+func Fats(text string) (names []string) {
+	text, _, _ = strings.Cut(text, ",") // "peanut oil, 3 inches deep"
+	text = fatMeasure().ReplaceAllString(strings.TrimSpace(text), "")
+	for _, name := range strings.Split(text, " or ") {
+		if name = strings.TrimSpace(name); name != "" {
+			names = append(names, name)
+		}
+	}
+	return names
+}
 
 // IsSoaked reports whether words say that a thing was soaked.
 func IsSoaked(words string) bool { return wasSoaked().MatchString(words) }

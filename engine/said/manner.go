@@ -26,14 +26,42 @@ var alone = spelling.Pattern(`(?i)^(?:covered|uncovered|hanging|wrapped|gently|s
 
 var turnedRound = spelling.Pattern(`(?i)\b(?:not|never|before|or)\b`)
 
+// kitchenThings are things called after the kitchen, which is then no place.
+var kitchenThings = spelling.Pattern(`(?i)\bkitchen (?:towels?|paper|roll|foil|cloths?|aid|` +
+	`machine|` +
+	`mixer|scales?|timer|string|scissors|knife)\b`)
+
 // Inside reports whether words say that something is in the named
 // place, in lower case: "in the fridge".
 func Inside(text, place string) bool {
+	text = kitchenThings().ReplaceAllString(text, "")
 	if !strings.Contains(strings.ToLower(text), place) || turnedRound().MatchString(text) {
 		return false
 	}
 	in := `(?i)\b(?:in|into)(?: the| a| your| my)? ` + regexp.QuoteMeta(place) + `\b`
 	return regexp.MustCompile(in).MatchString(text) // few words name a place at all
+}
+
+var humid = spelling.Pattern(`(?i)(\d+(?: ?(?:-|–|to) ?\d+)? ?%) ?(?:rh\b|relative|humid\w*|` +
+	`feuchte\w*|luftfeuchte\w*|d'humidité|umidità|humedad)|\bhumidity:? ?(?:of |at )?(\d+ ?%)`)
+
+// HumidityIn is the humidity among words, "prover at 80 % humidity"; ""
+// for none.
+func HumidityIn(text string) string {
+	m := humid().FindStringSubmatch(text)
+	if m == nil {
+		return ""
+	}
+	return m[1] + m[2]
+}
+
+// Names reports whether words hold a name, as whole words.
+func Names(words, name string) bool {
+	name = strings.ToLower(strings.TrimSpace(name))
+	words = " " + strings.Join(strings.FieldsFunc(strings.ToLower(words), func(c rune) bool {
+		return strings.ContainsRune(" ,;()", c)
+	}), " ") + " "
+	return name != "" && strings.Contains(words, " "+name+" ")
 }
 
 // NoFigure reports whether words hold no figure at all.

@@ -8,9 +8,33 @@ import (
 	"forebake/engine/spelling"
 )
 
-const packet = `sachets?|packets?|envelopes?|packages?|pkgs?|packs?|päckchen|packerl|pck|` +
-	`packung(?:en)?|` +
-	`bustin[ae]|paket(?:e|en)?|breve?|saszetk[ai]|sobres?|zakjes?|beutel|tüten?|tütchen`
+// Words of other languages for a measure. Common practice, no source.
+const (
+	pinchAbroad = `prisen?|pizzic(?:o|hi)|pinc[ée]es?|nypa|knsp\.?|knivspids|msp\.?|` +
+		`messerspitzen?|pizcas?|szczypt[aę]`
+	packetAbroad = `päckchen|packerl|pck\.?|pckg\.?|packung(?:en)?|bustin[ae]|paket(?:e|en)?|` +
+		`pak(?:ke|je)|breve?|saszetk[ai]|sobres?|zakjes?|beutel|tüten?|tütchen|torebk[ai]|` +
+		`opakowani[ea]`
+	northPacket = `pos[ea]r?|påsa?r?|påse|pussi[a]?`
+	glassAbroad = `gläser|glas|szklan(?:ka|ki|ek)|stakan[ai]?|verres?|bicchier[ei]|vasos?`
+)
+
+const packet = `sachets?|packets?|envelopes?|packages?|pkgs?|packs?|` + packetAbroad
+
+// Abroad are the words of other languages for a measure or a count, with the English one. Common
+// practice, no source. A Würfel of fresh yeast is 42 g in Germany.
+var Abroad = []struct{ Words, English string }{
+	{`c(?:uill(?:[èe]re)?s?)?\.? ?à ?(?:s\b\.?|soupe)|c\. ?s\.|cucchiai(?:o|ata)?|` +
+		`cucharadas?|msk|spsk|rkl|łyżk[aię]|ess?löffel|essl\.`, "tbsp"},
+	{`c(?:uill(?:[èe]re)?s?)?\.? ?à ?(?:c\b\.?|caf[ée])|c\. ?c\.|cucchiain[oi]|` +
+		`cucharaditas?|tsk|łyżeczk[aię]|tee?löffel|teel\.|tl|TL`, "tsp"},
+	{pinchAbroad, "pinch"},
+	{packetAbroad, "packet"},
+	{`würfel(?: frische)? hefe`, "x 42 g fresh yeast"},
+	{glassAbroad, "glass"},
+	{`st(?:ü|ue)ck|stk\.?|st\.|st\b|pcs?\.?|piezas?|pezz[io]|pi[èe]ces?|szt\.?|sztuk[ai]?|` +
+		`kpl|nos?\.?`, ""},
+}
 
 // measures are kitchen words whose size depends on the ingredient.
 // Sources: pinch and dash from measuring-spoon pages (read), the bounds
@@ -20,7 +44,7 @@ const packet = `sachets?|packets?|envelopes?|packages?|pkgs?|packs?|päckchen|pa
 // 7.5 g in France, 8 g in Germany, 10 g in Austria (memory); a stick of
 // butter is 4 oz (SR 28, read). Dry yeast of the north 11 to 14 g,
 // baking powder 11 to 16 g, a small glass 20 to 50 ml, pudding powder 35 to 45 g a packet, a glass
-// 150 to 250 ml (memory).
+// 150 to 250 ml, a bunch of herbs 10 to 40 g (memory).
 var measures = []struct {
 	word   func() *regexp.Regexp
 	lo, hi float64
@@ -29,8 +53,8 @@ var measures = []struct {
 	fits   func(*larder.Item) bool
 	says   string
 }{
-	{spelling.Pattern(`^(?:(?:small|large|good|generous|big) )?(?:pinch(?:es)?|prisen?|` +
-		`pizzic(?:o|hi)|pinc[ée]es?|nypa|knsp|knivspids|messerspitzen?|pizca)$`), 0.1, 1,
+	{spelling.Pattern(`^(?:(?:small|large|good|generous|big) )?(?:pinch(?:es)?|` +
+		pinchAbroad + `)$`), 0.1, 1,
 		"g", false,
 		func(*larder.Item) bool { return true }, "a pinch is taken as 0.1 to 1 g: weigh it"},
 	{spelling.Pattern(`^dash(?:es)?$`), 0.3, 1.5, "ml", false,
@@ -39,7 +63,7 @@ var measures = []struct {
 	{spelling.Pattern(`^(?:` + packet + `)$`), 7, 7, "g", false,
 		func(it *larder.Item) bool { return it.Yeast > dryYeast },
 		"a packet of dry yeast is taken as 7 g: read its label"},
-	{spelling.Pattern(`^(?:pos[ea]r?|påsa?r?|pussi[a]?)$`), 11, 14, "g", false,
+	{spelling.Pattern(`^(?:` + northPacket + `)$`), 11, 14, "g", false,
 		func(it *larder.Item) bool { return it.Yeast > dryYeast },
 		"a packet of dry yeast of the north is taken as 11 to 14 g: read its label"},
 	{spelling.Pattern(`^(?:` + packet + `)$`), 11, 16, "g", false,
@@ -48,8 +72,7 @@ var measures = []struct {
 	{spelling.Pattern(`^(?:` + packet + `)$`), 35, 45, "g", false,
 		func(it *larder.Item) bool { return strings.Contains(it.Name, "custard powder") },
 		"a packet of pudding powder is taken as 35 to 45 g: read its label"},
-	{spelling.Pattern(`^(?:glass(?:es|ful)?|gläser|glas|szklan(?:ka|ki|ek)|stakan[ai]?|` +
-		`verres?|bicchier[ei])$`),
+	{spelling.Pattern(`^(?:glass(?:es|ful)?|` + glassAbroad + `)$`),
 		150, 250, "ml", false,
 		func(it *larder.Item) bool { return it.Density > 0 },
 		"a glass is taken as 150 to 250 ml: measure it"},
@@ -72,6 +95,11 @@ var measures = []struct {
 		0.03, 0.3, "ml", false,
 		func(it *larder.Item) bool { return it.Density > 0 },
 		"a drop is taken as 0.03 ml, and a few as up to 0.3 ml: weigh it"},
+	{spelling.Pattern(`^(?:(?:small|large|big|good) )?(?:bunch(?:es)?|bund|bouquet|mazzetto|` +
+		`manojo)$`),
+		10, 40, "g", false,
+		func(it *larder.Item) bool { return it.Water > 70 && it.Class != larder.ClassFruit },
+		"a bunch is taken as 10 to 40 g: weigh it"},
 	{spelling.Pattern(`^(?:würfel|wuerfel|hefewürfel)$`), 42, 42, "g", false,
 		func(it *larder.Item) bool { return it.YeastKind == "fresh" },
 		"a Würfel of fresh yeast is taken as 42 g"},

@@ -32,7 +32,10 @@ var (
 
 // numbers are numbers in words.
 var numbers = map[string]string{"a": "1", "an": "1", "one": "1", "two": "2", "three": "3",
-	"four": "4", "five": "5", "ten": "10", "twenty": "20"}
+	"four": "4", "five": "5", "six": "6", "eight": "8", "ten": "10", "twelve": "12", "twenty": "20"}
+
+// NumberWord is the number that a word is, in figures; "" for others.
+func NumberWord(word string) string { return numbers[strings.ToLower(word)] }
 
 // Packed reads an amount by its packs: "7 g sachet", "2 x 7 g", "1 tin
 // (397 g)". why asks where the text can mean two amounts.
@@ -90,10 +93,17 @@ func AndMore(text string) (out string, ok bool) {
 	return m[1], true
 }
 
+// TheRest reports whether words of an amount say that all that is left
+// goes on.
+func TheRest(text string) bool { return restOf().MatchString(strings.TrimSpace(text)) }
+
+var restOf = spelling.Pattern(`(?i)^(?:(?:all )?(?:the |its )?(?:rest|remainder|other half|` +
+	`remaining(?: \pL+)?)(?: of it)?|what is left|der rest|le reste|il resto|el resto)$`)
+
 var someShares = map[string]float64{"half": 0.5, "half of it": 0.5, "1/2": 0.5, "½": 0.5,
 	"a third": 1.0 / 3, "one third": 1.0 / 3, "1/3": 1.0 / 3, "two thirds": 2.0 / 3,
 	"2/3": 2.0 / 3, "a quarter": 0.25, "one quarter": 0.25, "1/4": 0.25, "three quarters": 0.75,
-	"3/4": 0.75, "all": 1, "all of it": 1}
+	"3/4": 0.75, "an eighth": 0.125, "a fifth": 0.2, "a sixth": 1.0 / 6, "all": 1, "all of it": 1}
 
 // Share reads a share of a whole: "half", "a third".
 func Share(text string) (x float64, ok bool) {
@@ -103,13 +113,36 @@ func Share(text string) (x float64, ok bool) {
 
 var pods = spelling.Pattern(`(?i)^(\d+|an?|half an?|1/2|½) ?(?:pods?|beans?|sticks?|gousses?|` +
 	`schoten?|` +
-	`stång(?:er)?|stænger|baccell[oi]|bacche|vainas?|laska)$`)
+	`stång(?:er)?|stænger|baccell[oi]|bacc(?:a|he)|stecc(?:a|he)|vainas?|ramas?|vage(?:m|ns)|` +
+	`favas?|stangen?|laska)$`)
 
-var vanillas = spelling.Pattern(`(?i)^van[ií]l+[aeij]\w*$`)
+var vanillas = spelling.Pattern(`(?i)^(?:van[ií]g?l+[aeij]\w*|vainilla|baunilha)$`)
 
 // IsVanilla reports whether a name is vanilla and no more, in any of a
 // kitchen's languages.
 func IsVanilla(name string) bool { return vanillas().MatchString(strings.TrimSpace(name)) }
+
+// Vanilla is what a name that is vanilla and no more is, by its amount:
+// of pods the bean, with their number, by the spoon the extract. name is
+// "" for others.
+func Vanilla(word, text string) (amount, name string) {
+	if !IsVanilla(word) {
+		return "", ""
+	}
+	if m := Pods(text); m != "" {
+		return m, "vanilla bean"
+	}
+	if _, fault := quantity.Read(text, quantity.Of(quantity.Volume)); fault == nil {
+		return text, "vanilla extract"
+	}
+	return "", ""
+}
+
+var wholeOnes = spelling.Pattern(`(?i)\b(?:whole|inter[aei]|entera?s?|enteros?|inteir[ao]s?|` +
+	`entiere?s?|entière?s?|ganze[nrs]?|hela|hele)(?:\b|$)`)
+
+// IsWhole reports whether a name says that its things are left whole.
+func IsWhole(name string) bool { return wholeOnes().MatchString(name) }
 
 // Pods reads a number of pods of what may be an extract too: "1 pod"
 // of vanilla.

@@ -94,6 +94,7 @@ var goingIn = map[string]string{"lukewarm": "35 C to 40 C", "tepid": "35 C to 40
 	"cool room temperature": "15 C to 20 C",
 	"slightly softened":     "15 C to 20 C", "slightly warm": "30 C to 38 C",
 	"just warm": "30 C to 38 C", "very soft": "20 C to 26 C", "hot": "50 C to 95 C",
+	"cool":      "10 C to 20 C",
 	"very cold": "0 C to 4 C", "very warm": "38 C to 46 C", "at room temperature": "18 C to 24 C",
 	"kitchen temperature": "18 C to 24 C", "cooled": "15 C to 30 C",
 	"scalded and cooled": "25 C to 43 C", "lauwarm": "35 C to 40 C", "zimmerwarm": "18 C to 24 C",
@@ -239,7 +240,7 @@ func TimeIn(text string) (time, rest string, ok bool) {
 }
 
 var times = spelling.Pattern(`(?i)^(\d+) ?(?:times?|sets?|(?:(?:letter|book|single|double|` +
-	`simple) )?(?:turns?|folds?))$`)
+	`simple) )?(?:turns?|folds?))(?:[,;(] ?[^\d]*)?$`)
 
 var every = spelling.Pattern(`(?i)^(\d{1,2}) ?(?:times?|x|folds?|sets?)?,? (?:(?:one|` +
 	`once) )?(?:every|at|each) (\d[^,;]*?)(?: intervals?)?$`)
@@ -355,6 +356,9 @@ func Amount(it *larder.Item, text, units string) (Taken, bool) {
 		return Taken{}, false
 	}
 	word := strings.ToLower(strings.TrimSpace(m[2]))
+	if (word == "halves" || word == "half") && it.Class == larder.ClassFruit && it.Piece > 0 {
+		return Taken{Text: quantity.Plain(n.Lo/2) + " pieces"}, true
+	}
 	z, isZest := zests[it.Name]
 	if isZest && word == "" || word != "" && counts(word, it) {
 		switch {

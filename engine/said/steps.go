@@ -15,11 +15,13 @@ var (
 	third  = spelling.Pattern(`(?i)^ ?(?:x|×|by) ?\d`)
 	length = spelling.Pattern(`(?i)([\d./½¼¾ ]*\d[\d./½¼¾]*|[½¼¾])(?: ?(?:-|–|` +
 		`to) ?([\d./½¼¾]+))?[ -]?(mm|cm|in\b|inch(?:es)?|"|″)`)
-	rolledOut = spelling.Pattern(`(?i)\b(?:out|thick|thickness|thin|rectangle|sheet|square|` +
+	rolledOut = spelling.Pattern(`(?i)\b(?:out|again|thick|thickness|thin|thinner|rectangle|` +
+		`sheet|square|` +
 		`oblong|circle|flat)\b|^\d+[- ]?(?:inch(?:es)?|in|cm) wide\b`)
 )
 
-func inchWord(unit string) string {
+// InchWord is a unit of length, with its sign for an inch in letters.
+func InchWord(unit string) string {
 	if unit == `"` || unit == "″" || unit == "''" {
 		return "in"
 	}
@@ -39,10 +41,10 @@ func Area(text string) (long, short quantity.Quantity, ok bool) {
 		strings.ContainsAny(length().ReplaceAllString(rest, ""), "0123456789") {
 		return long, short, false
 	}
-	unit := inchWord(m[4])
+	unit := InchWord(m[4])
 	first := unit
 	if m[2] != "" {
-		first = inchWord(m[2])
+		first = InchWord(m[2])
 	}
 	kind := quantity.Of(quantity.Length)
 	long, fault1 := quantity.Read(strings.TrimSpace(m[1])+" "+first, kind)
@@ -74,7 +76,7 @@ func LengthIn(text string) (out string, ok bool) {
 	if m[2] != "" {
 		out += " to " + m[2]
 	}
-	return out + " " + inchWord(m[3]), true
+	return out + " " + InchWord(m[3]), true
 }
 
 // thinnest is a coil that nobody rolls, mm: less is the thickness of a sheet.
@@ -92,6 +94,32 @@ func RolledOut(text string) bool {
 	}
 	q, fault := quantity.Read(text, quantity.Of(quantity.Length))
 	return fault == nil && q.Hi < thinnest
+}
+
+var inRounds = spelling.Pattern(`(?i)^(?:each |them |pieces )?(?:in|into|to|as)? ?(?:an? |` +
+	`\d+ |tight |` +
+	`smooth |small |even |long |neat )*(?:balls?|ropes?|strands?|rounds?|sausages?|snakes?|` +
+	`batons?|` +
+	`cylinders?|fingers?|torpedo(?:e?s)?|crescents?|kugeln|strängen?|boules?|boudins?|palline|` +
+	`cordoni|bolas|bolitas|tiras)\b`)
+
+// InRounds reports whether words of a roll make pieces of it, and no
+// coil: "into balls".
+func InRounds(text string) bool { return inRounds().MatchString(strings.TrimSpace(text)) }
+
+var thickWords = spelling.Pattern(`(?i)([\d./½¼¾ ]*\d[\d./½¼¾]*|[½¼¾]) ?-?(mm|cm|in|` +
+	`inch(?:es)?|"|″)[ -]` +
+	`(?:thick|in thickness|deep|dick|épaisseur|d'épaisseur|spess[oi]|di spessore|de grosor|` +
+	`tjock)\b`)
+
+// Thickness is the thickness among the words of a shape, "a disc 15 mm
+// thick"; "" for none.
+func Thickness(text string) string {
+	m := thickWords().FindStringSubmatch(text)
+	if m == nil || bound().MatchString(text) {
+		return ""
+	}
+	return strings.TrimSpace(m[1]) + " " + InchWord(m[2])
 }
 
 // ThickIn is the thickness that words beside an area tell; "" for none.
@@ -112,7 +140,13 @@ var sizedCount = spelling.Pattern(`(?i)^(?:into )?(\d+) ?(?:equal |small |large 
 func SizedCount(text string) (number string, ok bool) {
 	m := sizedCount().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
+		// "12 rolls, with dental floss"
+		m = countAside().FindStringSubmatch(strings.TrimSpace(text))
+	}
+	if m == nil {
 		m = cutInto().FindStringSubmatch(text) // "lengthwise into 2 strands"
+	}
+	if len(m) < 3 {
 		return at(m, 1), m != nil
 	}
 	rest := text[len(m[1]):]
@@ -131,10 +165,11 @@ func at(m []string, i int) string {
 }
 
 var (
-	cutInto   = spelling.Pattern(`(?i)^[\pL ]+ in(?:to)? (\d+)(?: [\pL ]+)?$`)
-	pieceMass = spelling.Pattern(`(?i)^ ?\pL+,? \d+ ?(?:g|grams?|oz)(?: each)?$`)
-	sideBy    = spelling.Pattern(`(?i)[\d.,]+ ?(?:cm|mm|in\.?|inch)? ?(?:x|×|by) ?$`)
-	cutOpen   = spelling.Pattern(`(?i)^(?:horizontal|lengthw|crossw|diagonal|open\b|` +
+	countAside = spelling.Pattern(`(?i)^(\d+) (?:\pL|[ -])+[,;(] ?[^\d]*$`)
+	cutInto    = spelling.Pattern(`(?i)^[\pL ]+ in(?:to)? (\d+)(?: [\pL ]+)?$`)
+	pieceMass  = spelling.Pattern(`(?i)^ ?\pL+,? \d+ ?(?:g|grams?|oz)(?: each)?$`)
+	sideBy     = spelling.Pattern(`(?i)[\d.,]+ ?(?:cm|mm|in\.?|inch)? ?(?:x|×|by) ?$`)
+	cutOpen    = spelling.Pattern(`(?i)^(?:horizontal|lengthw|crossw|diagonal|open\b|` +
 		`in the (?:middle|cent)|through|triangles?$|crescents?$)`)
 )
 

@@ -39,8 +39,7 @@ var warmNames = []struct {
 			`fridge|refrigerated|chilled|cold|kalte?[nrs]?|froide?|fredd[oa]|` +
 				`fr[ií][oa]|kallt?|koldt?`),
 		"2 C to 8 C", anything},
-	{names(`cool(?:ish)?|kühle?[nrs]?|frais|fraîche|fresc[oa]|svalt?|kølig`), "10 C to 20 C",
-		anything},
+	{names(`cool(?:ish)?|kühle?[nrs]?|svalt?|kølig`), "10 C to 20 C", anything},
 	{names(`frozen|tiefgekühlt\w*|surgelée?s?`), "-20 C to -12 C", isFat},
 	{names(`soft|softened|weiche?[nrs]?|mous?|mol(?:le)?|ramollie?|pommade|morbid[oa]|mjukt?|` +
 		`bl(?:ø|o)dt?`),

@@ -12,20 +12,32 @@ import (
 type Chosen struct {
 	Names []string
 	Rest  bool // what no other step takes, of Names
+	// Of is what all but some of goes in, and Share how much of it is held
+	// back, 0 to 1; 0 where words do not say how much. "" for none.
+	Of    string
+	Share float64
 }
 
 var (
-	allBut = spelling.Pattern(`^(?:all|everything|all (?:the )?(?:other )?ingredients|the rest)` +
+	allBut = spelling.Pattern(`^(?:all|everything(?: else)?|all (?:the )?(?:other )?ingredients|` +
+		`the rest)` +
 		`(?: of it| of them)?,? (?:but|except|except for|without|apart from|save|bar|` +
 		`minus) (?:for )?(.+)$`)
-	someOf = spelling.Pattern(`^(?:about |the last )?(?:an? (?:quarter|third|little|bit|few|` +
+	someOf = spelling.Pattern(`^(?:about |the last |the final )?(?:an? (?:quarter|third|fifth|` +
+		`eighth|little|bit|few|` +
 		`splash|spoon|tablespoon|teaspoon|handful|cup)|half|some|\d[\d./]*(?: \w+)?)\b`)
-	everything = spelling.Pattern(`^(?:all|everything|all (?:of )?(?:the )?ingredients)$`)
-	theRest    = spelling.Pattern(`^(?:(?:the )?(?:rest|remainder|others?)|(?:everything|` +
+	everything = spelling.Pattern(`^(?:all|everything|all (?:of )?(?:the )?ingredients)` +
+		`(?: together| at once| in)?$`)
+	thenRest = spelling.Pattern(`^(.+?),? (?:and )?then (?:add |work in |` +
+		`knead in )?(?:in )?(?:the )?` +
+		`(?:rest|remainder|last of it|remaining (?:\pL+))(?: (?:gradually|slowly|` +
+		`a little at a time|` +
+		`of it|as needed))*$`)
+	theRest = spelling.Pattern(`^(?:(?:the )?(?:rest|remainder|others?)|(?:everything|` +
 		`all) else|(?:the |all |all the )?(?:rest of the |remaining |` +
 		`other )(?:ingredients|things)?)$`)
 	between = spelling.Pattern(`\s*(?:,|;|&|\+|\band then\b|\band\b|\bthen\b|\bplus\b|\bwith\b|` +
-		`\binto\b|\bin\b)\s*`)
+		`\binto\b|\bin\b|\b(?:e|ed|y|et|und|och|og|ja|mit|con|avec|med)\b)\s*`)
 	articles = spelling.Pattern(`^(?:(?:all|some|half|most|rest|remainder|the|of|my|your|cold|` +
 		`soft|softened|melted|warm|lukewarm|boiling|beaten|whisked|` +
 		`remaining|a (?:spoon|tablespoon|teaspoon|tbsp|tsp|pinch|little|bit)(?:ful)?(?: of)?) )+`)
@@ -38,9 +50,20 @@ func Which(words string, names []string) (c Chosen, why string) {
 		return Chosen{Names: names[i : i+1]}, ""
 	}
 	words = strings.ToLower(strings.Join(strings.Fields(words), " "))
-	switch m := allBut().FindStringSubmatch(words); {
-	case m != nil && someOf().MatchString(m[1]): // the rest of it goes in
+	m := thenRest().FindStringSubmatch(words)
+	if m != nil && allBut().MatchString(m[1]) { // and then that too
 		return Chosen{Names: names}, ""
+	}
+	switch m = allBut().FindStringSubmatch(words); {
+	case m != nil && someOf().MatchString(m[1]): // the rest of it goes in
+		held := Chosen{Names: names}
+		some := someOf().FindString(m[1])
+		rest := strings.TrimPrefix(strings.TrimSpace(strings.TrimPrefix(m[1], some)), "of ")
+		if name, why := oneOf(strings.TrimPrefix(rest, "the "), names); why == "" && rest != "" {
+			held.Of = name
+			held.Share, _ = Share(strings.TrimPrefix(some, "about "))
+		}
+		return held, ""
 	case m != nil:
 		out, why := Which(m[1], names)
 		left := slices.DeleteFunc(slices.Clone(names), func(n string) bool {
@@ -120,9 +143,9 @@ var gradually = spelling.Pattern(`(?i)^(.+?)[ ,;(]+((?:(?:an?|one|1|two|a few) )
 	`(?:table ?spoons?|tea ?spoons?|tbsp|tsp|spoonfuls?|spoons?|pieces?|cubes?|knobs?|bits?|` +
 	`little|third|` +
 	`quarter|half|slices?|pats?|lumps?|handfuls?|additions?|parts?)(?: by (?:\pL+)| at a time)|` +
-	`gradually|slowly|steadily|little by little|bit by bit|piece by piece|in (?:two|three|four|` +
-	`several|` +
-	`small|\d) (?:additions|batches|goes|parts|pieces|stages|lots))\)?$`)
+	`gradually|slowly|steadily|little by little|bit by bit|piece by piece|poco a poco|peu à peu|` +
+	`nach und nach|in (?:(?:two|three|four|five|several|a few|small|\d)(?: (?:or|to) |-)?)+ ?` +
+	`(?:additions|batches|goes|parts|pieces|stages|lots|turns))\)?$`)
 
 // Gradually parts what goes in from words on how it does: "butter, a
 // tablespoon at a time".

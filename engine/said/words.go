@@ -30,10 +30,56 @@ var spoken = []struct {
 var numbered = spelling.Pattern(`(?i)\b(?:(?:an|one) (?:hour|day)|a (?:minute|day|night)|` +
 	`(?:two|three|four|five) (?:hours|minutes|days)|(?:ten|twenty) minutes)\b`)
 
+// hourAnd is an hour and minutes among words: "1 h to 1 h 15, until doubled".
+var hourAnd = spelling.Pattern(`(?i)\b(\d+) ?(?:h|hours?|hrs?) ?([0-5]\d)(?: ?min\w*)?\b`)
+
 var clock = spelling.Pattern(`(?i)^(\d+) ?(?:h|hours?|hrs?),? ?(?:and )?([0-5]\d)(?: ?min)?$`)
 
 var perSide = spelling.Pattern(`(?i)^(\d+(?:\.\d+)?) ?(s|secs?|seconds?|m|mins?|` +
 	`minutes?)\.? (?:per|each|a|on each|on either) side$`)
+
+var bothSides = spelling.Pattern(`(?i)^(?:about )?([\d./½¼¾ ]+(?:(?:-|–|to) ?[\d./½¼¾ ]+)?) ?` +
+	`(s|secs?|seconds?|m|mins?|minutes?|min)\.? (?:per|each|a|on each|on either|pro|je|par|` +
+	`per ogni|` +
+	`por) (?:side|seite|face|lato|lado|sida|side)\b(.*)$`)
+
+// BothSides gives the whole time of what is turned once: "3 min each
+// side, 3 at a time" is 6 min. rest are the words behind it.
+func BothSides(text string) (time, rest string, ok bool) {
+	m := bothSides().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil || oneTime().MatchString(m[3]) {
+		return "", "", false
+	}
+	q, fault := quantity.Read(strings.TrimSpace(m[1])+" "+m[2], quantity.Of(quantity.Time))
+	if fault != nil {
+		return "", "", false
+	}
+	time = quantity.Plain(2*q.Lo) + " min"
+	if !q.IsPoint() {
+		time = quantity.Plain(2*q.Lo) + " to " + time[:0] + quantity.Plain(2*q.Hi) + " min"
+	}
+	return time, strings.Trim(m[3], " ,;()"), true
+}
+
+var eitherWay = spelling.Pattern(`(?i)^(` + spell + `)([^\d]*?)\b(?:or|oder|ou) (` + spell +
+	`)([^\d]*)$`)
+
+// EitherTime reads two times of which either is meant, by the way that
+// it is done, as a range: "8 min by hand or 5 min in the mixer".
+func EitherTime(text string) (span, rest string, ok bool) {
+	m := eitherWay().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil || !worded().MatchString(strings.TrimSpace(m[2])) {
+		return "", "", false
+	}
+	kinds := quantity.Of(quantity.Time)
+	a, fault1 := quantity.Read(m[1], kinds)
+	b, fault2 := quantity.Read(m[3], kinds)
+	if fault1 != nil || fault2 != nil {
+		return "", "", false
+	}
+	return quantity.Plain(min(a.Lo, b.Lo)) + " to " + quantity.Plain(max(a.Hi, b.Hi)) + " min",
+		strings.Trim(m[2]+m[4], " ,;()"), true
+}
 
 // PlainTime reports whether a text is a plain quantity, or a range of
 // times and no word beside: "60 to 90 min".
@@ -59,6 +105,7 @@ func Time(text string) string {
 	if m := clock().FindStringSubmatch(strings.TrimSpace(text)); m != nil {
 		return m[1] + " h " + m[2] + " min"
 	}
+	text = hourAnd().ReplaceAllString(text, "$1 h $2 min")
 	if m := perSide().FindStringSubmatch(strings.TrimSpace(text)); m != nil {
 		if q, fault := quantity.Read(m[1]+" "+m[2], quantity.Of(quantity.Time)); fault == nil {
 			return quantity.Plain(2*q.Lo) + " min"
@@ -113,6 +160,15 @@ var (
 	speed = spelling.Pattern(`(?i)\b[LMH]{1,2}(\d{1,2})\b`)
 )
 
+var speedWords = spelling.Pattern(`(?i)^(?:on |at |auf |en |in |à )?(?:(?:the )?(?:low(?:est)?|` +
+	`medium|high(?:est)?|slow|fast|first|second|low-medium|medium-low|medium-high|langsam|` +
+	`schnell|` +
+	`lente?|rapide?|lent[ao]|veloce|baja|alta|långsamt|snabbt)(?: speed| gear| setting)?[ ,]*` +
+	`(?:to|then|-|and)? ?)+$`)
+
+// IsSpeed reports whether words are the speed of a mixer: "on low".
+func IsSpeed(words string) bool { return speedWords().MatchString(strings.TrimSpace(words)) }
+
 // NoGear drops the speed of a mixer from words.
 func NoGear(text string) string { return gear().ReplaceAllString(text, "") }
 
@@ -125,7 +181,8 @@ var (
 		`min\w*|most|least|up|within|than|or|then|falling)\b`)
 	ovens = spelling.Pattern(`(?i)^(\d+ ?°? ?[CF]) ?(?:/|\(|,| or ) ?(?:\d+ ?°? ?[CF] ?(?:fan|` +
 		`convection)|fan \d+ ?°? ?[CF])(?:[ ,/]*gas(?: mark)? ?\d)?\)?$`)
-	otherOven = spelling.Pattern(`(?i)\b(?:fan|convection|gas)\b`)
+	otherOven = spelling.Pattern(`(?i)\b(?:fan|convection|gas|umluft|hei(?:ß|ss)luft|varmluft\w*|` +
+		`chaleur tournante|ventilat\w*|ventilad\w*|ventilé\w*|turbo|konvektion\w*)(?:\b|$)`)
 )
 
 // TempIn reads the one temperature among words: "preheated 190 C",
@@ -138,6 +195,9 @@ func TempIn(text string) (temperature string, ok bool) {
 		return m[1], true // "190C/170C fan/gas 5" is one oven
 	}
 	all := warmth().FindAllString(text, -1)
+	if m := atMost().FindStringSubmatch(text); m != nil && len(all) == 1 {
+		return m[1] + m[2], true
+	}
 	if len(all) != 1 || bound().MatchString(text) {
 		return "", false
 	}
@@ -148,6 +208,15 @@ func TempIn(text string) (temperature string, ok bool) {
 	}
 	return all[0], true
 }
+
+// atMost is a temperature that is not to be passed, or that words without a figure follow behind a
+// comma: "24 C max", "25 C, no warmer or the butter runs".
+var atMost = spelling.Pattern(`^(?i:(?:max(?:imum|\.)?|at most|no more than) )?(` + degreesIn +
+	`)(?i:(?:,? (?:max(?:imum|\.)?|at (?:the )?most|tops))|[,;] ?(?:no|not|never|but no|` +
+	`don't) [^\d]*)$|^(?i:max(?:imum|\.)?|at most) (` + degreesIn + `)$`)
+
+const degreesIn = `-?\d+(?:[.,]\d+)?(?: ?(?:-|–|to) ?-?\d+(?:[.,]\d+)?)? ?(?:°|º|degrees?|` +
+	`deg)? ?[CF]`
 
 var (
 	countOf = spelling.Pattern(`(?i)^(\d+)(?: ?x)? ((?:[a-z-]+ ?)+)$`)
@@ -203,6 +272,9 @@ var (
 	frenchTea   = spelling.Pattern(`(?i)\bc(?:uill[eè]res?|\.)? ?à ?c(?:afés?|\.|$)`)
 )
 
+// shareOf is a share of one: "1/2 an orange", "half a lemon".
+var shareOf = spelling.Pattern(`(?i)^([\d/½¼¾⅓⅔]+|half|a quarter) (?:of )?(?:an?|one) `)
+
 var english = spelling.Pattern(`^(?:heaped|heaping|rounded|scant|generous)$`)
 
 var sticks = spelling.Pattern(`(?i)^[\d./ ½¼¾]+ sticks?$`)
@@ -218,8 +290,25 @@ var drops = []struct {
 	amount string
 }{
 	{spelling.Pattern(`(?i)^(?:an? )?(?:few|couple of) drops$`), "0.1 to 0.5 ml"},
+	{spelling.Pattern(`(?i)^(?:an?|one|two|` +
+		`\d) drops?(?: or two)?(?:[ ,][^\d]*)?$`), "0.03 to 0.3 ml"},
 	{spelling.Pattern(`(?i)^(?:an? |1 )?(?:small |good )?splash$`), "2 to 10 ml"},
 	{spelling.Pattern(`(?i)^(?:an? |1 )?drizzle$`), "5 to 20 ml"},
+}
+
+// dropsOf is the amount of an unweighed measure; "" for others. A drop
+// of colour weighs about what water does.
+func dropsOf(it *larder.Item, text string) string {
+	for _, d := range drops {
+		switch {
+		case !d.words().MatchString(text):
+		case it.Density == 0:
+			return strings.Replace(d.amount, "ml", "g", 1)
+		default:
+			return d.amount
+		}
+	}
+	return ""
 }
 
 // Said is an amount without the words on its preparation.
@@ -237,13 +326,11 @@ func Plainly(it *larder.Item, text, units string) Said {
 	if m := ounces().FindStringSubmatch(text); m != nil {
 		return Said{Amount: strings.TrimSpace(m[1]) + " oz"}
 	}
-	for _, d := range drops {
-		if d.words().MatchString(text) {
-			return takenAs(text, d.amount)
-		}
+	if amount := dropsOf(it, text); amount != "" {
+		return takenAs(text, amount)
 	}
 	text, _ = Spoons(text, nil)
-	text = strings.ReplaceAll(text, "'s", "")
+	text = shareOf().ReplaceAllString(strings.ReplaceAll(text, "'s", ""), "$1 ")
 	if m := ofFruit().FindStringSubmatch(text); m != nil {
 		text = m[1]
 	}

@@ -7,6 +7,8 @@ import (
 	"slices"
 	"strings"
 
+	"forebake/engine/rule/show"
+
 	"forebake/engine/facts"
 	"forebake/engine/figure"
 	"forebake/engine/finding"
@@ -200,7 +202,7 @@ func (b *builder) part(p *formula.Part) Part {
 		if !v.Absent && (out.Of == "flour" || figure.UnitOf(name) != "%") {
 			stem, _ := figure.SplitUnit(name)
 			out.Figures = append(out.Figures,
-				Figure{strings.ReplaceAll(stem, "_", " "), rule.Show(fact, v)})
+				Figure{strings.ReplaceAll(stem, "_", " "), show.Fact(fact, v)})
 		}
 	}
 	for _, s := range p.Steps {
@@ -290,11 +292,11 @@ func (b *builder) step(p *formula.Part, s *formula.Step) Step {
 	l := b.lines[s]
 	out.Core, out.Surface = "-", "-"
 	if l.Step != nil {
-		out.Core = rule.ShowValue(&l.Core, "C")
+		out.Core = show.Value(&l.Core, "C")
 	}
 	if st := b.stage(s); st != nil {
 		v := st.Surface.Value()
-		out.Surface = rule.ShowValue(&v, "C")
+		out.Surface = show.Value(&v, "C")
 	}
 	b.readings(p, s, &out)
 	return out

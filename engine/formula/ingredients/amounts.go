@@ -202,7 +202,8 @@ func (rd *Reader) weighedText(
 // figures, where nothing else reads it, and tells so. Other texts stay.
 func (rd *Reader) besideAmount(in *formula.Ingredient, text string, at source.Place) string {
 	for _, read := range []func(string) (string, bool){beside.Needed, beside.Pieces, beside.Less,
-		beside.Cubic, beside.Level, beside.UpTo, beside.More, beside.Heaped} {
+		beside.Both, beside.OrEnough, beside.Cubic, beside.Level,
+		beside.UpTo, beside.More, beside.Heaped} {
 		if out, ok := read(text); ok {
 			rd.Assumed(at, fmt.Sprintf("%q of %q is read as %s", text, in.Name, out))
 			return rd.saidAmount(in, out, at)
@@ -251,6 +252,8 @@ func (rd *Reader) counted(name string) bool {
 		return false
 	case it.Class == larder.ClassFruit || it.Class == larder.ClassSpice:
 		return it.Piece >= countedFromG
+	case it.Class == larder.ClassNut && said.IsWhole(name):
+		return it.Piece > 0
 	}
 	return it.Class == larder.ClassEgg && it.Piece > 0
 }
@@ -259,6 +262,11 @@ func (rd *Reader) counted(name string) bool {
 // and tells what a word in it was taken for.
 func (rd *Reader) saidAmount(in *formula.Ingredient, text string, at source.Place) string {
 	it, _, known := rd.Find(in)
+	if m, name := said.Vanilla(in.Name, text); name != "" && (!known || m != text) {
+		in.Sized = name
+		rd.Assumed(at, fmt.Sprintf("%q of %q is read as %s", text, in.Name, name))
+		return m
+	}
 	if quantity.IsPlain(text) && !(known && spooned(it, text)) {
 		return text
 	}
@@ -267,10 +275,6 @@ func (rd *Reader) saidAmount(in *formula.Ingredient, text string, at source.Plac
 			in.Sized = name
 			return count
 		}
-	}
-	if m := said.Pods(text); m != "" && said.IsVanilla(in.Name) {
-		in.Sized = "vanilla bean"
-		return m
 	}
 	if known {
 		if t, taken := said.Amount(it, text, rd.Opts.Units); taken {

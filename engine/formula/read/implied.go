@@ -116,7 +116,7 @@ func (rd *reader) nearPart(name string) bool {
 func (rd *reader) partAmong(words string) *formula.Part {
 	for _, p := range rd.Formula.Parts {
 		name := strings.ToLower(strings.TrimSpace(p.Name))
-		rest, is := strings.CutPrefix(strings.ToLower(words), name)
+		rest, is := strings.CutPrefix(strings.ToLower(puton.PartName(words)), name)
 		if is && p.Name != "" && puton.Onward(rest) {
 			return p
 		}

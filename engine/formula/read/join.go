@@ -126,6 +126,7 @@ func (rd *reader) joinWiths() {
 		for _, name := range c.Names {
 			u.Step.With = append(u.Step.With, ingredients.Named(u.Step.Part, name))
 		}
+		rd.holdBack(u, c)
 	}
 	for _, p := range rd.Formula.Parts {
 		defer rd.leaveForLater(p)
@@ -143,6 +144,24 @@ func (rd *reader) joinWiths() {
 			}
 		}
 	}
+}
+
+// holdBack keeps what a mix leaves of an ingredient, "all but a quarter of the water", as its
+// reserve, and tells it; a share that is no number goes in.
+func (rd *reader) holdBack(u steps.Use, c said.Chosen) {
+	if c.Of == "" {
+		return
+	}
+	in := ingredients.Named(u.Step.Part, c.Of)
+	if c.Share == 0 || in.Reserve != nil {
+		rd.Assumed(u.Place, fmt.Sprintf("%q says no share of %s: all of it is read as going in "+
+			"here", u.Name, c.Of))
+		return
+	}
+	in.Reserve, in.HeldAll, in.HeldPart = &formula.Given{Place: u.Place, Set: true}, true, c.Share
+	in.Reserve.Text, in.Reserve.Kind = fmt.Sprintf("%.3g %% of it", 100*c.Share), quantity.Percent
+	rd.Assumed(u.Place, fmt.Sprintf("%q is read as reserve of %s, %s: it counts in the whole, "+
+		"and what goes in later has no step of its own", u.Name, c.Of, in.Reserve.Text))
 }
 
 // unknownUse reports a step that puts on what is no part, and nothing that the larder knows.
@@ -235,7 +254,7 @@ func (rd *reader) weigh(p *formula.Part) {
 		}
 		in.Grams = rd.grams(in, in.Amount)
 		if in.HeldAll {
-			in.Held = in.Grams
+			in.Held = in.HeldBack()
 		} else if in.Reserve != nil {
 			in.Held = rd.grams(in, formula.Amount{Given: *in.Reserve})
 		}

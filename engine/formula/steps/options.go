@@ -17,7 +17,9 @@ import (
 	"forebake/engine/said/around"
 	"forebake/engine/said/beside"
 	"forebake/engine/said/oven"
+	"forebake/engine/said/tins"
 	"forebake/engine/said/unread"
+	"forebake/engine/said/work"
 	"forebake/engine/source"
 	"forebake/engine/spelling"
 )
@@ -260,12 +262,12 @@ func (rd *Reader) tinInWords(s *formula.Step, text string, at source.Place) {
 	if !s.Verb.Takes(formula.OptTin) || s.Tin != "" {
 		return
 	}
-	n, name := said.Tins(text)
+	n, name := tins.Several(text)
 	own := slices.ContainsFunc(rd.Opts.Tins, func(t string) bool {
 		return formula.SameName(t, name)
 	})
-	_, sized := said.TinSize(name)
-	if !own && (!sized || rd.Opts.OwnTins || !said.NamesTin(name)) || !rd.checkTin(name, at) {
+	_, sized := tins.Size(name)
+	if !own && (!sized || rd.Opts.OwnTins || !tins.Named(name)) || !rd.checkTin(name, at) {
 		return
 	}
 	s.Tin = name
@@ -288,6 +290,19 @@ func (rd *Reader) ReadWith(s *formula.Step, e hclsyntax.Expression, what string)
 		names, places = []string{name}, []source.Place{at}
 	}
 	for i, name := range names {
+		_, why := said.Which(name, rd.Names(s))
+		head, how := said.Gradually(name)
+		switch {
+		case why == "":
+		case work.Tool(name) && !rd.IsFood(name):
+			rd.keepAside(s, formula.OptWith.Name, name, places[i])
+			continue
+		case s.Verb.PutsOn() && rd.blockIn(name) != "" && said.Names(s.Words, rd.blockIn(name)):
+			continue // it says again what it puts on
+		case head != "":
+			name = head
+			rd.NotRead(places[i], how)
+		}
 		rd.Withs = append(rd.Withs, Use{Step: s, Name: name, Place: places[i]})
 	}
 }
@@ -382,7 +397,7 @@ func (rd *Reader) checkTin(name string, at source.Place) bool {
 	if slices.ContainsFunc(f.OpenTins, isNamed) {
 		return true
 	}
-	size, sized := said.TinSize(name)
+	size, sized := tins.Size(name)
 	if !sized {
 		f.OpenTins = append(f.OpenTins, formula.OpenTin{Name: name, Place: at})
 		rd.Assumed(at, fmt.Sprintf("the house has no tin %q: its size is taken as \"?\"; "+
@@ -404,9 +419,11 @@ func (rd *Reader) settleManner(s *formula.Step) {
 	if s.OpenOwn && s.Verb.Divides() && s.Pieces != nil && said.CutSize(s.Note) {
 		s.OpenOwn = false // cut = "squares of 10 cm", pieces = 16
 	}
+	rd.tellBetween(s)
 	if s.Manner == "" {
 		return
 	}
+	rd.wayOfManner(s)
 	if s.Where == nil && !s.At.Set && s.Verb.Waits() && s.Verb.Takes(formula.OptAt) &&
 		!slices.Contains(s.Open, formula.OptAt) {
 		switch write, warm := said.WarmPlace(s.Manner); {
@@ -490,7 +507,8 @@ func (rd *Reader) unknownOption(s *formula.Step, pair reading.Pair) {
 			rd.Assumed(at, fmt.Sprintf("until = %q is kept as a note: the time is "+
 				"what is reckoned; write measured = \"2 x\" with the rise that you see", text))
 		}
-		s.Note = strings.TrimSpace(s.Note + " " + pair.Key + " " + text)
+		rd.keepNote(s, pair.Key, text, at)
+	case rd.besideTurns(s, pair):
 	case quoted && name == formula.OptAt.Name && rd.readWhere(s, pair, text, at):
 	case quoted && name == formula.OptAt.Name && said.NoFigure(text): // in = "an oiled bowl"
 		rd.keepAside(s, pair.Key, text, at)
@@ -498,7 +516,7 @@ func (rd *Reader) unknownOption(s *formula.Step, pair reading.Pair) {
 		rd.FillStep(s, o, pair.Value)
 	case o != nil && o != formula.OptNote && !s.Verb.Takes(o) && rd.otherwise(s, o, pair):
 	case quoted && strings.Contains(word, "between") && len(rd.after) > 0:
-		rd.between, _ = rd.QuantityText(text, at, formula.ForTime, s.Verb.Name)
+		rd.between, _ = rd.QuantityText(said.Time(text), at, formula.ForTime, s.Verb.Name)
 		rd.betweenWord = word
 	case slices.Contains(leavesOut, word) && s.Verb.Takes(formula.OptWith) && len(s.With) == 0:
 		rd.readWithout(s, pair.Value)
@@ -517,19 +535,26 @@ func (rd *Reader) unknownOption(s *formula.Step, pair reading.Pair) {
 // list, apart from its weights: its allergens and cautions count. It reports whether words
 // name one.
 func (rd *Reader) fatOfStep(s *formula.Step, key, text string, at source.Place) bool {
-	name, _, _ := strings.Cut(text, ",") // "peanut oil, 3 inches deep"
-	in := &formula.Ingredient{Part: s.Part, Name: strings.TrimSpace(name), Place: at, Apart: true}
-	in.Amount = formula.Amount{Open: true, Given: formula.Given{Place: at}}
-	it, _, ok := rd.Find(in)
-	if !ok || it.Class != larder.ClassFat || s.Part.Kind != formula.Dough {
+	var fats []*formula.Ingredient
+	for _, name := range said.Fats(text) { // "2 quarts canola oil or shortening"
+		in := &formula.Ingredient{Part: s.Part, Name: name, Place: at, Apart: true}
+		in.Amount = formula.Amount{Open: true, Given: formula.Given{Place: at}}
+		in.Item, _, _ = rd.Find(in)
+		if in.Item != nil && in.Item.Class == larder.ClassFat {
+			fats = append(fats, in)
+		}
+	}
+	if len(fats) == 0 || len(fats) < len(said.Fats(text)) || s.Part.Kind != formula.Dough {
 		if key == "fat" || key == "oil" {
 			rd.keepAside(s, key, text, at)
 		}
 		return key == "fat" || key == "oil"
 	}
 	s.Note = strings.TrimSpace(s.Note + " in " + text)
-	if in.Item = it; ingredients.Named(s.Part, in.Name) == nil {
-		s.Part.Ingredients = append(s.Part.Ingredients, in)
+	for _, in := range fats {
+		if ingredients.Named(s.Part, in.Name) == nil {
+			s.Part.Ingredients = append(s.Part.Ingredients, in)
+		}
 	}
 	rd.FatApart(at, text, "cooked")
 	return true
@@ -541,7 +566,13 @@ func (rd *Reader) readWhere(s *formula.Step, pair reading.Pair, text string, at 
 	way, isWay := findWay(s.Verb, text)
 	place := placeAmong(text)
 	yes, isCover := around.Cover(text)
-	_, isTin := said.TinSize(text)
+	h := said.HumidityIn(text)
+	if h != "" && s.Verb.Takes(formula.OptHumidity) && !s.Humidity.Set {
+		s.Humidity, _ = rd.QuantityText(h, at, formula.ForPercent, s.Verb.Name)
+		rd.Assumed(at, fmt.Sprintf("%q is read as humidity = %q", text, h))
+		return true
+	}
+	_, isTin := tins.Size(text)
 	switch {
 	case isWay && s.Verb.Takes(formula.OptBy) && s.Way == nil:
 		s.Way = way

@@ -17,6 +17,7 @@ import (
 	"forebake/engine/said"
 	"forebake/engine/said/turns"
 	"forebake/engine/said/unread"
+	"forebake/engine/said/work"
 	"forebake/engine/source"
 )
 
@@ -25,10 +26,12 @@ type Reader struct {
 	ingredients.Reader
 	Uses    []Use               // parts that steps may name, to be looked up at the end
 	Withs   []Use               // ingredients named by steps
+	Blocks  []string            // the names of the parts of the formula
 	Layered *formula.Ingredient // of the dough's list, what is folded in: "butter, for laminating"
 
 	turnsLater  bool                   // a later step of the part folds the dough
 	firstRise   bool                   // a proof, after which the dough is worked and left again
+	lastRise    bool                   // the last wait of what is shaped, before the oven
 	after       []func() *formula.Step // what the step that is read stands for besides itself
 	between     formula.Given          // the wait between its folds
 	betweenWord string
@@ -63,6 +66,7 @@ func (rd *Reader) ReadSteps(p *formula.Part, e hclsyntax.Expression) {
 		s := &block[i]
 		s.Part, s.Index = p, len(p.Steps) // a step that does not read leaves no gap
 		rd.turnsLater, rd.firstRise = i < lastTurn, p.Kind == formula.Dough && risesAgain(items[i:])
+		rd.lastRise = p.Kind == formula.Dough && risesLast(items, i)
 		rd.after, rd.between = nil, formula.Given{}
 		if rd.readStep(s, item) {
 			p.Steps = append(p.Steps, s)
@@ -185,9 +189,7 @@ func (rd *Reader) readStep(s *formula.Step, e hclsyntax.Expression) bool {
 		case s.Verb != nil && said.OtherOption(pair.Key) != "":
 			words[i] = formula.StepWord{}
 		case s.Verb != nil:
-			rd.Fault(pair.Place,
-				"a step does one thing: %q stands beside %q; give it a line of its own", pair.Key,
-				s.Verb.Name)
+			rd.secondVerb(s, word, pair)
 		default:
 			s.Verb, s.Place, s.Way, s.Word = word.Verb, pair.Place, word.Way, pair.Key
 			afterwards := word.Afterwards != nil && s.IsAfterHeat()
@@ -273,7 +275,8 @@ func (rd *Reader) isNumber(e hclsyntax.Expression) bool {
 	_, _, whole := rd.Values().WholeNumber(e)
 	text, _, ok := rd.Literal(e)
 	_, times := said.Times(text)
-	return whole || ok && (said.Whole(text) || times)
+	_, counted := said.CountIn(text)
+	return whole || ok && (said.Whole(text) || times || counted)
 }
 
 // noVerb reports a step without a verb.
@@ -337,6 +340,7 @@ func (rd *Reader) readOwnValue(s *formula.Step, e hclsyntax.Expression) {
 		if text, at, ok := rd.Text(e, what); ok {
 			s.Words = text
 			rd.tinInWords(s, text, at)
+			rd.thicknessIn(s, text, at)
 			if said.Waits(text) {
 				rd.Fault(at, "%s: the wait in %q is a step of its own: write { rest = \"?\" } or "+
 					"{ chill = \"?\" } with its time, after this one", what, text)
@@ -372,11 +376,10 @@ func (rd *Reader) readOwnQuantity(s *formula.Step, e hclsyntax.Expression) {
 	}
 	if text, at, ok := rd.Literal(e); ok && s.Verb.Turns() && !quantity.IsPlain(text) {
 		switch {
-		case rd.readFolds(s, text, at), rd.readTurns(s, text, at):
+		case rd.foldsDuring(s, text, at), rd.readFolds(s, text, at), rd.readTurns(s, text, at):
 			return
-		case rd.foldsDuring(s, text, at):
-			return
-		case turns.Is(text), turns.Is(said.Key(s.Word) + " " + text): // { punch = "down" }
+		case turns.Is(text), turns.Is(said.Key(s.Word) + " " + text), // { punch = "down" }
+			work.Once(s.Word) && said.NoFigure(text), formula.SameName(text, "once"):
 			s.Measure = values.BareCount(1, at)
 			s.Measure.Text = text
 			return
@@ -413,6 +416,7 @@ func (rd *Reader) readOwnQuantity(s *formula.Step, e hclsyntax.Expression) {
 		}
 		rd.Within(g, 0, formula.MaxMinutes,
 			"a step of more than 60 days is not read; write 60 days at the most")
+	case rd.tooThick(s, g):
 	default:
 		s.Measure = g
 	}

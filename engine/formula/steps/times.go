@@ -57,6 +57,9 @@ var signTimes = []signTime{
 	{func(s *formula.Step) bool { return !s.Verb.Waits() && !s.Verb.Heats() }, anySign,
 		hours(1.0/60, 15.0/60), usage},
 	{func(s *formula.Step) bool {
+		return s.Verb.Cools() && s.Stands() == nil && s.To.Set && s.To.Lo >= warmestRoomC
+	}, anySign, hours(10.0/60, 1), "to lukewarm and no further: " + usage},
+	{func(s *formula.Step) bool {
 		return s.Verb.Cools() && s.Stands() == nil
 	}, anySign, hours(1, 4), usage},
 }
@@ -117,7 +120,7 @@ func (rd *Reader) saidTime(s *formula.Step, e hclsyntax.Expression) bool {
 	if !ok || said.PlainTime(text) {
 		return false
 	}
-	if sponge.Of(text).Named && rd.readSponge(s, text, at) {
+	if sponge.Of(text).Named && rd.readSponge(s, text, at) || rd.turnedTime(s, text, at) {
 		return true
 	}
 	if sum, ok := said.Sum(text); ok && s.Verb.Mixes() {
@@ -161,7 +164,7 @@ func (rd *Reader) saidTime(s *formula.Step, e hclsyntax.Expression) bool {
 			rd.Assumed(at, fmt.Sprintf("%q is read as to = %q", text, t))
 			text = strings.Trim(strings.Replace(text, t, "", 1), " ,;()")
 			s.Sign, s.Manner = &formula.Sign{Text: text, At: at}, text
-		} else if to := said.Until(text); to != "" && s.Verb.Takes(formula.OptTo) {
+		} else if to := coolsTo(s, text); to != "" && s.Verb.Takes(formula.OptTo) {
 			s.To, _ = rd.QuantityText(to, at, formula.ForTemperature, s.Verb.Name)
 			s.To.Text = text
 			rd.Assumed(at, fmt.Sprintf("%q is read as to = %q", text, to))
@@ -177,7 +180,7 @@ func (rd *Reader) saidTime(s *formula.Step, e hclsyntax.Expression) bool {
 	}
 	s.Manner = rest
 	if _, why := said.Which(rest, rd.Names(s)); why == "" && s.Verb.Mixes() &&
-		len(s.With) == 0 { // "in the butter, 5 min"
+		len(s.With) == 0 && !said.IsSpeed(rest) { // "in the butter, 5 min"
 		rd.Withs = append(rd.Withs, Use{Step: s, Name: rest, Place: at})
 		rd.Assumed(at, fmt.Sprintf("%q is read as with = %q", text, rest))
 	} else if len(s.With) == 0 {
@@ -328,8 +331,8 @@ func (rd *Reader) namesOwn(s *formula.Step, text string, at source.Place) bool {
 }
 
 // sideways are words for how wide or long a sheet is, and not how thick.
-var sideways = spelling.Pattern(`(?i)^\d[\d./½¼¾ ]*[- ]?(?:inch(?:es)?|in|cm|mm|") ` +
-	`(?:wide|long|across)\b`)
+var sideways = spelling.Pattern(`(?i)(?:^|[\pL ] )\d[\d./½¼¾ ]*[- ]?(?:inch(?:es)?|in|cm|mm|") ` +
+	`(?:wide|long|across|square|circle|diameter|on a side)\b`)
 
 // SaidArea reads a sheet that is given as length by width, or answers a side that is, and reports
 // whether it did.
@@ -342,7 +345,9 @@ func (rd *Reader) SaidArea(s *formula.Step, e hclsyntax.Expression, own bool, wh
 	if one, ok := said.LengthIn(text); ok && !isArea && !(own && sideways().MatchString(text)) {
 		g, ok := rd.QuantityText(one, at, formula.ForLength, what)
 		if g.Text = one; ok && own {
-			s.Measure = g
+			if !rd.tooThick(s, g) {
+				s.Measure = g
+			}
 		} else if ok {
 			s.Wide = &g
 		}

@@ -14,6 +14,7 @@ import (
 	"forebake/engine/reading"
 	"forebake/engine/said"
 	"forebake/engine/said/turns"
+	"forebake/engine/said/work"
 	"forebake/engine/source"
 	"forebake/engine/spelling"
 )
@@ -73,6 +74,10 @@ func (rd *Reader) stepWord(s *formula.Step, pair reading.Pair) formula.StepWord 
 		rd.Assumed(at, fmt.Sprintf("%s = %q is read as turned round, and not as a fold", pair.Key,
 			text))
 		return formula.StepNamed(formula.HandleVerb.Name)
+	case rd.turnsBlock(word, text):
+		rd.Assumed(at, fmt.Sprintf("%s = %q is read as { fill = %[2]q }, and its turns", pair.Key,
+			text))
+		return formula.StepNamed("enclose")
 	case word != (formula.StepWord{}):
 	case said.Covering(first): // with a thing that covers, or with what is eaten
 		return rd.covering(pair.Place, first, text)
@@ -156,8 +161,16 @@ func (rd *Reader) settleVerb(s *formula.Step, own hclsyntax.Expression) {
 	}
 	text, at, ok := rd.Literal(own)
 	switch {
+	case rd.lastRise && work.Rises(s.Word):
+		s.Verb = formula.ProofVerb
+		rd.Assumed(s.Place, s.Word+" of what is shaped is read as the last rise, a proof")
+		return
 	case !ok:
 		return
+	case s.Verb.Coils() && said.InRounds(text) && !s.IsAfterHeat():
+		s.Verb = formula.ShapeVerb
+	case s.Verb.Coils() && s.IsAfterHeat() && rd.blockIn(text) != "":
+		s.Verb = formula.BrushVerb
 	case s.Verb.Coils() && said.RolledOut(text):
 		s.Verb = formula.SheetVerb
 	case s.Verb.Coils() && s.IsAfterHeat() && rd.TossedIn(text) != "":
@@ -378,22 +391,7 @@ func (rd *Reader) readLayers(s *formula.Step, text string, at source.Place) {
 	if !ok {
 		n = 0
 	}
-	for range n {
-		rd.after = append(rd.after,
-			func() *formula.Step {
-				return &formula.Step{Part: s.Part, Verb: formula.SheetVerb, Place: s.Place,
-					OpenOwn: true}
-			},
-			func() *formula.Step {
-				return &formula.Step{Part: s.Part, Verb: formula.FoldVerb, Place: s.Place,
-					Measure: values.BareCount(1, at)}
-			}, func() *formula.Step {
-				if !rd.between.Set {
-					return nil
-				}
-				return s.Standing(rd.between, rd.betweenWord)
-			})
-	}
+	rd.turnsAfter(s, n, at)
 	says := fmt.Sprintf("{ fill = %q }, then { sheet = \"?\" } and { fold = 1 } %d times",
 		p.Name, n)
 	if n == 0 || rest != "" {

@@ -4,29 +4,17 @@ import (
 	"regexp"
 	"strings"
 
+	"forebake/engine/said"
 	"forebake/engine/spelling"
 )
 
-// measuresAbroad are words of other languages for measures and counts that
-// stand behind a number, with the English ones. Common practice, no source.
-// A Würfel of fresh yeast is 42 g in Germany.
-var measuresAbroad = []struct {
-	words   func() *regexp.Regexp
-	english string
-}{
-	{abroadAt(`c(?:uill(?:[èe]re)?s?)?\.? ?à ?(?:s\b\.?|soupe)|c\. ?s\.|cucchiai(?:o|ata)?|` +
-		`cucharadas?|msk|spsk|rkl|łyżk[aię]|ess?löffel|essl\.`), "tbsp"},
-	{abroadAt(`c(?:uill(?:[èe]re)?s?)?\.? ?à ?(?:c\b\.?|caf[ée])|c\. ?c\.|cucchiain[oi]|` +
-		`cucharaditas?|tsk|łyżeczk[aię]|tee?löffel|teel\.|tl|TL`), "tsp"},
-	{abroadAt(`pinc[ée]es?|prisen?|pizzic[oh]i?|pizcas?|szczypt[aę]|nypa|knivspids|knsp\.?|` +
-		`msp\.?|messerspitzen?`), "pinch"},
-	{abroadAt(`pck\.?|pckg\.?|päckchen|packung|bustin[ae]|sobres?|pose|pak(?:ke|je)|torebk[ai]|` +
-		`opakowani[ea]|påse`), "packet"},
-	{abroadAt(`würfel(?: frische)? hefe`), "x 42 g fresh yeast"},
-	{abroadAt(`verres?|bicchier[ei]|vasos?|szklank[ai]|stakan[a]?`), "glass"},
-	{abroadAt(`st(?:ü|ue)ck|stk\.?|st\.|st\b|pcs?\.?|piezas?|pezz[io]|` +
-		`pi[èe]ces?|szt\.?|sztuk[ai]?|kpl|nos?\.?`), ""},
-}
+// measuresAbroad find the words of said.Abroad behind a number.
+var measuresAbroad = func() (out []func() *regexp.Regexp) {
+	for _, m := range said.Abroad {
+		out = append(out, abroadAt(m.Words))
+	}
+	return out
+}()
 
 func abroadAt(words string) func() *regexp.Regexp {
 	return spelling.Pattern(`^(` + numberForm + `(?: ?(?:-|–|to) ?` + numberForm + `)?) ?(?:` +
@@ -65,9 +53,9 @@ func english(text string) (out, percent string) {
 	if rest, found := strings.CutPrefix(text, "about "); found {
 		lead, text = "about ", rest
 	}
-	for _, m := range measuresAbroad {
-		if at := m.words().FindStringSubmatchIndex(strings.ToLower(text)); at != nil {
-			text = text[:at[3]] + " " + m.english + " " + text[min(at[1], len(text)):]
+	for i, words := range measuresAbroad {
+		if at := words().FindStringSubmatchIndex(strings.ToLower(text)); at != nil {
+			text = text[:at[3]] + " " + said.Abroad[i].English + " " + text[min(at[1], len(text)):]
 			text = strings.Join(strings.Fields(text), " ")
 			break
 		}

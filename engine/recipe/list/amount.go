@@ -8,7 +8,7 @@ import (
 
 	"forebake/engine/larder"
 	"forebake/engine/quantity"
-	"forebake/engine/said"
+	"forebake/engine/said/tins"
 	"forebake/engine/spelling"
 )
 
@@ -521,7 +521,7 @@ func Tin(text string) (tin, count string) {
 			strings.TrimSpace(m[2])})
 	}
 	for _, m := range append(all, tinForm().FindAllStringSubmatch(text, -1)...) {
-		if _, sized := said.TinSize(m[2]); !sized {
+		if _, sized := tins.Size(m[2]); !sized {
 			continue
 		}
 		if n := numberWords[strings.ToLower(m[1])]; n != "" {

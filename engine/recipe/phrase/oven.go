@@ -5,14 +5,18 @@ import (
 
 	"forebake/engine/quantity"
 	"forebake/engine/recipe/list"
+	"forebake/engine/said/oven"
 	"forebake/engine/spelling"
 )
 
 var (
 	coreForm = spelling.Pattern(`(?i)(?:internal|core|cent(?:re|er)s?|middle|inside|thermometer|` +
 		`registers?|reads?|reach(?:es)?)[^.]{0,40}?(\d{2,3} ?(?:°|º|˚|deg(?:rees)?)? ?[CF])\b`)
-	gasMark  = spelling.Pattern(`(?i)\bgas(?: mark)? ?(\d)\b`)
-	fanForm  = spelling.Pattern(`(?i)(\d{2,3}) ?[°º˚]? ?([CF])? ?(?:\(?fan\)?|\(?convection\)?)`)
+	gasMark = spelling.Pattern(`(?i)\bgas(?: mark)? ?(\d)\b`)
+	// fanForm is "160 C fan", "160 C (fan)" or "fan 160 C"; "180 C (fan 160 C)" has one of them.
+	fanForm = spelling.Pattern(`(?i)(\d{2,3}) ?[°º˚]? ?([CF])? ?(?:(?:` + oven.FanWords + `)\b|` +
+		`\((?:` + oven.FanWords + `)\))|` +
+		`\b(?:` + oven.FanWords + `)(?: oven)?:?(?: at| to)? ?(\d{2,3}) ?[°º˚]? ?([CF]\b)?`)
 	bareOven = spelling.Pattern(`(?i)(?:\bat|@|\bbake|\bto|\boven) (\d{3})\b`)
 )
 
@@ -57,7 +61,7 @@ func Oven(r list.Reader, text string) (t, says string, fan bool) {
 		}
 	}
 	if m := fanForm().FindStringSubmatch(text); m != nil {
-		return m[1] + " " + strings.ToUpper(firstOf(m[2], r.Scale, "C")), "", true
+		return m[1] + m[3] + " " + strings.ToUpper(firstOf(m[2]+m[4], r.Scale, "C")), "", true
 	}
 	return "", "", false
 }

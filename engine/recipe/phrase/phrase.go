@@ -394,7 +394,7 @@ func lengthUnit(u string) string {
 	return strings.ToLower(u)
 }
 
-// Sheet reads how thick a dough is rolled, and the longer side of a rectangle with the words that say
+// Sheet reads how thick a dough is rolled, and the longer side of a rectangle with the words for
 // it. Each is "" where the text does not say.
 func Sheet(text string) (thick, wide, area string) {
 	rest := text
@@ -545,7 +545,8 @@ var (
 	apart = spelling.Pattern(`(?i)\b(` + anyNumber +
 		`)[ -]?(hour|hr|h|minute|min)(?:s|ly)?[ -]?(?:rests? |in )?(?:intervals?|apart|between)\b`)
 	again = spelling.Pattern(`(?i)\b(once|twice|thrice|(?:(two|three|four|five|six|` +
-		`\d)(?: more)? (?:times|sets|rounds|lots))|repeat (?:[\w ]{0,20}?)?(two|three|four|five|\d))\b`)
+		`\d)(?: more)? (?:times|sets|rounds|lots))|repeat (?:[\w ]{0,20}?)?` +
+		`(two|three|four|five|\d))\b`)
 )
 
 // Interval is the time between steps that are done again: "every half hour", "30 minutes apart"; ""

@@ -1,4 +1,4 @@
-# From a plain text: 2 things not read, 13 questions or guesses besides. Each stands in a comment at its place.
+# From a plain text: 1 thing not read, 13 questions or guesses besides. Each stands in a comment at its place.
 # what kind of part is "quark layer"? read as a filling
 # what kind of part is "apricots"? read as a filling
 formula "Apricot streusel slices" {
@@ -27,7 +27,6 @@ formula "Apricot streusel slices" {
       { proof = "15 min", at = "room" },   # not said where: read as the room
       # Bake at 200 °C top and bottom heat (fan: 180 °C) for about 35 minutes
       { bake = "35 min", at = "200 C" },
-      # not read in it: 180 °C
       # not read: Cut into 20 slices when cold
     ]
   }

@@ -1,4 +1,4 @@
-# From a plain text: 3 things not read, 9 questions or guesses besides. Each stands in a comment at its place.
+# From a plain text: 2 things not read, 9 questions or guesses besides. Each stands in a comment at its place.
 # not read: Zutaten fuer 14 Stueck
 formula "NUSSSCHNECKEN" {
 
@@ -26,7 +26,6 @@ formula "NUSSSCHNECKEN" {
       { pan = "lay on a tray" },
       { proof = "15 min", at = "room" },   # not said where: read as the room
       { bake = "20 min", at = "180 C" },
-      # not read in it: 160 °C
       { brush = "icing" },
     ]
   }

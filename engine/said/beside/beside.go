@@ -155,13 +155,45 @@ func Heaped(text string) (out string, ok bool) {
 	return quantity.Heaped(m[2], m[1], m[3])
 }
 
-var eachOf = spelling.Pattern(`(?i)^(\d+)(?: pieces)?,? (?:at |of )?(?:about |around |roughly |` +
-	`ca\.? |at )?(\d[\d.,]* ?(?:g|oz))(?: each| apiece)?$`)
+var eachOf = spelling.Pattern(`(?i)^(\d+)(?: (?:equal )?(?:pieces?|pezzi|piezas|pedaços|stücke?|` +
+	`pièces|rolls|buns|balls|portions?|palline|boules|bolas|kugeln|bitar|stykker|x))?,? ` +
+	`(?:(?:at|of|x|da|di|de|à|von|zu|å|av|af) )?(?:about |around |roughly |` +
+	`ca\.? |circa |etwa |env(?:iron|\.) |at )*(\d[\d.,/]*(?: \d/\d)? ?(?:g|grams?|gr|oz))` +
+	`(?: each| apiece| l'uno| cad(?:auno|a una?)| chacune?| je)?$`)
 
 // EachOf writes pieces with their weight as one text that is read: "10,
 // about 95 g each" is "10 pieces of 95 g". Others stay.
 func EachOf(text string) string {
 	return eachOf().ReplaceAllString(strings.TrimSpace(text), "$1 pieces of $2")
+}
+
+var both = spelling.Pattern(`(?i)^(?:about )?([\d.,]+ ?%)[,;]? ?(?:\(|/|=|or|i\.e\.)? ?` +
+	`(\d[\d.,]* ?(?:g|kg|ml|l|oz|lbs?))\)?$`)
+
+// Both gives the weight of an amount that is written as baker's percent
+// and as a weight: "100 %, 500 g".
+func Both(text string) (out string, ok bool) {
+	m := both().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return "", false
+	}
+	_, fault := quantity.Read(m[2], quantity.Of(quantity.Mass, quantity.Volume))
+	return m[2], fault == nil
+}
+
+var orEnough = spelling.Pattern(`(?i)^(.*\d.*?),? \(?or (?:as much as|enough|whatever|as|more|` +
+	`less|` +
+	`until|to taste|so)\b[^\d]*$`)
+
+// OrEnough reads an amount that the baker may change by eye: "5 tbsp, or
+// enough to pipe".
+func OrEnough(text string) (out string, ok bool) {
+	m := orEnough().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return "", false
+	}
+	_, fault := quantity.Read(m[1], quantity.Amounts)
+	return m[1], fault == nil
 }
 
 var cubic = spelling.Pattern(`(?i)^(\d+) ?cc\.?$`)

@@ -9,11 +9,17 @@ import (
 	"forebake/engine/spelling"
 )
 
+// FanWords are words for the moving air of an oven. Common practice, no source.
+const FanWords = `fan|convection|fan[ -]oven|fan-forced|umluft|hei(?:ß|ss)luft|` +
+	`varmluft(?:sugn)?|chaleur tournante|(?:forno )?ventilat[oa]|con ventilador|ventilad[oa]|` +
+	`ventilée?|konvektion`
+
 var (
 	// asides are the same heat of a fan, or on the scale of a gas oven, beside one in degrees.
-	asides = spelling.Pattern(`(?i)[,;/( ]*(?:\b(?:fan|umluft|convection|varmluft)(?: oven)?:? ?` +
-		`\d{2,3}` +
-		` ?°? ?[CF]?\b|/ ?\d{2,3} ?°? ?[CF]? ?(?:fan|convection)\b|\b(?:fan off|no fan)\b|` +
+	asides = spelling.Pattern(`(?i)[,;/( ]*(?:\b(?:` + FanWords + `)(?: oven)?:? ?` +
+		`\d{2,3} ?°? ?[CF]?\b|[/,(] ?\d{2,3} ?°? ?[CF]? ?(?:fan|convection|umluft)\b|` +
+		`\b(?:fan off|no fan|conventional(?: oven)?|statico|chaleur statique|` +
+		`ober-?/?unterhitze)(?:\b|$)|` +
 		`\b(?:gas(?: mark)?|th\.?|thermostat) ?\d{1,2}(?:[./]\d)?\b)[ )]*`)
 	// lands write degrees that are Celsius there.
 	lands = spelling.Pattern(`(?i)^(\d{2,3}(?: ?(?:-|–|bis|à) ?\d{2,3})?) ?` +
@@ -69,9 +75,7 @@ func Falling(text string, oven bool) (from, to string, ok bool) {
 	return a.Text, b.Text, fault1 == nil && fault2 == nil && a.Lo > b.Hi
 }
 
-var fanned = spelling.Pattern(`(?i)^(.*\d ?°? ?[CF]?),? ?\(?(?:fan|convection|fan oven|` +
-	`fan-forced|umluft|heißluft|heissluft|varmluft|varmluftsugn|chaleur ` +
-	`tournante|ventilato|forno ventilato|air)\)?$`)
+var fanned = spelling.Pattern(`(?i)^(.*\d ?°? ?[CF]?),? ?\(?(?:` + FanWords + `|turbo|air)\)?$`)
 
 // Fanned reads a temperature of a fan oven: "180 C fan".
 func Fanned(text string) (temperature string, ok bool) {

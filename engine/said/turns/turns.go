@@ -108,6 +108,10 @@ var turns = map[string]bool{"letter": true, "letter turn": true, "letter fold": 
 // Is reports whether words are one turn of a laminated dough.
 func Is(words string) bool {
 	words = strings.ToLower(strings.TrimSpace(words))
+	if i := strings.IndexAny(words, ",;("); i > 0 { // "single turn (3 fold)", "in three, seal"
+		words = strings.TrimSpace(words[:i])
+	}
+	words, _, _ = strings.Cut(strings.TrimPrefix(words, "fold "), " like ")
 	for _, one := range []string{"one ", "a ", "1 "} {
 		words = strings.TrimPrefix(words, one)
 	}

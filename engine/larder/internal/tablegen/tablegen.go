@@ -75,6 +75,7 @@ var hazards = map[string]struct {
 	"nutmeg": {"HazardNutmeg", true}, "nitrite": {"HazardNitrite", true},
 	"bromate": {"HazardBromate", true}, "glycyrrhizin": {"HazardLiquorice", true},
 	"lectin": {"HazardLectin", false}, "raw elderberry": {"HazardElderberry", false},
+	"frozen berries": {"HazardBerries", false}, "raw juice": {"HazardJuice", false},
 	"raw cassava": {"HazardCassava", false},
 	"sprouts":     {"HazardSprouts", false}, "caustic": {"HazardCaustic", false},
 	"no food": {"HazardNoFood", false},

@@ -1,4 +1,6 @@
-package said
+// Package tins reads the names of tins: how many there are, and the size
+// that a name tells. It knows no formula.
+package tins
 
 import (
 	"math"
@@ -6,6 +8,7 @@ import (
 
 	"forebake/engine/figure"
 	"forebake/engine/quantity"
+	"forebake/engine/said"
 	"forebake/engine/spelling"
 )
 
@@ -41,15 +44,15 @@ var loafTins = map[string][3]figure.Interval{
 	"2": {{Lo: 200, Hi: 245}, {Lo: 100, Hi: 135}, {Lo: 60, Hi: 85}},
 }
 
-// TinSize reads the size in a tin's name: "9x5 inch loaf tin", "23 cm square tin", "9-inch
+// Size reads the size in a tin's name: "9x5 inch loaf tin", "23 cm square tin", "9-inch
 // round". Two sides without a unit are inches where they can be nothing else.
-func TinSize(name string) (t Tin, ok bool) {
+func Size(name string) (t Tin, ok bool) {
 	if !strings.ContainsAny(name, "0123456789./½¼¾") {
 		return t, false
 	}
 	kind := quantity.Of(quantity.Length)
 	read := func(number, unit string) figure.Interval {
-		q, fault := quantity.Read(strings.TrimSpace(number)+" "+inchWord(unit), kind)
+		q, fault := quantity.Read(strings.TrimSpace(number)+" "+said.InchWord(unit), kind)
 		if fault != nil {
 			return figure.Interval{}
 		}
@@ -92,7 +95,7 @@ func TinSize(name string) (t Tin, ok bool) {
 		t.Sides = loafTins[m[1]]
 		return t, true
 	}
-	one, isOne := LengthIn("a " + rest)
+	one, isOne := said.LengthIn("a " + rest)
 	if !isOne || !tinWord().MatchString(rest) && !roundTin().MatchString(rest) {
 		return Tin{}, false
 	}
@@ -118,9 +121,9 @@ func TinSize(name string) (t Tin, ok bool) {
 // otherWord is a word that is no unit of length: "triangles" in "triangles 9 x 28 cm".
 var otherWord = spelling.Pattern(`(?i)\b(?:(?:mm|cm|in|inch|inches|x|by|a|an|the)\b|([a-z]{3,}))`)
 
-// NamesTin reports whether words with a size may mean a tin, "9x13 inch", and not the pieces
+// Named reports whether words with a size may mean a tin, "9x13 inch", and not the pieces
 // that are cut to it: "triangles 9 x 28 cm, rolled".
-func NamesTin(text string) bool {
+func Named(text string) bool {
 	if tinWord().MatchString(text) || roundTin().MatchString(text) || pounds().MatchString(text) {
 		return true
 	}
@@ -177,25 +180,24 @@ func (t Tin) Text() string {
 }
 
 var severalTins = spelling.Pattern(`(?i)^(?:into |in )?(?:(\d+|two|three|four|six)(?: ?(?:x|×) ?|` +
-	` ))((?:\d[\d./½]* ?-?(?:lb|g|kg)\b.*|\d[\d./½]*[ -]?(?:cm|in|inch) (?:round|square|spring|` +
+	` )(?:(?:well|greased|buttered|lined|oiled|floured|paper-lined|parchment-lined|` +
+	`and) )*)((?:\d[\d./½]* ?-?(?:lb|g|kg)\b.*|\d[\d./½]*[ -]?(?:cm|in|inch) (?:round|square|` +
+	`spring|` +
 	`cake|deep).*|\d[\d.]* ?(?:x|×|by) ?\d.*|[a-z][a-z -]*)\b(?:tin|pan|mould|mold|dish|tray|` +
-	`case)(?:e?s)?)$`)
+	`case)(?:e?s)?)(?:,[^\d]*)?$`)
 
-// Tins reads how many tins words name, and the name of one: "2 x 2lb loaf tins". The count
+// Several reads how many tins words name, and the name of one: "2 x 2lb loaf tins". The count
 // is 0 where none is said.
-func Tins(text string) (n float64, name string) {
+func Several(text string) (n float64, name string) {
 	text = strings.TrimSpace(text)
-	var m []string
-	if mayHold(text, "tin", "pa", "mould", "mold", "dish", "tray", "case") {
-		m = severalTins().FindStringSubmatch(text)
-	}
+	m := severalTins().FindStringSubmatch(text)
 	if m == nil {
 		return 0, strings.TrimPrefix(strings.TrimPrefix(text, "into "), "in ")
 	}
 	count := m[1]
-	if digit := numbers[strings.ToLower(count)]; digit != "" {
+	if digit := said.NumberWord(count); digit != "" {
 		count = digit
 	}
-	n, _ = Count(count)
+	n, _ = said.Count(count)
 	return n, strings.TrimSuffix(m[2], "s")
 }

@@ -1,4 +1,5 @@
-package expr
+// Package subject reads what a rule, a caution or a figure is about: on = "dough".
+package subject
 
 import (
 	"fmt"
@@ -19,16 +20,16 @@ type Subject struct {
 	Verbs []string       // of steps; none for every step
 	Kinds []formula.Kind // of parts; none for every part
 
-	names []string // that stand for the subject in an expression: "dough", "part"
+	Names []string // that stand for the subject in an expression: "dough", "part"
 }
 
 // HowOn says how a subject is written.
 const HowOn = `add on = "dough", or another part kind, step verb, "ingredient" or "formula"`
 
-// ReadSubject reads on = "dough", or a list of part kinds or step verbs,
+// Read reads on = "dough", or a list of part kinds or step verbs,
 // for a block of that type. Where the attribute names no subject it gives
 // nil and records why.
-func ReadSubject(r *reading.Reader, a *hclsyntax.Attribute, block string) *Subject {
+func Read(r *reading.Reader, a *hclsyntax.Attribute, block string) *Subject {
 	if a == nil {
 		return nil
 	}
@@ -40,7 +41,7 @@ func ReadSubject(r *reading.Reader, a *hclsyntax.Attribute, block string) *Subje
 		r.Fault(r.Place(a.Expr.Range()), "on is empty; %s", HowOn)
 		return nil
 	}
-	s, at, fault := NewSubject(words, block)
+	s, at, fault := New(words, block)
 	if fault != "" {
 		r.Fault(places[at], "%s", fault)
 		return nil
@@ -48,9 +49,9 @@ func ReadSubject(r *reading.Reader, a *hclsyntax.Attribute, block string) *Subje
 	return s
 }
 
-// NewSubject makes the subject of a block of that type. fault says what
+// New makes the subject of a block of that type. fault says what
 // is wrong with the word at a place of the list; "" for nothing.
-func NewSubject(words []string, block string) (s *Subject, at int, fault string) {
+func New(words []string, block string) (s *Subject, at int, fault string) {
 	s = &Subject{Words: words}
 	all := false
 	for i, word := range words {
@@ -68,9 +69,9 @@ func NewSubject(words []string, block string) (s *Subject, at int, fault string)
 	if all {
 		s.Verbs, s.Kinds = nil, nil
 	}
-	s.names = []string{facts.OnNames[s.On]}
-	if own := words[0]; len(words) == 1 && own != s.names[0] {
-		s.names = []string{own, s.names[0]}
+	s.Names = []string{facts.OnNames[s.On]}
+	if own := words[0]; len(words) == 1 && own != s.Names[0] {
+		s.Names = []string{own, s.Names[0]}
 	}
 	return s, 0, ""
 }

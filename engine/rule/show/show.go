@@ -1,4 +1,6 @@
-package rule
+// Package show prints the figures of facts as a finding carries them: the value in words, with its
+// unit, rounded to its error. It knows no rule.
+package show
 
 import (
 	"fmt"
@@ -11,8 +13,8 @@ import (
 	"forebake/engine/quantity"
 )
 
-// SubjectName names a subject: dough "knots", sugar in dough "knots".
-func SubjectName(x facts.Subject) string {
+// Subject names a subject: dough "knots", sugar in dough "knots".
+func Subject(x facts.Subject) string {
 	switch x.On {
 	case facts.OnPart:
 		return fmt.Sprintf("%s %q", x.Part.Kind, x.Part.Name)
@@ -29,7 +31,7 @@ func SubjectName(x facts.Subject) string {
 // Figure gives a fact's value as a finding carries it.
 func Figure(name string, f *facts.Fact, v *facts.Value) finding.Figure {
 	fig := finding.Figure{
-		Name: name, Label: label(f), Shown: Show(f, v), Value: v.Mid, Low: v.Lo, High: v.Hi,
+		Name: name, Label: Label(f), Shown: Fact(f, v), Value: v.Mid, Low: v.Lo, High: v.Hi,
 		Unit: f.Unit, Numeric: f.Type == facts.Number, Kind: v.Origin.String(),
 	}
 	switch f.Type {
@@ -41,37 +43,37 @@ func Figure(name string, f *facts.Fact, v *facts.Value) finding.Figure {
 		if v.Absent {
 			fig.Value = math.NaN()
 		} else if v.Origin == figure.ByModel && v.Lo < v.Hi {
-			fig.Error = ShowRange(f, v)
+			fig.Error = Range(f, v)
 		}
 	}
 	return fig
 }
 
-// label is a fact's plain name: its own, else its name in words.
-func label(f *facts.Fact) string {
+// Label is a fact's plain name: its own, else its name in words.
+func Label(f *facts.Fact) string {
 	if f.Label != "" {
 		return f.Label
 	}
-	return plain(f.Name)
+	return Plain(f.Name)
 }
 
-// plain turns a name into words, without its unit.
-func plain(name string) string {
+// Plain turns a name into words, without its unit.
+func Plain(name string) string {
 	stem, _ := figure.SplitUnit(name)
 	return strings.ReplaceAll(stem, "_", " ")
 }
 
-// noFigure is shown for an unknown figure.
-const noFigure = "unknown"
+// NoFigure is shown for an unknown figure.
+const NoFigure = "unknown"
 
-// Show prints a fact's value with its unit, "about" if modelled.
-func Show(f *facts.Fact, v *facts.Value) string {
+// Fact prints a fact's value with its unit, "about" if modelled.
+func Fact(f *facts.Fact, v *facts.Value) string {
 	switch f.Type {
 	case facts.Text, facts.List:
 		if v.Absent {
-			return noFigure
+			return NoFigure
 		}
-		return words(v.Words)
+		return Words(v.Words)
 	case facts.YesNo:
 		switch {
 		case v.Lo == 1:
@@ -79,10 +81,10 @@ func Show(f *facts.Fact, v *facts.Value) string {
 		case v.Hi == 0 && !v.Absent:
 			return "no"
 		}
-		return noFigure
+		return NoFigure
 	}
 	if v.Absent {
-		return noFigure
+		return NoFigure
 	}
 	if facts.LimitsNothing(f, v) {
 		return "none"
@@ -94,13 +96,13 @@ func Show(f *facts.Fact, v *facts.Value) string {
 			return quantity.FormatInterval(mid, unit)
 		}
 		by, unit := longTime(mid.Lo, unit)
-		return "about " + quantity.Format(roundToError(by*mid.Lo, by*(iv.Hi-iv.Lo), unit), unit)
+		return "about " + quantity.Format(RoundToError(by*mid.Lo, by*(iv.Hi-iv.Lo), unit), unit)
 	}
-	return showInterval(v.Interval(), f.Unit)
+	return Interval(v.Interval(), f.Unit)
 }
 
-// showInterval prints a figure or a limit as a baker can see it.
-func showInterval(iv figure.Interval, unit string) string {
+// Interval prints a figure or a limit as a baker can see it.
+func Interval(iv figure.Interval, unit string) string {
 	iv, unit = facts.Seen(iv, unit)
 	return quantity.FormatInterval(iv, unit)
 }
@@ -114,11 +116,11 @@ func longTime(mid float64, unit string) (by float64, shownIn string) {
 	return 1, unit
 }
 
-// roundToError rounds a modelled figure to the power of ten within half
+// RoundToError rounds a modelled figure to the power of ten within half
 // the width of its error, keeping at least two digits. A temperature,
 // whose zero is arbitrary, is rounded to a degree at most. A number
 // without unit, such as a water activity near 1, keeps one digit more.
-func roundToError(x, width float64, unit string) float64 {
+func RoundToError(x, width float64, unit string) float64 {
 	if unit == "times" || unit == "log" { // no rise or count is known closer
 		return math.Round(10*x) / 10
 	}
@@ -143,36 +145,38 @@ func roundToError(x, width float64, unit string) float64 {
 	return math.Round(x/step) * step
 }
 
-// ShowRange prints a modelled figure's ends, rounded as its middle is.
-func ShowRange(f *facts.Fact, v *facts.Value) string {
+// Range prints a modelled figure's ends, rounded as its middle is.
+func Range(f *facts.Fact, v *facts.Value) string {
 	iv, unit := facts.Seen(figure.Interval{Lo: v.Lo, Hi: v.Hi}, f.Unit)
 	by, unit := longTime(v.Mid, unit)
-	return formatRange(figure.Interval{Lo: by * iv.Lo, Hi: by * iv.Hi}, unit)
+	return FormatRange(figure.Interval{Lo: by * iv.Lo, Hi: by * iv.Hi}, unit)
 }
 
-func formatRange(iv figure.Interval, unit string) string {
+// FormatRange prints the ends of an interval with a unit.
+func FormatRange(iv figure.Interval, unit string) string {
 	width := iv.Hi - iv.Lo
-	lo, hi := roundToError(iv.Lo, width, unit), roundToError(iv.Hi, width, unit)
+	lo, hi := RoundToError(iv.Lo, width, unit), RoundToError(iv.Hi, width, unit)
 	return quantity.FormatInterval(figure.Interval{Lo: lo, Hi: hi}, unit)
 }
 
-func words(list []string) string {
+// Words joins the items of a list; "none" for an empty one.
+func Words(list []string) string {
 	if len(list) == 0 {
 		return "none"
 	}
 	return strings.Join(list, ", ")
 }
 
-// ShowValue prints a value with its unit, and in brackets a model's
+// Value prints a value with its unit, and in brackets a model's
 // range; "-" where it is unknown.
-func ShowValue(v *facts.Value, unit string) string {
+func Value(v *facts.Value, unit string) string {
 	if v.Absent {
 		return "-"
 	}
 	f := &facts.Fact{Unit: unit}
-	text := Show(f, v)
+	text := Fact(f, v)
 	if v.Origin == figure.ByModel && v.Lo < v.Hi {
-		if ends := ShowRange(f, v); text != "about "+ends {
+		if ends := Range(f, v); text != "about "+ends {
 			text += " (" + ends + ")"
 		}
 	}

@@ -1,0 +1,267 @@
+package steps
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"github.com/hashicorp/hcl/v2/hclsyntax"
+
+	"forebake/engine/formula"
+	"forebake/engine/formula/values"
+	"forebake/engine/quantity"
+	"forebake/engine/reading"
+	"forebake/engine/said"
+	"forebake/engine/said/work"
+	"forebake/engine/source"
+)
+
+// This file reads what stands beside the verb of a step, or behind its figure, and means another
+// step, another option, or how the step is done.
+
+// mostTurns bounds the turns that one line can stand for.
+const mostTurns = 8
+
+// thickestSheetMM is over any thickness that a dough is rolled to, mm: more is one of its sides.
+const thickestSheetMM = 80
+
+// warmestRoomC is over what any room is, C: what cools to it is still lukewarm.
+const warmestRoomC = 30
+
+// risesLast reports whether a wait is the last of a dough that is shaped or in its tin, before it
+// is heated.
+func risesLast(items []hclsyntax.Expression, i int) bool {
+	v := verbOf(items[i])
+	shaped := slices.ContainsFunc(items[:i], func(item hclsyntax.Expression) bool {
+		before := verbOf(item)
+		return before != nil && before.Finishes()
+	})
+	if v != formula.RestVerb || !shaped {
+		return false
+	}
+	for _, item := range items[i+1:] {
+		switch next := verbOf(item); {
+		case next == nil:
+		case next.HeatsThrough():
+			return true
+		case next.Waits(), next.Divides(), next.Turns(),
+			next.Order == formula.RawOnly && next.Degasses():
+			return false
+		}
+	}
+	return false
+}
+
+// blockIn is the part of the formula that words name, "in the coating sugar"; "" for none.
+func (rd *Reader) blockIn(text string) string {
+	for _, name := range rd.Blocks {
+		if said.Names(text, name) {
+			return name
+		}
+	}
+	return ""
+}
+
+// turnsBlock reports whether a turn names a part in the place of a number: the butter is put in,
+// and turned: { tourage = "butter block", turns = 3 }.
+func (rd *Reader) turnsBlock(word formula.StepWord, text string) bool {
+	return word.Verb != nil && word.Verb.Turns() && slices.ContainsFunc(rd.Blocks,
+		func(name string) bool { return formula.SameName(name, text) })
+}
+
+// secondVerb reads a verb beside the one of a step, where both are one thing, and refuses others.
+func (rd *Reader) secondVerb(s *formula.Step, word formula.StepWord, pair reading.Pair) {
+	if rd.addsBeside(s, word, pair) || rd.besideTurns(s, pair) {
+		return
+	}
+	rd.Fault(pair.Place, "a step does one thing: %q stands beside %q; give it a line of its own",
+		pair.Key, s.Verb.Name)
+}
+
+// addsBeside reads what goes in beside how long it is mixed, { add = "butter", mix = "8 min" }, as
+// one step. It reports whether it did.
+func (rd *Reader) addsBeside(s *formula.Step, word formula.StepWord, pair reading.Pair) bool {
+	text, at, ok := rd.Literal(pair.Value)
+	if !ok || !s.Verb.Mixes() || said.OtherOption(s.Word) != formula.OptWith.Name {
+		return false
+	}
+	switch {
+	case word.Verb.Mixes():
+		with, open := s.With, s.OpenOwn
+		rd.readOwn(s, pair.Value)
+		s.With, s.OpenOwn = with, open && !s.Time.Set
+	case word.Verb.Turns():
+		rd.keepAside(s, pair.Key, text, at)
+		s.Manner = text
+	default:
+		return false
+	}
+	rd.Assumed(pair.Place, fmt.Sprintf("%s beside %s is read as one step: what goes in, and how",
+		pair.Key, s.Word))
+	return true
+}
+
+// turnsAfter puts turns behind a step: each is sheeted, folded and left for what rest_between says.
+func (rd *Reader) turnsAfter(s *formula.Step, n int, at source.Place) {
+	for range n {
+		rd.after = append(rd.after,
+			func() *formula.Step {
+				return &formula.Step{Part: s.Part, Verb: formula.SheetVerb, Place: s.Place,
+					OpenOwn: true}
+			},
+			func() *formula.Step {
+				return &formula.Step{Part: s.Part, Verb: formula.FoldVerb, Place: s.Place,
+					Measure: values.BareCount(1, at)}
+			}, func() *formula.Step {
+				if !rd.between.Set {
+					return nil
+				}
+				return s.Standing(rd.between, rd.betweenWord)
+			})
+	}
+}
+
+// besideTurns reads what stands beside the butter that is put in, turns = 3 or fold = "simple". It
+// reports whether it is of its turns.
+func (rd *Reader) besideTurns(s *formula.Step, pair reading.Pair) bool {
+	n, at, ok := rd.Values().WholeNumber(pair.Value)
+	text, inside, quoted := rd.Literal(pair.Value)
+	word := formula.StepNamed(pair.Key).Verb
+	switch {
+	case !s.Verb.Fills() || said.Key(pair.Key) != "turns" && (word == nil || !word.Turns()):
+		return false
+	case quoted && said.Whole(text):
+		n, _ = said.Count(text)
+		at, ok = inside, true
+	}
+	if !ok || n < 1 || n > mostTurns {
+		if quoted {
+			rd.keepAside(s, pair.Key, text, inside)
+		}
+		return quoted
+	}
+	rd.turnsAfter(s, int(n), at)
+	rd.Assumed(at, fmt.Sprintf("%s = %s is read as { sheet = \"?\" } and { fold = 1 } %[2]s times",
+		pair.Key, quantity.Plain(n)))
+	return true
+}
+
+// tellBetween tells where the dough stands between its folds.
+func (rd *Reader) tellBetween(s *formula.Step) {
+	if !rd.between.Set {
+		return
+	}
+	one := s.Standing(rd.between, rd.betweenWord)
+	where := "in the room"
+	if place := one.Stands(); place != nil {
+		where = "in the " + place.Name
+	} else if one.At.Set {
+		where = "at " + one.At.Text
+	}
+	rd.Assumed(rd.between.Place, fmt.Sprintf("%s = %q is read as { %s = %q } after each fold, %s",
+		strings.ReplaceAll(rd.betweenWord, " ", "_"), rd.between.Text, one.Verb.Name,
+		rd.between.Text, where))
+}
+
+// thenStep reads what is done after a step, { dip = "butter", then = "roll in cinnamon sugar" }, as
+// a step of its own. It reports whether its first words are a verb that puts a part on.
+func (rd *Reader) thenStep(s *formula.Step, text string, at source.Place) bool {
+	words := strings.Fields(text)
+	for n := min(2, len(words)-1); n > 0; n-- {
+		word := formula.StepNamed(strings.ToLower(strings.Join(words[:n], " ")))
+		rest := strings.Join(words[n:], " ")
+		if word.Verb == nil ||
+			!word.Verb.PutsOn() && (rd.blockIn(rest) == "" || !word.Verb.Coils()) {
+			continue
+		}
+		one := &formula.Step{Part: s.Part, Verb: word.Verb, Place: at, Word: words[0], Words: rest}
+		top := formula.StepNamed("top")
+		switch {
+		case s.IsAfterHeat():
+			one.Verb = top.Afterwards
+		case !one.Verb.PutsOn():
+			one.Verb = top.Verb
+		}
+		rd.Uses = append(rd.Uses, Use{Step: one, Name: rest, Place: at})
+		rd.after = append(rd.after, func() *formula.Step { return one })
+		rd.Assumed(at, fmt.Sprintf("then = %q is read as a step of its own", text))
+		return true
+	}
+	return false
+}
+
+// keepNote keeps words as a note, and tells so, where their key does not say that they are one.
+func (rd *Reader) keepNote(s *formula.Step, key, text string, at source.Place) {
+	switch {
+	case work.PlainNote(key) || said.Key(key) == "until" && s.Time.Set:
+		s.Note = strings.TrimSpace(s.Note + " " + key + " " + text)
+	case said.Key(key) == "then" && rd.thenStep(s, text, at):
+	default:
+		rd.keepAside(s, key, text, at)
+	}
+}
+
+// wayOfManner takes how a mix is done from the words beside its time, "10 min by hand", where no
+// option says it, and tells so.
+func (rd *Reader) wayOfManner(s *formula.Step) {
+	if s.Way != nil || !s.Verb.Mixes() || slices.Contains(s.Open, formula.OptBy) {
+		return
+	}
+	ends := func(c rune) bool { return strings.ContainsRune(",;()", c) }
+	parts := strings.FieldsFunc(s.Manner, ends)
+	for _, one := range parts {
+		if way, ok := findWay(s.Verb, strings.TrimSpace(one)); ok {
+			s.Way = way
+			rd.Assumed(s.Place, fmt.Sprintf("%q is read as by = %q", s.Manner, way.Name))
+			return
+		}
+	}
+}
+
+// turnedTime reads a time for each of two sides, or one of two ways: "3 min each side". It reports
+// whether it did.
+func (rd *Reader) turnedTime(s *formula.Step, text string, at source.Place) bool {
+	time, rest, ok := said.BothSides(text)
+	if !ok {
+		time, rest, ok = said.EitherTime(text)
+	}
+	if !ok {
+		return false
+	}
+	s.Time, _ = rd.QuantityText(time, at, formula.ForTime, s.Verb.Name)
+	s.Time.Text, s.Note, s.Manner = time, text, rest
+	rd.Assumed(at, fmt.Sprintf("%q is read as %s in all", text, time))
+	return true
+}
+
+// coolsTo is the temperature that words wait for: "until lukewarm"; of what cools, "lauwarm".
+func coolsTo(s *formula.Step, text string) string {
+	if to := said.Until(text); to != "" || !s.Verb.Cools() {
+		return to
+	}
+	return said.GoesIn(text)
+}
+
+// tooThick takes a length that no sheet is thick for one of its sides, and tells so. It reports
+// whether it did.
+func (rd *Reader) tooThick(s *formula.Step, g formula.Given) bool {
+	if !s.Verb.Sheets() || g.Kind != quantity.Length || g.Lo < thickestSheetMM {
+		return false
+	}
+	s.OpenOwn, s.Note = true, strings.TrimSpace(s.Note+" "+g.Text)
+	rd.Assumed(g.Place, fmt.Sprintf(
+		"%q is read as how wide it is rolled: its thickness is taken as \"?\"", g.Text))
+	return true
+}
+
+// thicknessIn reads how thick a shape is said to be, "a disc 15 mm thick", where no option says it.
+func (rd *Reader) thicknessIn(s *formula.Step, text string, at source.Place) {
+	thick := said.Thickness(text)
+	if thick == "" || !s.Verb.Finishes() || !s.Verb.Takes(formula.OptAs) || s.Form != nil {
+		return
+	}
+	if g, ok := rd.QuantityText(thick, at, formula.ForLength, s.Verb.Name); ok {
+		s.Form = &formula.Geometry{Place: at, Shape: "slab", MM: g.Interval}
+		rd.Assumed(at, fmt.Sprintf("%q is read as as = \"slab %s\"", text, thick))
+	}
+}

@@ -1,0 +1,56 @@
+package tins
+
+import (
+	"encoding/csv"
+	"os"
+	"testing"
+)
+
+// TestNamesOfTins reads each tin of the table of bakers' words.
+func TestNamesOfTins(t *testing.T) {
+	file, err := os.Open("../../../testdata/tables/said.csv")
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer file.Close()
+	rows, err := csv.NewReader(file).ReadAll()
+	if err != nil {
+		t.Fatal(err)
+	}
+	found := 0
+	for _, r := range rows {
+		if r[0] != "tin" {
+			continue
+		}
+		found++
+		got := ""
+		if tin, ok := Size(r[1]); ok {
+			got = tin.Text()
+		}
+		if got != r[3] {
+			t.Errorf("%q: %q, want %q", r[1], got, r[3])
+		}
+	}
+	if found < 5 {
+		t.Errorf("%d tins in the table", found)
+	}
+}
+
+// TestSeveral holds how many tins words name, with words of preparation or none.
+func TestSeveral(t *testing.T) {
+	for _, test := range []struct {
+		text, name string
+		n          float64
+	}{
+		{"2 x 2lb loaf tins", "2lb loaf tin", 2},
+		{"in two greased 9 inch round cake pans", "9 inch round cake pan", 2},
+		{"two 8.5 x 4.5 inch loaf pans, buttered", "8.5 x 4.5 inch loaf pan", 2},
+		{"two well greased loaf tins", "loaf tin", 2},
+		{"two 9x5 inch loaf pans, 8 balls in each", "two 9x5 inch loaf pans, 8 balls in each", 0},
+		{"into the long tin", "the long tin", 0},
+	} {
+		if n, name := Several(test.text); n != test.n || name != test.name {
+			t.Errorf("%q: %v of %q", test.text, n, name)
+		}
+	}
+}

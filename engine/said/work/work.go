@@ -1,0 +1,45 @@
+// Package work reads the word of a step for what kind of work it is, and
+// words for what it is done with. It knows no formula.
+package work
+
+import (
+	"forebake/engine/said"
+	"forebake/engine/spelling"
+)
+
+// rises are words of a step that say that the dough rises, whether at
+// first or at last.
+var rises = map[string]bool{"rise": true, "rising": true, "let rise": true, "lievitare": true,
+	"lievitazione": true, "jäsa": true, "jäs": true, "jäsning": true,
+	"gehen": true, "gehen lassen": true,
+	"aufgehen": true, "gären": true, "pousse": true, "pousser": true, "levado": true, "heve": true,
+	"hev": true, "hæve": true, "hævning": true, "raske": true, "kohota": true, "kohotus": true,
+	"wyrastanie": true, "leudar": true, "levar": true, "fermentar": true, "crescer": true}
+
+// Rises reports whether a word of a step says that the dough rises.
+func Rises(word string) bool { return rises[said.Key(word)] }
+
+var onceOnly = spelling.Pattern(`^(?:knock (?:it )?back|knock down|punch(?: (?:it )?down)?|` +
+	`deflate|` +
+	`degas|rabat|rabattre|dégaz\w+|zusammenschlagen|zusammenstoßen|sgonfiare|slå ned)$`)
+
+// Once reports whether a word of a step is work that is done once where
+// no number is said: the dough is knocked back.
+func Once(word string) bool { return onceOnly().MatchString(said.Key(word)) }
+
+// plainNotes are keys of a step that say that their words are a note.
+var plainNotes = map[string]bool{"note to self": true, "notes": true, "remark": true, "tip": true,
+	"comment": true, "why": true}
+
+// PlainNote reports whether a key says that its words are a note.
+func PlainNote(key string) bool { return plainNotes[said.Key(key)] }
+
+var tools = spelling.Pattern(`(?i)\b(?:piping bag|pastry bag|bag|nozzle|tip|syringe|spatula|` +
+	`scraper|` +
+	`fork|knife|blade|lame|scissors|cutter|pin|brush|spoon|ladle|scoop|whisk|hands?|fingers?|` +
+	`fingertips|thumb|ruler|razor|dowel|thermometer|sieve|strainer|ring|wheel|floss|thread|` +
+	`sac à poche|poche|spritzbeutel|nudelholz|messer|mattarello|coltello|sprits|manga pastelera|` +
+	`rodillo|cuchillo)\b`)
+
+// Tool reports whether words name a tool, and no food.
+func Tool(words string) bool { return said.NoFigure(words) && tools().MatchString(words) }

@@ -1,0 +1,31 @@
+# Raw egg in a mascarpone cream.
+formula "Tiramisu buns" {
+  makes = "12 pieces"
+  filling "crema" {
+    ingredients = { "mascarpone" = "250 g", "egg" = "3 pieces", "sugar" = "80 g" }
+    steps = [ { whip = "6 min" }, { chill = "3 h", at = "fridge", as = "tray 20 mm", covered = true } ]
+  }
+  dough "bun dough" {
+    ingredients = {
+      "bread flour"     = "500 g"
+      "whole milk"      = { amount = "260 g", temp = "22 C" }
+      "egg"             = { amount = "50 g", temp = "12 C" }
+      "instant yeast"   = "7 g"
+      "sugar"           = "50 g"
+      "salt"            = "8 g"
+      "unsalted butter" = { amount = "60 g", temp = "18 C" }
+    }
+    steps = [
+      { mix    = "10 min", by = "spiral", to = "26 C", measured = "26 C" },
+      { rest   = "1 h", at = "26 C", as = "bowl", covered = true },
+      { divide = 12 },
+      { shape  = "balls", pieces = 12, as = "pieces 75 g" },
+      { proof  = "50 min", at = "28 C", covered = true },
+      { bake   = "15 min", at = "190 C", core = "93 C", measured = "94 C core" },
+      { cool   = "1 h", at = "room", as = "pieces 75 g" },
+      { fill = "crema" },
+      { store = "1 day", at = "fridge", covered = true },
+
+    ]
+  }
+}
