@@ -95,8 +95,9 @@ func (c *check) bounded(text, what string) bool {
 		c.r.Fault(whole, "%s is longer than %d characters", what, MaxBytes)
 		return false
 	}
-	depth := 0
-	for i, x := range []rune(text) {
+	depth, i := 0, -1 // i counts runes
+	for _, x := range text {
+		i++
 		switch x {
 		case '(', '[':
 			depth++
@@ -119,7 +120,7 @@ func (c *check) bounded(text, what string) bool {
 // findPipe finds the first pipe sign. The parser turns a pipe into a plain
 // call, so the tree no longer shows it.
 func findPipe(text string) (file.Location, bool) {
-	if !strings.Contains(text, "|") {
+	if !strings.Contains(strings.ReplaceAll(text, "||", ""), "|") {
 		return file.Location{}, false
 	}
 	tokens, err := lexer.Lex(file.NewSource(text))

@@ -27,6 +27,13 @@ type Sheet struct {
 	usual      *Sheet // with every open seasoning at most as usual, see Usual
 	isUsual    bool   // that one is turned to the formula at hand
 	spanning   spanning
+	settled    map[asked][]*formula.Ingredient // what Settles gave: several rules ask it
+}
+
+// asked is a figure of a subject.
+type asked struct {
+	fact *Fact
+	of   Subject
 }
 
 // NewSheet makes the sheet of a formula.
@@ -48,6 +55,7 @@ func (s *Sheet) beside() *Sheet {
 func (s *Sheet) Reset(f *formula.Formula, k *kitchen.Kitchen) {
 	s.Sheet.Reset(f, withTins(f, k))
 	s.isWeighed, s.isUsual, s.spanning.known = false, false, false
+	clear(s.settled)
 	s.counts = [...]int{
 		OnFormula:    1,
 		OnPart:       len(f.Parts),
@@ -121,13 +129,18 @@ func (s *Sheet) compute(f *Fact, x Subject) Value {
 
 // Settles lists the ingredients whose open amount or range leaves a
 // fact open, in file order. It weighs each in turn and looks whether
-// the fact's interval shrinks; only unsure answers ask for it.
+// the fact's interval shrinks; only unsure answers ask for it. Ranges
+// are left out of a model's figure, whose error stays.
 func (s *Sheet) Settles(f *Fact, x Subject) []*formula.Ingredient {
+	if known, ok := s.settled[asked{f, x}]; ok {
+		return known
+	}
 	before := *s.Value(f, x)
 	var out []*formula.Ingredient
 	for _, p := range s.Formula.Parts {
 		for _, in := range p.Ingredients {
-			if sharp(in) || in.Of != nil && !in.Amount.Open {
+			if sharp(in) || in.Of != nil && !in.Amount.Open ||
+				before.Origin == figure.ByModel && !in.IsOpen() {
 				continue
 			}
 			trial := s.retry()
@@ -139,6 +152,10 @@ func (s *Sheet) Settles(f *Fact, x Subject) []*formula.Ingredient {
 			}
 		}
 	}
+	if s.settled == nil {
+		s.settled = map[asked][]*formula.Ingredient{}
+	}
+	s.settled[asked{f, x}] = out
 	return out
 }
 

@@ -64,15 +64,14 @@ func (f *Formula) Copy() *Formula {
 	return &out
 }
 
-// Root is the step that an unchanged copy was made of, else the step itself.
+// Root is the first step among equal ones of a formula's copies: that of the
+// formula itself, or the first that was changed like this one.
 func (s *Step) Root() *Step { return cmp.Or(s.root, s) }
 
-// same finds the step of a copy, to be changed.
+// same finds the step of a copy.
 func (s *Step) same(f *Formula) *Step {
 	steps := f.Parts[s.Part.Serial].Steps
-	other := steps[slices.IndexFunc(steps, func(o *Step) bool { return o.Serial == s.Serial })]
-	other.root = nil
-	return other
+	return steps[slices.IndexFunc(steps, func(o *Step) bool { return o.Serial == s.Serial })]
 }
 
 // Spans lists the settings that are open or ranges, except open amounts and ranged
@@ -120,7 +119,16 @@ func (f *Formula) Spans() []Span {
 func at(s *Step, list []func(*Step)) []Narrowing {
 	out := make([]Narrowing, len(list))
 	for i, set := range list {
-		out[i] = func(f *Formula) { set(s.same(f)) }
+		changed := map[*Step]*Step{} // the first of each root: those after it are equal
+		out[i] = func(f *Formula) {
+			other := s.same(f)
+			root := other.Root()
+			if changed[root] == nil {
+				changed[root] = other
+			}
+			set(other)
+			other.root = changed[root]
+		}
 	}
 	return out
 }

@@ -196,7 +196,7 @@ func (l *Larder) described(name string) (it *Item, said []string, unread string,
 			if other, known := l.Find(strings.Trim(s, "() ")); known {
 				also = append(also, other)
 			} else {
-				aside += " " + strings.Trim(s, "()")
+				aside += " " + strings.ReplaceAll(strings.Trim(s, "()"), ",", " ")
 			}
 			return " "
 		})
@@ -282,6 +282,12 @@ var heldWords = sync.OnceValue(func() map[string]bool {
 // turned finds a name whose kind stands behind a comma, where the other words there leave it as it
 // is.
 func (l *Larder) turned(head, aside string) (*Item, bool) {
+	if kind, rest, more := strings.Cut(head, " "); more && plainWords()[kind] != nil {
+		// "russet potatoes, boiled and riced": a kind that leaves it as it is
+		if it, ok := l.turned(rest, aside); ok && leaves(kind, it) {
+			return it, true
+		}
+	}
 	words := strings.Fields(aside)
 	for i, w := range words {
 		for _, name := range []string{

@@ -92,7 +92,7 @@ func FigureCard(f *expr.Figure) finding.FigureCard {
 // text is the message as written, its figures in braces.
 func (m *Message) text() string {
 	var b strings.Builder
-	for _, p := range m.pieces {
+	for _, p := range m.pieces() {
 		if p.expr != nil {
 			b.WriteString("{" + p.written + "}")
 		} else {

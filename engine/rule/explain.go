@@ -146,12 +146,9 @@ func (j *Judge) unsure(rule *Rule, x facts.Subject) (reason string, needs []stri
 	j.judge.Set(rule.When, x, rule.Limits)
 	var says []string
 	say := func(s string) {
-		for _, other := range says {
-			if other == s {
-				return
-			}
+		if !slices.Contains(says, s) {
+			says = append(says, s)
 		}
-		says = append(says, s)
 	}
 	add := func(c finding.Cause) {
 		if !slices.Contains(causes, c) {

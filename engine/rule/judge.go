@@ -59,15 +59,18 @@ func (j *Judge) Findings(rule *Rule, out []*finding.Finding) []*finding.Finding 
 		if a == finding.Clear {
 			return
 		}
-		f := j.finding(rule, x, a, doubt)
+		usual := figure.Open
 		if a == finding.Unsure {
-			switch j.asUsual(rule, x) {
-			case figure.No:
-				f.Answer = finding.Assumed
-				f.Causes = []finding.Cause{j.bounded()}
-			case figure.Yes:
-				f = j.flaggedAsUsual(rule, x)
-			}
+			usual = j.asUsual(rule, x)
+		}
+		if usual == figure.Yes {
+			out = append(out, j.flaggedAsUsual(rule, x))
+			return
+		}
+		f := j.finding(rule, x, a, doubt)
+		if usual == figure.No {
+			f.Answer = finding.Assumed
+			f.Causes = []finding.Cause{j.bounded()}
 		}
 		out = append(out, f)
 	})
@@ -197,7 +200,7 @@ func (j *Judge) Cautions(c *Caution) *finding.Caution {
 // empty: then it has nothing to say.
 func (j *Judge) hasOnlyEmptyLists(m *Message, x facts.Subject) bool {
 	lists, empty := 0, 0
-	for _, p := range m.pieces {
+	for _, p := range m.pieces() {
 		if p.expr == nil || p.expr.Type() != facts.List {
 			continue
 		}

@@ -52,9 +52,9 @@ func heat(s *formula.Step) string {
 // apart: finding.ListHere stands for them, so that formulas'
 // lines can be joined.
 func (j *Judge) brief(m *Message, x facts.Subject) (line string, list []string) {
-	for _, p := range m.pieces {
+	for _, p := range m.pieces() {
 		if p.expr == nil || p.expr.Type() != facts.List {
-			line += j.say(&Message{pieces: []piece{p}}, x, nil, false)
+			line += j.say(&Message{func() []piece { return []piece{p} }}, x, nil, false)
 			continue
 		}
 		list = append(list, j.judge.Result(p.expr, x, nil).Words()...)

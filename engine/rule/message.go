@@ -3,6 +3,7 @@ package rule
 import (
 	"math"
 	"strings"
+	"sync"
 	"unicode"
 	"unicode/utf8"
 
@@ -22,7 +23,7 @@ import (
 // where its figure is unknown. "[{x}|too much]" has other words for
 // that case.
 type Message struct {
-	pieces []piece
+	pieces func() []piece
 }
 
 type piece struct {
@@ -65,8 +66,25 @@ func clauseEnd(runes []rune, from int) (end int, ok bool) {
 }
 
 // message reads and checks a text with {figures}: facts, limits or
-// expressions. Facts and limits print with their unit.
-func message(r *reading.Reader, e hclsyntax.Expression, n *expr.Names, what string) *Message {
+// expressions. Facts and limits print with their unit. Of a shipped
+// pack it is read when it is first printed, which most are not. There
+// is none for a key that is not there.
+func message(r *reading.Reader, attr hclsyntax.Attributes, n *expr.Names, what string,
+	o Options) *Message {
+	a := attr[what]
+	if a == nil {
+		return nil
+	}
+	m := &Message{sync.OnceValue(func() []piece { return readPieces(r, a.Expr, n, what) })}
+	if !o.later() && m.pieces() == nil {
+		return nil
+	}
+	return m
+}
+
+// readPieces gives none for a faulty text.
+func readPieces(r *reading.Reader, e hclsyntax.Expression, n *expr.Names, what string) (
+	list []piece) {
 	text, offsets, ok := source.DecodeString(r.File, e)
 	if !ok {
 		if _, _, isText := r.Text(e, what); isText {
@@ -79,7 +97,11 @@ func message(r *reading.Reader, e hclsyntax.Expression, n *expr.Names, what stri
 		return nil
 	}
 	runes := []rune(text)
-	m := &Message{}
+	add := func(p piece) {
+		if p.expr != nil || p.text != "" {
+			list = append(list, p)
+		}
+	}
 	figures := 0
 	from, clause := 0, 0 // clause is where the clause at hand ends, 0 outside
 	for i := 0; i < len(runes); i++ {
@@ -98,8 +120,8 @@ func message(r *reading.Reader, e hclsyntax.Expression, n *expr.Names, what stri
 			default:
 				continue
 			}
-			m.add(piece{text: string(runes[from:i])})
-			m.add(piece{text: string(runes[i]), clause: clauseMarks[runes[i]]})
+			add(piece{text: string(runes[from:i])})
+			add(piece{text: string(runes[i]), clause: clauseMarks[runes[i]]})
 			from = i + 1
 		case '}':
 			r.Fault(place(r, offsets, i, i+1), "%s: this } closes nothing; a figure stands in { }",
@@ -120,30 +142,24 @@ func message(r *reading.Reader, e hclsyntax.Expression, n *expr.Names, what stri
 					"%s holds more than %d figures in { }; split the rule", what, MaxFigures)
 				return nil
 			}
-			m.add(piece{text: string(runes[from:i])})
+			add(piece{text: string(runes[from:i])})
 			x := expr.ParseText(r, string(runes[i+1:end]), offsets[i+1:end+1], n,
 				"a figure in "+what)
 			if x == nil {
 				return nil
 			}
-			m.add(piece{expr: x, unit: unit(x, n.Limits, string(runes[end+1:])),
+			add(piece{expr: x, unit: unit(x, n.Limits, string(runes[end+1:])),
 				written: string(runes[i+1 : end])})
 			from, i = end+1, end
 		}
 	}
-	m.add(piece{text: string(runes[from:])})
-	return m
+	add(piece{text: string(runes[from:])})
+	return list
 }
 
 func place(r *reading.Reader, offsets []int, from, to int) source.Place {
 	return source.Place{File: r.File, Start: source.Offset(offsets, from),
 		End: source.Offset(offsets, to)}
-}
-
-func (m *Message) add(p piece) {
-	if p.expr != nil || p.text != "" {
-		m.pieces = append(m.pieces, p)
-	}
 }
 
 // unit is the unit of an expression that is one fact or limit, or a choice
@@ -268,11 +284,12 @@ func (s *sentences) figure(shown, unit string) {
 // say prints a message on a subject. With doubt, modelled figures print
 // from end to end: the middle alone would not show the doubtful end.
 func (j *Judge) say(m *Message, subject facts.Subject, limits []expr.Limit, doubt bool) string {
-	if len(m.pieces) == 1 && m.pieces[0].expr == nil {
-		return m.pieces[0].text // the same for every formula: one copy serves them all
+	list := m.pieces()
+	if len(list) == 1 && list[0].expr == nil {
+		return list[0].text // the same for every formula: one copy serves them all
 	}
 	var b sentences
-	for _, p := range m.pieces {
+	for _, p := range list {
 		switch {
 		case p.clause != noMark:
 			b.mark(p.clause)

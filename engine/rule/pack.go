@@ -131,6 +131,9 @@ type Options struct {
 	Shipped bool            // the tests have read the files: parse only what is asked for
 }
 
+// later reports whether to read only what every check needs.
+func (o Options) later() bool { return o.Shipped && !o.Trials }
+
 // Blocks are the types of block that a rule file holds.
 var Blocks = []string{"figure", "rule", "caution", "trial"}
 
@@ -237,9 +240,9 @@ func (p *Pack) readBody(r *reading.Reader, body *hclsyntax.Body, figures *expr.F
 	for _, b := range body.Blocks {
 		switch b.Type {
 		case "rule":
-			p.readRule(r, b, figures)
+			p.readRule(r, b, figures, o)
 		case "caution":
-			p.readCaution(r, b, figures, o.Shipped)
+			p.readCaution(r, b, figures, o)
 		case "trial":
 			if o.Trials {
 				p.Trials = append(p.Trials, trial.Read(r, b, &p.trialNames, o.Formula)...)
@@ -253,7 +256,7 @@ func (p *Pack) readBody(r *reading.Reader, body *hclsyntax.Body, figures *expr.F
 func parse(f *source.File, o Options) ([]*hclsyntax.Body, source.Problems) {
 	f.Limit = MaxPackBytes
 	blocks, sure := []source.Block(nil), false
-	if o.Shipped && !o.Trials {
+	if o.later() {
 		blocks, sure = source.Blocks(f)
 	}
 	if !sure {
@@ -301,7 +304,7 @@ func newer(a, b string) bool {
 var idForm = regexp.MustCompile(`^[a-z][a-z0-9]*(-[a-z0-9]+)*$`)
 
 // readRule reads a rule block.
-func (p *Pack) readRule(r *reading.Reader, b *hclsyntax.Block, figures *expr.Figures) {
+func (p *Pack) readRule(r *reading.Reader, b *hclsyntax.Block, figures *expr.Figures, o Options) {
 	before := len(r.Problems)
 	rule := &Rule{Pack: p.Name}
 	rule.ID, rule.Place = r.Label(b)
@@ -320,29 +323,18 @@ func (p *Pack) readRule(r *reading.Reader, b *hclsyntax.Block, figures *expr.Fig
 	}
 	rule.On = subject.Words
 	rule.names = expr.Names{Subject: subject, Limits: rule.Limits, Figures: figures}
-	if a := attr["when"]; a != nil {
-		rule.When = expr.Condition(r, a.Expr, &rule.names, "when")
-		rule.WhenText, _, _ = source.StringLiteral(a.Expr)
+	rule.When, rule.WhenText = condition(r, attr, &rule.names, "when")
+	rule.Note, rule.NoteText = condition(r, attr, &rule.names, "note")
+	if a := attr["note"]; a != nil && rule.Level != finding.Risk {
+		r.Fault(r.Place(a.NameRange), "note tells where a risk is no more than a note;"+
+			" write level = \"risk\", or leave note out")
 	}
-	if a := attr["note"]; a != nil {
-		rule.Note = expr.Condition(r, a.Expr, &rule.names, "note")
-		rule.NoteText, _, _ = source.StringLiteral(a.Expr)
-		if rule.Level != finding.Risk {
-			r.Fault(r.Place(a.NameRange), "note tells where a risk is no more than a note;"+
-				" write level = \"risk\", or leave note out")
-		}
+	rule.Risk, rule.RiskText = condition(r, attr, &rule.names, "risk")
+	if a := attr["risk"]; a != nil && rule.Level != finding.Stop {
+		r.Fault(r.Place(a.NameRange), "risk tells where a stop is no more than a risk;"+
+			" write level = \"stop\", or leave risk out")
 	}
-	if a := attr["risk"]; a != nil {
-		rule.Risk = expr.Condition(r, a.Expr, &rule.names, "risk")
-		rule.RiskText, _, _ = source.StringLiteral(a.Expr)
-		if rule.Level != finding.Stop {
-			r.Fault(r.Place(a.NameRange), "risk tells where a stop is no more than a risk;"+
-				" write level = \"stop\", or leave risk out")
-		}
-	}
-	if a := attr["say"]; a != nil {
-		rule.Say = message(r, a.Expr, &rule.names, "say")
-	}
+	rule.Say = message(r, attr, &rule.names, "say", o)
 	for _, block := range b.Body.Blocks {
 		if block.Type == "adjust" {
 			rule.readAdjust(r, block)
@@ -351,6 +343,17 @@ func (p *Pack) readRule(r *reading.Reader, b *hclsyntax.Block, figures *expr.Fig
 	if len(r.Problems) == before && rule.When != nil && rule.Say != nil { // nil of a faulty figure
 		p.Rules = append(p.Rules, rule)
 	}
+}
+
+// condition reads a condition and gives it as written too; none for a
+// key that is not there.
+func condition(r *reading.Reader, attr hclsyntax.Attributes, n *expr.Names, key string) (
+	x *expr.Expr, written string) {
+	if a := attr[key]; a != nil {
+		written, _, _ = source.StringLiteral(a.Expr)
+		x = expr.Condition(r, a.Expr, n, key)
+	}
+	return x, written
 }
 
 // checkName records a name that a rule cannot have.
@@ -386,12 +389,7 @@ func (rule *Rule) readPlain(r *reading.Reader, attr hclsyntax.Attributes) {
 				len(rule.Limits), MaxLimits)
 		}
 	}
-	if a := attr["why"]; a != nil {
-		rule.Why = shortText(r, a.Expr, "why")
-	}
-	if a := attr["source"]; a != nil {
-		rule.Source = shortText(r, a.Expr, "source")
-	}
+	rule.Why, rule.Source = shortText(r, attr["why"]), shortText(r, attr["source"])
 	if a := attr["doubt"]; a != nil {
 		word, at, ok := r.Text(a.Expr, "doubt")
 		switch {
@@ -429,10 +427,14 @@ func (rule *Rule) readPlain(r *reading.Reader, attr hclsyntax.Attributes) {
 	}
 }
 
-// shortText reads a text that every finding of the rule carries.
-func shortText(r *reading.Reader, e hclsyntax.Expression, what string) string {
-	text, at, ok := r.Text(e, what)
-	if fault := textFault(what, text); ok && fault != "" {
+// shortText reads a text that every finding of the rule carries; ""
+// for none.
+func shortText(r *reading.Reader, a *hclsyntax.Attribute) string {
+	if a == nil {
+		return ""
+	}
+	text, at, ok := r.Text(a.Expr, a.Name)
+	if fault := textFault(a.Name, text); ok && fault != "" {
 		r.Fault(at, "%s", fault)
 	}
 	return text
@@ -492,9 +494,9 @@ func (rule *Rule) readAdjust(r *reading.Reader, b *hclsyntax.Block) {
 }
 
 func (p *Pack) readCaution(r *reading.Reader, b *hclsyntax.Block, figures *expr.Figures,
-	shipped bool) {
+	o Options) {
 	before := len(r.Problems)
-	c := &Caution{Rank: len(p.Cautions), Pack: p.Name, Own: !shipped}
+	c := &Caution{Rank: len(p.Cautions), Pack: p.Name, Own: !o.Shipped}
 	c.Kind, c.Place = r.Label(b)
 	if strings.TrimSpace(c.Kind) != "" &&
 		(!idForm.MatchString(c.Kind) || len(c.Kind) > maxNameLength) {
@@ -512,29 +514,17 @@ func (p *Pack) readCaution(r *reading.Reader, b *hclsyntax.Block, figures *expr.
 			r.Fault(c.Place, "caution %q has no %s; %s", source.Safe(c.Kind), key, missing[key])
 		}
 	}
-	if a := attr["source"]; a != nil {
-		c.Source = shortText(r, a.Expr, "source")
-	}
+	c.Source = shortText(r, attr["source"])
 	subject := subject.Read(r, attr["on"], b.Type)
 	if subject == nil {
 		return
 	}
 	c.On, c.names = subject.Words, expr.Names{Subject: subject, Figures: figures}
-	if a := attr["when"]; a != nil {
-		c.When = expr.Condition(r, a.Expr, &c.names, "when")
-	}
-	if a := attr["say"]; a != nil {
-		c.Say = message(r, a.Expr, &c.names, "say")
-	}
-	if a := attr["detail"]; a != nil {
-		c.Detail = message(r, a.Expr, &c.names, "detail")
-	}
-	if a := attr["short"]; a != nil {
-		c.Short = message(r, a.Expr, &c.names, "short")
-	}
-	if a := attr["with"]; a != nil {
-		c.With = shortText(r, a.Expr, "with")
-	}
+	c.When, _ = condition(r, attr, &c.names, "when")
+	c.Say = message(r, attr, &c.names, "say", o)
+	c.Detail = message(r, attr, &c.names, "detail", o)
+	c.Short = message(r, attr, &c.names, "short", o)
+	c.With = shortText(r, attr["with"])
 	if len(r.Problems) == before && c.When != nil && c.Say != nil {
 		p.Cautions = append(p.Cautions, c)
 	}

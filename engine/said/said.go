@@ -214,7 +214,7 @@ func Sign(text string) bool {
 	return !strings.ContainsAny(text, "0123456789") && sign().MatchString(text)
 }
 
-const spell = `[\d¼½¾⅓⅔][^,;()]*?(?:hours?|hrs?|h|minutes?|mins?|min|days?|` +
+const spell = `[\d¼½¾⅓⅔][^,;()]*?(?:hours?|hrs?|h|minutes?|mins?|min|days?|weeks?|wochen?|` +
 	`minuten|minutter|minuter|minuti|stunden?|ore|ora|heures?|timmar|timme|timer?)\b`
 
 var timeIn = spelling.Pattern(`(?i)^(.*?)(?:\b(?:about|around|roughly|approx\.?|another|for|` +
@@ -231,7 +231,8 @@ func TimeIn(text string) (time, rest string, ok bool) {
 		return "", "", false
 	}
 	m := timeIn().FindStringSubmatch(text)
-	if m == nil || strings.ContainsAny(m[1]+m[3], "0123456789¼½¾⅓⅔") {
+	if m == nil || strings.ContainsAny(m[1]+m[3], "0123456789¼½¾⅓⅔") ||
+		otherUnit().MatchString(m[2]) { // the h of an inch is no hour
 		return "", "", false
 	}
 	rest = strings.Trim(strings.TrimRight(m[1], " ,;(")+" "+

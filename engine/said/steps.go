@@ -151,9 +151,9 @@ func SizedCount(text string) (number string, ok bool) {
 	}
 	rest := text[len(m[1]):]
 	if !length().MatchString(rest) && !pieceMass().MatchString(rest) {
-		return "", false
+		m = countAside().FindStringSubmatch(strings.TrimSpace(text))
 	}
-	return m[1], true
+	return at(m, 1), m != nil
 }
 
 // at is a part of what a pattern matched, "" for none.

@@ -2,6 +2,7 @@ package source
 
 import (
 	"bytes"
+	"strings"
 	"unicode"
 	"unicode/utf8"
 )
@@ -81,18 +82,11 @@ func guard(f *File) scanned {
 	if at := bytes.IndexByte(f.Text, 0); at >= 0 {
 		return refuse(at, at+1, hasNUL)
 	}
-	brackets, signs := 0, 0
-	for i, c := range f.Text {
-		switch c {
-		case '(', '[', '{':
-			if brackets++; brackets > MaxBrackets {
-				return refuse(i, i+1, tooManyBrackets)
-			}
-		case '!', '-':
-			if signs++; signs > MaxSigns {
-				return refuse(i, i+1, tooManySigns)
-			}
-		}
+	if i, ok := firstBeyond(f.Text, "([{", MaxBrackets); !ok {
+		return refuse(i, i+1, tooManyBrackets)
+	}
+	if i, ok := firstBeyond(f.Text, "!-", MaxSigns); !ok {
+		return refuse(i, i+1, tooManySigns)
 	}
 	s := scanner{file: f, text: f.Text, sure: true}
 	if bytes.HasPrefix(f.Text, []byte(byteOrderMark)) {
@@ -118,6 +112,27 @@ func firstInvalid(text []byte) (int, bool) {
 			return i, false
 		}
 		i += size
+	}
+	return 0, true
+}
+
+// firstBeyond returns the offset of the first sign beyond the most that
+// may stand in a text, and true if there is none.
+func firstBeyond(text []byte, signs string, most int) (int, bool) {
+	n := 0
+	for i := range signs {
+		n += bytes.Count(text, []byte{signs[i]}) // faster than a look at each byte
+	}
+	if n <= most {
+		return 0, true
+	}
+	for i, c := range text {
+		if strings.IndexByte(signs, c) < 0 {
+			continue
+		}
+		if most--; most < 0 {
+			return i, false
+		}
 	}
 	return 0, true
 }

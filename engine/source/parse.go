@@ -40,7 +40,7 @@ func ParseSpan(f *File, start, end int) (*hclsyntax.Body, Problems) {
 func (f *File) parse(start, end int) (*hclsyntax.Body, Problems) {
 	at := hcl.Pos{Line: 1, Column: 1, Byte: start}
 	if start > 0 {
-		at.Line = f.Position(start).Line
+		at.Line += bytes.Count(f.Text[:start], []byte{'\n'})
 	}
 	if body, ok := parsePlain(f, start, end, at.Line); ok {
 		return body, nil

@@ -19,9 +19,8 @@ import (
 // It gives up on unknown or wrong text. Then hclsyntax reads the
 // text and words the problems: plain has no messages. So it may
 // refuse anything, but must accept nothing that hclsyntax refuses;
-// FuzzPlain checks that. Left to hclsyntax are heredocs, negative
-// numbers, exponents, null, \u escapes, parentheses and names that
-// are not ASCII.
+// FuzzPlain checks that. Left to hclsyntax are heredocs, exponents,
+// null, \u escapes, parentheses and names that are not ASCII.
 //
 // Its tree differs from that of hclsyntax in two respects: all columns
 // are 1, and slices have no spare capacity. The guard must have passed
@@ -345,6 +344,9 @@ func (p *plain) value() hclsyntax.Expression {
 	case '[':
 		return p.list()
 	}
+	if p.peek(0) == '-' && isDigit(p.peek(1)) {
+		return p.negative()
+	}
 	literal := new(hclsyntax.LiteralValueExpr)
 	from := p.pos()
 	switch word := p.word(); {
@@ -359,6 +361,16 @@ func (p *plain) value() hclsyntax.Expression {
 	}
 	literal.SrcRange = p.since(from)
 	return literal
+}
+
+// negative reads a minus and its number.
+func (p *plain) negative() *hclsyntax.UnaryOpExpr {
+	from := p.pos()
+	p.at++
+	n := &hclsyntax.UnaryOpExpr{Op: hclsyntax.OpNegate, SymbolRange: p.since(from)}
+	n.Val = p.value()
+	n.SrcRange = p.since(from)
+	return n
 }
 
 // number reads digits with an optional point. A trailing or second

@@ -170,11 +170,16 @@ func (f *File) index() {
 	}
 }
 
-func (f *File) locate(offset int) mark {
+// lineMark is the last mark at or before an offset, on its line.
+func (f *File) lineMark(offset int) mark {
 	f.markOnce.Do(f.index)
-	offset = max(0, min(offset, len(f.Text)))
 	i := sort.Search(len(f.marks), func(i int) bool { return f.marks[i].offset > offset })
-	m := f.marks[i-1]
+	return f.marks[max(i, 1)-1]
+}
+
+func (f *File) locate(offset int) mark {
+	offset = max(0, min(offset, len(f.Text)))
+	m := f.lineMark(offset)
 	for m.offset < offset {
 		next := f.step(m)
 		if next.offset > offset {
@@ -252,7 +257,7 @@ func (p Place) Line() int {
 	if p.IsZero() {
 		return 0
 	}
-	return p.File.Position(p.Start).Line
+	return p.File.lineMark(p.Start).line
 }
 
 // String returns "name:line:column", safe for a terminal, or "" for

@@ -14,6 +14,7 @@ import (
 	"forebake/engine/said"
 	"forebake/engine/said/work"
 	"forebake/engine/source"
+	"forebake/engine/spelling"
 )
 
 // This file reads what stands beside the verb of a step, or behind its figure, and means another
@@ -28,14 +29,16 @@ const thickestSheetMM = 80
 // warmestRoomC is over what any room is, C: what cools to it is still lukewarm.
 const warmestRoomC = 30
 
+// leftToStand are words of a wait within the words of a mix.
+var leftToStand = spelling.Pattern(`(?i)\b(?:leave|leaving|left|stand(?:ing)?|wait|overnight|` +
+	`prove|` +
+	`proof|rise|chill|fridge|cool(?:ed|ing)?|lassen|laisser|lasciare|dejar)\b`)
+
 // risesLast reports whether a wait is the last of a dough that is shaped or in its tin, before it
 // is heated.
-func risesLast(items []hclsyntax.Expression, i int) bool {
+func risesLast(p *formula.Part, items []hclsyntax.Expression, i int) bool {
 	v := verbOf(items[i])
-	shaped := slices.ContainsFunc(items[:i], func(item hclsyntax.Expression) bool {
-		before := verbOf(item)
-		return before != nil && before.Finishes()
-	})
+	shaped := slices.ContainsFunc(p.Steps, func(s *formula.Step) bool { return s.Verb.Finishes() })
 	if v != formula.RestVerb || !shaped {
 		return false
 	}
@@ -207,15 +210,33 @@ func (rd *Reader) wayOfManner(s *formula.Step) {
 	if s.Way != nil || !s.Verb.Mixes() || slices.Contains(s.Open, formula.OptBy) {
 		return
 	}
+	if way := wayIn(s.Verb, s.Manner); way != nil {
+		s.Way = way
+		rd.Assumed(s.Place, fmt.Sprintf("%q is read as by = %q", s.Manner, way.Name))
+	}
+}
+
+// wayIn is the way that one of some words between commas names; nil for none.
+func wayIn(v *formula.Verb, words string) *formula.Way {
 	ends := func(c rune) bool { return strings.ContainsRune(",;()", c) }
-	parts := strings.FieldsFunc(s.Manner, ends)
-	for _, one := range parts {
-		if way, ok := findWay(s.Verb, strings.TrimSpace(one)); ok {
-			s.Way = way
-			rd.Assumed(s.Place, fmt.Sprintf("%q is read as by = %q", s.Manner, way.Name))
-			return
+	for _, one := range strings.FieldsFunc(words, ends) {
+		if way, ok := findWay(v, strings.TrimSpace(one)); ok {
+			return way
 		}
 	}
+	return nil
+}
+
+// wayInParts reads a mixer that is told with its make or its size, "20 qt Hobart, hook", and
+// tells so.
+// A word that is near to a way is left to be refused.
+func (rd *Reader) wayInParts(s *formula.Step, text string, at source.Place) (*formula.Way, bool) {
+	way := wayIn(s.Verb, text)
+	if way == nil || len(nearWays(s.Verb, text)) > 0 {
+		return nil, false
+	}
+	rd.Assumed(at, fmt.Sprintf("%q is read as by = %q", text, way.Name))
+	return way, true
 }
 
 // turnedTime reads a time for each of two sides, or one of two ways: "3 min each side". It reports
@@ -223,7 +244,7 @@ func (rd *Reader) wayOfManner(s *formula.Step) {
 func (rd *Reader) turnedTime(s *formula.Step, text string, at source.Place) bool {
 	time, rest, ok := said.BothSides(text)
 	if !ok {
-		time, rest, ok = said.EitherTime(text)
+		time, _, ok = said.EitherTime(text) // by the one way or by the other
 	}
 	if !ok {
 		return false
@@ -232,6 +253,24 @@ func (rd *Reader) turnedTime(s *formula.Step, text string, at source.Place) bool
 	s.Time.Text, s.Note, s.Manner = time, text, rest
 	rd.Assumed(at, fmt.Sprintf("%q is read as %s in all", text, time))
 	return true
+}
+
+// leavesIn reads what a mix leaves out by the words beside its time, "4 min on low, all but the
+// butter", and tells it.
+func (rd *Reader) leavesIn(s *formula.Step, words string, at source.Place) {
+	if !s.Verb.Mixes() || len(s.With) > 0 {
+		return
+	}
+	ends := func(c rune) bool { return strings.ContainsRune(",;()", c) }
+	for _, one := range strings.FieldsFunc(words, ends) {
+		c, why := said.Which(strings.TrimSpace(one), rd.Names(s))
+		if why != "" || len(c.Names) == 0 || len(c.Names) == len(rd.Names(s)) || !said.AllBut(one) {
+			continue
+		}
+		rd.Withs = append(rd.Withs, Use{Step: s, Name: strings.TrimSpace(one), Place: at})
+		rd.Assumed(at, fmt.Sprintf("%q is read as with = %q", words, strings.TrimSpace(one)))
+		return
+	}
 }
 
 // coolsTo is the temperature that words wait for: "until lukewarm"; of what cools, "lauwarm".

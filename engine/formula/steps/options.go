@@ -17,6 +17,7 @@ import (
 	"forebake/engine/said/around"
 	"forebake/engine/said/beside"
 	"forebake/engine/said/oven"
+	"forebake/engine/said/puton"
 	"forebake/engine/said/tins"
 	"forebake/engine/said/unread"
 	"forebake/engine/said/work"
@@ -180,6 +181,9 @@ func (rd *Reader) ReadBy(s *formula.Step, e hclsyntax.Expression, what string) {
 		return
 	}
 	way, ok := findWay(s.Verb, text)
+	if !ok && s.Verb.Mixes() {
+		way, ok = rd.wayInParts(s, text, at)
+	}
 	switch {
 	case !ok && s.Verb.Mixes() && said.NoFigure(said.NoGear(text)) &&
 		len(nearWays(s.Verb, text)) == 0:
@@ -206,7 +210,28 @@ func (rd *Reader) keepAside(s *formula.Step, key, text string, at source.Place) 
 
 // ReadTin reads the name of a tin, of the house or by its size.
 func (rd *Reader) ReadTin(s *formula.Step, e hclsyntax.Expression, what string) {
-	if text, at, ok := rd.Text(e, what); ok && rd.checkTin(text, at) {
+	text, at, ok := rd.Text(e, what)
+	if !ok {
+		return
+	}
+	own := slices.ContainsFunc(rd.Opts.Tins, func(t string) bool {
+		return formula.SameName(t, text)
+	})
+	n, name := tins.Several(text)
+	switch {
+	case own || rd.Opts.OwnTins:
+	case tins.Flat(text):
+		rd.keepAside(s, formula.OptTin.Name, text, at)
+		return
+	case n > 0 && s.Verb.Takes(formula.OptCount): // "two 2 lb loaf tins"
+		rd.Assumed(at, fmt.Sprintf("%q is read as tin = %q, count = %s", text, name,
+			quantity.Plain(n)))
+		if text = name; s.Count == nil {
+			g := values.BareCount(n, at)
+			s.Count = &g
+		}
+	}
+	if rd.checkTin(text, at) {
 		s.Tin = text
 	}
 }
@@ -536,7 +561,7 @@ func (rd *Reader) unknownOption(s *formula.Step, pair reading.Pair) {
 // name one.
 func (rd *Reader) fatOfStep(s *formula.Step, key, text string, at source.Place) bool {
 	var fats []*formula.Ingredient
-	for _, name := range said.Fats(text) { // "2 quarts canola oil or shortening"
+	for _, name := range puton.Fats(text) { // "2 quarts canola oil or shortening"
 		in := &formula.Ingredient{Part: s.Part, Name: name, Place: at, Apart: true}
 		in.Amount = formula.Amount{Open: true, Given: formula.Given{Place: at}}
 		in.Item, _, _ = rd.Find(in)
@@ -544,7 +569,7 @@ func (rd *Reader) fatOfStep(s *formula.Step, key, text string, at source.Place) 
 			fats = append(fats, in)
 		}
 	}
-	if len(fats) == 0 || len(fats) < len(said.Fats(text)) || s.Part.Kind != formula.Dough {
+	if len(fats) == 0 || len(fats) < len(puton.Fats(text)) || s.Part.Kind != formula.Dough {
 		if key == "fat" || key == "oil" {
 			rd.keepAside(s, key, text, at)
 		}
@@ -583,8 +608,10 @@ func (rd *Reader) readWhere(s *formula.Step, pair reading.Pair, text string, at 
 	case isCover && place == nil && s.Covered == nil && s.Verb.Takes(formula.OptCovered):
 		s.Covered, s.Sealed = &yes, s.Sealed || around.Airless(text)
 	case s.Verb.Takes(formula.OptAt) && s.Where == nil && !s.At.Set &&
-		(place != nil || !said.NoFigure(text)):
+		(place != nil || !said.NoFigure(text) && (s.Verb.Waits() || s.Verb.HeatsThrough())):
 		rd.FillStep(s, formula.OptAt, pair.Value)
+	case !s.Verb.Waits() && !s.Verb.HeatsThrough(): // on = "2 sheet pans, 12 to a pan"
+		rd.keepAside(s, pair.Key, text, at)
 	default:
 		return false
 	}

@@ -66,7 +66,7 @@ func (rd *Reader) ReadSteps(p *formula.Part, e hclsyntax.Expression) {
 		s := &block[i]
 		s.Part, s.Index = p, len(p.Steps) // a step that does not read leaves no gap
 		rd.turnsLater, rd.firstRise = i < lastTurn, p.Kind == formula.Dough && risesAgain(items[i:])
-		rd.lastRise = p.Kind == formula.Dough && risesLast(items, i)
+		rd.lastRise = p.Kind == formula.Dough && risesLast(p, items, i)
 		rd.after, rd.between = nil, formula.Given{}
 		if rd.readStep(s, item) {
 			p.Steps = append(p.Steps, s)
@@ -311,7 +311,8 @@ func (rd *Reader) readOwn(s *formula.Step, e hclsyntax.Expression) {
 	text, at, _ := rd.Literal(e)
 	switch {
 	case !rd.WordsAlone(before, text):
-	case s.Verb.Own.Kinds.Has(quantity.Time) && !unread.Asked(rd.Opts.Larder, text):
+	case s.Verb.Own.Kinds.Has(quantity.Time) && !unread.Asked(rd.Opts.Larder, text),
+		s.Verb.Mixes() && !leftToStand().MatchString(text): // its foods are of the list
 		s.Sign = &formula.Sign{Text: text, At: at}
 	default:
 		rd.KeepWords(s, "", text, at)

@@ -126,6 +126,7 @@ func (rd *Reader) saidTime(s *formula.Step, e hclsyntax.Expression) bool {
 	if sum, ok := said.Sum(text); ok && s.Verb.Mixes() {
 		s.Time, _ = rd.QuantityText(sum, at, formula.ForTime, s.Verb.Name)
 		s.Time.Text, s.Note = sum, text
+		rd.leavesIn(s, text, at)
 		rd.Assumed(at, fmt.Sprintf("%q is read as %s in all", text, sum))
 		return true
 	}
@@ -149,6 +150,7 @@ func (rd *Reader) saidTime(s *formula.Step, e hclsyntax.Expression) bool {
 	if time, note, ok := said.TimeAside(text); ok {
 		s.Time, _ = rd.QuantityText(time, at, formula.ForTime, s.Verb.Name)
 		s.Time.Text, s.Manner = time, note
+		rd.leavesIn(s, note, at)
 		s.Note = strings.TrimSpace(s.Note + " " + text)
 		rd.Assumed(at, fmt.Sprintf("%q is read as %s", text, time))
 		return true
@@ -183,8 +185,8 @@ func (rd *Reader) saidTime(s *formula.Step, e hclsyntax.Expression) bool {
 		len(s.With) == 0 && !said.IsSpeed(rest) { // "in the butter, 5 min"
 		rd.Withs = append(rd.Withs, Use{Step: s, Name: rest, Place: at})
 		rd.Assumed(at, fmt.Sprintf("%q is read as with = %q", text, rest))
-	} else if len(s.With) == 0 {
-		rd.namesClass(s, strings.TrimPrefix(rest, "in "), at)
+	} else if len(s.With) == 0 && !rd.namesClass(s, strings.TrimPrefix(rest, "in "), at) {
+		rd.leavesIn(s, rest, at)
 	}
 	s.Time, _ = rd.QuantityText(time, at, formula.ForTime, s.Verb.Name)
 	s.Time.Text = text
@@ -299,7 +301,8 @@ func (rd *Reader) besideOwn(s *formula.Step, text string, at source.Place) bool 
 			Paste: fmt.Sprintf("%q = \"?\"", food)})
 		return true
 	}
-	if !said.NoFigure(text) || unread.Asked(rd.Opts.Larder, text) && !s.Verb.Stores() {
+	plain := said.NoSizes(text)
+	if !said.NoFigure(plain) || unread.Asked(rd.Opts.Larder, plain) && !s.Verb.Stores() {
 		return false // how long it is kept stays open: { store = "eat the same day" }
 	}
 	s.Sign = &formula.Sign{Text: text, At: at}
@@ -373,8 +376,11 @@ func (rd *Reader) SaidArea(s *formula.Step, e hclsyntax.Expression, own bool, wh
 		s.Sides[i] = formula.Given{Quantity: side, Place: at, Set: true}
 	}
 	s.Words = text
-	rd.Assumed(at, fmt.Sprintf("%q is length by width: the thickness comes from the dough's "+
-		"weight; it is rolled up from its longer side, unless the roll says \"from the short "+
-		"side\"", text))
+	says := "the thickness comes from the dough's weight"
+	if s.Measure.Set {
+		says = fmt.Sprintf("it is read as %s = %q", what, s.Measure.Text)
+	}
+	rd.Assumed(at, fmt.Sprintf("%q is length by width: %s; it is rolled up from its longer side, "+
+		"unless the roll says \"from the short side\"", text, says))
 	return true
 }

@@ -167,6 +167,8 @@ func (rd *Reader) settleVerb(s *formula.Step, own hclsyntax.Expression) {
 		return
 	case !ok:
 		return
+	case s.Verb.Divides() && s.IsAfterHeat() && said.NoFigure(text) && said.CutSize(text):
+		s.Verb = formula.HandleVerb // what is baked is cut open
 	case s.Verb.Coils() && said.InRounds(text) && !s.IsAfterHeat():
 		s.Verb = formula.ShapeVerb
 	case s.Verb.Coils() && s.IsAfterHeat() && rd.blockIn(text) != "":

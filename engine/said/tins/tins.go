@@ -124,6 +124,9 @@ var otherWord = spelling.Pattern(`(?i)\b(?:(?:mm|cm|in|inch|inches|x|by|a|an|the
 // Named reports whether words with a size may mean a tin, "9x13 inch", and not the pieces
 // that are cut to it: "triangles 9 x 28 cm, rolled".
 func Named(text string) bool {
+	if trayed().MatchString(text) {
+		return false
+	}
 	if tinWord().MatchString(text) || roundTin().MatchString(text) || pounds().MatchString(text) {
 		return true
 	}
@@ -133,6 +136,26 @@ func Named(text string) bool {
 		}
 	}
 	return true
+}
+
+var (
+	trayed = spelling.Pattern(`(?i)\b(?:trayed?|tray(?: them)?) up\b|\brows? of\b`)
+	flat   = spelling.Pattern(`(?i)\b(?:(?:baking |cookie |sheet |half[- ]sheet |` +
+		`oven )*(?:sheets?|` +
+		`sheet pans?|trays?)|backbleche?|bleche?|plaques?|teglie?|bandejas?)(?:\b|$)`)
+	walled = spelling.Pattern(`(?i)\b(?:tins?|moulds?|molds?|dish(?:es)?|loaf|cake|muffin|` +
+		`roasting|deep|` +
+		`frames?|rings?|kasten\w*|formen?)\b`)
+)
+
+// Flat reports whether words name a tray or a sheet of no size, which holds pieces and gives them
+// no
+// shape: "2 lined baking trays, 5 cm apart".
+func Flat(text string) bool {
+	if _, sized := Size(text); sized || walled().MatchString(text) {
+		return false
+	}
+	return flat().MatchString(text)
 }
 
 // bareUnit is the unit of a tin's sides that are written without one: small figures are
@@ -186,12 +209,16 @@ var severalTins = spelling.Pattern(`(?i)^(?:into |in )?(?:(\d+|two|three|four|si
 	`cake|deep).*|\d[\d.]* ?(?:x|×|by) ?\d.*|[a-z][a-z -]*)\b(?:tin|pan|mould|mold|dish|tray|` +
 	`case)(?:e?s)?)(?:,[^\d]*)?$`)
 
+var unitFirst = spelling.Pattern(`(?i)^(?:inch(?:es)?|in|cm|mm|lbs?|pounds?|kg|g|qts?|quarts?|` +
+	`cups?|` +
+	`litres?|liters?|l)\b`)
+
 // Several reads how many tins words name, and the name of one: "2 x 2lb loaf tins". The count
 // is 0 where none is said.
 func Several(text string) (n float64, name string) {
 	text = strings.TrimSpace(text)
 	m := severalTins().FindStringSubmatch(text)
-	if m == nil {
+	if m == nil || unitFirst().MatchString(m[2]) { // "9 inch square pan" is one
 		return 0, strings.TrimPrefix(strings.TrimPrefix(text, "into "), "in ")
 	}
 	count := m[1]
