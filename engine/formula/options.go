@@ -694,7 +694,7 @@ const Osmotolerant = "osmotolerant"
 // Strains are the strains of yeast that an ingredient may name.
 var Strains = []string{"standard", Osmotolerant}
 
-// Names of the options that package edit writes of its own accord.
+// Names of the options that package edit writes.
 var (
 	OptionAmount   = AmountOption.Name
 	OptionMeasured = OptMeasured.Name

@@ -79,7 +79,7 @@ func LengthIn(text string) (out string, ok bool) {
 	return out + " " + InchWord(m[3]), true
 }
 
-// thinnest is a coil that nobody rolls, mm: less is the thickness of a sheet.
+// thinnest is the thinnest coil, mm. Less is the thickness of a sheet.
 const thinnest = 20
 
 // RolledOut reports whether words of a roll say that it is rolled flat, and not up.
