@@ -289,8 +289,9 @@ func (rd *Reader) longSoak(
 		}
 	}
 	with, _, _ := rd.Literal(part)
-	rd.Fault(own.Place, "%s of %s is two steps, what goes on and how it stands; write { %s = %q }, "+
-		"{ hold = %q, at = %q }", own.Key, s.Time.Text, own.Key, with, s.Time.Text, around)
+	rd.Fault(own.Place, "%s of %s is two steps, what goes on and how it stands; "+
+		"write { %s = %q }, { hold = %q, at = %q }",
+		own.Key, s.Time.Text, own.Key, with, s.Time.Text, around)
 }
 
 // isNumber reports whether a value is a whole number, in quotes or not.
