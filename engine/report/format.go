@@ -20,7 +20,9 @@ type Format struct {
 	// standard error, which says so.
 	Document bool
 
-	Mends bool // shows the mends of findings
+	// Mends gives the formulas whose findings it prints with their
+	// mends: a search for others would be for nothing.
+	Mends func(f *Found, o Options) []Group
 	New   func(out io.Writer, o Options) Writer
 
 	// Is reports whether a text is a report in this format, by its
@@ -49,6 +51,21 @@ var totalsLine = spelling.Pattern(
 func endsInTotals(_, last []byte) bool { return totalsLine().Match(last) }
 
 var cautionsKey = []byte("\"cautions\": [")
+
+func noMends(*Found, Options) []Group { return nil }
+
+func allMends(f *Found, _ Options) []Group {
+	formulas, _, _ := f.Groups()
+	return formulas
+}
+
+// Mended gives the places of the formulas whose mends a format prints.
+func (f *Format) Mended(run *finding.Run, o Options) (places []source.Place) {
+	for _, g := range f.Mends(&Found{run}, o) {
+		places = append(places, g.Place)
+	}
+	return places
+}
 
 // Writer prints one run in one format. Write calls every method once,
 // in this order, with an empty list for nothing.

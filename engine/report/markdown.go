@@ -22,7 +22,7 @@ type markdownPage struct {
 	parts []func() // the parts after the cautions, each to be printed again with more folded
 }
 
-func init() { register(Format{"markdown", ".md", true, true, newMarkdown, endsInTotals}) }
+func init() { register(Format{"markdown", ".md", true, allMends, newMarkdown, endsInTotals}) }
 
 func newMarkdown(out io.Writer, o Options) Writer { return &markdownPage{out: out, each: o.Each} }
 

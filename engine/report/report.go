@@ -68,7 +68,7 @@ func fileName(p source.Place) string {
 // the place.
 type lines struct{ *bufio.Writer } // line by line: a large collection has some hundred thousand
 
-func init() { register(Format{"lines", ".txt", false, false, newLines, endsInTotals}) }
+func init() { register(Format{"lines", ".txt", false, noMends, newLines, endsInTotals}) }
 
 func newLines(out io.Writer, _ Options) Writer { return lines{bufio.NewWriter(out)} }
 

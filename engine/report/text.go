@@ -60,7 +60,7 @@ type text struct {
 	any  bool // something was found
 }
 
-func init() { register(Format{"text", ".txt", false, true, newText, endsInTotals}) }
+func init() { register(Format{"text", ".txt", false, textMends, newText, endsInTotals}) }
 
 func newText(out io.Writer, o Options) Writer { return textOf(out, o) }
 
@@ -182,7 +182,7 @@ func (t *text) Loosened(list []finding.Loosened) {
 func (t *text) Findings(f *Found) {
 	t.any = len(f.All()) > 0
 	formulas, houses, clear := f.Groups()
-	if len(formulas)+len(clear) > mostWhole && !t.all {
+	if isSummed(formulas, clear) && !t.all {
 		t.summary(formulas)
 	} else {
 		for _, g := range formulas {
@@ -220,17 +220,36 @@ const (
 	detailLines  = 3
 )
 
+// isSummed reports whether there are too many formulas to print whole.
+func isSummed(formulas []Group, clear []string) bool {
+	return len(formulas)+len(clear) > mostWhole
+}
+
+// textMends gives the worst formula of a summary, else all.
+func textMends(f *Found, o Options) []Group {
+	formulas, _, clear := f.Groups()
+	if isSummed(formulas, clear) && !o.All {
+		return worstFirst(formulas)[:min(1, len(formulas))]
+	}
+	return formulas
+}
+
+func worstFirst(formulas []Group) []Group {
+	list := slices.Clone(formulas)
+	slices.SortStableFunc(
+		list,
+		func(a, b Group) int { return slices.Compare(b.weights(), a.weights()) },
+	)
+	return list
+}
+
 // summary prints one line a formula, worst first, and the worst
 // findings of the worst one.
 func (t *text) summary(formulas []Group) {
 	if len(formulas) == 0 {
 		return
 	}
-	list := slices.Clone(formulas)
-	slices.SortStableFunc(
-		list,
-		func(a, b Group) int { return slices.Compare(b.weights(), a.weights()) },
-	)
+	list := worstFirst(formulas)
 	t.group(list[0], detailLines)
 	t.WriteString(t.bold.Sprint("By formula, worst first") + "\n")
 	t.columns(list[:min(len(list), summaryLines)])
