@@ -41,7 +41,7 @@ func Count(n int, noun string) string {
 }
 
 // FileLine gives the file and line of a place: "house.hcl:3".
-func FileLine(p source.Place) string { return fmt.Sprintf("%s:%d", fileName(p), p.Line()) }
+func FileLine(p source.Place) string { return fmt.Sprintf("%s:%d", p.FileName(), p.Line()) }
 
 // Reason gives a house's reason in one line, without its final stop.
 func Reason(because string) string {
@@ -54,13 +54,6 @@ func untilText(f *finding.Finding) string {
 		return ""
 	}
 	return ", until " + f.Until
-}
-
-func fileName(p source.Place) string {
-	if p.File == nil {
-		return ""
-	}
-	return p.File.Name
 }
 
 // lines prints one line of cautions a formula and one a finding, in
