@@ -122,6 +122,7 @@ var mayKnow = map[string][]string{
 		"engine/quantity",
 		"engine/reading",
 		"engine/said",
+		"engine/said/beside",
 		"engine/said/turns",
 		"engine/source",
 	}, // values that hang on nothing else in a formula
@@ -179,6 +180,7 @@ var mayKnow = map[string][]string{
 		"engine/said/around",
 		"engine/said/beside",
 		"engine/said/oven",
+		"engine/said/puton",
 		"engine/said/sponge",
 		"engine/said/turns",
 		"engine/said/unread",
@@ -199,6 +201,7 @@ var mayKnow = map[string][]string{
 		"engine/said",
 		"engine/said/puton",
 		"engine/said/turns",
+		"engine/said/work",
 		"engine/source",
 		"engine/spelling",
 	}, // a whole formula: parts, what they name, weights

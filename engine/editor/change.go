@@ -4,12 +4,11 @@ import (
 	"context"
 	"math"
 
-	"forebake/engine/rule/show"
-
 	"forebake/engine/editor/protocol"
 	"forebake/engine/facts"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
+	"forebake/engine/rule/show"
 	"forebake/engine/source"
 	"forebake/engine/tolerant"
 )

@@ -50,8 +50,13 @@ func (l *Larder) Ambiguous(word string) (Ambiguous, bool) {
 		if i > 0 && !leaves(typed[i-1], nil) {
 			break
 		}
-		if a, ok := ambiguousByKey()[strings.Join(typed[i:], " ")]; ok {
-			return *a, true
+		for end := len(typed); end > i; end-- { // "manteca pomada"
+			if end < len(typed) && !leaves(typed[end], nil) {
+				break
+			}
+			if a, ok := ambiguousByKey()[strings.Join(typed[i:end], " ")]; ok {
+				return *a, true
+			}
 		}
 	}
 	return Ambiguous{}, false

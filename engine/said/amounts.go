@@ -114,6 +114,11 @@ var (
 var ofOne = spelling.Pattern(`(?i)^(?:(?:finely )?grated )?(zest|juice|rind|peel) (?:of|` +
 	`from) ([\d./½¼¾ ]+)$`)
 
+var (
+	steeped  = spelling.Pattern(`(?i)\b(?:steeped|soaked|infused|bloomed)\b`)
+	hotWords = spelling.Pattern(`(?i)\b(?:boiling|boiled|hot|warm|just|over ?night|freshly)\b`)
+)
+
 // Second is an amount that names another ingredient with its own: "1, beaten with 1 tbsp milk".
 type Second struct{ First, Name, Amount string }
 
@@ -130,6 +135,9 @@ func SecondThing(l *larder.Larder, it *larder.Item, text string) (s Second, ok b
 		case "yolk", "white":
 			s.Name = "egg " + s.Name
 		}
+	}
+	if m := steeped().FindStringSubmatch(text); m != nil { // it has cooled when it goes in
+		s.Name = strings.TrimSpace(hotWords().ReplaceAllString(s.Name, " "))
 	}
 	if i := strings.LastIndexByte(s.Amount, ' '); strings.HasSuffix(s.Amount, " of") {
 		s.Amount = s.Amount[:i]
@@ -214,24 +222,6 @@ var orElse = spelling.Pattern(`(?i)\b(?:or|plus|each|per|every)\b`)
 
 var wasSoaked = spelling.Pattern(`(?i)\b(?:soaked|plumped|macerated|trempés?|eingeweicht\w*)\b`)
 
-var fatMeasure = spelling.Pattern(`(?i)^(?:about |at least )?(?:[\d./½¼¾ ]+(?:(?:-|–|` +
-	`to) ?[\d./ ]+)? ?(?:quarts?|qts?\.?|` +
-	`cups?|l|ml|dl|liters?|litres?|pints?|gallons?|oz|kg|g|inch(?:es)?|in\.?|cm) (?:of )?)?` +
-	`(?:hot |clean |fresh )*`)
-
-// Fats are the fats that words name, without how much there is or how
-// deep it stands: "2 quarts canola oil or shortening".
-func Fats(text string) (names []string) {
-	text, _, _ = strings.Cut(text, ",") // "peanut oil, 3 inches deep"
-	text = fatMeasure().ReplaceAllString(strings.TrimSpace(text), "")
-	for _, name := range strings.Split(text, " or ") {
-		if name = strings.TrimSpace(name); name != "" {
-			names = append(names, name)
-		}
-	}
-	return names
-}
-
 // IsSoaked reports whether words say that a thing was soaked.
 func IsSoaked(words string) bool { return wasSoaked().MatchString(words) }
 
@@ -260,8 +250,14 @@ func Waits(words string) bool {
 		!waits().MatchString(words) {
 		return false
 	}
+	if only := onlyIf().FindStringIndex(words); only != nil { // "chill 10 min if it is soft"
+		words = strings.TrimSpace(words[:only[0]])
+	}
 	_, _, timed := TimeIn(words)
 	return timed || inCold().MatchString(words)
 }
+
+// onlyIf is a clause behind a comma that holds in one case alone.
+var onlyIf = spelling.Pattern(`(?i)[,;(] ?[^,;()]*\b(?:if|when needed|should it)\b`)
 
 var inCold = spelling.Pattern(`(?i)\b(?:fridge|freezer|refrigerat\w*|overnight|chill)\b`)

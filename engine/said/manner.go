@@ -82,7 +82,7 @@ var vessel = spelling.Pattern(`(?i)\b(?:bowl|tub|box|container|basket|couche|tra
 	`parchment|board|pan|tin|dish|cloth|squares)\b`)
 
 var until = spelling.Pattern(`(?i)^(?:(?:cool(?:ed)?|warm(?:ed)?|down|until|till|at|is|it|just|` +
-	`completely|fully) )*(?:to )?(.+)$`)
+	`completely|fully),? )*(?:to )?(.+)$`)
 
 // Until is the temperature that words wait for: "to room temperature",
 // "until lukewarm"; "" for others.

@@ -90,6 +90,11 @@ func Which(words string, names []string) (c Chosen, why string) {
 	return c, ""
 }
 
+// AllBut reports whether words say that all goes in but for something.
+func AllBut(words string) bool {
+	return allBut().MatchString(strings.ToLower(strings.TrimSpace(words)))
+}
+
 func same(word string) func(string) bool {
 	word = strings.TrimSpace(word)
 	return func(n string) bool { return strings.EqualFold(strings.TrimSpace(n), word) }

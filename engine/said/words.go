@@ -423,6 +423,11 @@ var (
 	otherUnit = spelling.Pattern(`(?i)\d+(?:\.\d+)? ?(?:cm|mm|%|inch(?:es)?|in\b)`)
 )
 
+var sizesIn = spelling.Pattern(`(?i)[\d./½¼¾]+(?: \d/\d)?[- ]?(?:cm|mm|inch(?:es)?|in|")(?:\b|$)`)
+
+// NoSizes drops lengths from words: "a bag with a 1/4 inch tip".
+func NoSizes(text string) string { return sizesIn().ReplaceAllString(text, "") }
+
 // OneTime reads the one time among words with other figures: "until 2 cm below the rim, 3 h"; and
 // one that may last into the morning.
 func OneTime(text string) (time string, ok bool) {

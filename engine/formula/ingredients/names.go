@@ -36,6 +36,19 @@ func (rd *Reader) bareAmount(in *formula.Ingredient, e hclsyntax.Expression) (fo
 	return values.BareCount(n, at), true
 }
 
+// EitherName takes the first of two that an ingredient may be, "mace or nutmeg", where it
+// changes no figure much and loses no caution, and tells so.
+func (rd *Reader) EitherName(in *formula.Ingredient) {
+	if _, _, known := rd.Find(in); known || in.Sized != "" {
+		return
+	}
+	if one, ok := rd.Opts.Larder.Either(in.Name); ok {
+		in.Sized = one
+		rd.Assumed(in.Place, fmt.Sprintf("%q is read as %s: the other is made of nearly the "+
+			"same, and has no other allergen", in.Name, one))
+	}
+}
+
 // MeasureInName takes a measure off a name that the larder knows without it: "pinch of salt".
 func (rd *Reader) MeasureInName(in *formula.Ingredient) {
 	if _, _, known := rd.Find(in); known || in.Sized != "" {

@@ -38,6 +38,12 @@ func (rd *reader) imply() {
 		if len(things) == 0 || len(f.Parts) >= formula.MaxParts || rd.nearPart(name) {
 			continue
 		}
+		if rd.ofItself(u, things) {
+			u.Step.Verb, u.Step.Words, u.Name = formula.HandleVerb, name, ""
+			rd.Assumed(u.Place, fmt.Sprintf("%q is kept as a note: it is of the list of %q itself",
+				name, u.Step.Part.Name))
+			continue
+		}
 		p := &formula.Part{
 			Formula: f, Name: name, Place: u.Place, Implied: true, Kind: formula.Filling,
 		}
@@ -56,7 +62,7 @@ func (rd *reader) imply() {
 			rd.putIn(p, u, things), p.Kind, name, puton.Lines(things)))
 	}
 	rd.Uses = slices.DeleteFunc(rd.Uses, func(u steps.Use) bool {
-		return u.Name == "" && u.Step.Verb == formula.PanVerb
+		return u.Name == "" && (u.Step.Verb == formula.PanVerb || u.Step.Verb == formula.HandleVerb)
 	})
 }
 
@@ -72,12 +78,41 @@ func (rd *reader) otherName(u *steps.Use, name string) bool {
 		u.Name = p.Name
 		return true
 	}
-	if u.Step.Verb.Fills() && puton.Into(name) { // { pipe = "into 8 moulds" }
+	if rd.isOfDough(u, name) {
+		u.Step.Verb, u.Step.Words, u.Name = formula.HandleVerb, name, ""
+		rd.Assumed(u.Place, fmt.Sprintf("%q is read as work of the hands: it is of the dough that "+
+			"was set aside for it", name))
+		return true
+	}
+	if u.Step.Verb.PutsOn() && puton.Into(name) { // { pipe = "into 8 moulds" }
 		u.Step.Verb, u.Step.Words, u.Name = formula.PanVerb, name, ""
 		rd.Assumed(u.Place, fmt.Sprintf("%q is read as its tins", name))
 		return true
 	}
 	return false
+}
+
+// ofItself reports whether all that a step of a filling or topping puts on stands in its own list:
+// { spread = "the soft butter first, then the sugar" } tells how it goes on the dough.
+func (rd *reader) ofItself(u *steps.Use, things []puton.Thing) bool {
+	own := u.Step.Part
+	return !own.Kind.IsDough() && !slices.ContainsFunc(things, func(thing puton.Thing) bool {
+		it, _, _ := said.Ingredient(rd.Opts.Larder, thing.Name, rd.Opts.Units)
+		return !slices.ContainsFunc(own.Ingredients, func(in *formula.Ingredient) bool {
+			return in.Item != nil && it != nil && in.Item.Class == it.Class
+		})
+	})
+}
+
+// isOfDough reports whether words name what an earlier step sets some of the dough aside for:
+// { reserve = "150 g of dough for the bones" }, { decorate = "bones and skull" }.
+func (rd *reader) isOfDough(u *steps.Use, name string) bool {
+	return slices.ContainsFunc(u.Step.Part.Steps[:u.Step.Index], func(s *formula.Step) bool {
+		return s.Verb == formula.HandleVerb && said.Names(s.Words, "dough") &&
+			slices.ContainsFunc(strings.Fields(name), func(word string) bool {
+				return len(word) > 3 && said.Names(s.Words, word)
+			})
+	})
 }
 
 // putIn puts things into the part that a step puts on, and gives the words that tell a usual share.

@@ -18,6 +18,7 @@ import (
 	"forebake/engine/reading"
 	"forebake/engine/said"
 	"forebake/engine/said/turns"
+	"forebake/engine/said/work"
 )
 
 // reader reads one formula.
@@ -28,6 +29,8 @@ type reader struct{ steps.Reader }
 func Formula(r *reading.Reader, b *hclsyntax.Block, opts formula.Options) *formula.Formula {
 	f := &formula.Formula{Tins: opts.Tins}
 	rd := newReader(r, opts, f)
+	before := len(r.Problems)
+	defer func() { rd.ownUnits(before) }()
 	f.Name, f.Place = r.Label(b)
 	keys := rd.keysOf(b.Body, formula.FormulaKeys)
 	if f.Only(b.Body) {
@@ -47,6 +50,7 @@ func Formula(r *reading.Reader, b *hclsyntax.Block, opts formula.Options) *formu
 	}
 	if a := rd.key(b.Body, "makes"); a != nil && !rd.isOpenKey(a) {
 		f.Makes = rd.Values().Makes(a.Expr)
+		rd.tellMakes(f.Makes)
 	}
 	if a := b.Body.Attributes["start"]; a != nil && !rd.isOpenKey(a) {
 		f.Start = rd.Values().Clock(a.Expr)
@@ -101,6 +105,17 @@ func Formula(r *reading.Reader, b *hclsyntax.Block, opts formula.Options) *formu
 		}
 	}
 	return f
+}
+
+// ownUnits gives the messages of the formula their examples in the units of its file.
+func (rd *reader) ownUnits(before int) {
+	for i := range rd.Problems[before:] {
+		p := &rd.Problems[before+i]
+		p.Text = work.Examples(p.Text, rd.File.Text)
+	}
+	for i := range rd.Formula.Said {
+		rd.Formula.Said[i].Text = work.Examples(rd.Formula.Said[i].Text, rd.File.Text)
+	}
 }
 
 // key gives a key of a body by its name or another word for it, and tells so.
@@ -230,6 +245,7 @@ func (rd *reader) readIngredients(p *formula.Part, e hclsyntax.Expression) {
 		rd.FreshYeast(in, text)
 		rd.StandApart(in, in.Name)
 		rd.MeasureInName(in)
+		rd.EitherName(in)
 		rd.ReadAmount(in, pair.Value)
 		rd.StandApart(in, in.Note)
 		if first := ingredients.Named(p, in.Name); first != nil {

@@ -120,6 +120,16 @@ func (rd *reader) settleEach(s *formula.Step) {
 		quantity.FormatInterval(n, ""), whole))
 }
 
+// tellMakes tells what a formula makes where other words say it: "2 dozen" is 24 pieces.
+func (rd *reader) tellMakes(m formula.Makes) {
+	if m.Text == "" {
+		return
+	}
+	if text := strings.TrimSpace(formula.PlacedText(m.Place)); text != m.Text {
+		rd.Assumed(m.Place, fmt.Sprintf("makes = %q is read as %q", text, m.Text))
+	}
+}
+
 // flourOfMakes turns the percent of a part's flours into the grams that makes comes to,
 // where they are all in percent and add up to 100, as bakers write them. It reports whether
 // it did.

@@ -5,6 +5,7 @@ package refusal
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"forebake/engine/family"
@@ -63,7 +64,12 @@ func Unknown(l *larder.Larder, name string, at source.Place, amount reading.Give
 		}
 		return source.Problem{Place: at, Text: text, Paste: strings.Join(paste, "\n")}
 	}
-	if held := l.Held(name); held != "" && amount.Set {
+	held := l.Held(name)
+	if near := l.Near(name); held == "" && len(near) == 1 && slices.Contains(
+		strings.Fields(strings.ToLower(name)), strings.ToLower(near[0])) {
+		held = near[0] // "tea from the fruit"
+	}
+	if held != "" && amount.Set {
 		return source.Problem{Place: at,
 			Text:  text + "; write that name where it is that, or describe it in house.hcl",
 			Paste: fmt.Sprintf("%q = %q", held, amount.Text)}

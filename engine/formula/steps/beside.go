@@ -14,28 +14,29 @@ import (
 	"forebake/engine/said"
 	"forebake/engine/said/work"
 	"forebake/engine/source"
+	"forebake/engine/spelling"
 )
 
-// This file reads what stands beside the verb of a step, or behind its figure, and means another
-// step, another option, or how the step is done.
+// This file reads words beside a step's verb or figure that mean another step, another option or
+// a way.
 
 // mostTurns bounds the turns that one line can stand for.
 const mostTurns = 8
 
-// thickestSheetMM is over any thickness that a dough is rolled to, mm: more is one of its sides.
+// thickestSheetMM is above any thickness of a rolled dough, mm. A longer length is a side.
 const thickestSheetMM = 80
 
-// warmestRoomC is over what any room is, C: what cools to it is still lukewarm.
+// warmestRoomC is above any room temperature, C.
 const warmestRoomC = 30
 
-// risesLast reports whether a wait is the last of a dough that is shaped or in its tin, before it
-// is heated.
-func risesLast(items []hclsyntax.Expression, i int) bool {
+// leftToStand are words of a wait within the words of a mix.
+var leftToStand = spelling.Pattern(`(?i)\b(?:leave|leaving|left|stand(?:ing)?|wait|overnight|` +
+	`prove|proof|rise|chill|fridge|cool(?:ed|ing)?|lassen|laisser|lasciare|dejar)\b`)
+
+// risesLast reports whether a wait is the last one of a shaped dough before its heat.
+func risesLast(p *formula.Part, items []hclsyntax.Expression, i int) bool {
 	v := verbOf(items[i])
-	shaped := slices.ContainsFunc(items[:i], func(item hclsyntax.Expression) bool {
-		before := verbOf(item)
-		return before != nil && before.Finishes()
-	})
+	shaped := slices.ContainsFunc(p.Steps, func(s *formula.Step) bool { return s.Verb.Finishes() })
 	if v != formula.RestVerb || !shaped {
 		return false
 	}
@@ -62,14 +63,14 @@ func (rd *Reader) blockIn(text string) string {
 	return ""
 }
 
-// turnsBlock reports whether a turn names a part in the place of a number: the butter is put in,
-// and turned: { tourage = "butter block", turns = 3 }.
+// turnsBlock reports whether a turn names the butter where a number belongs: { tourage =
+// "butter block", turns = 3 }.
 func (rd *Reader) turnsBlock(word formula.StepWord, text string) bool {
 	return word.Verb != nil && word.Verb.Turns() && slices.ContainsFunc(rd.Blocks,
 		func(name string) bool { return formula.SameName(name, text) })
 }
 
-// secondVerb reads a verb beside the one of a step, where both are one thing, and refuses others.
+// secondVerb reads a second verb of a step that means the same, and refuses others.
 func (rd *Reader) secondVerb(s *formula.Step, word formula.StepWord, pair reading.Pair) {
 	if rd.addsBeside(s, word, pair) || rd.besideTurns(s, pair) {
 		return
@@ -78,8 +79,8 @@ func (rd *Reader) secondVerb(s *formula.Step, word formula.StepWord, pair readin
 		pair.Key, s.Verb.Name)
 }
 
-// addsBeside reads what goes in beside how long it is mixed, { add = "butter", mix = "8 min" }, as
-// one step. It reports whether it did.
+// addsBeside reads an addition and the time of its mix, { add = "butter", mix = "8 min" }, as one
+// step. It reports whether it did.
 func (rd *Reader) addsBeside(s *formula.Step, word formula.StepWord, pair reading.Pair) bool {
 	text, at, ok := rd.Literal(pair.Value)
 	if !ok || !s.Verb.Mixes() || said.OtherOption(s.Word) != formula.OptWith.Name {
@@ -101,7 +102,7 @@ func (rd *Reader) addsBeside(s *formula.Step, word formula.StepWord, pair readin
 	return true
 }
 
-// turnsAfter puts turns behind a step: each is sheeted, folded and left for what rest_between says.
+// turnsAfter adds turns after a step. Each is a sheet, a fold and the wait of rest_between.
 func (rd *Reader) turnsAfter(s *formula.Step, n int, at source.Place) {
 	for range n {
 		rd.after = append(rd.after,
@@ -121,8 +122,8 @@ func (rd *Reader) turnsAfter(s *formula.Step, n int, at source.Place) {
 	}
 }
 
-// besideTurns reads what stands beside the butter that is put in, turns = 3 or fold = "simple". It
-// reports whether it is of its turns.
+// besideTurns reads turns = 3 or fold = "simple" beside the butter. It reports whether the key is
+// about turns.
 func (rd *Reader) besideTurns(s *formula.Step, pair reading.Pair) bool {
 	n, at, ok := rd.Values().WholeNumber(pair.Value)
 	text, inside, quoted := rd.Literal(pair.Value)
@@ -146,7 +147,7 @@ func (rd *Reader) besideTurns(s *formula.Step, pair reading.Pair) bool {
 	return true
 }
 
-// tellBetween tells where the dough stands between its folds.
+// tellBetween tells the place of the dough between its folds.
 func (rd *Reader) tellBetween(s *formula.Step) {
 	if !rd.between.Set {
 		return
@@ -163,8 +164,8 @@ func (rd *Reader) tellBetween(s *formula.Step) {
 		rd.between.Text, where))
 }
 
-// thenStep reads what is done after a step, { dip = "butter", then = "roll in cinnamon sugar" }, as
-// a step of its own. It reports whether its first words are a verb that puts a part on.
+// thenStep reads an action after a step, { dip = "butter", then = "roll in sugar" }, as a separate
+// step. It reports whether its first words are a verb that puts a part on.
 func (rd *Reader) thenStep(s *formula.Step, text string, at source.Place) bool {
 	words := strings.Fields(text)
 	for n := min(2, len(words)-1); n > 0; n-- {
@@ -190,7 +191,7 @@ func (rd *Reader) thenStep(s *formula.Step, text string, at source.Place) bool {
 	return false
 }
 
-// keepNote keeps words as a note, and tells so, where their key does not say that they are one.
+// keepNote keeps words as a note, and tells so if their key is not note.
 func (rd *Reader) keepNote(s *formula.Step, key, text string, at source.Place) {
 	switch {
 	case work.PlainNote(key) || said.Key(key) == "until" && s.Time.Set:
@@ -201,21 +202,39 @@ func (rd *Reader) keepNote(s *formula.Step, key, text string, at source.Place) {
 	}
 }
 
-// wayOfManner takes how a mix is done from the words beside its time, "10 min by hand", where no
-// option says it, and tells so.
+// wayOfManner sets the way of a mix from words beside its time, "10 min by hand", if no option
+// gives it, and tells so.
 func (rd *Reader) wayOfManner(s *formula.Step) {
 	if s.Way != nil || !s.Verb.Mixes() || slices.Contains(s.Open, formula.OptBy) {
 		return
 	}
+	if way := wayIn(s.Verb, s.Manner); way != nil {
+		s.Way = way
+		rd.Assumed(s.Place, fmt.Sprintf("%q is read as by = %q", s.Manner, way.Name))
+	}
+}
+
+// wayIn is the way that one of some words between commas names; nil for none.
+func wayIn(v *formula.Verb, words string) *formula.Way {
 	ends := func(c rune) bool { return strings.ContainsRune(",;()", c) }
-	parts := strings.FieldsFunc(s.Manner, ends)
-	for _, one := range parts {
-		if way, ok := findWay(s.Verb, strings.TrimSpace(one)); ok {
-			s.Way = way
-			rd.Assumed(s.Place, fmt.Sprintf("%q is read as by = %q", s.Manner, way.Name))
-			return
+	for _, one := range strings.FieldsFunc(words, ends) {
+		if way, ok := findWay(v, strings.TrimSpace(one)); ok {
+			return way
 		}
 	}
+	return nil
+}
+
+// wayInParts reads a mixer that is told with its make or its size, "20 qt Hobart, hook", and
+// tells so.
+// A word that is near to a way is left to be refused.
+func (rd *Reader) wayInParts(s *formula.Step, text string, at source.Place) (*formula.Way, bool) {
+	way := wayIn(s.Verb, text)
+	if way == nil || len(nearWays(s.Verb, text)) > 0 {
+		return nil, false
+	}
+	rd.Assumed(at, fmt.Sprintf("%q is read as by = %q", text, way.Name))
+	return way, true
 }
 
 // turnedTime reads a time for each of two sides, or one of two ways: "3 min each side". It reports
@@ -223,7 +242,7 @@ func (rd *Reader) wayOfManner(s *formula.Step) {
 func (rd *Reader) turnedTime(s *formula.Step, text string, at source.Place) bool {
 	time, rest, ok := said.BothSides(text)
 	if !ok {
-		time, rest, ok = said.EitherTime(text)
+		time, _, ok = said.EitherTime(text) // by the one way or by the other
 	}
 	if !ok {
 		return false
@@ -234,7 +253,25 @@ func (rd *Reader) turnedTime(s *formula.Step, text string, at source.Place) bool
 	return true
 }
 
-// coolsTo is the temperature that words wait for: "until lukewarm"; of what cools, "lauwarm".
+// leavesIn reads what a mix leaves out by the words beside its time, "4 min on low, all but the
+// butter", and tells it.
+func (rd *Reader) leavesIn(s *formula.Step, words string, at source.Place) {
+	if !s.Verb.Mixes() || len(s.With) > 0 {
+		return
+	}
+	ends := func(c rune) bool { return strings.ContainsRune(",;()", c) }
+	for _, one := range strings.FieldsFunc(words, ends) {
+		c, why := said.Which(strings.TrimSpace(one), rd.Names(s))
+		if why != "" || len(c.Names) == 0 || len(c.Names) == len(rd.Names(s)) || !said.AllBut(one) {
+			continue
+		}
+		rd.Withs = append(rd.Withs, Use{Step: s, Name: strings.TrimSpace(one), Place: at})
+		rd.Assumed(at, fmt.Sprintf("%q is read as with = %q", words, strings.TrimSpace(one)))
+		return
+	}
+}
+
+// coolsTo is the final temperature in words: "until lukewarm"; of a cooling, "lauwarm".
 func coolsTo(s *formula.Step, text string) string {
 	if to := said.Until(text); to != "" || !s.Verb.Cools() {
 		return to
@@ -242,7 +279,7 @@ func coolsTo(s *formula.Step, text string) string {
 	return said.GoesIn(text)
 }
 
-// tooThick takes a length that no sheet is thick for one of its sides, and tells so. It reports
+// tooThick reads a length above any thickness as a side of the sheet, and tells so. It reports
 // whether it did.
 func (rd *Reader) tooThick(s *formula.Step, g formula.Given) bool {
 	if !s.Verb.Sheets() || g.Kind != quantity.Length || g.Lo < thickestSheetMM {
@@ -254,7 +291,7 @@ func (rd *Reader) tooThick(s *formula.Step, g formula.Given) bool {
 	return true
 }
 
-// thicknessIn reads how thick a shape is said to be, "a disc 15 mm thick", where no option says it.
+// thicknessIn reads the thickness of a shape, "a disc 15 mm thick", if no option gives it.
 func (rd *Reader) thicknessIn(s *formula.Step, text string, at source.Place) {
 	thick := said.Thickness(text)
 	if thick == "" || !s.Verb.Finishes() || !s.Verb.Takes(formula.OptAs) || s.Form != nil {

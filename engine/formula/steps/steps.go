@@ -66,7 +66,7 @@ func (rd *Reader) ReadSteps(p *formula.Part, e hclsyntax.Expression) {
 		s := &block[i]
 		s.Part, s.Index = p, len(p.Steps) // a step that does not read leaves no gap
 		rd.turnsLater, rd.firstRise = i < lastTurn, p.Kind == formula.Dough && risesAgain(items[i:])
-		rd.lastRise = p.Kind == formula.Dough && risesLast(items, i)
+		rd.lastRise = p.Kind == formula.Dough && risesLast(p, items, i)
 		rd.after, rd.between = nil, formula.Given{}
 		if rd.readStep(s, item) {
 			p.Steps = append(p.Steps, s)
@@ -84,8 +84,8 @@ func (rd *Reader) ReadSteps(p *formula.Part, e hclsyntax.Expression) {
 	}
 }
 
-// apart makes a filling beside another verb, { shape = "balls", fill = "custard" }, a step of its
-// own, and tells so: before a verb that closes it in, after one that only makes room for it.
+// apart makes a separate step of a filling beside another verb, { shape = "balls", fill =
+// "custard" }, and tells so. It comes before a verb that encloses it, else after the verb.
 func (rd *Reader) apart(items []hclsyntax.Expression) []hclsyntax.Expression {
 	items = slices.Clone(items)
 	out := items[:0:0]
@@ -132,8 +132,8 @@ func (rd *Reader) apart(items []hclsyntax.Expression) []hclsyntax.Expression {
 	return out
 }
 
-// tinApart makes a tin beside a verb that takes none, { divide = 9, tin = "long tin" }, a step of
-// its own after it; nil where there is none.
+// tinApart makes a separate step of a tin beside a verb that takes none, { divide = 9, tin = "long
+// tin" }; nil if there is none.
 func (rd *Reader) tinApart(item hclsyntax.Expression) (in, tin hclsyntax.Expression) {
 	object, ok := item.(*hclsyntax.ObjectConsExpr)
 	if !ok {
@@ -242,9 +242,9 @@ func (rd *Reader) readStep(s *formula.Step, e hclsyntax.Expression) bool {
 	return true
 }
 
-// putOn gives the part that a step puts on a dough: what stands behind its verb, or behind with
-// where a time stands there: { soak = "10 min", with = "rum syrup" } of a baked baba. It is nil
-// where a time stands alone, or with names an ingredient of the dough.
+// putOn is the part that a step puts on a dough: the verb's value, or with beside a time: { soak =
+// "10 min", with = "rum syrup" } of a baked baba. It is nil for a time alone, and if with names an
+// ingredient of the dough.
 func (rd *Reader) putOn(
 	s *formula.Step, own hclsyntax.Expression, pairs []reading.Pair,
 ) hclsyntax.Expression {
@@ -304,14 +304,15 @@ func (rd *Reader) noVerb(pairs []reading.Pair, e hclsyntax.Expression) {
 		"this step says nothing to do; start it with a verb: { rest = \"1 h\", at = \"room\" }")
 }
 
-// readOwn reads the verb's own value, or keeps that it is "?", to be decided.
+// readOwn reads the verb's own value, which may be "?".
 func (rd *Reader) readOwn(s *formula.Step, e hclsyntax.Expression) {
 	before := len(rd.Problems)
 	rd.readOwnValue(s, e)
 	text, at, _ := rd.Literal(e)
 	switch {
 	case !rd.WordsAlone(before, text):
-	case s.Verb.Own.Kinds.Has(quantity.Time) && !unread.Asked(rd.Opts.Larder, text):
+	case s.Verb.Own.Kinds.Has(quantity.Time) && !unread.Asked(rd.Opts.Larder, text),
+		s.Verb.Mixes() && !leftToStand().MatchString(text): // its foods are of the list
 		s.Sign = &formula.Sign{Text: text, At: at}
 	default:
 		rd.KeepWords(s, "", text, at)
@@ -385,8 +386,7 @@ func (rd *Reader) readOwnQuantity(s *formula.Step, e hclsyntax.Expression) {
 			return
 		case rd.IsProse("", text, nil) && s.Verb.Own.Count:
 			if _, times := said.Times(text); !times {
-				s.OpenOwn, s.Note = true, text
-				rd.Assumed(at, fmt.Sprintf("%q says no number of times: taken as \"?\"", text))
+				rd.timesInWords(s, text, at)
 				return
 			}
 		}

@@ -14,6 +14,7 @@ import (
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/said"
+	"forebake/engine/said/beside"
 	"forebake/engine/said/turns"
 	"forebake/engine/source"
 )
@@ -38,6 +39,7 @@ type Makes struct {
 	Number Given   // the number of pieces as written, where it is a range
 	Each   Given   // shaped and unbaked weight of one piece, g
 	Total  Given   // weight of all, g
+	Text   string  // as it is read: "28 buns of 85 g" of "28 buns at 85 g"
 }
 
 // Makes reads "24 pieces", "2 loaves of 450 g", "1.8 kg".
@@ -55,6 +57,9 @@ func (rd Reader) Makes(e hclsyntax.Expression) Makes {
 		m.Total, _ = rd.QuantityText(text, at, forMass, "makes")
 		return m
 	}
+	written := text
+	text = beside.Made(text)
+	m.Text = text
 	n, why := said.Makes(text)
 	if why != "" {
 		rd.Fault(at, "makes: %s", why)
@@ -66,7 +71,10 @@ func (rd Reader) Makes(e hclsyntax.Expression) Makes {
 		m.Number.Interval, m.Number.Text = figure.Between(n.Lo, n.Hi), n.Range
 	}
 	if n.Each != "" {
-		inside := source.Place{File: at.File, Start: at.End - len(n.Each), End: at.End}
+		inside := at
+		if text == written {
+			inside.Start = at.End - len(n.Each)
+		}
 		if m.Each, ok = rd.QuantityText(n.Each, inside, forMass, "makes"); !ok {
 			return Makes{}
 		}

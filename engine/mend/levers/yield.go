@@ -130,6 +130,9 @@ func piecesText(f *formula.Formula, n float64) string {
 
 // writtenYield is the text of makes = "..." as the baker wrote it.
 func writtenYield(f *formula.Formula) string {
+	if f.Makes.Text != "" {
+		return f.Makes.Text // "24 pieces" of "2 dozen"
+	}
 	at := f.Makes.Place
 	return string(at.File.Text[at.Start:at.End])
 }

@@ -62,6 +62,36 @@ func TestOthers(t *testing.T) {
 }
 
 // TestEachOf writes a number of pieces with their weight as one text.
+func TestMade(t *testing.T) {
+	for text, want := range map[string]string{
+		"a dozen": "12 pieces", "about 3 dozen": "36 pieces", "2 dozen rolls": "24 rolls",
+		"half a dozen": "6 pieces", "28 buns at 85 g": "28 buns of 85 g",
+		"16 at 58 g":             "16 pieces of 58 g",
+		"20 cornetti, 70 g each": "20 cornetti of 70 g",
+		"2 stollen, about 900 g each with the marzipan": "2 stollen of 900 g",
+		"24 rolls, about 1 1/2 oz each":                 "24 rolls of 1 1/2 oz",
+		"2 loaves of about 565 g":                       "2 loaves of 565 g",
+		"20 Stück à 45 g":                               "20 Stück of 45 g",
+		"20 x 50 g":                                     "20 pieces of 50 g",
+		"14 buns scaled at 85 g":                        "14 buns of 85 g",
+		"18-20 rolls":                                   "18 to 20 rolls",
+		"one 12-cup Bundt, serves 10":                   "1 12-cup Bundt, serves 10",
+		// these say no weight of a piece
+		"1 loaf (450 g tin)":                 "1 loaf (450 g tin)",
+		"12 buns, dough 45 g, filling 35 g":  "12 buns, dough 45 g, filling 35 g",
+		"1 cake, 23 cm square, cuts into 16": "1 cake, 23 cm square, cuts into 16",
+		"2 loaves of 450 g":                  "2 loaves of 450 g",
+		"24 pieces":                          "24 pieces",
+		"1.8 kg":                             "1.8 kg",
+		"1 rosca for 12 people":              "1 rosca for 12 people",
+		"dozens of them":                     "dozens of them",
+	} {
+		if got := Made(text); got != want {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}
+
 func TestEachOf(t *testing.T) {
 	for text, want := range map[string]string{"10, about 95 g each": "10 pieces of 95 g",
 		"10 at 95g": "10 pieces of 95g", "95 g": "95 g", "10": "10"} {

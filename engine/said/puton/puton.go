@@ -93,6 +93,9 @@ func Of(l *larder.Larder, words, units string) (things []Thing, notRead []string
 			continue
 		}
 		list := oneOf(l, part, units)
+		if list == nil {
+			list = syrupOf(l, part)
+		}
 		thing, ok := one(l, part, units)
 		switch {
 		case ok:
@@ -122,6 +125,16 @@ func known(words string) []Thing {
 		out = append(out, Thing{Name: name})
 	}
 	return out
+}
+
+// syrupOf are the sugar and the water of "papelón syrup", a syrup that is called by its sugar.
+func syrupOf(l *larder.Larder, words string) []Thing {
+	name, is := strings.CutSuffix(strings.ToLower(strings.TrimSpace(words)), " syrup")
+	it, known := l.Find(name)
+	if _, whole := l.Find(words); !is || whole || !known || it.Class != larder.ClassSugar {
+		return nil
+	}
+	return []Thing{{Name: name}, {Name: "water"}}
 }
 
 // oneOf are the things of which either may be put on, "sesame or poppy
@@ -300,4 +313,22 @@ func Words(things []Thing) string {
 		}
 	}
 	return strings.Join(out, " and ")
+}
+
+var fatMeasure = spelling.Pattern(`(?i)^(?:about |at least )?(?:[\d./½¼¾ ]+(?:(?:-|–|` +
+	`to) ?[\d./ ]+)? ?(?:quarts?|qts?\.?|` +
+	`cups?|l|ml|dl|liters?|litres?|pints?|gallons?|oz|kg|g|inch(?:es)?|in\.?|cm) (?:of )?)?` +
+	`(?:hot |clean |fresh )*`)
+
+// Fats are the fats that words name, without how much there is or how
+// deep it stands: "2 quarts canola oil or shortening".
+func Fats(text string) (names []string) {
+	text, _, _ = strings.Cut(text, ",") // "peanut oil, 3 inches deep"
+	text = fatMeasure().ReplaceAllString(strings.TrimSpace(text), "")
+	for _, name := range strings.Split(text, " or ") {
+		if name = strings.TrimSpace(name); name != "" {
+			names = append(names, name)
+		}
+	}
+	return names
 }

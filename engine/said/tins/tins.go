@@ -12,14 +12,14 @@ import (
 	"forebake/engine/spelling"
 )
 
-// Tin is the inside of a tin by its name, mm: length, width and height; a side that the
-// name does not say is any that a tin has.
+// Tin is the inside of a tin by its name, mm: length, width and height. A side that the name does
+// not give is any possible one.
 type Tin struct {
 	Sides [3]figure.Interval
 	Round bool
 }
 
-// anyHeight is the height of tins of which only the floor is told, mm (judgement).
+// anyHeight is the height of a tin that only has its floor written, mm (judgement).
 var anyHeight = figure.Interval{Lo: 20, Hi: 130}
 
 var (
@@ -37,15 +37,14 @@ var (
 
 var pounds = spelling.Pattern(`(?i)\b([12])[ -]?(?:lb|pound)s?\b.*\bloaf\b`)
 
-// loafTins are the insides of tins that are called by the pounds of bread in them, mm: what
-// shops sell as such. Common practice, no source.
+// loafTins are the insides of tins named by the pounds of a loaf, mm. Common practice, no source.
 var loafTins = map[string][3]figure.Interval{
 	"1": {{Lo: 145, Hi: 185}, {Lo: 75, Hi: 105}, {Lo: 50, Hi: 75}},
 	"2": {{Lo: 200, Hi: 245}, {Lo: 100, Hi: 135}, {Lo: 60, Hi: 85}},
 }
 
-// Size reads the size in a tin's name: "9x5 inch loaf tin", "23 cm square tin", "9-inch
-// round". Two sides without a unit are inches where they can be nothing else.
+// Size reads the size in a tin's name: "9x5 inch loaf tin", "23 cm square tin", "9-inch round". Two
+// sides without a unit are inches if nothing else is possible.
 func Size(name string) (t Tin, ok bool) {
 	if !strings.ContainsAny(name, "0123456789./½¼¾") {
 		return t, false
@@ -124,6 +123,9 @@ var otherWord = spelling.Pattern(`(?i)\b(?:(?:mm|cm|in|inch|inches|x|by|a|an|the
 // Named reports whether words with a size may mean a tin, "9x13 inch", and not the pieces
 // that are cut to it: "triangles 9 x 28 cm, rolled".
 func Named(text string) bool {
+	if trayed().MatchString(text) {
+		return false
+	}
 	if tinWord().MatchString(text) || roundTin().MatchString(text) || pounds().MatchString(text) {
 		return true
 	}
@@ -135,8 +137,27 @@ func Named(text string) bool {
 	return true
 }
 
-// bareUnit is the unit of a tin's sides that are written without one: small figures are
-// inches, as in 9x13, large ones cm, as in 20x30. Between them nothing says it.
+var (
+	trayed = spelling.Pattern(`(?i)\b(?:trayed?|tray(?: them)?) up\b|\brows? of\b`)
+	flat   = spelling.Pattern(`(?i)\b(?:(?:baking |cookie |sheet |half[- ]sheet |` +
+		`oven )*(?:sheets?|` +
+		`sheet pans?|trays?)|backbleche?|bleche?|plaques?|teglie?|bandejas?)(?:\b|$)`)
+	walled = spelling.Pattern(`(?i)\b(?:tins?|moulds?|molds?|dish(?:es)?|loaf|cake|muffin|` +
+		`roasting|deep|` +
+		`frames?|rings?|kasten\w*|formen?)\b`)
+)
+
+// Flat reports whether words name a tray or a sheet without a size, which gives no shape to its
+// pieces: "2 lined baking trays, 5 cm apart".
+func Flat(text string) bool {
+	if _, sized := Size(text); sized || walled().MatchString(text) {
+		return false
+	}
+	return flat().MatchString(text)
+}
+
+// bareUnit is the unit of sides without one: inches for small figures, 9x13, cm for large ones,
+// 20x30; "" between them.
 func bareUnit(a, b string) string {
 	count := quantity.Of(quantity.Count)
 	x, fault1 := quantity.Read(strings.TrimSpace(a)+" pieces", count)
@@ -186,12 +207,16 @@ var severalTins = spelling.Pattern(`(?i)^(?:into |in )?(?:(\d+|two|three|four|si
 	`cake|deep).*|\d[\d.]* ?(?:x|×|by) ?\d.*|[a-z][a-z -]*)\b(?:tin|pan|mould|mold|dish|tray|` +
 	`case)(?:e?s)?)(?:,[^\d]*)?$`)
 
-// Several reads how many tins words name, and the name of one: "2 x 2lb loaf tins". The count
-// is 0 where none is said.
+var unitFirst = spelling.Pattern(`(?i)^(?:inch(?:es)?|in|cm|mm|lbs?|pounds?|kg|g|qts?|quarts?|` +
+	`cups?|` +
+	`litres?|liters?|l)\b`)
+
+// Several reads a count of tins and the name of one: "2 x 2lb loaf tins". The count is 0 if none is
+// written.
 func Several(text string) (n float64, name string) {
 	text = strings.TrimSpace(text)
 	m := severalTins().FindStringSubmatch(text)
-	if m == nil {
+	if m == nil || unitFirst().MatchString(m[2]) { // "9 inch square pan" is one
 		return 0, strings.TrimPrefix(strings.TrimPrefix(text, "into "), "in ")
 	}
 	count := m[1]

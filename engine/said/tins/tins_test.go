@@ -36,6 +36,23 @@ func TestNamesOfTins(t *testing.T) {
 	}
 }
 
+// TestFlat holds which words name a tray that gives no shape.
+func TestFlat(t *testing.T) {
+	for text, want := range map[string]bool{
+		"2 lined baking trays, 5 cm apart": true, "greased baking sheets": true,
+		"2 greased half sheet pans": true, "lined trays": true, "Backblech": true,
+		"tray 40 x 30 cm": false, "9x13 inch baking pan": false, "loaf tin": false,
+		"muffin tray": false, "Bundt pan": false,
+	} {
+		if Flat(text) != want {
+			t.Errorf("%q: %v", text, !want)
+		}
+	}
+	if Named("round, and tray up 4 x 7, nearly touching") || !Named("two 8x4 loaf tins") {
+		t.Error("how buns are set out is no tin")
+	}
+}
+
 // TestSeveral holds how many tins words name, with words of preparation or none.
 func TestSeveral(t *testing.T) {
 	for _, test := range []struct {
@@ -48,6 +65,7 @@ func TestSeveral(t *testing.T) {
 		{"two well greased loaf tins", "loaf tin", 2},
 		{"two 9x5 inch loaf pans, 8 balls in each", "two 9x5 inch loaf pans, 8 balls in each", 0},
 		{"into the long tin", "the long tin", 0},
+		{"9 inch square pan", "9 inch square pan", 0},
 	} {
 		if n, name := Several(test.text); n != test.n || name != test.name {
 			t.Errorf("%q: %v of %q", test.text, n, name)

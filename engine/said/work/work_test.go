@@ -30,3 +30,26 @@ func TestWork(t *testing.T) {
 		}
 	}
 }
+
+// TestExamples holds that only examples change, and only in a file of US units.
+func TestExamples(t *testing.T) {
+	us := []byte(`"4 cups" "350 F"`)
+	for _, test := range []struct{ text, want, file string }{
+		{`is not a temperature; write for example "24 C", or "24 to 26 C"`,
+			`is not a temperature; write for example "75 F", or "75 to 79 F"`, ""},
+		{`"200 G" is not a unit; write "200 g"`, `"200 G" is not a unit; write "200 g"`, ""},
+		{`"200 g" is a mass; write a temperature, such as "24 C"`,
+			`"200 g" is a mass; write a temperature, such as "75 F"`, ""},
+		{`write for example "200 g"`, `write for example "7 oz"`, ""},
+		{`write for example "200 g"`, `write for example "200 g"`, `"4 cups" "500 g" "350 F"`},
+		{`such as "24 C"`, `such as "24 C"`, `"4 cups" "180 C"`},
+	} {
+		file := us
+		if test.file != "" {
+			file = []byte(test.file)
+		}
+		if got := Examples(test.text, file); got != test.want {
+			t.Errorf("%s: %s", test.text, got)
+		}
+	}
+}
