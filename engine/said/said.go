@@ -206,7 +206,8 @@ func Named(name string) (amount, thing string, ok bool) {
 
 var sizes = spelling.Pattern(`\b(?:large|medium|small)\b`)
 
-var sign = spelling.Pattern(`(?i)^(?:un)?till?\b|\b(?:doubled|double|tripled|bubbly|golden|ready|` +
+var sign = spelling.Pattern(`(?i)^(?:just |only )?(?:un)?till?\b|\b(?:doubled|double|tripled|` +
+	`bubbly|golden|ready|` +
 	`done|smooth|soft|completely|cold enough|boil|simmer)\b`)
 
 // Sign reports whether a text is a sign in place of a time: "until doubled".

@@ -61,6 +61,37 @@ func BothSides(text string) (time, rest string, ok bool) {
 	return time, strings.Trim(m[3], " ,;()"), true
 }
 
+// Spell is a time with the words beside it.
+type Spell struct{ Time, Words string }
+
+// ThenTime reads two times of which one follows the other: "30 min, then
+// overnight in the fridge".
+func ThenTime(text string) (first, then Spell, ok bool) {
+	a, b, both := strings.Cut(text, "then ")
+	if !both {
+		return first, then, false
+	}
+	for i, half := range []string{a, b} {
+		half = strings.Trim(half, " ,;")
+		for _, and := range []string{" and", ","} {
+			half = strings.TrimSuffix(half, and)
+		}
+		time, words, timed := TimeIn(half)
+		if _, fault := quantity.Read(half, quantity.Of(quantity.Time)); fault == nil {
+			time, words, timed = half, "", true
+		}
+		if _, fault := quantity.Read(time, quantity.Of(quantity.Time)); !timed || fault != nil {
+			return first, then, false
+		}
+		if i == 0 {
+			first = Spell{time, words}
+		} else {
+			then = Spell{time, words}
+		}
+	}
+	return first, then, true
+}
+
 var eitherWay = spelling.Pattern(`(?i)^(` + spell + `)([^\d]*?)\b(?:or|oder|ou) (` + spell +
 	`)([^\d]*)$`)
 

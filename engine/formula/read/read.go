@@ -67,7 +67,9 @@ func Formula(r *reading.Reader, b *hclsyntax.Block, opts formula.Options) *formu
 		return f
 	}
 	for _, block := range b.Body.Blocks {
-		rd.Blocks = append(rd.Blocks, block.Labels...)
+		if kind, ok := formula.KindNamed(block.Type); ok && !kind.IsDough() {
+			rd.Blocks = append(rd.Blocks, block.Labels...)
+		}
 	}
 	for _, block := range b.Body.Blocks {
 		kind, ok := formula.KindNamed(block.Type)

@@ -278,7 +278,9 @@ func (rd *Reader) readSized(s *formula.Step, e hclsyntax.Expression) bool {
 // tinInWords takes a tin, and how many, from the words of a step that puts a dough in one:
 // "2 x 2lb loaf tins". Words that name no tin of the house and no size leave it open.
 func (rd *Reader) tinInWords(s *formula.Step, text string, at source.Place) {
-	if food := rd.Opts.Larder.AllergenIn(text); food != "" && s.Verb.Finishes() && !rd.mixes(food) {
+	under := rd.partUnder(s, text, at)
+	food := rd.Opts.Larder.AllergenIn(text)
+	if food != "" && s.Verb.Finishes() && !under && !rd.mixes(food) {
 		rd.Assumed(at, fmt.Sprintf("%s = %q names %s, and no list here holds it: its weight and "+
 			"its allergens are not counted; write filling %q { ingredients = { %q = \"?\" } } "+
 			"and { fill = %q }",
