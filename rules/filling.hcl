@@ -761,6 +761,34 @@ trial "an icing straight from the oven" {
   }
 }
 
+rule "topping-dry" {
+  on     = "topping"
+  level  = "note"
+  limits = { binder_pct = 9 }
+  when   = "topping.binder_pct < limit.binder_pct"
+  say    = "Only {topping.binder_pct} of this topping is fat or liquid: it stays dry and falls off. Look for a point that slipped; a third is usual."
+  why    = "Butter, egg or cream glues the sugar, flour and nuts of a topping to each other and to the dough."
+  source = "streusel and sugar crusts hold 25 to 40 % of butter, nut toppings with cream more: common practice, no source"
+}
+
+trial "butter in a topping of sugar and almonds" {
+  rule  = "topping-dry"
+  cases = { "19 g" = "flagged", "21 g" = "clear", "150 g" = "clear", "?" = "unsure" }
+  formula "t" {
+    topping "t" { ingredients = { "sugar" = "100 g", "flaked almonds" = "100 g", "unsalted butter" = "$case" } }
+    dough "d" { ingredients = { "bread flour" = "500 g", "water" = "300 g" } }
+  }
+}
+
+trial "sugar and cinnamon alone" {
+  rule   = "topping-dry"
+  expect = "clear"
+  formula "t" {
+    topping "t" { ingredients = { "sugar" = "100 g", "cinnamon" = "5 g" } }
+    dough "d" { ingredients = { "bread flour" = "500 g", "water" = "300 g" } }
+  }
+}
+
 rule "icing-thin" {
   on     = "topping"
   level  = "risk"

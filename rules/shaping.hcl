@@ -38,7 +38,7 @@ trial "1 mm thin, and what lies on it" {
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g" }
-      steps       = [{ sheet = "1 mm" }, { fill = "f" }, { roll = "rope" }]
+      steps       = [{ sheet = "1 mm" }, { fill = "f" }, { roll = "coil" }]
     }
     filling "f" { ingredients = { "$case" = "200 g" } }
   }

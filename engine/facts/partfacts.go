@@ -508,6 +508,14 @@ var partFacts = []Fact{
 		part:   (*part).HasSalt,
 	},
 	{
+		Name: "binder_pct",
+		Unit: "%",
+		Means: "what is neither dry sugar, flour, nuts nor spice, of the mass of a part that " +
+			"lists a fat; 100 of others",
+		Source: srcGiven,
+		part:   binderShare,
+	},
+	{
 		Name:   "weighs_salt",
 		Type:   YesNo,
 		Means:  "salt itself is among its own ingredients, beside that of salted butter or cheese",

@@ -498,3 +498,28 @@ func activeDryWet(p *part) Value {
 			return s.Verb.Mixes() && !v.Absent && v.Lo >= wetsYeastC
 		}))
 }
+
+// dryClasses are the classes of ingredients that bind nothing by themselves.
+var dryClasses = []larder.Class{larder.ClassSugar, larder.ClassFlour, larder.ClassStarch,
+	larder.ClassNut, larder.ClassSpice, larder.ClassSalt}
+
+// binderShare is what of a part that lists a fat is neither dry sugar, flour, nuts nor spice, by
+// mass; all of a part that lists none.
+func binderShare(p *part) Value {
+	binds, isFat := Interval{}, false
+	for _, in := range p.Ingredients {
+		if in.Item == nil || in.Item.Water >= little ||
+			!slices.Contains(dryClasses, in.Item.Class) {
+			binds = binds.Add(p.Sheet().Amount(in))
+		}
+		isFat = isFat || in.Item != nil && in.Item.Class == larder.ClassFat
+	}
+	mass := p.Grams(makeup.Mass)
+	if !isFat || mass.Hi == 0 {
+		return figure.ValueOf(figure.Point(100))
+	}
+	return figure.ValueOf(binds.Div(mass).Scale(100))
+}
+
+// little is the water up to which an ingredient counts as dry, g per 100 g.
+const little = 15

@@ -72,21 +72,28 @@ func isMoistPlant(in *formula.Ingredient) bool { return in.Item.MoistPlant() }
 // It is asked where a wait after its heat says covered, or the air is out.
 func (p *Part) wrapped() (class microbe.Sealed, days, warmestC float64, ok bool) {
 	cold := p.sheet.Limits().ColdC.Value
-	heated, airless := false, false
+	heated, airless, chilled := false, false, 0.0
 	for _, step := range p.Steps {
 		airless = step.Airless() || airless && !step.Unpacks()
 		covered := step.Covered == nil && airless || step.Covered != nil && *step.Covered
 		switch {
 		case step.Verb.HeatsThrough():
-			heated, days = true, 0
+			heated, days, chilled = true, 0, 0
 		case heated && step.Verb.Waits() && covered:
-			if c := p.sheet.warmestAround(step); c > cold {
-				days, warmestC = days+step.Time.Interval.Hi/1440, max(warmestC, c)
+			d := step.Time.Interval.Hi / 1440
+			switch c := p.sheet.warmestAround(step); {
+			case c > cold:
+				days, warmestC = days+d, max(warmestC, c)
+			case airless && c > microbe.ChilledFromC:
+				chilled += d
 			}
 		}
 	}
-	if airless {
-		return microbe.AirlessBread, days, warmestC, days > 0
+	switch {
+	case airless && days == 0: // the cold days of a vacuum bag
+		return microbe.AirlessBread, chilled, cold, chilled > 0
+	case airless:
+		return microbe.AirlessBread, days, warmestC, true
 	}
 	return microbe.MoistWrapped, days, warmestC, days > 0
 }

@@ -34,7 +34,18 @@ var (
 	// day. USDA's National Center for Home Food Preservation gives no safe
 	// way to can bread or cake (memory).
 	AirlessDays = Limit{"airless-bread", 1, 0, AtMost, "a day, as of a jar", "judgement"}
+	// ChilledDays is the shelf life of what is packed without air and kept cold, unless another
+	// figure holds the kinds of C. botulinum that grow in a fridge.
+	ChilledDays = Limit{"vacuum-chilled", 10, 0, AtMost,
+		"Food Standards Agency, safety and shelf-life of vacuum packed chilled foods (2020), " +
+			"summary", "read"}
+	// ChilledAw: below it no kind grows that grows in a fridge.
+	ChilledAw = Limit{"gmin-c-botulinum-e", 0.965, 0, Under,
+		"USDA ARS growth factors table (ICMSF 1996; Mitscherlich & Marth 1984)", "read"}
 )
+
+// ChilledFromC is the coldest at which such a kind grows, C (USDA ARS growth factors table, read).
+const ChilledFromC = 3.3
 
 // Botulinum answers for a sealed part that stands at warmestC for the
 // given days. coldC is the warmest of the place's cold holding. The
@@ -57,6 +68,10 @@ func Botulinum(s Sealed, warmestC, coldC, days float64, aw, ph Interval, phKnown
 		return Risk, WrapDays
 	case s == AirlessBread && awRead && WrapAw.Allows(aw.Hi):
 		return Clear, WrapAw
+	case s == AirlessBread && cold && awRead && ChilledAw.Allows(aw.Hi):
+		return Clear, ChilledAw
+	case s == AirlessBread && cold && !brief(ChilledDays):
+		return Risk, ChilledDays
 	case s == AirlessBread && (cold || brief(AirlessDays)):
 		return Clear, AirlessDays
 	case s == AirlessBread:
