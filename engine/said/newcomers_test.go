@@ -9,24 +9,9 @@ func TestWordsOfNewcomers(t *testing.T) {
 		read func(string) string
 		want map[string]string
 	}{
-		{"both sides", func(s string) string { out, _, _ := BothSides(s); return out }, map[string]string{
-			"3 min each side": "6 min", "2 1/2 to 3 min each side, 3 or 4 at a time": "5 to 6 min",
-			"60 to 75 seconds per side": "2 to 2.5 min", "2 Minuten pro Seite": "",
-			"3 min per side, then 2 min": "", "3 min": "",
-		}},
-		{"either time", func(s string) string { out, _, _ := EitherTime(s); return out }, map[string]string{
-			"8 min by hand or 5 min in the mixer": "5 to 8 min", "8 min or 10 min": "",
-			"1 h or until doubled": "",
-		}},
-		{"then", func(s string) string {
-			first, then, _ := ThenTime(s)
-			return first.Time + "|" + then.Time
-		}, map[string]string{
-			"30 min, then overnight in the fridge": "30 min|overnight",
-			"1 h at room, then 12 h in the fridge": "1 h|12 h", "then bake": "|", "30 min": "|",
-		}},
 		{"thick", Thickness, map[string]string{
-			"a disc 15 mm thick": "15 mm", "1/2 inch thick rounds": "1/2 inch", "not 5 mm thick": "",
+			"a disc 15 mm thick": "15 mm", "1/2 inch thick rounds": "1/2 inch",
+			"not 5 mm thick":  "",
 			"14-inch strands": "", "fingers about 13 cm long": "",
 		}},
 		{"humid", HumidityIn, map[string]string{
@@ -37,7 +22,8 @@ func TestWordsOfNewcomers(t *testing.T) {
 			"a large ball of dough": "",
 		}},
 		{"speed", func(s string) string { return yes(IsSpeed(s)) }, map[string]string{
-			"low": "yes", "on medium-low": "yes", "low protein flour": "", "low, then the butter": "",
+			"low": "yes", "on medium-low": "yes", "low protein flour": "",
+			"low, then the butter": "",
 		}},
 		{"rest", func(s string) string { return yes(TheRest(s)) }, map[string]string{
 			"the rest": "yes", "the remaining filling": "yes", "half": "", "rest 10 min": "",
@@ -49,7 +35,10 @@ func TestWordsOfNewcomers(t *testing.T) {
 			"24 C max": "24 C", "25 C, no warmer or the butter runs": "25 C", "max 24 C": "24 C",
 			"under 25 C": "", "25 C or less": "", "175 °C Umluft": "",
 		}},
-		{"vanilla", func(s string) string { _, name := Vanilla("vainilla", s); return name }, map[string]string{
+		{"vanilla", func(s string) string {
+			_, name := Vanilla("vainilla", s)
+			return name
+		}, map[string]string{
 			"1 vaina": "vanilla bean", "2 tsp": "vanilla extract", "2 g": "",
 		}},
 	} {
@@ -59,8 +48,8 @@ func TestWordsOfNewcomers(t *testing.T) {
 			}
 		}
 	}
-	if c, _ := Which("all but a quarter of the water", []string{"flour", "water"}); c.Of != "water" ||
-		c.Share != 0.25 || len(c.Names) != 2 {
+	c, _ := Which("all but a quarter of the water", []string{"flour", "water"})
+	if c.Of != "water" || c.Share != 0.25 || len(c.Names) != 2 {
 		t.Error(c)
 	}
 	if !Names("in the coating sugar, warm", "coating sugar") || Names("sugary", "sugar") {

@@ -215,11 +215,13 @@ func Sign(text string) bool {
 	return !strings.ContainsAny(text, "0123456789") && sign().MatchString(text)
 }
 
-const spell = `[\d¼½¾⅓⅔][^,;()]*?(?:hours?|hrs?|h|minutes?|mins?|min|days?|weeks?|wochen?|` +
+// SpellPattern matches a time with its unit, in the languages that are read.
+const SpellPattern = `[\d¼½¾⅓⅔][^,;()]*?(?:hours?|hrs?|h|minutes?|mins?|min|days?|weeks?|wochen?|` +
 	`minuten|minutter|minuter|minuti|stunden?|ore|ora|heures?|timmar|timme|timer?)\b`
 
 var timeIn = spelling.Pattern(`(?i)^(.*?)(?:\b(?:about|around|roughly|approx\.?|another|for|` +
-	`circa) )*(` + spell + `(?: *(?:to|or|and|-|–)? *` + spell + `)*|over ?night\b)(.*)$`)
+	`circa) )*(` + SpellPattern + `(?: *(?:to|or|and|-|–)? *` + SpellPattern + `)*|` +
+	`over ?night\b)(.*)$`)
 
 var portions = spelling.Pattern(`(?i)\b(?:per|each|every|twice|times|[ap]\.?m)\b`)
 

@@ -66,11 +66,7 @@ func Formula(r *reading.Reader, b *hclsyntax.Block, opts formula.Options) *formu
 			formula.MaxParts)
 		return f
 	}
-	for _, block := range b.Body.Blocks {
-		if kind, ok := formula.KindNamed(block.Type); ok && !kind.IsDough() {
-			rd.Blocks = append(rd.Blocks, block.Labels...)
-		}
-	}
+	rd.nameBlocks(b.Body)
 	for _, block := range b.Body.Blocks {
 		kind, ok := formula.KindNamed(block.Type)
 		if !ok {
@@ -107,6 +103,15 @@ func Formula(r *reading.Reader, b *hclsyntax.Block, opts formula.Options) *formu
 		}
 	}
 	return f
+}
+
+// nameBlocks keeps the names of the parts that are no doughs, for steps that name one.
+func (rd *reader) nameBlocks(b *hclsyntax.Body) {
+	for _, block := range b.Blocks {
+		if kind, ok := formula.KindNamed(block.Type); ok && !kind.IsDough() {
+			rd.Blocks = append(rd.Blocks, block.Labels...)
+		}
+	}
 }
 
 // ownUnits gives the messages of the formula their examples in the units of its file.

@@ -12,6 +12,7 @@ import (
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/said"
+	"forebake/engine/said/times"
 	"forebake/engine/said/work"
 	"forebake/engine/source"
 	"forebake/engine/spelling"
@@ -242,9 +243,9 @@ func (rd *Reader) wayInParts(s *formula.Step, text string, at source.Place) (*fo
 // turnedTime reads a time for each of two sides, or one of two ways: "3 min each side". It reports
 // whether it did.
 func (rd *Reader) turnedTime(s *formula.Step, text string, at source.Place) bool {
-	time, rest, ok := said.BothSides(text)
+	time, rest, ok := times.BothSides(text)
 	if !ok {
-		time, _, ok = said.EitherTime(text) // by the one way or by the other
+		time, _, ok = times.EitherTime(text) // by the one way or by the other
 	}
 	if !ok {
 		return false
@@ -277,7 +278,7 @@ func (rd *Reader) leavesIn(s *formula.Step, words string, at source.Place) {
 // reports
 // whether it did.
 func (rd *Reader) thenWaits(s *formula.Step, text string, at source.Place) bool {
-	first, then, ok := said.ThenTime(text)
+	first, then, ok := times.ThenTime(text)
 	if !ok || !s.Verb.Waits() {
 		return false
 	}
