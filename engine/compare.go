@@ -4,13 +4,12 @@ import (
 	"fmt"
 	"strings"
 
-	"forebake/engine/rule/show"
-
 	"forebake/engine/facts"
 	"forebake/engine/figure"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
 	"forebake/engine/quantity"
+	"forebake/engine/rule/show"
 	"forebake/engine/run"
 	"forebake/engine/source"
 )

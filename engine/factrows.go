@@ -6,14 +6,12 @@ import (
 	"slices"
 	"strings"
 
-	"forebake/engine/rule/show"
-
-
 	"forebake/engine/facts"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
+	"forebake/engine/rule/show"
 	"forebake/engine/run"
 	"forebake/engine/source"
 )

@@ -8,14 +8,13 @@ import (
 	"path/filepath"
 	"strings"
 
-	"forebake/engine/rule/show"
-
 	"forebake/engine"
 	"forebake/engine/editor/protocol"
 	"forebake/engine/facts"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
 	"forebake/engine/larder"
+	"forebake/engine/rule/show"
 	"forebake/engine/source"
 	"forebake/engine/tolerant"
 )

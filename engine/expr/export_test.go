@@ -4,7 +4,6 @@ import (
 	"testing"
 
 	"forebake/engine/expr/subject"
-
 	"forebake/engine/facts"
 	"forebake/engine/formula"
 	"forebake/engine/formula/read"

@@ -9,7 +9,6 @@ import (
 	"testing"
 
 	"forebake/engine/formula"
-
 	"forebake/engine/formula/edit"
 	"forebake/engine/formula/read"
 	"forebake/engine/house"

@@ -344,7 +344,7 @@ func init() {
 		return ""
 	}
 	OptWide.assumes = func(s *Step) string {
-		if s.Verb.Sheets() {
+		if s.Verb.Sheets() && !s.IsSized() {
 			return "as near square as the bench takes it"
 		}
 		return ""
@@ -694,7 +694,7 @@ const Osmotolerant = "osmotolerant"
 // Strains are the strains of yeast that an ingredient may name.
 var Strains = []string{"standard", Osmotolerant}
 
-// Names of the options that package edit writes of its own accord.
+// Names of the options that package edit writes.
 var (
 	OptionAmount   = AmountOption.Name
 	OptionMeasured = OptMeasured.Name

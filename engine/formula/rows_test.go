@@ -6,9 +6,8 @@ import (
 	"testing"
 
 	"forebake/engine/formula"
-	"forebake/engine/formula/read"
-
 	"forebake/engine/formula/edit"
+	"forebake/engine/formula/read"
 	"forebake/engine/kitchen"
 	"forebake/engine/larder"
 	"forebake/engine/reading"

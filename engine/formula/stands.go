@@ -8,7 +8,7 @@ import (
 	"unicode"
 )
 
-// Stand is how a large piece stands that no tin holds: what its thickness follows from.
+// Stand is the shape of a large piece without a tin, which decides its thickness.
 type Stand struct {
 	Name string
 	Long float64 // how many times as long as wide, at least 1; of a ring along its middle
@@ -34,7 +34,7 @@ var stands = []*Stand{
 		"cylinder baguette finger"},
 }
 
-// The stands that a large piece lies between of which nothing is said, and the one in their middle.
+// The stands that bound a large piece of unknown shape, and the middle one.
 var (
 	Thickest, UsualStand, Thinnest = standNamed("round"), standNamed("loaf"), standNamed("ring")
 )
@@ -43,8 +43,8 @@ func standNamed(name string) *Stand {
 	return stands[slices.IndexFunc(stands, func(s *Stand) bool { return s.Name == name })]
 }
 
-// StandAt is how a part's pieces stand at a step, by the words of its last shaping
-// before it, else by makes, else by its rolled-up sheet; nil for none.
+// StandAt is the stand of a part's pieces at a step: by the words of the last shaping, else by
+// makes, else of a rolled-up sheet; nil for none.
 func (p *Part) StandAt(index int) *Stand {
 	coiled := false
 	for i := index - 1; i >= 0; i-- {
@@ -69,8 +69,8 @@ func (p *Part) StandAt(index int) *Stand {
 	return nil
 }
 
-// isShapeOpen reports whether "?" stands for a step's shape: of all, the thickest is
-// the worst, in the oven and in the cold.
+// isShapeOpen reports whether a step's shape is "?". The thickest shape is the worst case, in the
+// oven and in the cold.
 func (s *Step) isShapeOpen() bool { return s.OpenOwn && s.Verb.Finishes() && s.Verb.Own.Words }
 
 // standIn finds the first stand that a text names.
@@ -99,11 +99,11 @@ var standWords = sync.OnceValue(func() map[string]int {
 	return out
 })
 
-// fewPieces is how many pieces of a batch may be large ones, of which it is told how they stand.
+// fewPieces is the most pieces of a batch that count as large.
 const fewPieces = 3
 
-// standsAs says what a large piece is taken for in a bake; "" for a loaf, which is
-// usual, and in a tin.
+// standsAs names the assumed stand of a large piece in a bake; "" for a loaf, the usual one, and
+// for a tin.
 func (p *Part) standsAs(bake *Step) string {
 	n := p.Formula.Makes.Pieces
 	if !bake.Verb.Bakes() || n < 1 || n > fewPieces {

@@ -5,6 +5,7 @@ import (
 
 	"forebake/engine/figure"
 	"forebake/engine/quantity"
+	"forebake/engine/said"
 	"forebake/engine/said/around"
 	"forebake/engine/source"
 )
@@ -31,8 +32,9 @@ type Step struct {
 	Tin      string
 	Count    *Given
 	Pieces   *Given
-	Slice    *Given // length of one slice cut from a coil, mm
-	Wide     *Given // the side of a sheet that is rolled up, mm
+	Slice    *Given   // length of one slice cut from a coil, mm
+	Wide     *Given   // the side of a sheet that is rolled up, mm
+	Sides    [2]Given // of a sheet, the longer first, mm; not set where they are not written
 	Covered  *bool
 	Sealed   bool  // words of where it stands or how it is covered shut the air out
 	Amount   Given // of the part that the verb puts on, g, where it is split
@@ -53,14 +55,14 @@ type Step struct {
 // IsProbed reports whether a temperature was read in the step.
 func (s *Step) IsProbed() bool { return s.Reading != nil && s.Reading.Temp.Set }
 
-// Airless reports whether the step puts the part where no air is: in a jar, in a vacuum bag.
+// Airless reports whether the step shuts air out: a jar, a vacuum bag.
 func (s *Step) Airless() bool { return s.Sealed || around.Airless(s.Words+" "+s.Tin+" "+s.Manner) }
 
-// Unpacks reports whether the step takes the part out of what it stands in.
+// Unpacks reports whether the step takes the part out of its container.
 func (s *Step) Unpacks() bool { return around.Unpacked(s.Words) }
 
-// Stands is the named place where the part is: as written, else the verb's own where no
-// temperature is written either; nil where there is none.
+// Stands is the place of the part: as written, else the verb's own if no temperature is written;
+// nil for none.
 func (s *Step) Stands() *Place {
 	switch {
 	case s.Where != nil:
@@ -71,16 +73,16 @@ func (s *Step) Stands() *Place {
 	return s.Verb.place
 }
 
-// What is taken where no place is written, K about the room (judgement). A rest of 4 C more is in a
-// warm corner; a proof is as warm as the warm place of package said.
+// Ambient temperature of a step without a place, K from the room (judgement). A warm corner is 4 K
+// warmer. A proof is in the warm place of package said.
 const (
 	coolCornerK = 4
 	warmCornerK = 4
 	warmPlaceK  = 8
 )
 
-// Usual is how warm it is around a step that names no place, C, in a kitchen's room; ok is false
-// where one has to be written.
+// Usual is the ambient temperature of a step without a place, C. ok is false if the step needs a
+// written place.
 func (s *Step) Usual(room figure.Interval) (around figure.Interval, ok bool) {
 	if s.At.Set || s.Stands() != nil {
 		return around, false
@@ -96,14 +98,14 @@ func (s *Step) Usual(room figure.Interval) (around figure.Interval, ok bool) {
 	return around, false
 }
 
-// Iced reports whether ice and water are around the part, wherever the bath stands.
+// Iced reports whether the part is in ice and water.
 func (s *Step) Iced() bool { return s.Way.Iced() && !s.At.Set }
 
 // InHotFat reports whether the step cooks in hot fat.
 func (s *Step) InHotFat() bool { return s.Verb.Cooks() && s.Way.HotFat() }
 
-// InOven lists the bakes that end in this one, in order: an oven that is turned up or down, or
-// opened for a wash, is one bake. It is the step alone for any other verb.
+// InOven lists the bakes of one stay in the oven up to this step, in order. A change of heat or a
+// wash does not end the stay. For other verbs it is the step alone.
 func (s *Step) InOven() []*Step {
 	from := s.Index
 	if s.Verb.Bakes() {
@@ -122,8 +124,7 @@ func (s *Step) InOven() []*Step {
 	return out
 }
 
-// CoreTarget is the core temperature that a bake or cook aims at, C: the last one that is written
-// of the bakes in one oven.
+// CoreTarget is the target core temperature, C: the last one written in this stay in the oven.
 func (s *Step) CoreTarget() (target Given) {
 	for _, one := range s.InOven() {
 		if one.Core.Set {
@@ -133,7 +134,7 @@ func (s *Step) CoreTarget() (target Given) {
 	return target
 }
 
-// BakesOn reports whether another bake goes on where this one ends.
+// BakesOn reports whether another bake continues this one.
 func (s *Step) BakesOn() bool {
 	if !s.Verb.Bakes() {
 		return false
@@ -149,15 +150,15 @@ func (s *Step) BakesOn() bool {
 	return false
 }
 
-// staysInOven reports whether a bake that comes before the step may go on after it.
+// staysInOven reports whether a bake may continue after the step.
 func (s *Step) staysInOven() bool {
 	return s.Verb.Bakes() || (s.Verb.Washes() || s.Verb.Tops()) && !s.Time.Set
 }
 
-// LeavesOven reports whether what was baked before the step has left the oven.
+// LeavesOven reports whether the step ends a stay in the oven.
 func (s *Step) LeavesOven() bool { return !s.staysInOven() }
 
-// HeatsAll reports whether the step cooks or bakes the whole part, and not some ingredients alone.
+// HeatsAll reports whether the step cooks or bakes the whole part.
 func (s *Step) HeatsAll() bool { return s.Verb.Bakes() || s.Verb.Cooks() && len(s.With) == 0 }
 
 // IsAfterHeat reports whether an earlier step cooks or bakes the whole part.
@@ -170,6 +171,30 @@ func (s *Step) IsBeforeHeat() bool {
 	return slices.ContainsFunc(s.Part.Steps[s.Index+1:], (*Step).HeatsAll)
 }
 
+// IsSized reports whether both sides of a sheet are written.
+func (s *Step) IsSized() bool { return s.Sides[0].Set }
+
+// AreaCM2 is the area of a sheet whose sides are written, cm2.
+func (s *Step) AreaCM2() float64 { return s.Sides[0].Hi * s.Sides[1].Hi / 100 }
+
+// Wound is the side of a sheet that is rolled up, mm: as written, else the shorter, for bakers roll
+// from the long side, unless the step that rolls it says the short one. ok is false where no side
+// is written.
+func (s *Step) Wound() (side Given, ok bool) {
+	switch {
+	case s.Wide != nil:
+		return *s.Wide, true
+	case !s.IsSized():
+		return Given{}, false
+	}
+	for _, next := range s.Part.Steps[s.Index+1:] {
+		if next.Verb.Coils() && said.FromShortSide(next.Words+" "+next.Note) {
+			return s.Sides[0], true
+		}
+	}
+	return s.Sides[1], true
+}
+
 // Text names a step as the baker wrote it: "chill 14 h", "sheet 5 mm", "fill almond filling".
 func (s *Step) Text() string {
 	text := s.Verb.Name + s.ownText()
@@ -179,7 +204,7 @@ func (s *Step) Text() string {
 	return text
 }
 
-// Line gives the step with all that it says: "chill 14 h, at fridge, as slab 30 mm".
+// Line is the step with its options: "chill 14 h, at fridge, as slab 30 mm".
 func (s *Step) Line() string {
 	text := s.Verb.Name + s.ownText()
 	asOption := s.Verb.Takes(OptTime)
@@ -194,7 +219,7 @@ func (s *Step) Line() string {
 	return text
 }
 
-// ownText is the verb's own value with a blank before it, unless that is a time.
+// ownText is a blank and the verb's own value; "" for a time.
 func (s *Step) ownText() string {
 	switch {
 	case s.Measure.Set && s.Measure.Text == "": // a bare number: divide = 5
@@ -207,35 +232,35 @@ func (s *Step) ownText() string {
 	return ""
 }
 
-// Sign is what a baker waits for in the place of a time, "until doubled", or says beside one.
+// Sign is the sign of a step's end, instead of or beside a time: "until doubled".
 type Sign struct {
 	Text string
 	At   source.Place
 }
 
-// coldRiseC is the warmest at which a dough rises over a night and not in hours, C.
+// coldRiseC is the highest temperature of an overnight rise, C.
 const coldRiseC = 10
 
-// IsCold reports whether the part is left in the cold, by what is written or by its verb.
+// IsCold reports whether the part waits in the cold, as written or by its verb.
 func (s *Step) IsCold() bool {
 	return s.Verb.Waits() && (s.Stands().Cold() || s.At.Set && s.At.Hi <= coldRiseC)
 }
 
-// HeatIsOfWay reports whether how hot the step gets is told by its way alone: a boil is a boil.
+// HeatIsOfWay reports whether only the way gives the step's temperature: a boil.
 func (s *Step) HeatIsOfWay() bool {
 	return s.Way != nil && s.To.Set && s.To.Place == s.Place &&
 		s.Way.Food.Hull(s.To.Interval) == s.Way.Food
 }
 
-// IsWhole reports whether the part is cooked as pieces whose middle lags behind the water: dough,
-// raw meat, fish.
+// IsWhole reports whether the part cooks as pieces with a core cooler than the water: dough, raw
+// meat, fish.
 func (p *Part) IsWhole() bool {
 	return p.Kind == Dough || slices.ContainsFunc(p.Ingredients, func(in *Ingredient) bool {
 		return in.Item != nil && in.Item.CookC() > 0
 	})
 }
 
-// HeatUnsaid reports whether the step cooks and no target, probe or way says how hot.
+// HeatUnsaid reports whether the step cooks without a target, reading or way.
 func (s *Step) HeatUnsaid() bool {
 	return s.Verb.Cooks() && !s.To.Set && !s.Core.Set && s.Reading == nil
 }

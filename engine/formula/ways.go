@@ -10,9 +10,9 @@ import (
 	"forebake/engine/spelling"
 )
 
-// Way is how a step is done: by = "...". Each is one row of Ways, and every answer that depends on
-// the way comes from the row's traits. The list is closed, since an unknown word would lose
-// the cautions of the way that it means. Words of the baker's own go into note.
+// Way is how a step is done: by = "...". Each is one row of Ways, whose traits decide all answers
+// about it. The list is closed, since an unknown word would lose the cautions of its way. The
+// baker's own words go into note.
 type Way struct {
 	Name  string
 	Means string           // one line for the reference page
@@ -25,8 +25,7 @@ type Way struct {
 	Food figure.Interval
 }
 
-// wayTraits are what the program asks of a way. The zero of each is the unfavourable one for food
-// safety, where it matters for that.
+// wayTraits are the traits of a way. The zero of each is the least favourable for food safety.
 type wayTraits struct {
 	fat   fat
 	air   air
@@ -42,8 +41,8 @@ const (
 	noFat
 )
 
-// air is what the part meets: one more than the kind of surroundings, or 0 for those of the place
-// where it stands, which are the slower ones.
+// air is the medium around the part: one more than its heat.Place, or 0 for that of the step's
+// place, which is slower.
 type air uint8
 
 const ownAir air = 0
@@ -53,7 +52,7 @@ func in(p heat.Place) air { return air(p) + 1 }
 // noMixer is the mixer of a way that mixes nothing.
 const noMixer = bakersmath.NotSaid
 
-// noOven is the oven of a way that is none, or of which nothing is known.
+// noOven is the oven of a way without one, or of unknown kind.
 const noOven = bake.AnyOven
 
 // way makes a row. It takes every trait, so that a row without one does not compile.
@@ -63,10 +62,10 @@ func way(name, means string, suits func(*Verb) bool, fat fat, air air, oven bake
 		wayTraits: wayTraits{fat, air, oven, mixer}}
 }
 
-// Boils reports whether wet food boils this way: syrup passes 100 C, what simmers does not.
+// Boils reports whether wet food boils this way. Syrup passes 100 C; a simmer does not.
 func (w *Way) Boils() bool { return w != nil && w.Food.Hi > 100 }
 
-// heatsTo says how hot wet food gets this way where no to is written, C.
+// heatsTo sets the temperature of wet food without a written to, C.
 func (w *Way) heatsTo(lo, hi float64) *Way {
 	w.Food = figure.Interval{Lo: lo, Hi: hi}
 	return w
@@ -109,7 +108,7 @@ var FanOven = way("fan oven", "in hot moving air", (*Verb).Bakes,
 	"fan", "convection", "convection oven", "fan assisted oven", "hot air", "moving air",
 	"air fryer")
 
-// AnyMixer is the way to mix of which no more is known.
+// AnyMixer is a mixer of unknown kind.
 var AnyMixer = way("mixer", "a mixer of any kind", (*Verb).Mixes,
 	noFat, ownAir, noOven, bakersmath.NotSaid, "machine", "kneading machine", "knetmaschine",
 	"maschine", "pétrin", "impastatrice", "maskin", "maskine", "bread machine")
@@ -241,8 +240,7 @@ func (w *Way) Iced() bool {
 	return w != nil && (w.air == in(heat.IceBath) || w.air == in(heat.StirredBath))
 }
 
-// Air gives the kind of surroundings that the way puts the part in; ok is false where they are
-// those of the place where it stands.
+// Air is the medium around the part; ok is false if the step's place decides it.
 func (w *Way) Air() (p heat.Place, ok bool) {
 	if w == nil || w.air == ownAir {
 		return 0, false
@@ -277,11 +275,11 @@ func WayNames(v *Verb) []string {
 	return names
 }
 
-// notThat are words of a sign that turn its meaning round: "do not boil", "just below the boil".
+// notThat are words that negate a sign: "do not boil", "just below the boil".
 var notThat = spelling.Pattern(
 	`(?i)\b(?:not|never|don't|without|before|below|under|nearly|almost)\b`)
 
-// WayIn is the way of cooking that a sign names: "bring to the boil"; nil where it names none.
+// WayIn is the way of cooking that a sign names: "bring to the boil"; nil for none.
 func WayIn(text string) *Way {
 	if notThat().MatchString(text) {
 		return nil

@@ -6,7 +6,6 @@ import (
 
 	"forebake/engine/formula"
 	"forebake/engine/formula/read"
-
 	"forebake/engine/larder"
 	"forebake/engine/reading"
 	"forebake/engine/said"

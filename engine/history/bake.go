@@ -110,7 +110,7 @@ func (b falling) with(step *formula.Step, st *Stage) falling {
 	if step.Time.IsPoint() && b.minutes.IsPoint() && all.Mid() > 0 {
 		share := step.Time.Mid() / all.Mid()
 		b.at = b.at.Times(1 - share).Plus(at.Times(share))
-	} else { // nobody knows how long at which
+	} else { // the time at each is unknown
 		b.at = figure.Estimate{Low: min(b.at.Low, at.Low), Mid: (b.at.Mid + at.Mid) / 2,
 			High: max(b.at.High, at.High)}
 	}
@@ -141,7 +141,7 @@ func (f *Simulator) inOven(step *formula.Step) (pieces [figure.Runs]bake.Piece, 
 		kg /= f.shape.tins
 	case f.shape.pieces > 1:
 		kg /= f.shape.pieces
-	case made != nil && made.Makes.Pieces > 1: // nobody says how it is divided
+	case made != nil && made.Makes.Pieces > 1: // the division is unknown
 		kg /= made.Makes.Pieces
 	}
 	piece.DensityKgM3, piece.In = rho, bake.OnTray

@@ -12,8 +12,8 @@ func (e environment) isIceBath() bool {
 	return e.air == airKind(heat.IceBath) || e.air == airKind(heat.StirredBath)
 }
 
-// vessel is the shape of a part in ice water in one run. A tray has one wet face, a bowl keeps its
-// shape, a box counts as a tray of its least edge. ok is false for a piece wholly in the water.
+// vessel is the body of a part in ice water in one run. A tray has one wet face; a box counts as a
+// tray of its least edge. ok is false for a piece wholly in water.
 func (f *Simulator) vessel(l *run, e environment) (b heat.Body, ok bool) {
 	if !e.isIceBath() {
 		return b, false
@@ -106,8 +106,8 @@ func (f *Simulator) passes(c *heat.Chilling, l *run, step *formula.Step, e envir
 		hastenTo(c, want, seconds)
 }
 
-// passesAs is passes. A run whose top would hardly get as cold as the reading follows the next
-// quicker one, since the reading shows a colder top. baths are those of all runs at the start.
+// passesAs is passes. A run whose top stays warmer than the reading follows the next quicker run.
+// baths are those of all runs at the start.
 func (f *Simulator) passesAs(
 	bath *heat.Chilling,
 	baths *[figure.Runs]heat.Chilling,
@@ -131,7 +131,7 @@ func (f *Simulator) passesAs(
 	return f.passes(bath, l, step, e)
 }
 
-// hastenTo finds the pace at which a bath brings the core to a temperature in the given seconds.
+// hastenTo sets the pace at which the core reaches a temperature in the given seconds.
 func hastenTo(c *heat.Chilling, toC, seconds float64) bool {
 	factor := c.TimeTo(toC, heat.HighestScale*seconds) / seconds
 	if !(factor >= heat.LowestScale && factor <= heat.HighestScale) {

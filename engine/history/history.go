@@ -100,7 +100,7 @@ type Stage struct {
 	OvenStart      figure.Estimate // bake: midpoint of core and mean as the first in it begins, C
 	OvenMinutes    Interval        // bake: in the oven since then
 	OvenC          figure.Estimate // bake: of the oven, its mean since then
-	ShapeOpen      bool            // bake: a large piece stands free, and nobody says how
+	ShapeOpen      bool            // bake: a free-standing piece of unknown shape
 	OvenSilent     string          // why a bake's core, or the time to it, is not reckoned
 	// Trace is the course of each run through a wait, the coldest first, by Hours
 	// of the step: its start, its end and points between. A ranged time counts to

@@ -36,9 +36,8 @@ func (f *Simulator) worksHard(l *run, e environment) bool {
 	return f.excess(l, e).InTheEnd(f.ownHeat(l.which, t)) >= hardExcess
 }
 
-// warmth is how far own heat keeps a run above its walk, K. Temperatures go by the run's heat,
-// hours by the middle run's. The error of the rises already holds that of the heat, as it was
-// fitted to real doughs.
+// warmth is the excess of a run by its own heat, K. Temperatures use the run's heat, hours the
+// middle run's: the error of the rises, fitted to real doughs, already has that of the heat.
 type warmth struct{ run, middle heat.State }
 
 // course follows one run through a stage: the walk in its surroundings, and the
@@ -101,7 +100,7 @@ func (c course) reaches(targetC float64) float64 {
 	}, first, targetC, longestWatch)
 }
 
-// even sets a run to one temperature: it was turned over, or only its mean is known.
+// even sets a run to one temperature, after a turn or if only its mean is known.
 func (l *run) even(tC float64) { l.lastT, l.live, l.own = tC, false, warmth{} }
 
 // evenApart sets a run to one temperature, with another for the middle run's heat.

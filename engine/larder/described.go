@@ -11,9 +11,9 @@ import (
 	"forebake/engine/spelling"
 )
 
-// plainWords say how an ingredient is prepared, and leave what it is made of as the larder has it.
-// A test says of which items a word does so: fresh thyme is not the dried one of the larder, and a
-// mashed potato is a cooked one. Folded spellings, in the singular.
+// plainWords are words of preparation that leave the make-up of an item unchanged. A test reports
+// for which items: fresh thyme is not the larder's dried thyme, and a mashed potato is cooked.
+// Folded spellings, in the singular.
 var plainWords = sync.OnceValue(func() map[string]func(*Item) bool {
 	out := map[string]func(*Item) bool{}
 	for _, g := range []struct {
@@ -103,7 +103,7 @@ func ofColour(it *Item) bool    { return it.Name == "food colouring" }
 func ofPotato(it *Item) bool    { return strings.Contains(it.Name, "potato") && it.Flour == 0 }
 func littleSugar(it *Item) bool { return it.Sugars < dryBelow }
 
-// fillers join the others, and say nothing by themselves.
+// fillers are words without a meaning of their own.
 const fillers = " and then at room temperature the a in into from fridge to of or but not until " +
 	"slightly if needed with for plus extra dusting rolling greasing work surface tin pan bowl " +
 	"brushing temp temperature temperatura ambiente more little glaze serve decorate sprinkle " +
@@ -113,7 +113,7 @@ const fillers = " and then at room temperature the a in into from fridge to of o
 
 func filler(word string) bool { return strings.Contains(fillers, " "+word+" ") }
 
-// leaves reports whether a word leaves the make-up of an item as it is.
+// leaves reports whether a word leaves the make-up of an item unchanged.
 func leaves(word string, it *Item) bool {
 	if filler(word) {
 		return true
@@ -158,17 +158,17 @@ var (
 	leadingKind   = spelling.Pattern(`^(flour|yeast|sugar|salt|butter|cream|oil|eggs?|mehl) (.+)$`)
 )
 
-// Described finds the item of a name that says how it is prepared: "unsalted butter, softened",
-// "chopped walnuts", "zest of 1 orange". said are those words. It takes off only what leaves the
-// make-up as it is. Words in brackets or behind a comma that no name of the larder holds say no
-// other ingredient: Unread gives them to tell. Any other unknown word makes it fail.
+// Described finds the item of a name with words of preparation, said: "unsalted butter, softened",
+// "chopped walnuts", "zest of 1 orange". It removes only words that leave the make-up unchanged.
+// Words in brackets or after a comma that are in no name of the larder are passed over; see Unread.
+// Any other unknown word makes it fail.
 func (l *Larder) Described(name string) (it *Item, said []string, ok bool) {
 	it, said, _, ok = l.described(name)
 	return it, said, ok
 }
 
-// Unread are words of a described name that were passed over, "" for none: "top grade" of "wheat
-// flour, top grade".
+// Unread are the words of a name that Described passes over: "top grade" of "wheat flour, top
+// grade"; "" for none.
 func (l *Larder) Unread(name string) string {
 	_, _, unread, _ := l.described(name)
 	return unread
@@ -236,21 +236,20 @@ func (l *Larder) described(name string) (it *Item, said []string, unread string,
 	return it, said, unread, true
 }
 
-// strongWords say of a flour that it is strong, and name no gluten beside it.
+// strongWords call a flour strong, and name no added gluten.
 var strongWords = spelling.Pattern(`\b(?:high|strong)[ -](?:gluten|protein)\b`)
 
 // makers match who made a thing: "King's bread flour".
 var makers = spelling.Pattern(`^\p{Lu}\p{L}+['’]s `)
 
-// others are words that make another thing of what they stand beside, and that no name of the
-// larder holds.
+// others are words that change the meaning of the next word, and that are in no larder name.
 const others = " no non not without ohne sans senza sin utan uten less free frei vegan plant " +
 	"based style like type substitute substituted alternative replacement replacer mock " +
 	"artificial instead xylitol erythritol stevia allulose splenda sweetener sheeps sheep ewes " +
 	"ewe cows camels camel mares mare buffalos goats insect cricket acorn pea fava mix cured "
 
-// tells reports whether a folded word may say another ingredient: one of a name of the larder or
-// of its words with several meanings, a figure, or a word of others.
+// tells reports whether a folded word may mean another ingredient: it is in a larder name or an
+// ambiguous one, a figure, or one of others.
 func (l *Larder) tells(word string) bool {
 	word = strings.TrimSpace(word)
 	if strings.ContainsAny(word, "0123456789%&/") || strings.Contains(others, " "+word+" ") ||

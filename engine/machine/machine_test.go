@@ -4,9 +4,8 @@ import (
 	"strings"
 	"testing"
 
-	"forebake/engine/expr/subject"
-
 	"forebake/engine/expr"
+	"forebake/engine/expr/subject"
 	"forebake/engine/reading"
 	"forebake/engine/source"
 )

@@ -158,8 +158,8 @@ func (p *Part) WholeNuts() Value {
 	}))
 }
 
-// isOpenSalt reports whether an ingredient is salt of an open amount:
-// whoever writes a line of salt puts some in.
+// isOpenSalt reports whether an ingredient is salt of an open amount,
+// which is above zero.
 func isOpenSalt(in *formula.Ingredient) bool {
 	return in.Item != nil && in.Item.Class == larder.ClassSalt && in.Amount.Open
 }

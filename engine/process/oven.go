@@ -199,7 +199,7 @@ func (s *Sheet) OvenTemp(step *formula.Step) Value {
 		sum = sum.Add(at.Interval().Mul(one.Time.Interval))
 	}
 	minutes := s.OvenMinutes(step)
-	if minutes.Need != nil || !minutes.Exact() { // nobody knows how long at which
+	if minutes.Need != nil || !minutes.Exact() { // the time at each is unknown
 		v := figure.ValueOf(span)
 		v.Need = minutes.Need
 		return v

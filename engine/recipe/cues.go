@@ -4,7 +4,6 @@ import (
 	"regexp"
 
 	"forebake/engine/recipe/draft"
-
 	"forebake/engine/recipe/list"
 	"forebake/engine/spelling"
 )

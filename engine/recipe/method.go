@@ -7,9 +7,8 @@ import (
 	"strconv"
 	"strings"
 
-	"forebake/engine/recipe/draft"
-
 	"forebake/engine/quantity"
+	"forebake/engine/recipe/draft"
 	"forebake/engine/recipe/list"
 	"forebake/engine/recipe/phrase"
 )
@@ -27,15 +26,15 @@ func (d *reader) sentences(text string) {
 	}
 }
 
-// remark puts a comment among the steps of a part, at its place.
+// remark adds a comment to the steps of a part.
 func (d *reader) remark(p *draft.Part, text string) *draft.Step {
 	s := &draft.Step{From: d.at, Text: text}
 	p.Steps = append(p.Steps, s)
 	return s
 }
 
-// sentence reads one sentence: each cue with the words up to the next one is a step. The sentence
-// stands as a comment above its steps, so that a reader sees what was made of it.
+// sentence reads one sentence. Each cue, with the words up to the next cue, is a step.
+// The sentence itself is a comment above its steps.
 func (d *reader) sentence(whole string) {
 	text, other := phrase.Figures(whole), ""
 	if m := stepTitle().FindStringSubmatch(text); m != nil && len(cuesOf(m[1])) > 0 &&
@@ -106,8 +105,8 @@ func (d *reader) sentence(whole string) {
 	d.tellLeft(p, whole, text, other, before)
 }
 
-// tellLeft tells amounts and words of a sentence that no step of it holds. other is a second way
-// that the sentence offers.
+// tellLeft reports amounts and words of a sentence that no step holds.
+// other is an alternative that the sentence offers.
 func (d *reader) tellLeft(p *draft.Part, whole, text, other string, before map[any]string) {
 	for _, m := range spooned().FindAllStringSubmatch(text, -1) {
 		if _, known := d.list.Named(m[1]); known && !d.lists(m[1]) {
@@ -124,7 +123,7 @@ func (d *reader) tellLeft(p *draft.Part, whole, text, other string, before map[a
 	}
 }
 
-// lists reports whether an ingredient of any part is named by a word.
+// lists reports whether a word names an ingredient.
 func (d *reader) lists(word string) bool {
 	for _, p := range d.Parts {
 		if p.HoldsOf(word) > 0 {
@@ -134,7 +133,7 @@ func (d *reader) lists(word string) bool {
 	return false
 }
 
-// joinRepeats leaves one step of those that a sentence says twice: "drizzle with the glaze".
+// joinRepeats removes duplicate steps of a sentence: "drizzle with the glaze".
 func (d *reader) joinRepeats(p *draft.Part, head *draft.Step) {
 	from := slices.Index(p.Steps, head)
 	for i := len(p.Steps) - 1; i > from && from >= 0; i-- {
@@ -145,8 +144,8 @@ func (d *reader) joinRepeats(p *draft.Part, head *draft.Step) {
 	}
 }
 
-// snapshot holds the text of every step and line, to tell what a sentence made. Comments are made
-// by none.
+// snapshot is the text of every step and line, without comments.
+// A later one shows what a sentence changed.
 func (d *reader) snapshot() map[any]string {
 	out := map[any]string{}
 	for _, p := range d.Parts {
@@ -162,7 +161,7 @@ func (d *reader) snapshot() map[any]string {
 	return out
 }
 
-// madeSince is the text of what was made or changed since a snapshot, and of what was taken in.
+// madeSince is the text added or changed since a snapshot, and the words used.
 func (d *reader) madeSince(before map[any]string) string {
 	var b strings.Builder
 	for _, p := range d.Parts {
@@ -181,7 +180,7 @@ func (d *reader) madeSince(before map[any]string) string {
 	return b.String() + strings.Join(d.used, " ")
 }
 
-// amountsIn are the whole amounts of the ingredients that a text names: said again, not lost.
+// amountsIn are the amounts of the ingredients that a text names.
 func (d *reader) amountsIn(text string) string {
 	out := ""
 	for _, p := range d.Parts {
@@ -194,8 +193,8 @@ func (d *reader) amountsIn(text string) string {
 	return out
 }
 
-// covers says of the waits that a sentence made that they are covered, and keeps the word for the
-// next wait of the paragraph where it made none.
+// covers sets covered on the waits of a sentence. A sentence without a wait covers the
+// next wait of its paragraph.
 func (d *reader) covers(text string, before map[any]string) bool {
 	says, open := coverWord().MatchString(text), uncoverWord().MatchString(text)
 	if coverBake().MatchString(text) || !says && !open && !d.method.cover {
@@ -218,7 +217,7 @@ func (d *reader) covers(text string, before map[any]string) bool {
 var waiting = []string{draft.Rest, draft.Proof, draft.Chill, draft.Freeze, draft.Thaw,
 	draft.Temper, draft.Cool}
 
-// loose reads a sentence without a step: a time or a temperature of the step before it.
+// loose reads a sentence that only gives a time or temperature of the step before.
 func (d *reader) loose(p *draft.Part, text string) bool {
 	if t, ok := phrase.TimeOf(text); ok && d.late(p, t) {
 		return true
@@ -227,8 +226,7 @@ func (d *reader) loose(p *draft.Part, text string) bool {
 	return ok && d.cameTo(p, t) // "the dough should be at 24 C"
 }
 
-// late puts a time that stands in a sentence of its own into the step before it, where that has
-// none.
+// late adds a time from a separate sentence to the step before, if it has none.
 func (d *reader) late(p *draft.Part, t string) bool {
 	s := p.Last()
 	q, fault := quantity.Read(t, quantity.Of(quantity.Time))
@@ -239,7 +237,7 @@ func (d *reader) late(p *draft.Part, t string) bool {
 	return false
 }
 
-// cameTo puts a temperature that stands in a sentence of its own into the mix before it.
+// cameTo adds a temperature from a separate sentence to the mix before.
 func (d *reader) cameTo(p *draft.Part, t string) bool {
 	if s := p.Last(); s != nil && s.Verb() == draft.Mix && !s.Has("to") {
 		s.Put("to", draft.Quote(t))
@@ -248,8 +246,8 @@ func (d *reader) cameTo(p *draft.Part, t string) bool {
 	return false
 }
 
-// byTime cuts what a cue speaks of where it says two times of one kind of step: "bake 10 minutes at
-// 220 C, then 20 at 180 C". Times of a mix are added up instead.
+// byTime splits a text with two times of one verb: "bake 10 minutes at 220 C, then 20 at
+// 180 C". Times of a mix are summed instead.
 func byTime(verb, text string) []string {
 	if !slices.Contains([]string{rise, draft.Bake, draft.Chill, draft.Cook, draft.Freeze}, verb) {
 		return []string{text}
@@ -257,8 +255,8 @@ func byTime(verb, text string) []string {
 	return phrase.ByTime(text)
 }
 
-// merged joins cues that speak of one step: "let rise until doubled", "stand until foamy", "leave
-// overnight in the fridge". Two with a time each stay two.
+// merged joins the cues of one step: "let rise until doubled", "leave overnight in the
+// fridge". Two cues with a time each stay two steps.
 func merged(text string, marks []mark) []mark {
 	var out []mark
 	for i, m := range marks {
@@ -293,12 +291,12 @@ func merged(text string, marks []mark) []mark {
 	return out
 }
 
-// handling are the verbs that the dough alone goes through.
+// handling are verbs of the dough alone.
 var handling = []string{draft.Divide, draft.Shape, draft.Sheet, draft.Roll, draft.Pan, draft.Bake,
 	draft.Fill, draft.Fold, rise, lockIn, turns}
 
-// handled reports whether a sentence works on the dough, whatever heading or sentence stands above
-// it: a step of the dough alone, and no ingredient of the part beside its verb.
+// handled reports whether a sentence is about the dough, whatever heading is above it: its
+// verb is one of handling, and it names no ingredient of the part.
 func (d *reader) handled(p *draft.Part, marks []mark, text string) bool {
 	if p.IsDough() || d.dough().Mixes() == 0 && !phrase.HasWord(text, "dough") {
 		return false
@@ -311,7 +309,7 @@ func (d *reader) handled(p *draft.Part, marks []mark, text string) bool {
 	})
 }
 
-// subject is the part that a sentence speaks of: the one of the heading above it, one that it
+// subject is the part that a sentence is about: that of the heading above, a part that it
 // names, or the dough.
 func (d *reader) subject(text string) *draft.Part {
 	main := d.dough()
@@ -355,7 +353,7 @@ func (d *reader) subject(text string) *draft.Part {
 	return p
 }
 
-// cooked is the part that holds all of what a sentence cooks, where the dough does not: a syrup.
+// cooked is the part that has all ingredients that a sentence cooks: a syrup.
 func (d *reader) cooked(text string) *draft.Part {
 	var found *draft.Part
 	most := 0
@@ -373,7 +371,7 @@ func (d *reader) cooked(text string) *draft.Part {
 	return found
 }
 
-// partNamed is the part that a sentence names as the thing that is made in it; nil for none.
+// partNamed is the part that a sentence says it makes; nil for none.
 func (d *reader) partNamed(text string) *draft.Part {
 	lower := strings.ToLower(text)
 	for _, p := range d.Parts {
@@ -395,10 +393,10 @@ func (d *reader) partNamed(text string) *draft.Part {
 	return d.onlyPart(kindOf(m[1]))
 }
 
-// unbaked are verbs that mean the dough no more once it is baked: a glaze is melted then.
+// unbaked are verbs that no longer mean the dough after its bake: a glaze is melted then.
 var unbaked = []string{draft.Divide, draft.Shape, draft.Melt, draft.Cook}
 
-// stepOf reads one step, and reports whether anything was made of it.
+// stepOf reads one step. It reports whether the text was used.
 func (d *reader) stepOf(p *draft.Part, verb, word, text, sentence string) bool {
 	switch verb {
 	case preheat:
@@ -450,7 +448,7 @@ func (d *reader) stepOf(p *draft.Part, verb, word, text, sentence string) bool {
 	return true
 }
 
-// newStep adds a step of a verb with the figures that a text gives of it.
+// newStep adds a step of a verb with the figures of its text.
 func (d *reader) newStep(p *draft.Part, verb, word, text string) {
 	s := &draft.Step{From: d.at}
 	switch verb {
@@ -486,8 +484,8 @@ func (d *reader) newStep(p *draft.Part, verb, word, text string) {
 	p.Steps = append(p.Steps, s)
 }
 
-// waitOf is the verb of a wait: a soak of yeast before the flour, a rest of what holds flour, a
-// proof of pieces, the cooling after a bake. read is true where the step before takes the words.
+// waitOf is the verb of a wait: a soak of yeast before the flour, a rest after it, a proof of
+// pieces, a cooling after the bake. read is true if the step before took the words.
 func (d *reader) waitOf(p *draft.Part, verb, word, text string) (of string, read bool) {
 	if verb == draft.Soak {
 		if !d.floured(p) || !waitWord().MatchString(text) {
@@ -508,14 +506,14 @@ func (d *reader) waitOf(p *draft.Part, verb, word, text string) (of string, read
 	return draft.Rest, false
 }
 
-// floured reports whether flour was mixed into a part: what waits then is no yeast in its water.
+// floured reports whether flour was mixed into a part. A wait is then no soak of yeast.
 func (d *reader) floured(p *draft.Part) bool {
 	flourMixed := func(l *draft.Line) bool { return l.Mixed && d.isFlour(l) }
 	return p.Mixes() > 0 && (d.all || slices.ContainsFunc(p.Lines, flourMixed)) ||
 		p.Did(draft.Shape, draft.Pan, draft.Divide, draft.Chill)
 }
 
-// soakNotMix takes back a mix that only stirred the yeast in: "let sit until foamy" is a soak.
+// soakNotMix removes a mix that only stirred yeast in: "let sit until foamy" is a soak.
 func (d *reader) soakNotMix(p *draft.Part) bool {
 	s := p.Last()
 	if s == nil || s.Verb() != draft.Mix || !s.IsOpen() || p.Mixes() != 1 || !d.yeastOnly(p) {
@@ -541,7 +539,7 @@ func (d *reader) yeastOnly(p *draft.Part) bool {
 	return yeast
 }
 
-// waits reports whether a text says how long, where or until when something is left.
+// waits reports whether a text gives the time, place or end of a wait.
 func (d *reader) waits(text string) bool {
 	_, timed := phrase.TimeOf(text)
 	_, warm := d.list.Temperature(text)
@@ -549,7 +547,7 @@ func (d *reader) waits(text string) bool {
 		strings.Contains(text, "cover")
 }
 
-// doubled puts "until doubled, about an hour" into the rise that it speaks of.
+// doubled adds "until doubled, about an hour" to the rise before.
 func (d *reader) doubled(p *draft.Part, word, text string) bool {
 	s := p.Last()
 	if !strings.HasPrefix(word, "double") || s == nil ||
@@ -562,7 +560,7 @@ func (d *reader) doubled(p *draft.Part, word, text string) bool {
 	return true
 }
 
-// goesOn puts a second cue for a wait of the same line into its step: "cover, let rise".
+// goesOn adds a second cue of a wait to its step: "cover, let rise".
 func (d *reader) goesOn(p *draft.Part, verb, text string) bool {
 	s := p.Last()
 	soaks := s != nil && s.Verb() == draft.Soak && s.IsOpen()
@@ -578,7 +576,7 @@ func (d *reader) goesOn(p *draft.Part, verb, text string) bool {
 	return true
 }
 
-// heated reads an oven that is heated, or that is turned down in the middle of a bake.
+// heated reads the preheating of an oven, or its change during a bake.
 func (d *reader) heated(p *draft.Part, text string) bool {
 	t, says, fan := phrase.Oven(d.list, text)
 	d.used = append(d.used, phrase.OvenWords(text)...)
@@ -600,7 +598,7 @@ func (d *reader) heated(p *draft.Part, text string) bool {
 	return true
 }
 
-// fatHeated keeps how hot the frying fat is for the step that fries.
+// fatHeated keeps the temperature of the frying fat for the step that fries.
 func (d *reader) fatHeated(text string) bool {
 	t, ok := d.list.Temperature(text)
 	if !ok {
@@ -614,7 +612,7 @@ func (d *reader) fatHeated(text string) bool {
 	return true
 }
 
-// warming reads a whole sentence of what is melted and warmed before the mix: "melt the butter, add
+// warming reads a sentence about melting and warming before the mix: "melt the butter, add
 // the milk and warm to 37 C".
 func (d *reader) warming(p *draft.Part, marks []mark, text string) bool {
 	heats := []string{draft.Melt, draft.Cook}
@@ -627,8 +625,8 @@ func (d *reader) warming(p *draft.Part, marks []mark, text string) bool {
 	return d.warmed(p, draft.Melt, text)
 }
 
-// warmed reads an ingredient that is melted, warmed or cooled before the mix: so it goes in,
-// and no step of the dough.
+// warmed reads an ingredient that is melted, warmed or cooled before the mix. This sets the
+// ingredient's temperature and adds no step.
 func (d *reader) warmed(p *draft.Part, verb, text string) bool {
 	lower := strings.ToLower(text)
 	_, timed := phrase.TimeOf(text)
@@ -678,7 +676,7 @@ func (d *reader) warmed(p *draft.Part, verb, text string) bool {
 	return true
 }
 
-// fatFrom is the least fat of what melts, %.
+// fatFrom is the least fat of an ingredient that melts, %.
 const fatFrom = 60
 
 func (d *reader) isFlour(l *draft.Line) bool {
@@ -686,7 +684,7 @@ func (d *reader) isFlour(l *draft.Line) bool {
 	return ok && it.Flour > 0
 }
 
-// turned reads the turns of a laminated dough: "two letter folds, chilling 30 minutes between".
+// turned reads turns of a laminated dough: "two letter folds, chilling 30 minutes between".
 func (d *reader) turned(p *draft.Part, word, sentence string) bool {
 	n := 1
 	if m := turnCount().FindStringSubmatch(word); m != nil {
@@ -715,7 +713,7 @@ func (d *reader) turned(p *draft.Part, word, sentence string) bool {
 	return true
 }
 
-// folded reads folds of a dough in the bowl, and the rests that lie between them.
+// folded reads folds of a dough in the bowl, and the rests between them.
 func (d *reader) folded(p *draft.Part, word, text string) {
 	n, between := phrase.Repeats(text), phrase.Interval(text)
 	if all, ok := phrase.TimeOf(text); ok && between != "" && n == 0 {
@@ -740,8 +738,8 @@ func (d *reader) restBetween(time string) *draft.Step {
 	return s
 }
 
-// repeated does the last turns, and what stands behind them, again: "repeat twice". Where nothing
-// stands behind, the wait before them is done again, or that which the text gives.
+// repeated copies the last turns and the steps after them: "repeat twice". Without steps after
+// them it copies the wait before them, or the wait of the text.
 func (d *reader) repeated(p *draft.Part, text string) bool {
 	n := max(1, phrase.Repeats(text))
 	between := phrase.Interval(text)
@@ -774,7 +772,7 @@ func (d *reader) repeated(p *draft.Part, text string) bool {
 	return true
 }
 
-// shaped reads a shape, and into how many pieces: "shape into 16 balls".
+// shaped reads a shape and a number of pieces: "shape into 16 balls".
 func (d *reader) shaped(p *draft.Part, s *draft.Step, word, text string) {
 	shape := phrase.Shape(word, text)
 	if isOneOf(shape, "log", "loaf") && strings.HasPrefix(word, draft.Roll) &&
@@ -796,7 +794,7 @@ func (d *reader) shaped(p *draft.Part, s *draft.Step, word, text string) {
 	}
 }
 
-// divided reads into how many a dough is cut; "cut each into 20 slices" is so many times more.
+// divided reads the number of pieces of a cut. "Cut each into 20" multiplies the pieces.
 func (d *reader) divided(p *draft.Part, s *draft.Step, text string) string {
 	n := phrase.Pieces(text)
 	if _, fault := quantity.Read(n, quantity.Of(quantity.Mass)); fault == nil {
@@ -816,7 +814,7 @@ func (d *reader) divided(p *draft.Part, s *draft.Step, text string) string {
 	return d.eachOf(p, s, text, n)
 }
 
-// panned reads what a dough is put into, with the tin where a text gives its size.
+// panned reads the tin or tray of a dough, with its size if written.
 func (d *reader) panned(s *draft.Step, word, text string) {
 	if strings.Contains(word, ":") {
 		word = phrase.Short(text)
@@ -834,7 +832,7 @@ func (d *reader) panned(s *draft.Step, word, text string) {
 	}
 }
 
-// eachOf is a number of pieces of each of those there are: "cut each roll into 20 slices".
+// eachOf multiplies a number by the pieces before: "cut each roll into 20 slices".
 func (d *reader) eachOf(p *draft.Part, s *draft.Step, text, n string) string {
 	if strings.Contains(strings.ToLower(text), "each") {
 		for _, other := range slices.Backward(p.Steps) {
@@ -853,7 +851,7 @@ func (d *reader) eachOf(p *draft.Part, s *draft.Step, text, n string) string {
 	return n
 }
 
-// timed puts the time of a text into a step, and what the text says it is to look like.
+// timed sets a step's time, and the sign of its end as a note.
 func (d *reader) timed(s *draft.Step, text string) {
 	if t, ok := phrase.TimeOf(text); ok && s.IsOpen() {
 		if m := eachSide().FindString(text); m != "" && s.Verb() == draft.Cook {
@@ -875,7 +873,7 @@ func (d *reader) timed(s *draft.Step, text string) {
 	}
 }
 
-// settle takes the usual time of a step that no line of the text gave one.
+// settle sets the usual time of a step without a time.
 func (d *reader) settle(p *draft.Part, s *draft.Step) {
 	if !s.IsOpen() || s.Off {
 		return
@@ -907,7 +905,7 @@ func (d *reader) settle(p *draft.Part, s *draft.Step) {
 	}
 }
 
-// around reads what is around the part, and how it is done.
+// around reads the place or ambient temperature of a step, and its way.
 func (d *reader) around(p *draft.Part, s *draft.Step, verb, text string) {
 	lower := strings.ToLower(text)
 	switch verb {
@@ -1025,11 +1023,11 @@ func (d *reader) cookedAt(p *draft.Part, s *draft.Step, text string) {
 	}
 }
 
-// mostMixing is the longest mix that is believed, min.
+// mostMixing is the longest plausible mix, min.
 const mostMixing = 60
 
-// mixed reads a mix. One without a time is part of the mix that follows or goes before it. Several
-// times of one kneading are added up.
+// mixed reads a mix. A mix without a time belongs to the mix before or after it. Times of one
+// kneading are summed.
 func (d *reader) mixed(p *draft.Part, word, text string) bool {
 	d.mention(p, text)
 	d.all = d.all || everything().MatchString(text) ||
@@ -1089,7 +1087,7 @@ func (d *reader) mixed(p *draft.Part, word, text string) bool {
 	return true
 }
 
-// kneadedIn puts a filling into the dough that a mix works in: "knead in the fruit".
+// kneadedIn moves a filling that a mix works in to the dough: "knead in the fruit".
 func (d *reader) kneadedIn(p *draft.Part, text string) {
 	for _, of := range d.Parts {
 		if p.Kind != "dough" || of.Kind != "filling" || len(of.Lines) == 0 || d.puts(of.Name) ||
@@ -1101,7 +1099,7 @@ func (d *reader) kneadedIn(p *draft.Part, text string) {
 	}
 }
 
-// mention notes which ingredients went into a mix; of two of one kind the first.
+// mention marks ingredients as mixed; of two of one kind the first.
 func (d *reader) mention(p *draft.Part, text string) {
 	text = phrase.Except(text)
 	seen := map[string]bool{}
@@ -1114,8 +1112,7 @@ func (d *reader) mention(p *draft.Part, text string) {
 	}
 }
 
-// sheeted reads a thickness, and the sides of a rectangle.
-// It reports whether the text says how thick.
+// sheeted reads the thickness and sides of a sheet. It reports whether a thickness is written.
 func (d *reader) sheeted(s *draft.Step, text string) bool {
 	s.Put(draft.Sheet, draft.Quote("?"))
 	thick, wide, area := phrase.Sheet(text)

@@ -6,7 +6,6 @@ import (
 	"unicode"
 
 	"forebake/engine/recipe/draft"
-
 	"forebake/engine/recipe/list"
 	"forebake/engine/recipe/phrase"
 )

@@ -4,15 +4,14 @@ import (
 	"slices"
 	"strings"
 
-	"forebake/engine/recipe/draft"
-
 	"forebake/engine/larder"
 	"forebake/engine/quantity"
+	"forebake/engine/recipe/draft"
 	"forebake/engine/recipe/list"
 	"forebake/engine/recipe/phrase"
 )
 
-// puton reads what is put on the outside of the dough: a wash before the bake, a topping after it.
+// puton reads a wash before the bake, or a topping after it.
 func (d *reader) puton(subject *draft.Part, verb, word, text string) bool {
 	p := d.dough()
 	worked := p.Did(draft.Shape, draft.Divide, draft.Bake, draft.Cook)
@@ -81,8 +80,8 @@ func (d *reader) puton(subject *draft.Part, verb, word, text string) bool {
 	return true
 }
 
-// putStep adds the step that puts a part on the dough; of is nil where no part is named, and kind
-// is the one that it would be.
+// putStep adds the step that puts a part on the dough. of is nil if no part is named; kind is
+// then the kind to write.
 func (d *reader) putStep(of *draft.Part, put, verb, kind, text string) {
 	p := d.dough()
 	s := &draft.Step{From: d.at}
@@ -104,8 +103,8 @@ func (d *reader) putStep(of *draft.Part, put, verb, kind, text string) {
 	p.Steps = append(p.Steps, s)
 }
 
-// splitOff makes a part of its own of what is scattered over a wash that one heading lists with it:
-// "brush with egg and scatter with pearl sugar".
+// splitOff makes a separate part of a topping that is listed with its wash: "brush with egg and
+// scatter with pearl sugar".
 func (d *reader) splitOff(of *draft.Part, s *draft.Step, text string) bool {
 	wet := func(l *draft.Line) bool {
 		it, known := d.list.Item(l.Name)
@@ -128,7 +127,7 @@ func (d *reader) splitOff(of *draft.Part, s *draft.Step, text string) bool {
 	return top != nil
 }
 
-// takeOut makes a part of its own of some lines of another; nil where it would take none or all.
+// takeOut moves some lines of a part to a new part; nil if it would take none or all.
 func (d *reader) takeOut(of *draft.Part, name string, out func(*draft.Line) bool) *draft.Part {
 	top := &draft.Part{Kind: of.Kind}
 	for _, l := range of.Lines {
@@ -145,7 +144,7 @@ func (d *reader) takeOut(of *draft.Part, name string, out func(*draft.Line) bool
 	return top
 }
 
-// washes makes a wash of a heading with nothing below it but what is brushed on with egg.
+// washes makes a part a wash if its heading lists only egg and liquids.
 func (d *reader) washes(p *draft.Part) {
 	egg := false
 	for _, l := range p.Lines {
@@ -161,7 +160,7 @@ func (d *reader) washes(p *draft.Part) {
 	}
 }
 
-// wetFrom is the least water of what is brushed on, %.
+// wetFrom is the least water of a wash's ingredient, %.
 const wetFrom = 40
 
 // partOfStep is the part that a step puts on; nil for none.
@@ -177,8 +176,8 @@ func (d *reader) partOfStep(s *draft.Step) *draft.Part {
 	return nil
 }
 
-// filled reads a filling that is spread, a block of butter that is locked in, or what is spread on
-// once it is baked.
+// filled reads a filling that is spread, a block of butter that is locked in, or a spread after
+// the bake.
 func (d *reader) filled(p *draft.Part, verb, word, text, sentence string) bool {
 	main := d.dough()
 	baked := main.Did(draft.Bake, draft.Cook)
@@ -241,8 +240,8 @@ func (d *reader) filled(p *draft.Part, verb, word, text, sentence string) bool {
 	return true
 }
 
-// claim makes a part of what a text puts on: ingredients of the dough's list that went into no
-// mix, else what it names, in a usual amount. nil where it names nothing that the larder knows.
+// claim makes a part of the things that a text puts on: unmixed ingredients of the dough, else
+// usual amounts of the things named. It is nil if the larder knows none of them.
 func (d *reader) claim(text, put, verb string) *draft.Part {
 	main := d.dough()
 	kind := "topping"
@@ -291,8 +290,8 @@ func (d *reader) claim(text, put, verb string) *draft.Part {
 	return nil
 }
 
-// move puts ingredients of the dough's list that a text names, and that no mix took, into another
-// part. It reports whether there are any.
+// move moves the dough's unmixed ingredients that a text names to another part. It reports
+// whether there are any.
 func (d *reader) move(to *draft.Part, text string) bool {
 	main := d.dough()
 	var moved []*draft.Line
@@ -314,7 +313,7 @@ func (d *reader) move(to *draft.Part, text string) bool {
 	return true
 }
 
-// used2 reports whether a step names the line as what goes in.
+// used2 reports whether a step takes the line with its option with.
 func (d *reader) used2(l *draft.Line) bool {
 	for _, p := range d.Parts {
 		for _, s := range p.Steps {
@@ -334,7 +333,7 @@ func (d *reader) dropWith(gone []*draft.Line) {
 	}
 }
 
-// freeName is a name that no part has yet.
+// freeName is a name that no part has.
 func (d *reader) freeName(name string) string {
 	isNamed := func(p *draft.Part) bool { return strings.EqualFold(p.Name, name) }
 	for slices.ContainsFunc(d.Parts, isNamed) {
@@ -343,7 +342,7 @@ func (d *reader) freeName(name string) string {
 	return name
 }
 
-// bounded gives an ingredient without an amount the usual one, of what is put on alone.
+// bounded sets the usual amount of an ingredient that is put on without one.
 func (d *reader) bounded(l *list.Line, p *draft.Part) {
 	if l.Amount != "?" || p.Kind != "topping" && p.Kind != draft.Wash {
 		return

@@ -3,9 +3,8 @@ package recipe
 import (
 	"strings"
 
-	"forebake/engine/recipe/draft"
-
 	"forebake/engine/formula"
+	"forebake/engine/recipe/draft"
 	"forebake/engine/recipe/list"
 	"forebake/engine/recipe/phrase"
 )

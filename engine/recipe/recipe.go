@@ -1,10 +1,9 @@
 // Package recipe turns a plain-text recipe into a formula file: a list of ingredients as cook books
 // write it, and a method in plain English. The command line calls it.
 //
-// What it is not sure of it says: a comment stands beside the line, and "?" where a figure is not
-// known. It never leaves a line of the text out silently, and never fills in a figure that the text
-// does not give without saying so. A name that the larder does not know stays as it was written, so
-// that a check asks for it. It judges nothing, and reads English alone.
+// A comment beside the line tells each doubt; "?" is an unknown figure. No line of the text is lost
+// and no figure is added without a comment. A name that the larder does not know is kept, so that a
+// check asks for it. The package judges nothing. It reads English, and measures of other languages.
 package recipe
 
 import (
@@ -14,16 +13,15 @@ import (
 	"strings"
 	"unicode/utf8"
 
-	"forebake/engine/recipe/draft"
-
 	"forebake/engine/formula"
 	"forebake/engine/formula/read"
 	"forebake/engine/reading"
+	"forebake/engine/recipe/draft"
 	"forebake/engine/recipe/list"
 	"forebake/engine/source"
 )
 
-// MaxBytes is the length of the longest text that is read. A page of a cook book has some 4,000.
+// MaxBytes is the longest text that is read. A page of a cook book has about 4,000.
 const MaxBytes = 32 << 10
 
 // Draft is a formula file made of a plain text.
@@ -63,7 +61,7 @@ func Convert(text []byte, opts formula.Options) (Draft, error) {
 	return Draft{}, errors.New("no formula could be made of this text; write the formula by hand")
 }
 
-// mostRepairs bounds the rounds in which refused lines are set aside: each takes one line or more.
+// mostRepairs bounds the rounds of repair. Each round comments out a line or more.
 const mostRepairs = 400
 
 // reader makes a formula of one plain text.
@@ -83,8 +81,7 @@ type reader struct {
 	tins   string        // how many of them; "" for not said
 }
 
-// join puts preferments into the dough, drops parts that hold nothing, and joins lines that name
-// one ingredient.
+// join adds preferments to the dough, drops empty parts, and merges lines of one ingredient.
 func (d *reader) join() {
 	main := d.dough()
 	kept := d.Parts[:0]
@@ -142,8 +139,8 @@ func (d *reader) puts(name string) bool {
 	return false
 }
 
-// repair reads the written file as a check would, and sets aside what is refused: the amount, else
-// the line, else the part. It reports false where nothing is refused.
+// repair reads the written file like a check, and comments out what is refused: the amount, else
+// the line, else the part. It reports whether anything was refused.
 func (d *reader) repair(text string) bool {
 	file := source.New("recipe.hcl", []byte(text))
 	body, problems := source.Parse(file)

@@ -6,7 +6,6 @@ import (
 	"strings"
 
 	"forebake/engine/recipe/draft"
-
 	"forebake/engine/spelling"
 )
 

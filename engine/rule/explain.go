@@ -6,14 +6,13 @@ import (
 	"slices"
 	"strings"
 
-	"forebake/engine/rule/show"
-
 	"forebake/engine/expr"
 	"forebake/engine/facts"
 	"forebake/engine/figure"
 	"forebake/engine/finding"
 	"forebake/engine/formula"
 	"forebake/engine/quantity"
+	"forebake/engine/rule/show"
 	"forebake/engine/source"
 )
 

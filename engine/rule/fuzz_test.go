@@ -5,13 +5,12 @@ import (
 	"path/filepath"
 	"testing"
 
-	"forebake/engine/rule/show"
-
 	"forebake/engine/expr"
 	"forebake/engine/facts"
 	"forebake/engine/house"
 	"forebake/engine/kitchen"
 	"forebake/engine/machine"
+	"forebake/engine/rule/show"
 	"forebake/engine/source"
 )
 

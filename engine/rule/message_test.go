@@ -3,10 +3,9 @@ package rule
 import (
 	"testing"
 
-	"forebake/engine/rule/show"
-
 	"forebake/engine/facts"
 	"forebake/engine/figure"
+	"forebake/engine/rule/show"
 )
 
 // A model's figure is printed no finer than its error lets it be, and

@@ -5,9 +5,8 @@ import (
 	"strings"
 	"testing"
 
-	"forebake/engine/rule/show"
-
 	"forebake/engine/expr/subject"
+	"forebake/engine/rule/show"
 
 	"pgregory.net/rapid"
 

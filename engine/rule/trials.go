@@ -4,12 +4,11 @@ import (
 	"fmt"
 	"math"
 
-	"forebake/engine/rule/show"
-
 	"forebake/engine/expr"
 	"forebake/engine/facts"
 	"forebake/engine/finding"
 	"forebake/engine/machine"
+	"forebake/engine/rule/show"
 	"forebake/engine/trial"
 )
 

@@ -1,7 +1,6 @@
-// Package said holds words that plainly mean a figure but are none: a gas mark, a warm place, a
-// pinch, a sachet, a sign in place of a time. The formula reader calls it; each answer is a text
-// that the quantity reader reads, or a line to write, with what a report says of it. It reads no
-// file.
+// Package said reads words that mean a figure: a gas mark, a warm place, a pinch, a sachet, a sign
+// instead of a time. Each answer is a text for the quantity reader, or a line to write, with the
+// words of a report. It reads no file.
 package said
 
 import (
@@ -31,8 +30,8 @@ func GasMark(words string) (Taken, bool) {
 	return Taken{t, fmt.Sprintf("gas mark %s is taken as %s", m[1], t)}, true
 }
 
-// warmths are words for the warmth around a part or in an oven. Common practice, no source. A taken
-// one is read as its range around a part, and told; others are asked.
+// warmths are words for ambient and oven temperatures. Common practice, no source. A taken one is
+// read as its ambient range, and told; others are asked.
 var warmths = map[string]struct {
 	write string
 	taken bool
@@ -55,8 +54,8 @@ var warmSpot = spelling.Pattern(`^(?:some ?where|any ?where)? ?(?:nice and )?war
 	`spot|kitchen|room|corner|cupboard|draught free place|draft free place|and draught free|` +
 	`and draft free))?(?: (?:in|of|by|near|free from|away from) .*)?$`)
 
-// heater are places beside what gives off heat: as warm as a warm place.
-// A stove that burns can be far warmer: measure it.
+// heater are places beside a source of heat: as warm as a warm place. A burning stove can be far
+// warmer: measure it.
 var heater = spelling.Pattern(`^(?:(?:by|near|next to|beside|close to|above|over|on top of|` +
 	`neben|bei|près|` +
 	`près de|à côté du) (?:the |an? |my |our |du |de la |der |dem )?)?(?:aga|range cooker|` +
@@ -81,7 +80,7 @@ func Warmth(words string) (write string, take, ok bool) {
 	return w.write, w.taken, ok
 }
 
-// goingIn are words for an ingredient's own warmth. Common practice, no source.
+// goingIn are words for an ingredient's temperature. Common practice, no source.
 var goingIn = map[string]string{"lukewarm": "35 C to 40 C", "tepid": "35 C to 40 C",
 	"warm": "35 C to 43 C", "hand hot": "35 C to 43 C", "hand warm": "35 C to 40 C",
 	"finger warm": "35 C to 40 C", "melted": "32 C to 45 C", "melted and cooled": "25 C to 35 C",
@@ -111,10 +110,10 @@ var goingIn = map[string]string{"lukewarm": "35 C to 40 C", "tepid": "35 C to 40
 	"from the fridge": "2 C to 8 C", "cold from the fridge": "2 C to 8 C", "ice cold": "0 C to 4 C",
 	"iced": "0 C to 4 C", "frozen": "-20 C to -12 C", "from the freezer": "-20 C to -12 C"}
 
-// GoingIn is an ingredient's own warmth, by words in lower case; "" for others.
+// GoingIn is an ingredient's temperature by words in lower case; "" for others.
 func GoingIn(words string) string { return goingIn[words] }
 
-// forms are words that say in what form an ingredient goes in.
+// forms are words for the form of an ingredient.
 var forms = spelling.Pattern(`\b(?:melted|(?:finely |roughly |coarsely )?(?:chopped|ground|` +
 	`grated|sliced|crushed)|softened|cubed|diced|mashed|halved|beaten|whole|flaked|slivered)\b`)
 
@@ -489,8 +488,8 @@ func SizedEggs(text string) (count, name string, ok bool) {
 	return m[1] + " pieces", strings.ReplaceAll(size, "-", " ") + " egg", true
 }
 
-// EggName is the larder's name of an egg whose size the country decides: a large one is 50 g in the
-// US, and 60 g in the UK and the EU. Other names stay.
+// EggName is the larder's name of an egg by the country's sizes: large is 50 g in the US, 60 g in
+// the UK and the EU. Other names stay.
 func EggName(name, units string) string {
 	if units != "uk" && units != "metric" {
 		return name
@@ -515,8 +514,8 @@ var (
 			`muscovado|fast-action|mixed spice`)
 )
 
-// Country gives a measure that the US and the UK share a name for the kitchen's country: the
-// house's, else that of the file's other words, as says tells.
+// Country reads a measure that differs between the US and the UK by the kitchen's country: the
+// house's, else that of other words in the file, as says tells.
 func Country(text, units string, file []byte) (out, says string) {
 	if units == "" && strings.Contains(quantity.OfCountry(text, "us"), " us ") {
 		us, uk := usSigns().Match(file), ukSigns().Match(file)
@@ -536,8 +535,7 @@ func Country(text, units string, file []byte) (out, says string) {
 
 var exampleTime = spelling.Pattern(`"\d+ (?:min|h)"`)
 
-// WithTime puts a written time into a line to write, in place of its
-// first step's example. A text that is no time leaves the line.
+// WithTime puts a written time into a line to write. A text that is no time leaves the line.
 func WithTime(line, text string) string {
 	if _, fault := quantity.Read(text, quantity.Of(quantity.Time)); fault != nil {
 		return line
@@ -554,7 +552,7 @@ func WithTime(line, text string) string {
 	return first + rest
 }
 
-// Count reads a whole number of pieces, with or without a word for them; why says what is wrong.
+// Count reads a whole number of pieces, with or without a word; why is the fault.
 func Count(text string) (n float64, why string) {
 	g, fault := quantity.Read(text+" pieces", quantity.Of(quantity.Count))
 	if fault != nil {
@@ -584,7 +582,7 @@ type Made struct {
 	Each   string // the mass of each, as written
 }
 
-// Makes reads "24 pieces", "10 to 12 buns" and "2 loaves of 450 g"; why says what is wrong.
+// Makes reads "24 pieces", "10 to 12 buns" and "2 loaves of 450 g"; why is the fault.
 func Makes(text string) (m Made, why string) {
 	if text != "" && (text[0] < '0' || text[0] > '9') {
 		text = aboutSo().ReplaceAllString(text, "")

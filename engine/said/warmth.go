@@ -12,9 +12,9 @@ import (
 	"forebake/engine/spelling"
 )
 
-// warmNames are words in a name for how warm a thing goes in, the particular before the general, in
-// English, German, French, Italian, Spanish, Swedish and Danish. Common practice, no source. of
-// says of which ingredients a word means it: soft brown sugar is not warm.
+// warmNames are words for an ingredient's temperature, the particular before the general, in seven
+// languages. Common practice, no source. of reports whether a word means it for an ingredient:
+// soft brown sugar is not warm.
 var warmNames = []struct {
 	word  func() *regexp.Regexp
 	write string
@@ -54,7 +54,7 @@ func names(words string) func() *regexp.Regexp {
 
 func anything(*larder.Item) bool { return true }
 
-// flows reports whether a hot thing is a hot liquid: a hot pepper is none.
+// flows reports whether a hot ingredient is a hot liquid: a hot pepper is not.
 func flows(it *larder.Item) bool {
 	return it.Class == larder.ClassFat || it.Class == larder.ClassLiquid ||
 		it.Class == larder.ClassDairy
@@ -64,7 +64,7 @@ func isFat(it *larder.Item) bool {
 	return it.Class == larder.ClassFat || it.Class == larder.ClassDairy && it.Fat > 10
 }
 
-// afterwards are words that end what a word of warmth said: scalded and cooled, frozen and thawed.
+// afterwards are words that cancel an earlier one: scalded and cooled, frozen and thawed.
 var afterwards = spelling.Pattern(
 	`(?i)\b(?:cooled|cooling|thawed|defrosted|pressed|brewed?|smoked)\b`)
 
@@ -92,8 +92,7 @@ var plainNames = map[string]bool{"flour": true, "bread flour": true, "strong flo
 	"walnuts": true, "lemon zest": true, "orange zest": true, "candied orange peel": true,
 	"candied lemon peel": true, "rum": true}
 
-// cool are names that no pattern of warmth matches: a collection has few
-// names, and most of them say nothing. At most mostCool are kept.
+// cool caches names that no pattern matches, mostCool at most.
 var (
 	cool    sync.Map
 	coolLen atomic.Int64
@@ -101,7 +100,7 @@ var (
 
 const mostCool, longestCool = 2048, 64
 
-// NoWarmth reports whether a name says of no ingredient how warm it goes in.
+// NoWarmth reports whether a name has no word for temperature.
 func NoWarmth(name string) bool {
 	if _, known := cool.Load(name); known || plainNames[name] {
 		return true
@@ -109,7 +108,7 @@ func NoWarmth(name string) bool {
 	return !isWarm(name)
 }
 
-// isWarm asks the patterns, and keeps a name that none matches.
+// isWarm tries the patterns, and caches a name that none matches.
 func isWarm(name string) bool {
 	if warmth().MatchString(name) || meltedCooled().MatchString(name) ||
 		turnedOff().MatchString(name) {
@@ -126,8 +125,7 @@ func isWarm(name string) bool {
 	return false
 }
 
-// WarmthOf is how warm an ingredient goes in by words of its name or
-// beside its amount; "" where none says it.
+// WarmthOf is an ingredient's temperature by words of its name or beside its amount; "" for none.
 func WarmthOf(it *larder.Item, words string) string {
 	if t := warmth().FindString(words); t != "" && !bound().MatchString(words) {
 		if _, fault := quantity.Read(t, quantity.Of(quantity.Temperature)); fault == nil {
@@ -151,8 +149,8 @@ func WarmthOf(it *larder.Item, words string) string {
 
 var parts = spelling.Pattern(`(?i)\s*(?:[,;()]|\band\b|\bbut\b|\bstill\b)\s*`)
 
-// GoesIn is how warm an ingredient goes in, by words: "cold", "melted, lukewarm". Of several words
-// what they have in common counts, else the whole span; "" where one of them is not known.
+// GoesIn is the temperature of an ingredient in words: "cold", "melted, lukewarm". Several words
+// give their common range, else their whole span; "" if one is unknown.
 func GoesIn(text string) string {
 	if t := goingIn[Fold(text)]; t != "" {
 		return t
@@ -180,8 +178,8 @@ func GoesIn(text string) string {
 	return quantity.Plain(lo) + " C to " + quantity.Plain(hi) + " C"
 }
 
-// scales are what a temperature without a unit can be, by where it stands, C and F: outside them it
-// can be of the other scale alone. Ovens and fryers: judgement. Others by what dough stands.
+// scales are the plausible ranges of a temperature without a unit, by place, in C and F. Ovens and
+// fryers: judgement. Others: what dough survives.
 var scales = map[string]struct{ c, f [2]float64 }{
 	"oven": {[2]float64{120, 270}, [2]float64{275, 525}},
 	"fat":  {[2]float64{140, 210}, [2]float64{300, 410}},
@@ -189,9 +187,8 @@ var scales = map[string]struct{ c, f [2]float64 }{
 	"core": {[2]float64{60, 105}, [2]float64{160, 215}},
 }
 
-// Scaled gives a temperature without a scale the one that it can be of, where it stands in an oven,
-// in hot fat, around a dough or in a core: "190" or "375 degrees" of an oven. A file whose other
-// temperatures are of the other scale alone is asked.
+// Scaled adds the only plausible scale to a temperature of an oven, hot fat, ambient air or a core:
+// "190" or "375 degrees" of an oven. ok is false if the file uses only the other scale.
 func Scaled(text, where string, file []byte) (out string, ok bool) {
 	m := unscaled().FindStringSubmatch(strings.TrimSpace(text))
 	s, known := scales[where]
@@ -223,12 +220,12 @@ var warmPlace = spelling.Pattern(`(?i)\b(?:in|at|near|by|an|på|au|dans|al|et|` 
 	`in) (?:an?|the|some|your|einem|einer|ett|un|une|et|endroit)? ?(?:nice |very |` +
 	`endroit )?(?:warm|warmen|varmt|varm|chaud|tiède|caldo)(?:$|[ ,.])`)
 
-// warmLiquid is what yeast is put into, and no place: "in warm water".
+// warmLiquid is a liquid for yeast, not a place: "in warm water".
 var warmLiquid = spelling.Pattern(`(?i)\b(?:warm\w*|varm\w*|tièdes?|chaude?s?|cald[oa]) (?:of )?` +
 	`(?:water|milk|liquid|cream|butter|juice|cider|beer|oil|wasser|milch|lait|eau|latte|acqua|` +
 	`vatten|mjölk|vand|mælk|vann|melk|leche|agua)\b`)
 
-// WarmPlace is how warm it is where words say "in a warm place"; ok is false for others.
+// WarmPlace is the temperature of "in a warm place"; ok is false for other words.
 func WarmPlace(words string) (write string, ok bool) {
 	if !warmPlace().MatchString(words) || afterwards().MatchString(words) ||
 		warmLiquid().MatchString(words) {

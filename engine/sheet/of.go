@@ -7,9 +7,6 @@ import (
 	"slices"
 	"strings"
 
-	"forebake/engine/rule/show"
-
-
 	"forebake/engine/facts"
 	"forebake/engine/figure"
 	"forebake/engine/finding"
@@ -18,6 +15,7 @@ import (
 	"forebake/engine/plan"
 	"forebake/engine/quantity"
 	"forebake/engine/rule"
+	"forebake/engine/rule/show"
 	"forebake/engine/source"
 )
 

@@ -173,7 +173,7 @@ type PublishDiagnostics struct {
 	Diagnostics []Diagnostic `json:"diagnostics"`
 }
 
-// Hover is what is told of a place.
+// Hover is the text shown for a place.
 type Hover struct {
 	Contents Markup `json:"contents"`
 	Range    *Range `json:"range,omitempty"`
@@ -260,7 +260,7 @@ type FormattingParams struct {
 	TextDocument TextDocument `json:"textDocument"`
 }
 
-// ShowMessage is a message to whoever types.
+// ShowMessage is a message to the user.
 type ShowMessage struct {
 	Type    int    `json:"type"`
 	Message string `json:"message"`

@@ -11,7 +11,6 @@ import (
 
 	"forebake/engine/formula"
 	"forebake/engine/formula/read"
-
 	"forebake/engine/larder"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"

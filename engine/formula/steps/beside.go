@@ -18,25 +18,23 @@ import (
 	"forebake/engine/spelling"
 )
 
-// This file reads what stands beside the verb of a step, or behind its figure, and means another
-// step, another option, or how the step is done.
+// This file reads words beside a step's verb or figure that mean another step, another option or
+// a way.
 
 // mostTurns bounds the turns that one line can stand for.
 const mostTurns = 8
 
-// thickestSheetMM is over any thickness that a dough is rolled to, mm: more is one of its sides.
+// thickestSheetMM is above any thickness of a rolled dough, mm. A longer length is a side.
 const thickestSheetMM = 80
 
-// warmestRoomC is over what any room is, C: what cools to it is still lukewarm.
+// warmestRoomC is above any room temperature, C.
 const warmestRoomC = 30
 
 // leftToStand are words of a wait within the words of a mix.
 var leftToStand = spelling.Pattern(`(?i)\b(?:leave|leaving|left|stand(?:ing)?|wait|overnight|` +
-	`prove|` +
-	`proof|rise|chill|fridge|cool(?:ed|ing)?|lassen|laisser|lasciare|dejar)\b`)
+	`prove|proof|rise|chill|fridge|cool(?:ed|ing)?|lassen|laisser|lasciare|dejar)\b`)
 
-// risesLast reports whether a wait is the last of a dough that is shaped or in its tin, before it
-// is heated.
+// risesLast reports whether a wait is the last one of a shaped dough before its heat.
 func risesLast(p *formula.Part, items []hclsyntax.Expression, i int) bool {
 	v := verbOf(items[i])
 	shaped := slices.ContainsFunc(p.Steps, func(s *formula.Step) bool { return s.Verb.Finishes() })
@@ -66,14 +64,14 @@ func (rd *Reader) blockIn(text string) string {
 	return ""
 }
 
-// turnsBlock reports whether a turn names a part in the place of a number: the butter is put in,
-// and turned: { tourage = "butter block", turns = 3 }.
+// turnsBlock reports whether a turn names the butter where a number belongs: { tourage =
+// "butter block", turns = 3 }.
 func (rd *Reader) turnsBlock(word formula.StepWord, text string) bool {
 	return word.Verb != nil && word.Verb.Turns() && slices.ContainsFunc(rd.Blocks,
 		func(name string) bool { return formula.SameName(name, text) })
 }
 
-// secondVerb reads a verb beside the one of a step, where both are one thing, and refuses others.
+// secondVerb reads a second verb of a step that means the same, and refuses others.
 func (rd *Reader) secondVerb(s *formula.Step, word formula.StepWord, pair reading.Pair) {
 	if rd.addsBeside(s, word, pair) || rd.besideTurns(s, pair) {
 		return
@@ -82,8 +80,8 @@ func (rd *Reader) secondVerb(s *formula.Step, word formula.StepWord, pair readin
 		pair.Key, s.Verb.Name)
 }
 
-// addsBeside reads what goes in beside how long it is mixed, { add = "butter", mix = "8 min" }, as
-// one step. It reports whether it did.
+// addsBeside reads an addition and the time of its mix, { add = "butter", mix = "8 min" }, as one
+// step. It reports whether it did.
 func (rd *Reader) addsBeside(s *formula.Step, word formula.StepWord, pair reading.Pair) bool {
 	text, at, ok := rd.Literal(pair.Value)
 	if !ok || !s.Verb.Mixes() || said.OtherOption(s.Word) != formula.OptWith.Name {
@@ -105,7 +103,7 @@ func (rd *Reader) addsBeside(s *formula.Step, word formula.StepWord, pair readin
 	return true
 }
 
-// turnsAfter puts turns behind a step: each is sheeted, folded and left for what rest_between says.
+// turnsAfter adds turns after a step. Each is a sheet, a fold and the wait of rest_between.
 func (rd *Reader) turnsAfter(s *formula.Step, n int, at source.Place) {
 	for range n {
 		rd.after = append(rd.after,
@@ -125,8 +123,8 @@ func (rd *Reader) turnsAfter(s *formula.Step, n int, at source.Place) {
 	}
 }
 
-// besideTurns reads what stands beside the butter that is put in, turns = 3 or fold = "simple". It
-// reports whether it is of its turns.
+// besideTurns reads turns = 3 or fold = "simple" beside the butter. It reports whether the key is
+// about turns.
 func (rd *Reader) besideTurns(s *formula.Step, pair reading.Pair) bool {
 	n, at, ok := rd.Values().WholeNumber(pair.Value)
 	text, inside, quoted := rd.Literal(pair.Value)
@@ -150,7 +148,7 @@ func (rd *Reader) besideTurns(s *formula.Step, pair reading.Pair) bool {
 	return true
 }
 
-// tellBetween tells where the dough stands between its folds.
+// tellBetween tells the place of the dough between its folds.
 func (rd *Reader) tellBetween(s *formula.Step) {
 	if !rd.between.Set {
 		return
@@ -167,8 +165,8 @@ func (rd *Reader) tellBetween(s *formula.Step) {
 		rd.between.Text, where))
 }
 
-// thenStep reads what is done after a step, { dip = "butter", then = "roll in cinnamon sugar" }, as
-// a step of its own. It reports whether its first words are a verb that puts a part on.
+// thenStep reads an action after a step, { dip = "butter", then = "roll in sugar" }, as a separate
+// step. It reports whether its first words are a verb that puts a part on.
 func (rd *Reader) thenStep(s *formula.Step, text string, at source.Place) bool {
 	words := strings.Fields(text)
 	for n := min(2, len(words)-1); n > 0; n-- {
@@ -194,7 +192,7 @@ func (rd *Reader) thenStep(s *formula.Step, text string, at source.Place) bool {
 	return false
 }
 
-// keepNote keeps words as a note, and tells so, where their key does not say that they are one.
+// keepNote keeps words as a note, and tells so if their key is not note.
 func (rd *Reader) keepNote(s *formula.Step, key, text string, at source.Place) {
 	switch {
 	case work.PlainNote(key) || said.Key(key) == "until" && s.Time.Set:
@@ -205,8 +203,8 @@ func (rd *Reader) keepNote(s *formula.Step, key, text string, at source.Place) {
 	}
 }
 
-// wayOfManner takes how a mix is done from the words beside its time, "10 min by hand", where no
-// option says it, and tells so.
+// wayOfManner sets the way of a mix from words beside its time, "10 min by hand", if no option
+// gives it, and tells so.
 func (rd *Reader) wayOfManner(s *formula.Step) {
 	if s.Way != nil || !s.Verb.Mixes() || slices.Contains(s.Open, formula.OptBy) {
 		return
@@ -250,6 +248,9 @@ func (rd *Reader) turnedTime(s *formula.Step, text string, at source.Place) bool
 	if !ok {
 		return false
 	}
+	if rest != "" && rd.saidHeats(s, time+" "+rest, at) { // "1 min per side at 375 F"
+		return true
+	}
 	s.Time, _ = rd.QuantityText(time, at, formula.ForTime, s.Verb.Name)
 	s.Time.Text, s.Note, s.Manner = time, text, rest
 	rd.Assumed(at, fmt.Sprintf("%q is read as %s in all", text, time))
@@ -275,8 +276,7 @@ func (rd *Reader) leavesIn(s *formula.Step, words string, at source.Place) {
 }
 
 // thenWaits reads two waits in one, "30 min, then overnight in the fridge", as two steps. It
-// reports
-// whether it did.
+// reports whether it did.
 func (rd *Reader) thenWaits(s *formula.Step, text string, at source.Place) bool {
 	first, then, ok := times.ThenTime(text)
 	if !ok || !s.Verb.Waits() {
@@ -303,8 +303,7 @@ func (rd *Reader) thenWaits(s *formula.Step, text string, at source.Place) bool 
 }
 
 // partUnder puts a part on that the words of a pan name, { pan = "on top of the pecan goo" }: it
-// lies
-// on the outside, and counts.
+// lies on the outside, and counts.
 func (rd *Reader) partUnder(s *formula.Step, text string, at source.Place) bool {
 	name := rd.blockIn(text)
 	if name == "" || !s.Verb.Pans() {
@@ -321,7 +320,7 @@ func (rd *Reader) partUnder(s *formula.Step, text string, at source.Place) bool 
 	return true
 }
 
-// coolsTo is the temperature that words wait for: "until lukewarm"; of what cools, "lauwarm".
+// coolsTo is the final temperature in words: "until lukewarm"; of a cooling, "lauwarm".
 func coolsTo(s *formula.Step, text string) string {
 	if to := said.Until(text); to != "" || !s.Verb.Cools() {
 		return to
@@ -329,7 +328,7 @@ func coolsTo(s *formula.Step, text string) string {
 	return said.GoesIn(text)
 }
 
-// tooThick takes a length that no sheet is thick for one of its sides, and tells so. It reports
+// tooThick reads a length above any thickness as a side of the sheet, and tells so. It reports
 // whether it did.
 func (rd *Reader) tooThick(s *formula.Step, g formula.Given) bool {
 	if !s.Verb.Sheets() || g.Kind != quantity.Length || g.Lo < thickestSheetMM {
@@ -341,7 +340,7 @@ func (rd *Reader) tooThick(s *formula.Step, g formula.Given) bool {
 	return true
 }
 
-// thicknessIn reads how thick a shape is said to be, "a disc 15 mm thick", where no option says it.
+// thicknessIn reads the thickness of a shape, "a disc 15 mm thick", if no option gives it.
 func (rd *Reader) thicknessIn(s *formula.Step, text string, at source.Place) {
 	thick := said.Thickness(text)
 	if thick == "" || !s.Verb.Finishes() || !s.Verb.Takes(formula.OptAs) || s.Form != nil {

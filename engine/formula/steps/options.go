@@ -54,8 +54,8 @@ func (rd *Reader) ReadAt(s *formula.Step, e hclsyntax.Expression, what string) {
 	}
 }
 
-// SaidHeat reads a temperature that has words beside it, that is told in words, or that
-// lacks its scale where it can be of one alone. It reports whether it did.
+// SaidHeat reads a temperature in words, with words beside it, or without a scale if only one is
+// plausible. It reports whether it did.
 func (rd *Reader) SaidHeat(
 	s *formula.Step, e hclsyntax.Expression, g *formula.Given, what string,
 ) bool {
@@ -83,7 +83,7 @@ func (rd *Reader) SaidHeat(
 	return true
 }
 
-// written gives what stands in a value: a text in quotes, or a bare number.
+// written is the text of a value: in quotes, or a bare number.
 func (rd *Reader) written(e hclsyntax.Expression) (string, source.Place, bool) {
 	if text, at, ok := rd.Literal(e); ok {
 		return text, at, true
@@ -93,7 +93,7 @@ func (rd *Reader) written(e hclsyntax.Expression) (string, source.Place, bool) {
 	return text, at, said.Number(text)
 }
 
-// saidAt reads or answers words in the place of a temperature, and reports whether it did.
+// saidAt reads or refuses words where a temperature belongs. It reports whether it did.
 func (rd *Reader) saidAt(s *formula.Step, text string, at source.Place, what string) bool {
 	if quantity.IsPlain(text) {
 		return false
@@ -201,7 +201,7 @@ func (rd *Reader) ReadBy(s *formula.Step, e hclsyntax.Expression, what string) {
 	}
 }
 
-// keepAside keeps words from which nothing is reckoned as a note, and tells so.
+// keepAside keeps words that change no figure as a note, and tells so.
 func (rd *Reader) keepAside(s *formula.Step, key, text string, at source.Place) {
 	s.Note = strings.TrimSpace(s.Note + " " + key + " " + text)
 	s.Sealed = s.Sealed || around.Airless(text)
@@ -236,8 +236,8 @@ func (rd *Reader) ReadTin(s *formula.Step, e hclsyntax.Expression, what string) 
 	}
 }
 
-// namesClass reads a class of a part's ingredients in the place of a mix's time, fold_in =
-// "fruit", and reports whether the part holds such.
+// namesClass reads a class of ingredients where a mix's time belongs, fold_in = "fruit". It reports
+// whether the part has such ingredients.
 func (rd *Reader) namesClass(s *formula.Step, text string, at source.Place) bool {
 	class, ok := said.ClassOf(text)
 	if !ok || !s.Verb.Mixes() {
@@ -275,8 +275,8 @@ func (rd *Reader) readSized(s *formula.Step, e hclsyntax.Expression) bool {
 	return true
 }
 
-// tinInWords takes a tin, and how many, from the words of a step that puts a dough in one:
-// "2 x 2lb loaf tins". Words that name no tin of the house and no size leave it open.
+// tinInWords sets the tin and its count from a step's words: "2 x 2lb loaf tins". Without a tin of
+// the house or a size it stays open.
 func (rd *Reader) tinInWords(s *formula.Step, text string, at source.Place) {
 	under := rd.partUnder(s, text, at)
 	food := rd.Opts.Larder.AllergenIn(text)
@@ -334,8 +334,8 @@ func (rd *Reader) ReadWith(s *formula.Step, e hclsyntax.Expression, what string)
 	}
 }
 
-// listOwn reads a list in the place of a time, { add = ["raisins", "peel"] }, as what goes in, and
-// reports whether it is one.
+// listOwn reads a list where a time belongs, { add = ["raisins", "peel"] }, as ingredients. It
+// reports whether it is a list.
 func (rd *Reader) listOwn(s *formula.Step, e hclsyntax.Expression) bool {
 	if _, isList := e.(*hclsyntax.TupleConsExpr); !isList || s.Verb.Bakes() ||
 		!s.Verb.Joins() && !s.Verb.Heats() {
@@ -350,8 +350,8 @@ func (rd *Reader) listOwn(s *formula.Step, e hclsyntax.Expression) bool {
 	return true
 }
 
-// ownNames gives the names of the part's ingredients that words name, by their own names or by the
-// larder's: "milk with sugar" of "Milch" and "Zucker"; nil where a word names none.
+// ownNames are the part's ingredients that words name, by their own names or the larder's: "milk
+// with sugar" of "Milch" and "Zucker"; nil if a word names none.
 func (rd *Reader) ownNames(s *formula.Step, words string) []string {
 	names := rd.Names(s)
 	if c, why := said.Which(words, names); why == "" {
@@ -374,13 +374,12 @@ func (rd *Reader) ownNames(s *formula.Step, words string) []string {
 	return out
 }
 
-// leavesOut are keys of a step for the ingredients that do not go in yet.
+// leavesOut are keys for ingredients that a step leaves out.
 var leavesOut = []string{"without", "except", "but", "all but", "excluding", "minus",
 	"holding back",
 	"hold back"}
 
-// readWithout reads the ingredients of the part that a step leaves out: it takes all
-// the others.
+// readWithout reads the ingredients that a step leaves out. It takes the others.
 func (rd *Reader) readWithout(s *formula.Step, e hclsyntax.Expression) {
 	var names []string
 	var places []source.Place
@@ -406,8 +405,8 @@ func (rd *Reader) readWithout(s *formula.Step, e hclsyntax.Expression) {
 	}
 }
 
-// checkTin reports whether a tin is one of the house, or one of an open size. A name that
-// is near one of the house is refused: it is likely misspelt.
+// checkTin reports whether a tin is in the house or has an open size. It refuses a likely
+// misspelling of a tin of the house.
 func (rd *Reader) checkTin(name string, at source.Place) bool {
 	for _, tin := range rd.Opts.Tins {
 		if formula.SameName(tin, name) {
@@ -440,8 +439,7 @@ func (rd *Reader) checkTin(name string, at source.Place) bool {
 	return true
 }
 
-// settleManner takes what words beside a time say of the place and the cover, where no
-// option says them.
+// settleManner sets the place and the cover from words beside a time, if no option gives them.
 func (rd *Reader) settleManner(s *formula.Step) {
 	if s.OpenOwn && s.Verb.Divides() && s.Pieces != nil && said.CutSize(s.Note) {
 		s.OpenOwn = false // cut = "squares of 10 cm", pieces = 16
@@ -471,8 +469,8 @@ func (rd *Reader) settleManner(s *formula.Step) {
 	}
 }
 
-// otherwise reads an option that the verb does not take, where it plainly means another, or
-// means nothing that is reckoned. It reports whether it did.
+// otherwise reads an option that the verb does not take as the option that it means, or as a note
+// if it changes no figure. It reports whether it did.
 func (rd *Reader) otherwise(s *formula.Step, o *formula.Option, pair reading.Pair) bool {
 	text, at, quoted := rd.Literal(pair.Value)
 	switch {
@@ -509,14 +507,14 @@ func (rd *Reader) otherwise(s *formula.Step, o *formula.Option, pair reading.Pai
 	return true
 }
 
-// reckoned are options that are never kept as a note: a figure would be lost.
+// reckoned are options that are never kept as a note, since they change figures.
 var reckoned = []*formula.Option{formula.OptPieces, formula.OptSlice, formula.OptWide,
 	formula.OptAmount, formula.OptMeasured, formula.OptTo,
 	formula.OptCore, formula.OptTime,
 	formula.OptTin, formula.OptCount}
 
-// unknownOption reads a key that is no option by the one that the word means, keeps as a
-// note what changes no figure, and reports others.
+// unknownOption reads an unknown key as the option that it means, keeps words that change no
+// figure as a note, and refuses others.
 func (rd *Reader) unknownOption(s *formula.Step, pair reading.Pair) {
 	text, at, quoted := rd.Literal(pair.Value)
 	word := said.Key(pair.Key)
@@ -558,9 +556,8 @@ func (rd *Reader) unknownOption(s *formula.Step, pair reading.Pair) {
 	}
 }
 
-// fatOfStep puts the fat that a dough is cooked in, { fry = "3 min", in = "sunflower oil" }, on its
-// list, apart from its weights: its allergens and cautions count. It reports whether words
-// name one.
+// fatOfStep adds the frying fat, { fry = "3 min", in = "sunflower oil" }, to the ingredients
+// without a weight, since its allergens and cautions count. It reports whether words name one.
 func (rd *Reader) fatOfStep(s *formula.Step, key, text string, at source.Place) bool {
 	var fats []*formula.Ingredient
 	for _, name := range puton.Fats(text) { // "2 quarts canola oil or shortening"
@@ -587,8 +584,8 @@ func (rd *Reader) fatOfStep(s *formula.Step, key, text string, at source.Place) 
 	return true
 }
 
-// readWhere reads words for where a part stands or goes, in = "9x13 inch pan", by what they
-// name: a way, a tin, a cover, a place. It reports whether they name one.
+// readWhere reads words for a place, in = "9x13 inch pan", as a way, a tin, a cover or a place. It
+// reports whether they name one.
 func (rd *Reader) readWhere(s *formula.Step, pair reading.Pair, text string, at source.Place) bool {
 	way, isWay := findWay(s.Verb, text)
 	place := placeAmong(text)
@@ -620,7 +617,7 @@ func (rd *Reader) readWhere(s *formula.Step, pair reading.Pair, text string, at 
 	return true
 }
 
-// FatApart tells that words name what the dough is fried or cooked in.
+// FatApart tells that words name the frying fat or cooking liquid.
 func (rd *Reader) FatApart(at source.Place, words, how string) {
 	rd.Assumed(at, fmt.Sprintf("%q is read as what the dough is %s in: it is left out of its "+
 		"weights, and its allergens and cautions are told", words, how))

@@ -84,8 +84,8 @@ func (rd *Reader) ReadSteps(p *formula.Part, e hclsyntax.Expression) {
 	}
 }
 
-// apart makes a filling beside another verb, { shape = "balls", fill = "custard" }, a step of its
-// own, and tells so: before a verb that closes it in, after one that only makes room for it.
+// apart makes a separate step of a filling beside another verb, { shape = "balls", fill =
+// "custard" }, and tells so. It comes before a verb that encloses it, else after the verb.
 func (rd *Reader) apart(items []hclsyntax.Expression) []hclsyntax.Expression {
 	items = slices.Clone(items)
 	out := items[:0:0]
@@ -132,8 +132,8 @@ func (rd *Reader) apart(items []hclsyntax.Expression) []hclsyntax.Expression {
 	return out
 }
 
-// tinApart makes a tin beside a verb that takes none, { divide = 9, tin = "long tin" }, a step of
-// its own after it; nil where there is none.
+// tinApart makes a separate step of a tin beside a verb that takes none, { divide = 9, tin = "long
+// tin" }; nil if there is none.
 func (rd *Reader) tinApart(item hclsyntax.Expression) (in, tin hclsyntax.Expression) {
 	object, ok := item.(*hclsyntax.ObjectConsExpr)
 	if !ok {
@@ -207,6 +207,7 @@ func (rd *Reader) readStep(s *formula.Step, e hclsyntax.Expression) bool {
 			rd.settleVerb(s, pair.Value)
 			if s.Verb.PutsOn() && part != nil && part != pair.Value {
 				s.Time, _ = rd.Quantity(pair.Value, formula.ForTime, s.Verb.Name)
+				rd.longSoak(s, pair, part, pairs)
 				rd.readOwn(s, part)
 				putWith = true
 				continue
@@ -242,9 +243,9 @@ func (rd *Reader) readStep(s *formula.Step, e hclsyntax.Expression) bool {
 	return true
 }
 
-// putOn gives the part that a step puts on a dough: what stands behind its verb, or behind with
-// where a time stands there: { soak = "10 min", with = "rum syrup" } of a baked baba. It is nil
-// where a time stands alone, or with names an ingredient of the dough.
+// putOn is the part that a step puts on a dough: the verb's value, or with beside a time: { soak =
+// "10 min", with = "rum syrup" } of a baked baba. It is nil for a time alone, and if with names an
+// ingredient of the dough.
 func (rd *Reader) putOn(
 	s *formula.Step, own hclsyntax.Expression, pairs []reading.Pair,
 ) hclsyntax.Expression {
@@ -268,6 +269,29 @@ func (rd *Reader) putOn(
 		return nil
 	}
 	return pairs[i].Value
+}
+
+// longestSoakMin is how long goods are soaked with no wait of its own, min: a baba takes ten.
+const longestSoakMin = 60
+
+// longSoak asks for the wait of a soak that takes hours, { soak = "10 h", with = "custard" }: what
+// is soaked in stands in that time, warm or cold.
+func (rd *Reader) longSoak(
+	s *formula.Step, own reading.Pair, part hclsyntax.Expression, pairs []reading.Pair,
+) {
+	if !s.Time.Set || s.Time.Hi <= longestSoakMin {
+		return
+	}
+	around := "?"
+	if i := slices.IndexFunc(pairs, reading.IsKey(formula.OptAt.Name)); i >= 0 {
+		if text, _, ok := rd.Literal(pairs[i].Value); ok {
+			around = text
+		}
+	}
+	with, _, _ := rd.Literal(part)
+	rd.Fault(own.Place, "%s of %s is two steps, what goes on and how it stands; "+
+		"write { %s = %q }, { hold = %q, at = %q }",
+		own.Key, s.Time.Text, own.Key, with, s.Time.Text, around)
 }
 
 // isNumber reports whether a value is a whole number, in quotes or not.
@@ -304,7 +328,7 @@ func (rd *Reader) noVerb(pairs []reading.Pair, e hclsyntax.Expression) {
 		"this step says nothing to do; start it with a verb: { rest = \"1 h\", at = \"room\" }")
 }
 
-// readOwn reads the verb's own value, or keeps that it is "?", to be decided.
+// readOwn reads the verb's own value, which may be "?".
 func (rd *Reader) readOwn(s *formula.Step, e hclsyntax.Expression) {
 	before := len(rd.Problems)
 	rd.readOwnValue(s, e)
@@ -386,8 +410,7 @@ func (rd *Reader) readOwnQuantity(s *formula.Step, e hclsyntax.Expression) {
 			return
 		case rd.IsProse("", text, nil) && s.Verb.Own.Count:
 			if _, times := said.Times(text); !times {
-				s.OpenOwn, s.Note = true, text
-				rd.Assumed(at, fmt.Sprintf("%q says no number of times: taken as \"?\"", text))
+				rd.timesInWords(s, text, at)
 				return
 			}
 		}

@@ -39,7 +39,7 @@ var working = spelling.Pattern(`(?i)bubbl|foam|froth|activ|spong|dom(?:ed|es)|pe
 
 const usage = "trade usage, a judgement"
 
-// signTimes are asked in order. A sign without a row is a time to be decided.
+// signTimes are tried in order. A sign without a row leaves the time open.
 var signTimes = []signTime{
 	{(*formula.Step).IsCold, rising, hours(8, 18),
 		"a dough over night in the cold, 8 to 18 h: memory"},
@@ -64,15 +64,15 @@ var signTimes = []signTime{
 	}, anySign, hours(1, 4), usage},
 }
 
-// isRise reports whether the part is left to rise where it is warm, before its proof.
+// isRise reports whether the step is a warm rise before the proof.
 func isRise(s *formula.Step) bool {
 	return s.Verb.Usual == formula.InRoom && s.Verb.Heat == formula.NoHeat && !s.IsCold()
 }
 
 func hours(lo, hi float64) figure.Interval { return figure.Interval{Lo: 60 * lo, Hi: 60 * hi} }
 
-// settleSign takes the usual time of a wait for a sign, and tells so. Of others the time is to be
-// decided. A time that is written stands.
+// settleSign sets the usual time of a wait for a sign, and tells so. Other times stay open.
+// A written time is kept.
 func (rd *Reader) settleSign(s *formula.Step, w formula.Sign) {
 	if s.Note == "" {
 		s.Note = w.Text
@@ -94,8 +94,8 @@ func (rd *Reader) settleSign(s *formula.Step, w formula.Sign) {
 	rd.Assumed(w.At, fmt.Sprintf("%q says no time: taken as \"?\"; write the time", w.Text))
 }
 
-// heatOfWay takes what a filling gets to by the way that it is cooked, where no figure is written:
-// a custard that boils. What is cooked whole in water, as a dough, is not as hot in the middle.
+// heatOfWay sets the temperature of a filling by its way of cooking, if none is written: a custard
+// that boils. The core of a whole piece in water, such as a dough, stays cooler.
 func (rd *Reader) heatOfWay(s *formula.Step) {
 	if w := s.Sign; w != nil && s.Way == nil && s.Verb.Cooks() {
 		s.Way = formula.WayIn(w.Text)
@@ -113,8 +113,8 @@ func (rd *Reader) heatOfWay(s *formula.Step) {
 			s.Way.Name, text))
 }
 
-// saidTime reads words in the place of a time: a sign to wait for, or a time with more said beside
-// it. It reports whether they were.
+// saidTime reads words where a time belongs: a sign of the end, or a time with other words. It
+// reports whether it could.
 func (rd *Reader) saidTime(s *formula.Step, e hclsyntax.Expression) bool {
 	text, at, ok := rd.Literal(e)
 	if !ok || said.PlainTime(text) {
@@ -196,8 +196,8 @@ func (rd *Reader) saidTime(s *formula.Step, e hclsyntax.Expression) bool {
 	return true
 }
 
-// saidHeats reads a time that has a temperature beside it, or two times with an oven of two
-// heats. It reports whether it did.
+// saidHeats reads a time with a temperature, or two times with two oven temperatures. It reports
+// whether it could.
 func (rd *Reader) saidHeats(s *formula.Step, text string, at source.Place) bool {
 	if first, then, ok := said.TwoHeats(text); ok && s.Verb.Bakes() {
 		s.Time, _ = rd.QuantityText(first.Time, at, formula.ForTime, s.Verb.Name)
@@ -229,9 +229,8 @@ func (rd *Reader) saidHeats(s *formula.Step, text string, at source.Place) bool 
 	return false
 }
 
-// readSponge reads a sponge that is told in the words of a step, { mix = "Dampfl: yeast and
-// milk, 15 min rest" }, as what is wetted before the mix. It reports whether all its foods are
-// in the list, yeast among them.
+// readSponge reads a sponge in the words of a step, { mix = "Dampfl: yeast and milk, 15 min" }, as
+// a soak before the mix. It reports whether the part lists its foods, yeast among them.
 func (rd *Reader) readSponge(s *formula.Step, text string, at source.Place) bool {
 	told := sponge.Of(text)
 	names := rd.ownNames(s, told.Foods)
@@ -255,8 +254,8 @@ func (rd *Reader) readSponge(s *formula.Step, text string, at source.Place) bool
 	return true
 }
 
-// goesTo reads a time with the temperature at its end, "3 min to 65 C". It reports whether the step
-// takes one.
+// goesTo reads a time with its final temperature, "3 min to 65 C". It reports whether the step
+// takes a temperature.
 func (rd *Reader) goesTo(s *formula.Step, time, to, text string, at source.Place) bool {
 	field, o := &s.To, formula.OptTo
 	if !s.Verb.Takes(formula.OptTo) {
@@ -272,11 +271,11 @@ func (rd *Reader) goesTo(s *formula.Step, time, to, text string, at source.Place
 	return true
 }
 
-// hottestCore is the most that the middle of a bake gets to, C: no water boils away there.
+// hottestCore is the highest core temperature of a bake, C: the core keeps its water.
 const hottestCore = 105
 
-// besideOwn reads words in the place of a time: what goes in, with the way that it does told as not
-// read, or words alone, which leave the time to be found. It reports whether it did.
+// besideOwn reads words where a time belongs: the ingredients that go in, or words that leave the
+// time open. It reports whether it could.
 func (rd *Reader) besideOwn(s *formula.Step, text string, at source.Place) bool {
 	if rd.readSponge(s, text, at) {
 		return true
@@ -310,7 +309,7 @@ func (rd *Reader) besideOwn(s *formula.Step, text string, at source.Place) bool 
 	return true
 }
 
-// namesOwn reads the ingredients that stand in the place of a time: { dissolve = "the yeast" }.
+// namesOwn reads ingredients where a time belongs: { dissolve = "the yeast" }.
 func (rd *Reader) namesOwn(s *formula.Step, text string, at source.Place) bool {
 	if !s.Verb.Joins() && !s.Verb.Heats() || s.Verb.Bakes() {
 		return false
@@ -341,8 +340,8 @@ var untilTail = spelling.Pattern(`(?i)\b(?:un)?till? .*$`)
 var sideways = spelling.Pattern(`(?i)(?:^|[\pL ] )\d[\d./½¼¾ ]*[- ]?(?:inch(?:es)?|in|cm|mm|") ` +
 	`(?:wide|long|across|square|circle|diameter|on a side)\b`)
 
-// SaidArea reads a sheet that is given as length by width, or answers a side that is, and reports
-// whether it did.
+// SaidArea reads a sheet given as length by width, or refuses a side given so. It reports whether
+// it did either.
 func (rd *Reader) SaidArea(s *formula.Step, e hclsyntax.Expression, own bool, what string) bool {
 	text, at, ok := rd.Literal(e)
 	if !ok || quantity.IsPlain(text) {
@@ -375,20 +374,16 @@ func (rd *Reader) SaidArea(s *formula.Step, e hclsyntax.Expression, own bool, wh
 	}
 	if thick := said.ThickIn(text); thick != "" {
 		s.Measure, _ = rd.QuantityText(thick, at, formula.ForLength, what)
-	} else {
-		s.OpenOwn = true // the thickness is to be decided
 	}
-	if s.Wide == nil {
-		s.Wide = &formula.Given{Quantity: long, Place: at, Set: true}
-		s.Wide.Text = text
+	for i, side := range [...]quantity.Quantity{long, short} {
+		s.Sides[i] = formula.Given{Quantity: side, Place: at, Set: true}
 	}
+	s.Words = text
+	says := "the thickness comes from the dough's weight"
 	if s.Measure.Set {
-		rd.Assumed(at, fmt.Sprintf("%q is read as %s = %q, and its longer side as the one that is "+
-			"rolled up", text, what, s.Measure.Text))
-		return true
+		says = fmt.Sprintf("it is read as %s = %q", what, s.Measure.Text)
 	}
-	rd.Assumed(at, fmt.Sprintf("%q is length by width: the thickness is taken as \"?\", and the "+
-		"longer side as the one that is rolled up; write { %s = %q, wide = %q } with your "+
-		"thickness", text, what, said.ThinSheet(long.Unit), long.Text))
+	rd.Assumed(at, fmt.Sprintf("%q is length by width: %s; it is rolled up from its longer side, "+
+		"unless the roll says \"from the short side\"", text, says))
 	return true
 }

@@ -15,8 +15,8 @@ import (
 
 	"forebake/engine/facts"
 	"forebake/engine/formula"
-	"forebake/engine/formula/read"
 	"forebake/engine/formula/edit"
+	"forebake/engine/formula/read"
 	"forebake/engine/kitchen"
 	"forebake/engine/larder"
 	"forebake/engine/mend/levers"

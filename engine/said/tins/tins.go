@@ -12,14 +12,14 @@ import (
 	"forebake/engine/spelling"
 )
 
-// Tin is the inside of a tin by its name, mm: length, width and height; a side that the
-// name does not say is any that a tin has.
+// Tin is the inside of a tin by its name, mm: length, width and height. A side that the name does
+// not give is any possible one.
 type Tin struct {
 	Sides [3]figure.Interval
 	Round bool
 }
 
-// anyHeight is the height of tins of which only the floor is told, mm (judgement).
+// anyHeight is the height of a tin that only has its floor written, mm (judgement).
 var anyHeight = figure.Interval{Lo: 20, Hi: 130}
 
 var (
@@ -37,15 +37,14 @@ var (
 
 var pounds = spelling.Pattern(`(?i)\b([12])[ -]?(?:lb|pound)s?\b.*\bloaf\b`)
 
-// loafTins are the insides of tins that are called by the pounds of bread in them, mm: what
-// shops sell as such. Common practice, no source.
+// loafTins are the insides of tins named by the pounds of a loaf, mm. Common practice, no source.
 var loafTins = map[string][3]figure.Interval{
 	"1": {{Lo: 145, Hi: 185}, {Lo: 75, Hi: 105}, {Lo: 50, Hi: 75}},
 	"2": {{Lo: 200, Hi: 245}, {Lo: 100, Hi: 135}, {Lo: 60, Hi: 85}},
 }
 
-// Size reads the size in a tin's name: "9x5 inch loaf tin", "23 cm square tin", "9-inch
-// round". Two sides without a unit are inches where they can be nothing else.
+// Size reads the size in a tin's name: "9x5 inch loaf tin", "23 cm square tin", "9-inch round". Two
+// sides without a unit are inches if nothing else is possible.
 func Size(name string) (t Tin, ok bool) {
 	if !strings.ContainsAny(name, "0123456789./½¼¾") {
 		return t, false
@@ -148,9 +147,8 @@ var (
 		`frames?|rings?|kasten\w*|formen?)\b`)
 )
 
-// Flat reports whether words name a tray or a sheet of no size, which holds pieces and gives them
-// no
-// shape: "2 lined baking trays, 5 cm apart".
+// Flat reports whether words name a tray or a sheet without a size, which gives no shape to its
+// pieces: "2 lined baking trays, 5 cm apart".
 func Flat(text string) bool {
 	if _, sized := Size(text); sized || walled().MatchString(text) {
 		return false
@@ -158,8 +156,8 @@ func Flat(text string) bool {
 	return flat().MatchString(text)
 }
 
-// bareUnit is the unit of a tin's sides that are written without one: small figures are
-// inches, as in 9x13, large ones cm, as in 20x30. Between them nothing says it.
+// bareUnit is the unit of sides without one: inches for small figures, 9x13, cm for large ones,
+// 20x30; "" between them.
 func bareUnit(a, b string) string {
 	count := quantity.Of(quantity.Count)
 	x, fault1 := quantity.Read(strings.TrimSpace(a)+" pieces", count)
@@ -219,8 +217,8 @@ var unitFirst = spelling.Pattern(`(?i)^(?:inch(?:es)?|in|cm|mm|lbs?|pounds?|kg|g
 	`cups?|` +
 	`litres?|liters?|l)\b`)
 
-// Several reads how many tins words name, and the name of one: "2 x 2lb loaf tins". The count
-// is 0 where none is said.
+// Several reads a count of tins and the name of one: "2 x 2lb loaf tins". The count is 0 if none is
+// written.
 func Several(text string) (n float64, name string) {
 	text = strings.TrimSpace(text)
 	m := severalTins().FindStringSubmatch(text)

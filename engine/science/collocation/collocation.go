@@ -27,7 +27,7 @@ const inner, nodes = 7, 8
 
 // The error of one step, K: at most tolerance, and share of the
 // excess over the surroundings with floor beside it. What is read
-// off an excess that dies away is its logarithm.
+// off a decaying excess is its logarithm.
 const tolerance, share, floor = 0.03, 2e-3, 1e-6
 
 // untouched is the Fourier number below which no heat from outside has
