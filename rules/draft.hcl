@@ -458,7 +458,7 @@ rule "weigh-not-spoon" {
   level  = "note"
   once   = true
   limits = { off_pct = 2 }
-  when   = "ingredient.by_volume && ingredient.is_solid && ingredient.class != 'spice' && (ingredient.class == 'salt' || ingredient.class == 'yeast' || ingredient.spoon_spread_pct * ingredient.amount_g > limit.off_pct * part.flour_g) && ingredient.weighing_error_pct <= ingredient.spoon_spread_pct"
+  when   = "part.flour_g > 0 && ingredient.by_volume && ingredient.is_solid && ingredient.class != 'spice' && (ingredient.class == 'salt' || ingredient.class == 'yeast' || ingredient.spoon_spread_pct * ingredient.amount_g > limit.off_pct * part.flour_g) && ingredient.weighing_error_pct <= ingredient.spoon_spread_pct"
   say    = "By spoon or cup, {ingredient.name} can be {ingredient.spoon_spread_pct} off. Weigh {ingredient.amount_g} instead."
   why    = "A spoon of powder or pieces holds more or less by how it is filled and packed. A liquid does not pack."
   source = "weights of household measures: USDA National Nutrient Database SR 28; the spread of the spoon is common practice, no source"

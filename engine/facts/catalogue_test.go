@@ -147,6 +147,7 @@ func TestModelsAdmitTheirError(t *testing.T) {
     steps = [
       { mix = "12 min", by = "spiral", to = "25 C" }, { rest = "1 h", at = "room" },
         { chill = "14 h", at = "fridge", as = "slab 40 mm", covered = true }, { sheet = "5 mm" },
+        { sheet = "40 x 30 cm" },
       { fill = "f" }, { roll = "coil", slice = "40 mm" }, { divide = "75 g" },
         { shape = "knots", pieces = 24, as = "pieces 75 g" },
       { proof = "90 min", at = "27 C", as = "pieces 75 g" },

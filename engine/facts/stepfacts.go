@@ -76,8 +76,9 @@ var stepFacts = []Fact{
 	{
 		Name:   "thickness_mm",
 		Unit:   "mm",
-		Means:  "thickness of the sheet, slab or tray",
-		Source: srcGiven,
+		Means:  "thickness of the sheet, slab or tray: as written, else by the sides of the sheet",
+		Source: srcSheet,
+		Error:  errSheet,
 		step:   (*parts).Thickness,
 	},
 	{
@@ -591,7 +592,7 @@ var stepFacts = []Fact{
 		Source: srcGiven,
 		step: func(_ *parts, s *formula.Step) Value {
 			sheet := process.SheetBefore(s)
-			return figure.YesNo(sheet != nil && sheet.Wide != nil)
+			return figure.YesNo(sheet != nil && (sheet.Wide != nil || sheet.IsSized()))
 		},
 	},
 	{

@@ -344,7 +344,7 @@ func init() {
 		return ""
 	}
 	OptWide.assumes = func(s *Step) string {
-		if s.Verb.Sheets() {
+		if s.Verb.Sheets() && !s.IsSized() {
 			return "as near square as the bench takes it"
 		}
 		return ""

@@ -5,6 +5,7 @@ import (
 
 	"forebake/engine/figure"
 	"forebake/engine/quantity"
+	"forebake/engine/said"
 	"forebake/engine/said/around"
 	"forebake/engine/source"
 )
@@ -31,8 +32,9 @@ type Step struct {
 	Tin      string
 	Count    *Given
 	Pieces   *Given
-	Slice    *Given // length of one slice cut from a coil, mm
-	Wide     *Given // the side of a sheet that is rolled up, mm
+	Slice    *Given   // length of one slice cut from a coil, mm
+	Wide     *Given   // the side of a sheet that is rolled up, mm
+	Sides    [2]Given // of a sheet, the longer first, mm; not set where they are not written
 	Covered  *bool
 	Sealed   bool  // words of where it stands or how it is covered shut the air out
 	Amount   Given // of the part that the verb puts on, g, where it is split
@@ -167,6 +169,30 @@ func (s *Step) IsAfterHeat() bool {
 // IsBeforeHeat reports whether a later step cooks or bakes the whole part.
 func (s *Step) IsBeforeHeat() bool {
 	return slices.ContainsFunc(s.Part.Steps[s.Index+1:], (*Step).HeatsAll)
+}
+
+// IsSized reports whether both sides of a sheet are written.
+func (s *Step) IsSized() bool { return s.Sides[0].Set }
+
+// AreaCM2 is the area of a sheet whose sides are written, cm2.
+func (s *Step) AreaCM2() float64 { return s.Sides[0].Hi * s.Sides[1].Hi / 100 }
+
+// Wound is the side of a sheet that is rolled up, mm: as written, else the shorter, for bakers roll
+// from the long side, unless the step that rolls it says the short one. ok is false where no side
+// is written.
+func (s *Step) Wound() (side Given, ok bool) {
+	switch {
+	case s.Wide != nil:
+		return *s.Wide, true
+	case !s.IsSized():
+		return Given{}, false
+	}
+	for _, next := range s.Part.Steps[s.Index+1:] {
+		if next.Verb.Coils() && said.FromShortSide(next.Words+" "+next.Note) {
+			return s.Sides[0], true
+		}
+	}
+	return s.Sides[1], true
 }
 
 // Text names a step as the baker wrote it: "chill 14 h", "sheet 5 mm", "fill almond filling".

@@ -32,6 +32,8 @@ func (f *Simulator) reshape(step *formula.Step) {
 	case step.Verb.Sheets():
 		if step.Measure.Set {
 			set(heat.SlabOf(step.Measure.Mid() / 1000))
+		} else if m2 := step.AreaCM2() / 1e4; m2 > 0 && f.shape.mixedRho > 0 {
+			set(heat.SlabOf(f.massKg() / math.Max(1, f.shape.pieces) / f.shape.mixedRho / m2))
 		}
 	case !turned:
 	case f.shape.tin != nil:
@@ -124,10 +126,8 @@ func inTin(tin *kitchen.Tin, kg, rho float64) (heat.Body, bool) {
 		return brick(h), ok
 	}
 	radius := math.Sqrt(h.LengthMM * h.WidthMM)
-	return heat.Body{
-		Shape: heat.FiniteCylinder,
-		Half:  [3]float64{radius / 1000, h.HeightMM / 1000},
-	}, ok
+	half := [3]float64{radius / 1000, h.HeightMM / 1000}
+	return heat.Body{Shape: heat.FiniteCylinder, Half: half}, ok
 }
 
 func brick(h geometry.HalfSize) heat.Body {

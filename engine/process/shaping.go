@@ -24,10 +24,8 @@ func (s *Sheet) pieceCount(step *formula.Step) Interval {
 		case other.Measure.Set && other.Measure.Kind == quantity.Count:
 			n = other.Measure.Interval
 		case other.Measure.Set && m.IsFinite():
-			n = figure.Between(
-				max(1, math.Round(m.Lo/other.Measure.Hi)),
-				max(1, math.Round(m.Hi/other.Measure.Lo)),
-			)
+			n = figure.Between(max(1, math.Round(m.Lo/other.Measure.Hi)),
+				max(1, math.Round(m.Hi/other.Measure.Lo)))
 		case other.Measure.Set:
 			n = Interval{Lo: 1, Hi: math.Inf(1)}
 		}
@@ -62,14 +60,36 @@ func SheetBefore(step *formula.Step) *formula.Step {
 }
 
 func noSheet(step *formula.Step) Value {
-	if sheet := SheetBefore(step); sheet != nil && !sheet.Measure.Set {
+	if sheet := SheetBefore(step); sheet != nil && !sheet.Measure.Set && !sheet.IsSized() {
 		return figure.Absent("the thickness of the sheet", sheet.Place)
 	}
 	return figure.Absent("a sheet step with its thickness before this "+step.Verb.Name, step.Place)
 }
 
-// SheetArea is the area of a sheet, cm2, by its mass and thickness.
+// thickness is that of a sheet, mm: as written, else by the weight of what is rolled out and the
+// sides that are written. ok is false where neither tells it.
+func (s *Sheet) thickness(step *formula.Step) (mm Interval, ok bool) {
+	switch m := s.SheetMass(step); {
+	case step.Measure.Set:
+		return step.Measure.Interval, true
+	case step.IsSized() && m.IsFinite():
+		cm2 := step.AreaCM2()
+		lo, ok1 := geometry.FillingThicknessMM(m.Lo, geometry.MixedDensity,
+			cm2*(1+geometry.SheetError))
+		hi, ok2 := geometry.FillingThicknessMM(m.Hi, geometry.MixedDensity,
+			cm2*(1-geometry.SheetError))
+		return figure.Between(lo, hi), ok1 && ok2
+	}
+	return Interval{}, false
+}
+
+// SheetArea is the area of a sheet, cm2: by its sides, else by its mass and thickness.
 func (s *Sheet) SheetArea(step *formula.Step) Value {
+	if step.IsSized() {
+		v := figure.ValueOf(figure.Point(step.AreaCM2()))
+		v.Origin = figure.AsGiven
+		return v
+	}
 	m := s.SheetMass(step)
 	if !step.Measure.Set || !m.IsFinite() {
 		return figure.Absent("all amounts, and the thickness of this sheet", step.Place)
@@ -78,12 +98,8 @@ func (s *Sheet) SheetArea(step *formula.Step) Value {
 		a, _ := geometry.SheetAreaCM2(g, geometry.MixedDensity, mm)
 		return a
 	}
-	v := figure.ValueOf(
-		figure.Between(
-			area(m.Lo, step.Measure.Hi)*(1-geometry.SheetError),
-			area(m.Hi, step.Measure.Lo)*(1+geometry.SheetError),
-		),
-	)
+	v := figure.ValueOf(figure.Between(area(m.Lo, step.Measure.Hi)*(1-geometry.SheetError),
+		area(m.Hi, step.Measure.Lo)*(1+geometry.SheetError)))
 	v.Mid, v.Origin = area(m.Mid(), step.Measure.Mid()), figure.ByModel
 	return v
 }
@@ -91,15 +107,14 @@ func (s *Sheet) SheetArea(step *formula.Step) Value {
 // benchSheet rolls a mass out on the kitchen's bench, to the written width.
 func (s *Sheet) benchSheet(step *formula.Step, g, mm float64) (geometry.BenchSheet, bool) {
 	k := s.Kitchen
-	b, ok := geometry.SheetForBench(
-		g,
-		geometry.MixedDensity,
-		mm,
-		k.BenchLength.Mid(),
-		k.BenchWidth.Mid(),
-	)
-	if ok && step.Wide != nil {
-		b.WidthMM, b.LengthMM = step.Wide.Mid(), b.WidthMM*b.LengthMM/step.Wide.Mid()
+	b, ok := geometry.SheetForBench(g, geometry.MixedDensity, mm, k.BenchLength.Mid(),
+		k.BenchWidth.Mid())
+	if wound, set := step.Wound(); ok && set {
+		area := b.WidthMM * b.LengthMM
+		if step.IsSized() {
+			area = 100 * step.AreaCM2()
+		}
+		b.WidthMM, b.LengthMM = wound.Mid(), area/wound.Mid()
 	}
 	return b, ok
 }
@@ -107,7 +122,8 @@ func (s *Sheet) benchSheet(step *formula.Step, g, mm float64) (geometry.BenchShe
 // OnBench is a measure of a sheet as the bench limits it.
 func (s *Sheet) OnBench(step *formula.Step, pick func(geometry.BenchSheet) float64) Value {
 	m := s.SheetMass(step)
-	if !step.Measure.Set || !m.IsFinite() {
+	mm, known := s.thickness(step)
+	if !known || !m.IsFinite() {
 		return figure.Absent("all amounts, and the thickness of this sheet", step.Place)
 	}
 	side := math.Sqrt(1 + geometry.SheetError) // both sides share the error of the area
@@ -115,8 +131,8 @@ func (s *Sheet) OnBench(step *formula.Step, pick func(geometry.BenchSheet) float
 	// The middle counts too: a sheet that outgrows the bench turns from
 	// square to long.
 	for _, g := range [...]float64{m.Lo, m.Mid(), m.Hi} {
-		for _, mm := range [...]float64{step.Measure.Lo, step.Measure.Mid(), step.Measure.Hi} {
-			b, ok := s.benchSheet(step, g, mm)
+		for _, thick := range [...]float64{mm.Lo, mm.Mid(), mm.Hi} {
+			b, ok := s.benchSheet(step, g, thick)
 			if !ok {
 				return figure.Absent("a sheet that can be rolled", step.Place)
 			}
@@ -124,7 +140,7 @@ func (s *Sheet) OnBench(step *formula.Step, pick func(geometry.BenchSheet) float
 		}
 	}
 	v.Mid = (v.Lo + v.Hi) / 2
-	if b, ok := s.benchSheet(step, m.Mid(), step.Measure.Mid()); ok {
+	if b, ok := s.benchSheet(step, m.Mid(), mm.Mid()); ok {
 		v.Mid = pick(b)
 	}
 	return v
@@ -133,8 +149,8 @@ func (s *Sheet) OnBench(step *formula.Step, pick func(geometry.BenchSheet) float
 // SheetWidth is the side that is rolled up: as written, else the shorter side
 // of a sheet as near square as the bench allows.
 func (s *Sheet) SheetWidth(step *formula.Step) Value {
-	if step.Wide != nil {
-		return makeup.Given(*step.Wide, "", step.Place)
+	if wound, set := step.Wound(); set {
+		return makeup.Given(wound, "", step.Place)
 	}
 	return s.OnBench(step, func(b geometry.BenchSheet) float64 { return b.WidthMM })
 }
@@ -142,11 +158,15 @@ func (s *Sheet) SheetWidth(step *formula.Step) Value {
 // Lots is the number of lots for sheeting a dough on the bench.
 func (s *Sheet) Lots(step *formula.Step) Value {
 	m := s.SheetMass(step)
-	if !step.Measure.Set || !m.IsFinite() {
+	mm, known := s.thickness(step)
+	if !known || !m.IsFinite() {
 		return figure.Absent("all amounts, and the thickness of this sheet", step.Place)
 	}
-	lo, ok1 := s.benchSheet(step, m.Lo, step.Measure.Hi)
-	hi, ok2 := s.benchSheet(step, m.Hi, step.Measure.Lo)
+	if step.IsSized() { // it is rolled out whole
+		return figure.ValueOf(figure.Point(1))
+	}
+	lo, ok1 := s.benchSheet(step, m.Lo, mm.Hi)
+	hi, ok2 := s.benchSheet(step, m.Hi, mm.Lo)
 	if !ok1 || !ok2 {
 		return figure.Absent("a sheet that can be rolled", step.Place)
 	}
@@ -158,10 +178,8 @@ func (s *Sheet) FillingRatio(step *formula.Step) Value {
 	if step.Uses == nil {
 		return figure.Absent("the filling", step.Place)
 	}
-	return figure.ValueOf(
-		s.Part(step.Uses).Grams(makeup.Mass).Mul(step.Share()).
-			Div(s.Part(step.Part).Grams(makeup.Mass)).Scale(100),
-	)
+	return figure.ValueOf(s.Part(step.Uses).Grams(makeup.Mass).Mul(step.Share()).
+		Div(s.Part(step.Part).Grams(makeup.Mass)).Scale(100))
 }
 
 // FillingThickness is that of a filling spread over the whole sheet, mm.
@@ -181,18 +199,14 @@ func (s *Sheet) FillingThickness(step *formula.Step) Value {
 		x, _ := geometry.FillingThicknessMM(g, m.Density/1000, cm2)
 		return x
 	}
-	return Value{
-		Lo:     mm(g.Lo, area.Hi),
-		Mid:    mm(g.Mid(), area.Mid),
-		Hi:     mm(g.Hi, area.Lo),
-		Origin: figure.ByModel,
-	}
+	return Value{Lo: mm(g.Lo, area.Hi), Mid: mm(g.Mid(), area.Mid), Hi: mm(g.Hi, area.Lo),
+		Origin: figure.ByModel}
 }
 
 // Coil is a measure of the coil that a sheet and its filling roll up to.
 func (s *Sheet) Coil(step *formula.Step, pick func(geometry.Coil) float64) Value {
 	sheet := SheetBefore(step)
-	if sheet == nil || !sheet.Measure.Set {
+	if sheet == nil || !sheet.Measure.Set && !sheet.IsSized() {
 		return noSheet(step)
 	}
 	m := s.SheetMass(sheet)
@@ -208,12 +222,8 @@ func (s *Sheet) Coil(step *formula.Step, pick func(geometry.Coil) float64) Value
 		c, _ := geometry.CoilFromSheet(width, layer, 0)
 		return pick(c)
 	}
-	v := Value{
-		Lo:     math.Inf(1),
-		Hi:     math.Inf(-1),
-		Mid:    at(width.Mid, middle),
-		Origin: figure.ByModel,
-	}
+	v := Value{Lo: math.Inf(1), Hi: math.Inf(-1), Mid: at(width.Mid, middle),
+		Origin: figure.ByModel}
 	for _, w := range [...]float64{width.Lo, width.Hi} {
 		for _, l := range [...]float64{layer.Lo, layer.Hi} {
 			v.Lo, v.Hi = min(v.Lo, at(w, l)), max(v.Hi, at(w, l))
@@ -225,7 +235,8 @@ func (s *Sheet) Coil(step *formula.Step, pick func(geometry.Coil) float64) Value
 // layer is the sheet with its filling, as a roll winds it up, mm: range
 // and middle.
 func (s *Sheet) layer(step, sheet *formula.Step) (Interval, float64) {
-	layer, middle := sheet.Measure.Interval, sheet.Measure.Mid()
+	layer, _ := s.thickness(sheet)
+	middle := layer.Mid()
 	for _, other := range step.Part.Steps[:step.Index] {
 		if other.Verb.Fills() && other.Index > sheet.Index {
 			if v := s.FillingThickness(other); !v.Absent {
@@ -282,12 +293,8 @@ func (s *Sheet) Slices(step *formula.Step) Value {
 		n, _, _ := geometry.Slices(mm, slice)
 		return float64(n) * lots
 	}
-	return Value{
-		Lo:     count(v.Lo, step.Slice.Hi, lots.Lo),
-		Mid:    count(v.Mid, step.Slice.Mid(), mid),
-		Hi:     count(v.Hi, step.Slice.Lo, lots.Hi),
-		Origin: figure.ByModel,
-	}
+	return Value{Lo: count(v.Lo, step.Slice.Hi, lots.Lo), Mid: count(v.Mid, step.Slice.Mid(), mid),
+		Hi: count(v.Hi, step.Slice.Lo, lots.Hi), Origin: figure.ByModel}
 }
 
 // Remainder is the dough left over when all whole pieces are scaled, on one

@@ -350,20 +350,23 @@ func (sh *Sheet) AroundStep(s *formula.Step) Value {
 	return v
 }
 
-// Thickness is that of the sheet, slab or tray of a step, as written.
-func (*Sheet) Thickness(s *formula.Step) Value {
-	mm := Interval{}
+// Thickness is that of the sheet, slab or tray of a step, mm: as written, or by a sheet's sides.
+func (sh *Sheet) Thickness(s *formula.Step) Value {
+	mm, origin := Interval{}, figure.AsGiven
 	if s.Form != nil {
 		mm = s.Form.MM
 	}
-	if s.Verb.Sheets() && s.Measure.Set {
-		mm = s.Measure.Interval
+	if s.Verb.Sheets() && (s.Measure.Set || s.IsSized()) {
+		mm, _ = sh.thickness(s)
+		if !s.Measure.Set {
+			origin = figure.ByModel
+		}
 	}
 	if mm == (Interval{}) {
 		return figure.Absent("a thickness in this "+s.Verb.Name, s.Place)
 	}
 	v := figure.ValueOf(mm)
-	v.Origin = figure.AsGiven
+	v.Origin = origin
 	return v
 }
 

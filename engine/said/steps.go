@@ -55,6 +55,11 @@ func Area(text string) (long, short quantity.Quantity, ok bool) {
 	return long, short, fault1 == nil && fault2 == nil
 }
 
+var shortSide = spelling.Pattern(`(?i)\b(?:short(?:er|est)?|narrow(?:er)?)[ -](?:side|end|edge)`)
+
+// FromShortSide reports whether words say that a sheet is rolled up from its shorter side.
+func FromShortSide(text string) bool { return shortSide().MatchString(text) }
+
 // LengthIn reads the one length among words: "to 4 mm", "about 1/2 inch thick".
 func LengthIn(text string) (out string, ok bool) {
 	all := length().FindAllStringSubmatchIndex(text, -1)
@@ -115,15 +120,6 @@ func Thickness(text string) string {
 		return ""
 	}
 	return strings.TrimSpace(m[1]) + " " + InchWord(m[2])
-}
-
-// ThinSheet is a thickness of a sheet as an example, in inches where its
-// sides are.
-func ThinSheet(unit string) string {
-	if InchWord(unit) == "in" || strings.HasPrefix(unit, "inch") {
-		return "1/4 in"
-	}
-	return "5 mm"
 }
 
 // ThickIn is the thickness that words beside an area tell; "" for none.

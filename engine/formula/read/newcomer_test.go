@@ -85,10 +85,9 @@ func TestTwoIngredientsInOneAmount(t *testing.T) {
 // of them.
 func TestStepsOfAHomeBaker(t *testing.T) {
 	for line, want := range map[string]string{
-		`{ roll = "into a 30 x 40 cm rectangle" }`: "sheet, wide into a 30 " +
-			"x 40 cm rectangle",
-		`{ roll = "4 mm" }`:       "sheet 4 mm",
-		`{ roll = "up tightly" }`: "roll up tightly",
+		`{ roll = "into a 30 x 40 cm rectangle" }`: "sheet into a 30 x 40 cm rectangle",
+		`{ roll = "4 mm" }`:                        "sheet 4 mm",
+		`{ roll = "up tightly" }`:                  "roll up tightly",
 		`{ cut = "9 rolls", tin = "9 inch square pan" }`: "divide 9 rolls; pan 9 inch " +
 			"square pan, tin 9 inch square pan",
 		`{ proof = "1 h", in = "9x5 inch loaf pan" }`:       "proof 1 h, tin 9x5 inch loaf pan",

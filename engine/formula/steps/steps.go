@@ -386,8 +386,7 @@ func (rd *Reader) readOwnQuantity(s *formula.Step, e hclsyntax.Expression) {
 			return
 		case rd.IsProse("", text, nil) && s.Verb.Own.Count:
 			if _, times := said.Times(text); !times {
-				s.OpenOwn, s.Note = true, text
-				rd.Assumed(at, fmt.Sprintf("%q says no number of times: taken as \"?\"", text))
+				rd.timesInWords(s, text, at)
 				return
 			}
 		}

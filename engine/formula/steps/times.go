@@ -376,20 +376,16 @@ func (rd *Reader) SaidArea(s *formula.Step, e hclsyntax.Expression, own bool, wh
 	}
 	if thick := said.ThickIn(text); thick != "" {
 		s.Measure, _ = rd.QuantityText(thick, at, formula.ForLength, what)
-	} else {
-		s.OpenOwn = true // the thickness is to be decided
 	}
-	if s.Wide == nil {
-		s.Wide = &formula.Given{Quantity: long, Place: at, Set: true}
-		s.Wide.Text = text
+	for i, side := range [...]quantity.Quantity{long, short} {
+		s.Sides[i] = formula.Given{Quantity: side, Place: at, Set: true}
 	}
+	s.Words = text
+	says := "the thickness comes from the dough's weight"
 	if s.Measure.Set {
-		rd.Assumed(at, fmt.Sprintf("%q is read as %s = %q, and its longer side as the one that is "+
-			"rolled up", text, what, s.Measure.Text))
-		return true
+		says = fmt.Sprintf("it is read as %s = %q", what, s.Measure.Text)
 	}
-	rd.Assumed(at, fmt.Sprintf("%q is length by width: the thickness is taken as \"?\", and the "+
-		"longer side as the one that is rolled up; write { %s = %q, wide = %q } with your "+
-		"thickness", text, what, said.ThinSheet(long.Unit), long.Text))
+	rd.Assumed(at, fmt.Sprintf("%q is length by width: %s; it is rolled up from its longer side, "+
+		"unless the roll says \"from the short side\"", text, says))
 	return true
 }

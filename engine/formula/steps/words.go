@@ -8,6 +8,7 @@ import (
 	"github.com/hashicorp/hcl/v2"
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
+	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/formula/values"
 	"forebake/engine/reading"
@@ -317,6 +318,18 @@ func (rd *Reader) readDone(s *formula.Step, at source.Place) {
 		s.OpenOwn = true
 		rd.Assumed(at, fmt.Sprintf("%s = true says no figure: taken as \"?\"", s.Word))
 	}
+}
+
+// timesInWords takes words without a number as one fold, or as some where they say so.
+func (rd *Reader) timesInWords(s *formula.Step, text string, at source.Place) {
+	s.Measure, s.Note = values.BareCount(1, at), text
+	says := "one fold"
+	if turns.Some(text) {
+		s.Measure.Interval = figure.Between(turns.LeastSome, turns.MostSome)
+		says = fmt.Sprintf("%d to %d folds", turns.LeastSome, turns.MostSome)
+	}
+	s.Measure.Text = text
+	rd.Assumed(at, fmt.Sprintf("%q says no number of times: taken as %s", text, says))
 }
 
 // readFolds reads how often a dough is folded with the wait between, "3 times, every 20

@@ -77,6 +77,15 @@ func During(text string) (n int, ok bool) {
 	return n, n > 0
 }
 
+// LeastSome and MostSome are how many folds "some folds" are: common practice, no source.
+const LeastSome, MostSome = 2, 6
+
+var some = spelling.Pattern(`(?i)\b(?:some|several|few|couple|every|each|folds|turns|times|` +
+	`repeat\w*|again)\b`)
+
+// Some reports whether words say that a dough is folded more than once: "a few gentle folds".
+func Some(text string) bool { return some().MatchString(text) }
+
 var layers = spelling.Pattern(`(?i)\b(?:laminat(?:e|ing|ion)|roll(?:ing)?[- ]in|tourage|beurrage|` +
 	`(?:butter )?block|layers|layering|lock[- ]?in)\b`)
 
