@@ -66,7 +66,7 @@ func TestMendsEndAtTheirBudget(t *testing.T) {
 		e := engine.New()
 		e.Workers = workers
 		res := e.Check(inputs)
-		e.Suggest(res)
+		e.Suggest(res, res.Places())
 		var b strings.Builder
 		mends := 0
 		for _, f := range res.Findings {

@@ -216,10 +216,13 @@ const (
 	leastForOne = 2_000   // with less, a search finds too little to be told
 )
 
-// Suggest gives a check's flagged findings their mends, each by itself,
-// until the budget or Ended ends it. Notices say where it ended, and
-// which command tells the rest.
-func (e *Engine) Suggest(res *Result) {
+// Suggest gives the flagged findings of a check's formulas at those
+// places their mends, each by itself, until the budget or Ended ends
+// it. Notices say where it ended, and which command tells the rest.
+func (e *Engine) Suggest(res *Result, of []source.Place) {
+	if len(of) == 0 {
+		return
+	}
 	var files []*run.File
 	formulas := 0
 	for i := range res.Files {
@@ -241,7 +244,7 @@ func (e *Engine) Suggest(res *Result) {
 	})
 	notices := make([][]string, len(files))
 	run.Each(len(files), run.Crew(e.Workers, len(files)), func(_, i int) {
-		notices[i] = e.suggestIn(files[i], budget)
+		notices[i] = e.suggestIn(files[i], of, budget)
 	})
 	for _, some := range notices {
 		res.Notices = append(res.Notices, some...)
@@ -261,8 +264,11 @@ func flaggedFormulas(f *run.File) int {
 
 // suggestIn gives one file's flagged findings their mends. The notices
 // name the formulas whose search ended at its budget.
-func (e *Engine) suggestIn(file *run.File, budget int) (notices []string) {
+func (e *Engine) suggestIn(file *run.File, of []source.Place, budget int) (notices []string) {
 	for n, c := range file.Formulas {
+		if !slices.Contains(of, c.Place) {
+			continue
+		}
 		m := e.newMender(file.House)
 		m.Budget, m.Believe, m.Ended = budget, file.Believe, e.Ended
 		suggestions, complete, err := m.Suggest(file.Input.Name, c.Place.File.Text, n)

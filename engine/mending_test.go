@@ -31,7 +31,7 @@ func TestSuggest(t *testing.T) {
 		e := engine.New()
 		inputs := []engine.Input{{Name: "t.hcl", Text: []byte(text), Dir: t.TempDir()}}
 		res := e.Check(inputs)
-		e.Suggest(res)
+		e.Suggest(res, res.Places())
 		told := 0
 		for _, f := range res.Findings {
 			if f.Rule == "salt-low" && len(f.Mends) == 1 && f.Mends[0].Trust == "exact" &&

@@ -87,7 +87,8 @@ func TestEachFileIsOpenedOnce(t *testing.T) {
 			e.Check(engine.Inputs([]string{".", "a.hcl", "./school"}))
 		}, all},
 		{"check with mends", func(e *engine.Engine) {
-			e.Suggest(e.Check(engine.Inputs(sound)))
+			res := e.Check(engine.Inputs(sound))
+			e.Suggest(res, res.Places())
 		}, soundFiles},
 		{"check with the times", func(e *engine.Engine) {
 			e.Timed = true

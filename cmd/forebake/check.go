@@ -110,9 +110,11 @@ func (f *checkFlags) check(cmd *cobra.Command, args []string) error {
 		e.Backlog = list
 	}
 	res := e.Check(inputs)
-	if slices.ContainsFunc(outputs, func(o output) bool { return o.format.Mends }) {
-		e.Suggest(res)
+	var mended []source.Place
+	for _, o := range outputs {
+		mended = append(mended, o.format.Mended(&res.Run, report.Options{All: f.all})...)
 	}
+	e.Suggest(res, mended)
 	if err := targets.check(e.Opened()); err != nil {
 		return err
 	}

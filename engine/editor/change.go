@@ -165,7 +165,7 @@ func (s *Server) mend(ctx context.Context, a *answer) error {
 	e := s.kitchen()
 	e.Ended = func() bool { return over() != nil }
 	defer func() { e.Ended = nil }()
-	e.Suggest(a.typed.Result)
+	e.Suggest(a.typed.Result, a.typed.Result.Places())
 	a.mended = over() == nil
 	return over()
 }

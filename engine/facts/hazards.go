@@ -186,6 +186,7 @@ var hazardFormulaFacts = []Fact{
 	{
 		Name:    "is_belied",
 		Type:    YesNo,
+		words:   true,
 		Means:   "one is among its ingredients",
 		Source:  srcGiven,
 		formula: func(s *parts) Value { return figure.YesNo(len(hazard.Belied(s).Words) > 0) },

@@ -615,7 +615,7 @@ func (s *Sheet) over(
 		}
 		return *worst, spread
 	}
-	if f.advice || !sp.open && (f.Type == Text || f.Type == List) {
+	if f.advice || !sp.open && (f.Type == Text || f.Type == List || f.words) {
 		return base, false // no range of a figure changes a word that a rule reads
 	}
 	v = base

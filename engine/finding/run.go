@@ -23,6 +23,15 @@ type Run struct {
 	House string        // the flag for why to find the house of this run; "" for the folder's own
 }
 
+// Places lists the places of the formulas.
+func (r *Run) Places() []source.Place {
+	places := make([]source.Place, len(r.Formulas))
+	for i, f := range r.Formulas {
+		places[i] = f.Place
+	}
+	return places
+}
+
 // Formula is a formula that was judged.
 type Formula struct {
 	Name  string

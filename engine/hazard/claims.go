@@ -2,7 +2,6 @@ package hazard
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
 	"strings"
 
@@ -76,24 +75,11 @@ var claimWords = func() (out []func(string) bool) {
 	return out
 }()
 
-// anyClaim finds the words of some claim. Few names have any, and each
-// is asked for every reading of its formula's ranges.
-var anyClaim = func() func() *regexp.Regexp {
-	var words []string
-	for _, c := range claims {
-		words = append(words, c.words)
-	}
-	return spelling.Pattern(`(?i)` + strings.Join(words, "|"))
-}()
-
 // Belied lists the ingredients that break what the name of the formula, or of the part that they
 // are in, promises: "almonds (nut-free)".
 func Belied(s *Sheet) Value {
 	var out []string
 	look := func(name string, parts []*Part) {
-		if !anyClaim().MatchString(name) {
-			return
-		}
 		for i, says := range claimWords {
 			if !says(name) {
 				continue

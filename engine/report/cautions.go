@@ -21,7 +21,7 @@ func cautionsOf(run *finding.Run) *Cautions {
 	list := slices.Clone(run.Cautions)
 	sort.SliceStable(list, func(i, j int) bool {
 		a, b := list[i], list[j]
-		if x, y := fileName(a.Place), fileName(b.Place); x != y {
+		if x, y := a.Place.FileName(), b.Place.FileName(); x != y {
 			return x < y
 		}
 		if a.Place.Start != b.Place.Start {

@@ -20,7 +20,9 @@ type Format struct {
 	// standard error, which says so.
 	Document bool
 
-	Mends bool // shows the mends of findings
+	// Mends gives the formulas whose findings it prints with their
+	// mends: a search for others would be for nothing.
+	Mends func(f *Found, o Options) []finding.Group
 	New   func(out io.Writer, o Options) Writer
 
 	// Is reports whether a text is a report in this format, by its
@@ -49,6 +51,21 @@ var totalsLine = spelling.Pattern(
 func endsInTotals(_, last []byte) bool { return totalsLine().Match(last) }
 
 var cautionsKey = []byte("\"cautions\": [")
+
+func noMends(*Found, Options) []finding.Group { return nil }
+
+func allMends(f *Found, _ Options) []finding.Group {
+	formulas, _, _ := f.Groups()
+	return formulas
+}
+
+// Mended gives the places of the formulas whose mends a format prints.
+func (f *Format) Mended(run *finding.Run, o Options) (places []source.Place) {
+	for _, g := range f.Mends(&Found{run}, o) {
+		places = append(places, g.Place)
+	}
+	return places
+}
 
 // Writer prints one run in one format. Write calls every method once,
 // in this order, with an empty list for nothing.
@@ -153,39 +170,10 @@ func prelude(p Prelude, run *finding.Run) {
 // Found is a run's findings: as a list, and by what they are about.
 type Found struct{ run *finding.Run }
 
-// Group is the findings of a formula or a house file.
-type Group struct {
-	Name, File string       // the name of a house file is "", for its findings belong to no formula
-	Place      source.Place // of the formula
-	List       []*finding.Finding
-}
-
 // All gives every finding, sorted.
 func (f *Found) All() []*finding.Finding { return f.run.Findings }
 
-// Groups gives the findings by formula and by house file, and the
-// formulas without any. Formulas are ordered by file and line, house
-// files by name.
-func (f *Found) Groups() (formulas, houses []Group, clear []string) {
-	type key struct{ file, name string }
-	lists := map[key][]*finding.Finding{}
-	for _, one := range f.run.Findings {
-		k := key{fileName(one.Place), one.Formula}
-		if one.Formula == "" && lists[k] == nil {
-			houses = append(houses, Group{File: k.file})
-		}
-		lists[k] = append(lists[k], one)
-	}
-	for _, one := range f.run.Formulas {
-		k := key{fileName(one.Place), one.Name}
-		if lists[k] == nil {
-			clear = append(clear, one.Name)
-			continue
-		}
-		formulas = append(formulas, Group{one.Name, k.file, one.Place, lists[k]})
-	}
-	for i := range houses {
-		houses[i].List = lists[key{houses[i].File, ""}]
-	}
-	return formulas, houses, clear
+// Groups gives the findings by formula and by house file.
+func (f *Found) Groups() (formulas, houses []finding.Group, clear []string) {
+	return f.run.Groups()
 }

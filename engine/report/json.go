@@ -130,7 +130,7 @@ type jsonObject struct {
 	assumed  []finding.Assumptions
 }
 
-func init() { register(Format{"json", ".json", true, true, newJSON, isJSON}) }
+func init() { register(Format{"json", ".json", true, allMends, newJSON, isJSON}) }
 
 func newJSON(out io.Writer, _ Options) Writer {
 	return &jsonObject{out: out, run: jsonRun{Format: JSONFormat, Cautions: []JSONCaution{},

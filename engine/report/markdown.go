@@ -3,7 +3,6 @@ package report
 import (
 	"fmt"
 	"io"
-	"slices"
 	"strings"
 
 	"forebake/engine/finding"
@@ -22,7 +21,7 @@ type markdownPage struct {
 	parts []func() // the parts after the cautions, each to be printed again with more folded
 }
 
-func init() { register(Format{"markdown", ".md", true, true, newMarkdown, endsInTotals}) }
+func init() { register(Format{"markdown", ".md", true, allMends, newMarkdown, endsInTotals}) }
 
 func newMarkdown(out io.Writer, o Options) Writer { return &markdownPage{out: out, each: o.Each} }
 
@@ -173,9 +172,7 @@ func (p *markdownPage) putFindings(f *Found) {
 	p.saysFolded()
 	formulas, houses, clear := f.Groups()
 	if p.fold >= 4 {
-		slices.SortStableFunc(formulas, func(a, b Group) int {
-			return slices.Compare(b.weights(), a.weights())
-		})
+		formulas = finding.WorstFirst(formulas)
 		for _, g := range formulas[:min(len(formulas), foldedFormulas)] {
 			fmt.Fprintf(p, "- %s, %s: %s\n%s", Markdown(g.Name), At(g.Place), tally(g.List),
 				p.couldHurt(g.List, "  "))
@@ -334,7 +331,7 @@ func (p *markdownPage) body(f *finding.Finding, indent string) {
 }
 
 // At gives the file and line of a place.
-func At(p source.Place) string { return fmt.Sprintf("%s:%d", Markdown(fileName(p)), p.Line()) }
+func At(p source.Place) string { return fmt.Sprintf("%s:%d", Markdown(p.FileName()), p.Line()) }
 
 // Markdown makes a file's text safe in Markdown.
 func Markdown(s string) string { return layout.Markdown(source.Safe(s)) }

@@ -41,7 +41,7 @@ func Count(n int, noun string) string {
 }
 
 // FileLine gives the file and line of a place: "house.hcl:3".
-func FileLine(p source.Place) string { return fmt.Sprintf("%s:%d", fileName(p), p.Line()) }
+func FileLine(p source.Place) string { return fmt.Sprintf("%s:%d", p.FileName(), p.Line()) }
 
 // Reason gives a house's reason in one line, without its final stop.
 func Reason(because string) string {
@@ -56,19 +56,12 @@ func untilText(f *finding.Finding) string {
 	return ", until " + f.Until
 }
 
-func fileName(p source.Place) string {
-	if p.File == nil {
-		return ""
-	}
-	return p.File.Name
-}
-
 // lines prints one line of cautions a formula and one a finding, in
 // the GNU form "file:line:column: level: text", by which editors find
 // the place.
 type lines struct{ *bufio.Writer } // line by line: a large collection has some hundred thousand
 
-func init() { register(Format{"lines", ".txt", false, false, newLines, endsInTotals}) }
+func init() { register(Format{"lines", ".txt", false, noMends, newLines, endsInTotals}) }
 
 func newLines(out io.Writer, _ Options) Writer { return lines{bufio.NewWriter(out)} }
 

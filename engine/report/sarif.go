@@ -61,7 +61,7 @@ type sarif struct {
 	merging  bool         // the cautions of all formulas stand as one
 }
 
-func init() { register(Format{"sarif", ".sarif", true, true, newSARIF, isSARIF}) }
+func init() { register(Format{"sarif", ".sarif", true, allMends, newSARIF, isSARIF}) }
 
 func newSARIF(out io.Writer, o Options) Writer {
 	s := &sarif{out: out, address: o.Address, hashes: map[*source.File][]string{},

@@ -60,7 +60,7 @@ type text struct {
 	any  bool // something was found
 }
 
-func init() { register(Format{"text", ".txt", false, true, newText, endsInTotals}) }
+func init() { register(Format{"text", ".txt", false, textMends, newText, endsInTotals}) }
 
 func newText(out io.Writer, o Options) Writer { return textOf(out, o) }
 
@@ -182,7 +182,7 @@ func (t *text) Loosened(list []finding.Loosened) {
 func (t *text) Findings(f *Found) {
 	t.any = len(f.All()) > 0
 	formulas, houses, clear := f.Groups()
-	if len(formulas)+len(clear) > mostWhole && !t.all {
+	if isSummed(formulas, clear) && !t.all {
 		t.summary(formulas)
 	} else {
 		for _, g := range formulas {
@@ -220,17 +220,27 @@ const (
 	detailLines  = 3
 )
 
+// isSummed reports whether there are too many formulas to print whole.
+func isSummed(formulas []finding.Group, clear []string) bool {
+	return len(formulas)+len(clear) > mostWhole
+}
+
+// textMends gives the worst formula of a summary, else all.
+func textMends(f *Found, o Options) []finding.Group {
+	formulas, _, clear := f.Groups()
+	if isSummed(formulas, clear) && !o.All {
+		return finding.WorstFirst(formulas)[:min(1, len(formulas))]
+	}
+	return formulas
+}
+
 // summary prints one line a formula, worst first, and the worst
 // findings of the worst one.
-func (t *text) summary(formulas []Group) {
+func (t *text) summary(formulas []finding.Group) {
 	if len(formulas) == 0 {
 		return
 	}
-	list := slices.Clone(formulas)
-	slices.SortStableFunc(
-		list,
-		func(a, b Group) int { return slices.Compare(b.weights(), a.weights()) },
-	)
+	list := finding.WorstFirst(formulas)
 	t.group(list[0], detailLines)
 	t.WriteString(t.bold.Sprint("By formula, worst first") + "\n")
 	t.columns(list[:min(len(list), summaryLines)])
@@ -246,7 +256,7 @@ const leastName = 8
 // columns prints a line a formula: place, name and findings, each in a
 // column. A place too long for its column is still printed whole: an
 // editor follows it.
-func (t *text) columns(list []Group) {
+func (t *text) columns(list []finding.Group) {
 	var places, names, tallies int // the columns of each
 	for _, g := range list {
 		places = max(places, layout.Columns(source.Safe(FileLine(g.Place))))
@@ -263,15 +273,6 @@ func (t *text) columns(list []Group) {
 	}
 }
 
-// weights counts a group's findings, most serious first.
-func (g Group) weights() []int {
-	out := make([]int, finding.Ranks)
-	for _, f := range g.List {
-		out[f.Seriousness()]++
-	}
-	return out
-}
-
 // fit cuts a text to the columns, with three dots.
 func fit(s string, room int) string {
 	if r := []rune(s); len(r) > room {
@@ -282,7 +283,7 @@ func fit(s string, room int) string {
 
 // group prints a formula with at most so many of its most
 // serious findings.
-func (t *text) group(g Group, most int) {
+func (t *text) group(g finding.Group, most int) {
 	t.paragraph(t.faint.Sprintf("(%s)", source.Safe(g.File))+": "+tally(g.List),
 		t.bold.Sprint(source.Safe(g.Name))+"  ", "  ")
 	t.couldHurt(g.List)

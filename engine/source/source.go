@@ -251,6 +251,14 @@ type Place struct {
 // IsZero reports whether the place is unset.
 func (p Place) IsZero() bool { return p.File == nil }
 
+// FileName returns the name of the place's file, or "" for no place.
+func (p Place) FileName() string {
+	if p.IsZero() {
+		return ""
+	}
+	return p.File.Name
+}
+
 // Line returns the line on which the place starts, from 1, or 0 for
 // no place.
 func (p Place) Line() int {

@@ -247,6 +247,9 @@ func (rd *Reader) turnedTime(s *formula.Step, text string, at source.Place) bool
 	if !ok {
 		return false
 	}
+	if rest != "" && rd.saidHeats(s, time+" "+rest, at) { // "1 min per side at 375 F"
+		return true
+	}
 	s.Time, _ = rd.QuantityText(time, at, formula.ForTime, s.Verb.Name)
 	s.Time.Text, s.Note, s.Manner = time, text, rest
 	rd.Assumed(at, fmt.Sprintf("%q is read as %s in all", text, time))

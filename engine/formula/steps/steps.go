@@ -207,6 +207,7 @@ func (rd *Reader) readStep(s *formula.Step, e hclsyntax.Expression) bool {
 			rd.settleVerb(s, pair.Value)
 			if s.Verb.PutsOn() && part != nil && part != pair.Value {
 				s.Time, _ = rd.Quantity(pair.Value, formula.ForTime, s.Verb.Name)
+				rd.longSoak(s, pair, part, pairs)
 				rd.readOwn(s, part)
 				putWith = true
 				continue
@@ -268,6 +269,29 @@ func (rd *Reader) putOn(
 		return nil
 	}
 	return pairs[i].Value
+}
+
+// longestSoakMin is how long goods are soaked with no wait of its own, min: a baba takes ten.
+const longestSoakMin = 60
+
+// longSoak asks for the wait of a soak that takes hours, { soak = "10 h", with = "custard" }: what
+// is soaked in stands in that time, warm or cold.
+func (rd *Reader) longSoak(
+	s *formula.Step, own reading.Pair, part hclsyntax.Expression, pairs []reading.Pair,
+) {
+	if !s.Time.Set || s.Time.Hi <= longestSoakMin {
+		return
+	}
+	around := "?"
+	if i := slices.IndexFunc(pairs, reading.IsKey(formula.OptAt.Name)); i >= 0 {
+		if text, _, ok := rd.Literal(pairs[i].Value); ok {
+			around = text
+		}
+	}
+	with, _, _ := rd.Literal(part)
+	rd.Fault(own.Place, "%s of %s is two steps, what goes on and how it stands; "+
+		"write { %s = %q }, { hold = %q, at = %q }",
+		own.Key, s.Time.Text, own.Key, with, s.Time.Text, around)
 }
 
 // isNumber reports whether a value is a whole number, in quotes or not.
