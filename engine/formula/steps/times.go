@@ -157,25 +157,7 @@ func (rd *Reader) saidTime(s *formula.Step, e hclsyntax.Expression) bool {
 	}
 	time, rest, ok := said.TimeIn(text)
 	if !ok {
-		before := s.Sign
-		if rd.namesOwn(s, text, at) || rd.namesClass(s, text, at) {
-			return true
-		}
-		if t, ok := said.TempIn(text); ok && s.Verb.Takes(formula.OptTo) { // "until thick, 65 C"
-			s.To, _ = rd.QuantityText(t, at, formula.ForTemperature, s.Verb.Name)
-			rd.Assumed(at, fmt.Sprintf("%q is read as to = %q", text, t))
-			text = strings.Trim(strings.Replace(text, t, "", 1), " ,;()")
-			s.Sign, s.Manner = &formula.Sign{Text: text, At: at}, text
-		} else if to := coolsTo(s, text); to != "" && s.Verb.Takes(formula.OptTo) {
-			s.To, _ = rd.QuantityText(to, at, formula.ForTemperature, s.Verb.Name)
-			s.To.Text = text
-			rd.Assumed(at, fmt.Sprintf("%q is read as to = %q", text, to))
-			s.Sign, s.Manner = &formula.Sign{Text: text, At: at}, text
-		}
-		if s.Sign == nil && (said.Sign(text) || said.Manner(text)) {
-			s.Sign, s.Manner = &formula.Sign{Text: text, At: at}, text
-		}
-		return s.Sign != before || rd.besideOwn(s, text, at)
+		return rd.saidNoTime(s, text, at)
 	}
 	if _, fault := quantity.Read(text, formula.ForTime); fault == nil {
 		return false
@@ -194,6 +176,30 @@ func (rd *Reader) saidTime(s *formula.Step, e hclsyntax.Expression) bool {
 	s.Sign = &formula.Sign{Text: rest, At: at}
 	rd.Assumed(at, fmt.Sprintf("%q is read as %s", text, time))
 	return true
+}
+
+// saidNoTime reads words where a time belongs that hold none: ingredients, a final temperature, a
+// sign of the end. It reports whether it could.
+func (rd *Reader) saidNoTime(s *formula.Step, text string, at source.Place) bool {
+	before := s.Sign
+	if rd.namesOwn(s, text, at) || rd.namesClass(s, text, at) {
+		return true
+	}
+	if t, ok := said.TempIn(text); ok && s.Verb.Takes(formula.OptTo) { // "until thick, 65 C"
+		s.To, _ = rd.QuantityText(t, at, formula.ForTemperature, s.Verb.Name)
+		rd.Assumed(at, fmt.Sprintf("%q is read as to = %q", text, t))
+		text = strings.Trim(strings.Replace(text, t, "", 1), " ,;()")
+		s.Sign, s.Manner = &formula.Sign{Text: text, At: at}, text
+	} else if to := coolsTo(s, text); to != "" && s.Verb.Takes(formula.OptTo) {
+		s.To, _ = rd.QuantityText(to, at, formula.ForTemperature, s.Verb.Name)
+		s.To.Text = text
+		rd.Assumed(at, fmt.Sprintf("%q is read as to = %q", text, to))
+		s.Sign, s.Manner = &formula.Sign{Text: text, At: at}, text
+	}
+	if s.Sign == nil && (said.Sign(text) || said.Manner(text)) {
+		s.Sign, s.Manner = &formula.Sign{Text: text, At: at}, text
+	}
+	return s.Sign != before || rd.besideOwn(s, text, at)
 }
 
 // saidHeats reads a time with a temperature, or two times with two oven temperatures. It reports

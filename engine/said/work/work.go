@@ -34,8 +34,7 @@ var ofYeast = spelling.Pattern(`(?i)^(?:the |your |dissolve )*(?:(?:dry|dried|ac
 	`hefe|levure|lievito|levadura|jäst|gær|gjær)\b`)
 
 // ProofsYeast reports whether words of a proof are of the yeast, and not of the dough: "the yeast
-// in
-// the warm milk".
+// in the warm milk".
 func ProofsYeast(words string) bool { return ofYeast().MatchString(strings.TrimSpace(words)) }
 
 // plainNotes are keys of a step that say that their words are a note.
