@@ -189,31 +189,15 @@ func (s *Sheet) isPartSharp(p *formula.Part) bool {
 // areStepsSharp reports whether each step of a part has one time, place
 // and shape, and each mix one end temperature.
 func (s *Sheet) areStepsSharp(p *formula.Part) bool {
-	for i, step := range p.Steps {
+	for _, step := range p.Steps {
 		if step.Uses != nil && step.Verb.Fills() && !s.isPartSharp(step.Uses) {
 			return false
 		}
-		if step.Verb.Mixes() && step.Reading == nil && !step.To.Set && !cooksLater(step) &&
-			!s.stirsEvenly(p, i) {
+		if step.Verb.Mixes() && step.Reading == nil && !step.To.Set && !cooksLater(step) {
 			return false
 		}
 	}
 	return s.areStepsWritten(p, 0, false)
-}
-
-// stirredK is how far apart the ends of a mix may be that is taken for one temperature, K:
-// a filling stirred of what stood in the room or came from the fridge (judgement).
-const stirredK = 5
-
-// stirsEvenly reports whether a mix of something else than a dough ends about as warm as what goes
-// into it, which every report tells as assumed.
-func (s *Sheet) stirsEvenly(p *formula.Part, i int) bool {
-	record := s.Part(p).Record()
-	if s.Part(p).IsDough() || i >= len(record.Stages) || len(p.Steps[i].Open) > 0 {
-		return false
-	}
-	st := &record.Stages[i]
-	return st.Known && st.Core.High-st.Core.Low <= stirredK
 }
 
 // areStepsWritten is areStepsSharp of the steps from one on, whatever
