@@ -283,27 +283,5 @@ func DoughCore(s *Sheet, step *formula.Step) Value {
 	if !OnlyHeat(step) || byFat { // the fat and its time are judged by themselves
 		return figure.ValueOf(figure.Point(othersC))
 	}
-	if v.Absent && steamedLong(s, step) {
-		return figure.ValueOf(figure.Interval{Lo: steamedC, Hi: steamC})
-	}
 	return v
-}
-
-// steamedSurely is how many times the least time a piece steams whose middle is taken for cooked
-// with no core aimed at: 14 min for 70 g, 19 for 110 g. Buns of 30 to 130 g are called done after
-// 10 min (Rubenthaler et al., Cereal Chem. 67:471, 1990, abstract, read; Hou and Popper, Chinese
-// steamed bread, read); twice the least is a judgement.
-const steamedSurely = 2
-
-// steamedC is the least that all of such a piece reaches, C: below boiling on a mountain, and
-// above what cooks egg and flour (judgement).
-const steamedC, steamC = 85, 100
-
-// steamedLong reports whether a dough without raw meat steams so long that its middle is cooked,
-// where no core is read or aimed at.
-func steamedLong(s *Sheet, step *formula.Step) bool {
-	return step.Way == formula.Steaming && !step.At.Set && len(step.Open) == 0 &&
-		step.Reading == nil && !step.Core.Set && !step.To.Set && !s.Pieces().Absent &&
-		s.PieceMass(step).IsFinite() && s.HoldsUncookedMeat(step).Hi == 0 &&
-		s.CooksFor(step, steamedSurely)
 }

@@ -310,13 +310,8 @@ func (s *Sheet) CookedLong(step *formula.Step) bool {
 	if step.InHotFat() {
 		return s.FriedWell(step).Lo == 1
 	}
-	return s.CooksFor(step, 1)
-}
-
-// CooksFor reports whether a cook takes at least so many times cookedMin.
-func (s *Sheet) CooksFor(step *formula.Step, times float64) bool {
 	g := s.PieceMass(step)
-	return step.Time.Set && g.Hi > 0 && step.Time.Lo >= times*cookedMin*heatsBy(g.Hi)
+	return step.Time.Set && g.Hi > 0 && step.Time.Lo >= cookedMin*heatsBy(g.Hi)
 }
 
 // Reached is the temperature of all of the part after a cook or bake: as
