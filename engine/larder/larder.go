@@ -383,7 +383,7 @@ func (l *Larder) Find(name string) (*Item, bool) {
 	if it := l.exact(other); it != nil {
 		return it, true
 	}
-	if n > 4 && string(key[n-2:n]) == "es" { // potatoes
+	if n > 4 && string(key[n-2:n]) == "es" && takesES(key[:n-2]) { // potatoes
 		if it := l.exact(key[:n-2]); it != nil {
 			return it, true
 		}
@@ -398,6 +398,17 @@ func (l *Larder) Find(name string) (*Item, bool) {
 	}
 	it := l.exact(other)
 	return it, it != nil
+}
+
+// takesES reports whether a word makes its plural with es.
+func takesES(word []byte) bool {
+	switch n := len(word); word[n-1] {
+	case 'o', 's', 'x', 'z':
+		return true
+	case 'h':
+		return word[n-2] == 'c' || word[n-2] == 's'
+	}
+	return false
 }
 
 func (l *Larder) exact(key []byte) *Item {

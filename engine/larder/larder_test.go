@@ -390,6 +390,11 @@ func FuzzFind(f *testing.F) {
 			if b, cut := strings.CutSuffix(k, "ie"); cut {
 				k = b + "y"
 			}
+			for _, end := range []string{"o", "s", "x", "z", "ch", "sh"} {
+				if b, cut := strings.CutSuffix(k, end+"e"); cut {
+					k = b + end
+				}
+			}
 			return k
 		}
 		key := stem(string(names.Append(nil, s)))
