@@ -37,9 +37,36 @@ func Formula(r *reading.Reader, b *hclsyntax.Block, opts formula.Options) *formu
 		keys = append(keys[:len(keys):len(keys)], "ingredients", "steps")
 	}
 	r.Known(b.Body, "a formula", keys, blocksOf(b.Body))
-	unknownFamily := func() {}
-	if a := b.Body.Attributes["family"]; a != nil && !rd.isOpenKey(a) {
-		if name, at, ok := r.Text(a.Expr, "family"); ok {
+	unknownFamily := rd.readKeys(b.Body)
+	if len(b.Body.Blocks) > formula.MaxParts {
+		r.Fault(f.Place, "%d parts in one formula; %d is the most", len(b.Body.Blocks),
+			formula.MaxParts)
+		return f
+	}
+	rd.readParts(b)
+	rd.fryingFat(b.Body)
+	rd.imply()
+	f.Number()
+	rd.joinParts()
+	if rd.order() {
+		for _, p := range f.Order {
+			rd.weigh(p)
+		}
+		unknownFamily()
+		for _, p := range f.Parts {
+			rd.checkSteps(p)
+		}
+	}
+	return f
+}
+
+// readKeys reads the settings of a formula. unknownFamily reports a family that is not known, once
+// the parts are weighed.
+func (rd *reader) readKeys(body *hclsyntax.Body) (unknownFamily func()) {
+	f := rd.Formula
+	unknownFamily = func() {}
+	if a := body.Attributes["family"]; a != nil && !rd.isOpenKey(a) {
+		if name, at, ok := rd.Text(a.Expr, "family"); ok {
 			if f.Family, ok = family.Find(name); !ok {
 				f.Family, ok = rd.saidFamily(name, at)
 			}
@@ -48,27 +75,26 @@ func Formula(r *reading.Reader, b *hclsyntax.Block, opts formula.Options) *formu
 			}
 		}
 	}
-	if a := rd.key(b.Body, "makes"); a != nil && !rd.isOpenKey(a) {
+	if a := rd.key(body, "makes"); a != nil && !rd.isOpenKey(a) {
 		f.Makes = rd.Values().Makes(a.Expr)
 		rd.tellMakes(f.Makes)
 	}
-	if a := b.Body.Attributes["start"]; a != nil && !rd.isOpenKey(a) {
+	if a := body.Attributes["start"]; a != nil && !rd.isOpenKey(a) {
 		f.Start = rd.Values().Clock(a.Expr)
 	}
-	if a := b.Body.Attributes["keep"]; a != nil && !rd.isOpenKey(a) {
+	if a := body.Attributes["keep"]; a != nil && !rd.isOpenKey(a) {
 		f.Keep = rd.Values().Keep(a.Expr)
 	}
-	if a := b.Body.Attributes["about"]; a != nil {
-		_, _, _ = r.Text(a.Expr, "about")
+	if a := body.Attributes["about"]; a != nil {
+		_, _, _ = rd.Text(a.Expr, "about")
 	}
-	if len(b.Body.Blocks) > formula.MaxParts {
-		r.Fault(f.Place, "%d parts in one formula; %d is the most", len(b.Body.Blocks),
-			formula.MaxParts)
-		return f
-	}
-	for _, block := range b.Body.Blocks {
-		rd.Blocks = append(rd.Blocks, block.Labels...)
-	}
+	return unknownFamily
+}
+
+// readParts reads the parts of a formula, and those inside the braces of another.
+func (rd *reader) readParts(b *hclsyntax.Block) {
+	f := rd.Formula
+	rd.nameBlocks(b.Body)
 	for _, block := range b.Body.Blocks {
 		kind, ok := formula.KindNamed(block.Type)
 		if !ok {
@@ -88,23 +114,18 @@ func Formula(r *reading.Reader, b *hclsyntax.Block, opts formula.Options) *formu
 		rd.Assumed(f.Place, "ingredients and steps outside a part are read as those of its dough")
 	}
 	if len(f.Parts) == 0 {
-		r.Fault(f.Place,
+		rd.Fault(f.Place,
 			"formula %q holds no part: add a dough \"...\" { ingredients = { ... } }", f.Name)
 	}
-	rd.fryingFat(b.Body)
-	rd.imply()
-	f.Number()
-	rd.joinParts()
-	if rd.order() {
-		for _, p := range f.Order {
-			rd.weigh(p)
-		}
-		unknownFamily()
-		for _, p := range f.Parts {
-			rd.checkSteps(p)
+}
+
+// nameBlocks keeps the names of the parts that are no doughs, for steps that name one.
+func (rd *reader) nameBlocks(b *hclsyntax.Body) {
+	for _, block := range b.Blocks {
+		if kind, ok := formula.KindNamed(block.Type); ok && !kind.IsDough() {
+			rd.Blocks = append(rd.Blocks, block.Labels...)
 		}
 	}
-	return f
 }
 
 // ownUnits gives the messages of the formula their examples in the units of its file.

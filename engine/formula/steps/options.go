@@ -141,6 +141,11 @@ func (rd *Reader) saidAt(s *formula.Step, text string, at source.Place, what str
 		}
 		return true
 	}
+	return rd.ovenAt(s, text, at, what)
+}
+
+// ovenAt reads an oven's heat on several scales, of a fan, or falling. It reports whether it did.
+func (rd *Reader) ovenAt(s *formula.Step, text string, at source.Place, what string) bool {
 	if heat, ok := oven.Heat(text); ok && s.Verb.Bakes() {
 		if s.At, ok = rd.QuantityText(heat, at, formula.ForTemperature, what); ok {
 			s.At.Text = text
@@ -165,8 +170,10 @@ func (rd *Reader) saidAt(s *formula.Step, text string, at source.Place, what str
 	lines := fmt.Sprintf("write { %s = \"?\", at = %q }, { %s = \"?\", at = %q }, each with its "+
 		"own time", s.Verb.Name, from, s.Verb.Name, to)
 	if ok && s.Verb.Bakes() { // whatever its course, it lies between
-		take(to+" to "+from, fmt.Sprintf("%q is read as an oven from %s to %s all through; %s",
-			text, to, from, lines))
+		s.At, _ = rd.QuantityText(to+" to "+from, at, formula.ForTemperature, what)
+		s.At.Text = text
+		rd.Assumed(at, fmt.Sprintf("%q is read as an oven from %s to %s all through; %s", text, to,
+			from, lines))
 	} else if ok {
 		rd.Fault(at, "%s: an oven that falls is a step for each figure, one after the other: %s",
 			what, lines)
@@ -278,7 +285,9 @@ func (rd *Reader) readSized(s *formula.Step, e hclsyntax.Expression) bool {
 // tinInWords sets the tin and its count from a step's words: "2 x 2lb loaf tins". Without a tin of
 // the house or a size it stays open.
 func (rd *Reader) tinInWords(s *formula.Step, text string, at source.Place) {
-	if food := rd.Opts.Larder.AllergenIn(text); food != "" && s.Verb.Finishes() && !rd.mixes(food) {
+	under := rd.partUnder(s, text, at)
+	food := rd.Opts.Larder.AllergenIn(text)
+	if food != "" && s.Verb.Finishes() && !under && !rd.mixes(food) {
 		rd.Assumed(at, fmt.Sprintf("%s = %q names %s, and no list here holds it: its weight and "+
 			"its allergens are not counted; write filling %q { ingredients = { %q = \"?\" } } "+
 			"and { fill = %q }",

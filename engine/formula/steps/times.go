@@ -144,7 +144,7 @@ func (rd *Reader) saidTime(s *formula.Step, e hclsyntax.Expression) bool {
 		}
 		text = clear
 	}
-	if rd.saidHeats(s, text, at) {
+	if rd.saidHeats(s, text, at) || rd.thenWaits(s, text, at) {
 		return true
 	}
 	if time, note, ok := said.TimeAside(text); ok {
@@ -157,34 +157,17 @@ func (rd *Reader) saidTime(s *formula.Step, e hclsyntax.Expression) bool {
 	}
 	time, rest, ok := said.TimeIn(text)
 	if !ok {
-		before := s.Sign
-		if rd.namesOwn(s, text, at) || rd.namesClass(s, text, at) {
-			return true
-		}
-		if t, ok := said.TempIn(text); ok && s.Verb.Takes(formula.OptTo) { // "until thick, 65 C"
-			s.To, _ = rd.QuantityText(t, at, formula.ForTemperature, s.Verb.Name)
-			rd.Assumed(at, fmt.Sprintf("%q is read as to = %q", text, t))
-			text = strings.Trim(strings.Replace(text, t, "", 1), " ,;()")
-			s.Sign, s.Manner = &formula.Sign{Text: text, At: at}, text
-		} else if to := coolsTo(s, text); to != "" && s.Verb.Takes(formula.OptTo) {
-			s.To, _ = rd.QuantityText(to, at, formula.ForTemperature, s.Verb.Name)
-			s.To.Text = text
-			rd.Assumed(at, fmt.Sprintf("%q is read as to = %q", text, to))
-			s.Sign, s.Manner = &formula.Sign{Text: text, At: at}, text
-		}
-		if s.Sign == nil && (said.Sign(text) || said.Manner(text)) {
-			s.Sign, s.Manner = &formula.Sign{Text: text, At: at}, text
-		}
-		return s.Sign != before || rd.besideOwn(s, text, at)
+		return rd.saidNoTime(s, text, at)
 	}
 	if _, fault := quantity.Read(text, formula.ForTime); fault == nil {
 		return false
 	}
 	s.Manner = rest
-	if _, why := said.Which(rest, rd.Names(s)); why == "" && s.Verb.Mixes() &&
-		len(s.With) == 0 && !said.IsSpeed(rest) { // "in the butter, 5 min"
-		rd.Withs = append(rd.Withs, Use{Step: s, Name: rest, Place: at})
-		rd.Assumed(at, fmt.Sprintf("%q is read as with = %q", text, rest))
+	goesIn := strings.TrimRight(untilTail().ReplaceAllString(rest, ""), " ,;")
+	if _, why := said.Which(goesIn, rd.Names(s)); why == "" && goesIn != "" && s.Verb.Joins() &&
+		len(s.With) == 0 && !said.IsSpeed(goesIn) { // "in the butter, 5 min"
+		rd.Withs = append(rd.Withs, Use{Step: s, Name: goesIn, Place: at})
+		rd.Assumed(at, fmt.Sprintf("%q is read as with = %q", text, goesIn))
 	} else if len(s.With) == 0 && !rd.namesClass(s, strings.TrimPrefix(rest, "in "), at) {
 		rd.leavesIn(s, rest, at)
 	}
@@ -193,6 +176,30 @@ func (rd *Reader) saidTime(s *formula.Step, e hclsyntax.Expression) bool {
 	s.Sign = &formula.Sign{Text: rest, At: at}
 	rd.Assumed(at, fmt.Sprintf("%q is read as %s", text, time))
 	return true
+}
+
+// saidNoTime reads words where a time belongs that hold none: ingredients, a final temperature, a
+// sign of the end. It reports whether it could.
+func (rd *Reader) saidNoTime(s *formula.Step, text string, at source.Place) bool {
+	before := s.Sign
+	if rd.namesOwn(s, text, at) || rd.namesClass(s, text, at) {
+		return true
+	}
+	if t, ok := said.TempIn(text); ok && s.Verb.Takes(formula.OptTo) { // "until thick, 65 C"
+		s.To, _ = rd.QuantityText(t, at, formula.ForTemperature, s.Verb.Name)
+		rd.Assumed(at, fmt.Sprintf("%q is read as to = %q", text, t))
+		text = strings.Trim(strings.Replace(text, t, "", 1), " ,;()")
+		s.Sign, s.Manner = &formula.Sign{Text: text, At: at}, text
+	} else if to := coolsTo(s, text); to != "" && s.Verb.Takes(formula.OptTo) {
+		s.To, _ = rd.QuantityText(to, at, formula.ForTemperature, s.Verb.Name)
+		s.To.Text = text
+		rd.Assumed(at, fmt.Sprintf("%q is read as to = %q", text, to))
+		s.Sign, s.Manner = &formula.Sign{Text: text, At: at}, text
+	}
+	if s.Sign == nil && (said.Sign(text) || said.Manner(text)) {
+		s.Sign, s.Manner = &formula.Sign{Text: text, At: at}, text
+	}
+	return s.Sign != before || rd.besideOwn(s, text, at)
 }
 
 // saidHeats reads a time with a temperature, or two times with two oven temperatures. It reports
@@ -331,6 +338,9 @@ func (rd *Reader) namesOwn(s *formula.Step, text string, at source.Place) bool {
 	rd.Assumed(at, fmt.Sprintf("%q says what goes in and no time: taken as \"?\"", text))
 	return true
 }
+
+// untilTail is what is waited for behind what goes in: "the yeast in the milk, until creamy".
+var untilTail = spelling.Pattern(`(?i)\b(?:un)?till? .*$`)
 
 // sideways are words for how wide or long a sheet is, and not how thick.
 var sideways = spelling.Pattern(`(?i)(?:^|[\pL ] )\d[\d./½¼¾ ]*[- ]?(?:inch(?:es)?|in|cm|mm|") ` +

@@ -5,10 +5,13 @@ import (
 	"forebake/engine/source"
 )
 
-func init() { register(stepTo{}) }
+func init() { register(ofPart) }
 
-// stepTo is the temperature that a step brings a part to.
-type stepTo struct {
+// ofPart is the temperature that a step brings a part to.
+var ofPart = stepTarget{option: "to", means: "the temperature that a step is to reach"}
+
+// stepTarget is a temperature that a step aims at, of the part or of its core.
+type stepTarget struct {
 	ownFigure
 	usualUnknown
 	nothingInstead
@@ -16,37 +19,56 @@ type stepTo struct {
 	costOfDegrees
 	decided
 	listsEdits
+
+	option, means string
+	core          bool // of the core, and not of the part
 }
 
-func (stepTo) Names() []string { return stepNames("to", takes("to")) }
+func (k stepTarget) given(s *formula.Step) formula.Given {
+	if k.core {
+		return s.Core
+	}
+	return s.To
+}
 
-func (stepTo) Means() string { return "the temperature that a step is to reach" }
+func (k stepTarget) Names() []string { return stepNames(k.option, takes(k.option)) }
 
-func (stepTo) Traits() Traits {
+func (k stepTarget) Means() string { return k.means }
+
+func (stepTarget) Traits() Traits {
 	return Traits{OneValue, Absolute, Searched, Wish, Written, First}
 }
 
-// Find takes a step without a to only where the rule computes it.
-func (stepTo) Find(q *Query) []*Lever {
+// Find takes a step without a written target only where the rule computes it.
+func (k stepTarget) Find(q *Query) []*Lever {
 	return onSteps(q, func(s *formula.Step) bool {
-		return s.To.Set || q.Computed && takes("to")(s.Verb)
+		return k.given(s).Set || q.Computed && takes(k.option)(s.Verb)
 	})
 }
 
-func (stepTo) Grid(l *Lever, q *Query) Grid { return degreeGrid(l.written(q.Formula).To) }
-
-func (stepTo) Value(l *Lever, f *formula.Formula) Setting {
-	return givenDegrees(l.written(f).To, l.Unit)
+func (k stepTarget) Grid(l *Lever, q *Query) Grid {
+	return degreeGrid(k.given(l.written(q.Formula)))
 }
 
-func (stepTo) Edit(l *Lever, t *Text, to Setting) ([]source.Edit, error) {
+func (k stepTarget) Value(l *Lever, f *formula.Formula) Setting {
+	return givenDegrees(k.given(l.written(f)), l.Unit)
+}
+
+func (k stepTarget) Edit(l *Lever, t *Text, to Setting) ([]source.Edit, error) {
 	s, err := l.step(t.Formula)
 	if err != nil {
 		return nil, err
 	}
-	return singleEdit(t.Step(s, "to", degreesText(s.To, inBase(to.Number, l.Unit))))
+	return singleEdit(t.Step(s, k.option, degreesText(k.given(s), inBase(to.Number, l.Unit))))
 }
 
-func (stepTo) Writes(l *Lever) []Field { return []Field{{Target, l.Part, l.Index}} }
+func (k stepTarget) Writes(l *Lever) []Field {
+	if k.core {
+		return []Field{{Core, l.Part, l.Index}}
+	}
+	return []Field{{Target, l.Part, l.Index}}
+}
 
-func (stepTo) Noun(l *Lever, f *formula.Formula) string { return ofStep(l, f) + ", to" }
+func (k stepTarget) Noun(l *Lever, f *formula.Formula) string {
+	return ofStep(l, f) + ", " + k.option
+}
