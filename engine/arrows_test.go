@@ -97,6 +97,9 @@ var mayKnow = map[string][]string{
 	"engine/said/tins": {
 		"engine/figure", "engine/quantity", "engine/said", "engine/spelling",
 	}, // the names of tins; it knows no formula
+	"engine/said/times": {
+		"engine/quantity", "engine/said", "engine/spelling",
+	}, // two times in one text; it knows no formula
 	"engine/said/work": {
 		"engine/said", "engine/spelling",
 	}, // the work of a step; it knows no formula
@@ -175,6 +178,7 @@ var mayKnow = map[string][]string{
 		"engine/larder",
 		"engine/quantity",
 		"engine/reading",
+		"engine/said/times",
 		"engine/said/tins",
 		"engine/said",
 		"engine/said/around",

@@ -8,7 +8,7 @@ about = "what a draft still lacks: amounts, salt, yeast, the bake, a scale that 
 rule "amount-missing" {
   on     = "ingredient"
   level  = "risk"
-  note   = "ingredient.class in ['spice', 'fruit'] || ingredient.is_seasoning"
+  note   = "ingredient.class in ['spice', 'fruit'] || ingredient.is_seasoning || part.kind in ['topping', 'wash']"
   once   = true
   when   = "ingredient.is_open && (ingredient.class == 'salt' || !ingredient.is_seasoning)"
   say    = "No amount is written for {ingredient.name}. Weigh what it takes and write the grams."
@@ -34,6 +34,15 @@ trial "a seasoning without an amount" {
   }
   formula "t" {
     dough "d" { ingredients = { "bread flour" = "1000 g", "$case" = "?" } }
+  }
+}
+
+trial "what a piece is rolled in, without an amount" {
+  rule   = "amount-missing"
+  expect = "note"
+  formula "t" {
+    topping "t" { ingredients = { "pearl sugar" = "?" } }
+    dough "d" { ingredients = { "bread flour" = "1000 g" } }
   }
 }
 

@@ -2,6 +2,7 @@ package safety
 
 import (
 	"math"
+	"slices"
 
 	"forebake/engine/figure"
 	"forebake/engine/formula"
@@ -270,18 +271,22 @@ func (p *Part) FlourUsuallyBaked() Value {
 // neither its own cooks nor those of parts taken in have cooked.
 func (p *Part) ShellEggLeftRaw() Value { return p.Raw(larder.RawEgg, EggCookC) }
 
+// steams reports whether a step cooks a part through in steam, however hot its middle gets.
+func steams(step *formula.Step) bool { return step.Way == formula.Steaming }
+
 // AlcoholLast reports whether something with a spirit goes on after the bake,
 // or into what is never baked.
 func (s *Sheet) AlcoholLast() Value {
 	for i := range s.parts {
 		p := &s.parts[i]
-		if p.Has(larder.Spirit).Lo == 0 || p.Baked() {
-			continue
+		if p.Has(larder.Spirit).Lo == 0 || p.Baked() || p.IsDough() && len(p.Steps) == 0 {
+			continue // of a list of weights the bake is not told
 		}
 		before := false
 		for _, q := range s.Formula.Parts {
-			for _, step := range q.Steps {
-				before = before || step.Uses == p.Part && s.heatAfter(step).Hi > 60
+			for i, step := range q.Steps {
+				before = before || step.Uses == p.Part && (s.heatAfter(step).Hi > 60 ||
+					slices.ContainsFunc(q.Steps[i+1:], steams))
 			}
 		}
 		if !before && len(p.TakenBy()) == 0 {

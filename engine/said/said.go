@@ -205,7 +205,8 @@ func Named(name string) (amount, thing string, ok bool) {
 
 var sizes = spelling.Pattern(`\b(?:large|medium|small)\b`)
 
-var sign = spelling.Pattern(`(?i)^(?:un)?till?\b|\b(?:doubled|double|tripled|bubbly|golden|ready|` +
+var sign = spelling.Pattern(`(?i)^(?:just |only )?(?:un)?till?\b|\b(?:doubled|double|tripled|` +
+	`bubbly|golden|ready|` +
 	`done|smooth|soft|completely|cold enough|boil|simmer)\b`)
 
 // Sign reports whether a text is a sign in place of a time: "until doubled".
@@ -213,11 +214,13 @@ func Sign(text string) bool {
 	return !strings.ContainsAny(text, "0123456789") && sign().MatchString(text)
 }
 
-const spell = `[\d¼½¾⅓⅔][^,;()]*?(?:hours?|hrs?|h|minutes?|mins?|min|days?|weeks?|wochen?|` +
+// SpellPattern matches a time with its unit, in the languages that are read.
+const SpellPattern = `[\d¼½¾⅓⅔][^,;()]*?(?:hours?|hrs?|h|minutes?|mins?|min|days?|weeks?|wochen?|` +
 	`minuten|minutter|minuter|minuti|stunden?|ore|ora|heures?|timmar|timme|timer?)\b`
 
 var timeIn = spelling.Pattern(`(?i)^(.*?)(?:\b(?:about|around|roughly|approx\.?|another|for|` +
-	`circa) )*(` + spell + `(?: *(?:to|or|and|-|–)? *` + spell + `)*|over ?night\b)(.*)$`)
+	`circa) )*(` + SpellPattern + `(?: *(?:to|or|and|-|–)? *` + SpellPattern + `)*|` +
+	`over ?night\b)(.*)$`)
 
 var portions = spelling.Pattern(`(?i)\b(?:per|each|every|twice|times|[ap]\.?m)\b`)
 

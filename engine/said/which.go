@@ -50,6 +50,7 @@ func Which(words string, names []string) (c Chosen, why string) {
 		return Chosen{Names: names[i : i+1]}, ""
 	}
 	words = strings.ToLower(strings.Join(strings.Fields(words), " "))
+	words = strings.TrimSuffix(words, " together")
 	m := thenRest().FindStringSubmatch(words)
 	if m != nil && allBut().MatchString(m[1]) { // and then that too
 		return Chosen{Names: names}, ""

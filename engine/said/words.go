@@ -38,49 +38,6 @@ var clock = spelling.Pattern(`(?i)^(\d+) ?(?:h|hours?|hrs?),? ?(?:and )?([0-5]\d
 var perSide = spelling.Pattern(`(?i)^(\d+(?:\.\d+)?) ?(s|secs?|seconds?|m|mins?|` +
 	`minutes?)\.? (?:per|each|a|on each|on either) side$`)
 
-var bothSides = spelling.Pattern(`(?i)^(?:about )?([\d./½¼¾ ]+(?:(?:-|–|to) ?[\d./½¼¾ ]+)?) ?` +
-	`(s|secs?|seconds?|m|mins?|minutes?|min)\.? (?:per|each|a|on each|on either|pro|je|par|` +
-	`per ogni|` +
-	`por) (?:side|seite|face|lato|lado|sida|side)\b(.*)$`)
-
-// BothSides gives the whole time of what is turned once: "3 min each
-// side, 3 at a time" is 6 min. rest are the words behind it.
-func BothSides(text string) (time, rest string, ok bool) {
-	m := bothSides().FindStringSubmatch(strings.TrimSpace(text))
-	if m == nil || oneTime().MatchString(m[3]) {
-		return "", "", false
-	}
-	q, fault := quantity.Read(strings.TrimSpace(m[1])+" "+m[2], quantity.Of(quantity.Time))
-	if fault != nil {
-		return "", "", false
-	}
-	time = quantity.Plain(2*q.Lo) + " min"
-	if !q.IsPoint() {
-		time = quantity.Plain(2*q.Lo) + " to " + time[:0] + quantity.Plain(2*q.Hi) + " min"
-	}
-	return time, strings.Trim(m[3], " ,;()"), true
-}
-
-var eitherWay = spelling.Pattern(`(?i)^(` + spell + `)([^\d]*?)\b(?:or|oder|ou) (` + spell +
-	`)([^\d]*)$`)
-
-// EitherTime reads two times of which either is meant, by the way that
-// it is done, as a range: "8 min by hand or 5 min in the mixer".
-func EitherTime(text string) (span, rest string, ok bool) {
-	m := eitherWay().FindStringSubmatch(strings.TrimSpace(text))
-	if m == nil || !worded().MatchString(strings.TrimSpace(m[2])) {
-		return "", "", false
-	}
-	kinds := quantity.Of(quantity.Time)
-	a, fault1 := quantity.Read(m[1], kinds)
-	b, fault2 := quantity.Read(m[3], kinds)
-	if fault1 != nil || fault2 != nil {
-		return "", "", false
-	}
-	return quantity.Plain(min(a.Lo, b.Lo)) + " to " + quantity.Plain(max(a.Hi, b.Hi)) + " min",
-		strings.Trim(m[2]+m[4], " ,;()"), true
-}
-
 // PlainTime reports whether a text is a plain quantity, or a range of
 // times and no word beside: "60 to 90 min".
 func PlainTime(text string) bool {

@@ -117,6 +117,12 @@ func (rd *reader) isOfDough(u *steps.Use, name string) bool {
 
 // putIn puts things into the part that a step puts on, and gives the words that tell a usual share.
 func (rd *reader) putIn(p *formula.Part, u *steps.Use, things []puton.Thing) (share string) {
+	bare := 0 // of so many things in one coat each has its part
+	for _, thing := range things {
+		if thing.Grams == (formula.Interval{}) {
+			bare++
+		}
+	}
 	for _, thing := range things {
 		in := &formula.Ingredient{Part: p, Name: thing.Name, Place: u.Place}
 		in.Amount.Open = true
@@ -129,7 +135,10 @@ func (rd *reader) putIn(p *formula.Part, u *steps.Use, things []puton.Thing) (sh
 			rd.Described(in, nil)
 		}
 		if in.Usual = thing.Grams; in.Usual == (formula.Interval{}) {
-			share += rd.usual(in, u.Step)
+			if words := rd.usual(in, u.Step); share == "" {
+				share = words
+			}
+			in.Usual = in.Usual.Scale(1 / float64(bare))
 		}
 		p.Ingredients = append(p.Ingredients, in)
 	}

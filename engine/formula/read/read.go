@@ -94,9 +94,7 @@ func (rd *reader) readKeys(body *hclsyntax.Body) (unknownFamily func()) {
 // readParts reads the parts of a formula, and those inside the braces of another.
 func (rd *reader) readParts(b *hclsyntax.Block) {
 	f := rd.Formula
-	for _, block := range b.Body.Blocks {
-		rd.Blocks = append(rd.Blocks, block.Labels...)
-	}
+	rd.nameBlocks(b.Body)
 	for _, block := range b.Body.Blocks {
 		kind, ok := formula.KindNamed(block.Type)
 		if !ok {
@@ -118,6 +116,15 @@ func (rd *reader) readParts(b *hclsyntax.Block) {
 	if len(f.Parts) == 0 {
 		rd.Fault(f.Place,
 			"formula %q holds no part: add a dough \"...\" { ingredients = { ... } }", f.Name)
+	}
+}
+
+// nameBlocks keeps the names of the parts that are no doughs, for steps that name one.
+func (rd *reader) nameBlocks(b *hclsyntax.Body) {
+	for _, block := range b.Blocks {
+		if kind, ok := formula.KindNamed(block.Type); ok && !kind.IsDough() {
+			rd.Blocks = append(rd.Blocks, block.Labels...)
+		}
 	}
 }
 

@@ -12,6 +12,7 @@ import (
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/said"
+	"forebake/engine/said/times"
 	"forebake/engine/said/work"
 	"forebake/engine/source"
 	"forebake/engine/spelling"
@@ -240,9 +241,9 @@ func (rd *Reader) wayInParts(s *formula.Step, text string, at source.Place) (*fo
 // turnedTime reads a time for each of two sides, or one of two ways: "3 min each side". It reports
 // whether it did.
 func (rd *Reader) turnedTime(s *formula.Step, text string, at source.Place) bool {
-	time, rest, ok := said.BothSides(text)
+	time, rest, ok := times.BothSides(text)
 	if !ok {
-		time, _, ok = said.EitherTime(text) // by the one way or by the other
+		time, _, ok = times.EitherTime(text) // by the one way or by the other
 	}
 	if !ok {
 		return false
@@ -272,6 +273,51 @@ func (rd *Reader) leavesIn(s *formula.Step, words string, at source.Place) {
 		rd.Assumed(at, fmt.Sprintf("%q is read as with = %q", words, strings.TrimSpace(one)))
 		return
 	}
+}
+
+// thenWaits reads two waits in one, "30 min, then overnight in the fridge", as two steps. It
+// reports whether it did.
+func (rd *Reader) thenWaits(s *formula.Step, text string, at source.Place) bool {
+	first, then, ok := times.ThenTime(text)
+	if !ok || !s.Verb.Waits() {
+		return false
+	}
+	place := placeAmong(then.Words)
+	if place == nil {
+		return false
+	}
+	s.Time, _ = rd.QuantityText(first.Time, at, formula.ForTime, s.Verb.Name)
+	s.Time.Text, s.Manner = first.Time, first.Words
+	time, _ := rd.QuantityText(then.Time, at, formula.ForTime, s.Verb.Name)
+	rd.after = append(rd.after, func() *formula.Step {
+		one := &formula.Step{Part: s.Part, Verb: formula.RestVerb, Place: s.Place,
+			Word: formula.RestVerb.Name, Time: time, Where: place, Covered: s.Covered}
+		if place.Cold() {
+			one.Verb, one.Where = formula.ChillVerb, nil
+		}
+		return one
+	})
+	rd.Assumed(at, fmt.Sprintf("%q is read as two steps, { %s = %q }, { rest = %q, at = %q }", text,
+		s.Word, first.Time, then.Time, place.Name))
+	return true
+}
+
+// partUnder puts a part on that the words of a pan name, { pan = "on top of the pecan goo" }: it
+// lies on the outside, and counts.
+func (rd *Reader) partUnder(s *formula.Step, text string, at source.Place) bool {
+	name := rd.blockIn(text)
+	if name == "" || !s.Verb.Pans() {
+		return false
+	}
+	top := formula.StepNamed("top")
+	one := &formula.Step{Part: s.Part, Verb: top.Verb, Place: at, Word: "top", Words: name}
+	if s.IsAfterHeat() {
+		one.Verb = top.Afterwards
+	}
+	rd.Uses = append(rd.Uses, Use{Step: one, Name: name, Place: at})
+	rd.after = append(rd.after, func() *formula.Step { return one })
+	rd.Assumed(at, fmt.Sprintf("%q is read as { top = %q } too", text, name))
+	return true
 }
 
 // coolsTo is the final temperature in words: "until lukewarm"; of a cooling, "lauwarm".

@@ -285,7 +285,9 @@ func (rd *Reader) readSized(s *formula.Step, e hclsyntax.Expression) bool {
 // tinInWords sets the tin and its count from a step's words: "2 x 2lb loaf tins". Without a tin of
 // the house or a size it stays open.
 func (rd *Reader) tinInWords(s *formula.Step, text string, at source.Place) {
-	if food := rd.Opts.Larder.AllergenIn(text); food != "" && s.Verb.Finishes() && !rd.mixes(food) {
+	under := rd.partUnder(s, text, at)
+	food := rd.Opts.Larder.AllergenIn(text)
+	if food != "" && s.Verb.Finishes() && !under && !rd.mixes(food) {
 		rd.Assumed(at, fmt.Sprintf("%s = %q names %s, and no list here holds it: its weight and "+
 			"its allergens are not counted; write filling %q { ingredients = { %q = \"?\" } } "+
 			"and { fill = %q }",

@@ -26,7 +26,7 @@ type Reader struct {
 	ingredients.Reader
 	Uses    []Use               // parts that steps may name, to be looked up at the end
 	Withs   []Use               // ingredients named by steps
-	Blocks  []string            // the names of the parts of the formula
+	Blocks  []string            // the names of the parts that are no doughs
 	Layered *formula.Ingredient // of the dough's list, what is folded in: "butter, for laminating"
 
 	turnsLater  bool                   // a later step of the part folds the dough

@@ -144,7 +144,7 @@ func (rd *Reader) saidTime(s *formula.Step, e hclsyntax.Expression) bool {
 		}
 		text = clear
 	}
-	if rd.saidHeats(s, text, at) {
+	if rd.saidHeats(s, text, at) || rd.thenWaits(s, text, at) {
 		return true
 	}
 	if time, note, ok := said.TimeAside(text); ok {
@@ -163,10 +163,11 @@ func (rd *Reader) saidTime(s *formula.Step, e hclsyntax.Expression) bool {
 		return false
 	}
 	s.Manner = rest
-	if _, why := said.Which(rest, rd.Names(s)); why == "" && s.Verb.Mixes() &&
-		len(s.With) == 0 && !said.IsSpeed(rest) { // "in the butter, 5 min"
-		rd.Withs = append(rd.Withs, Use{Step: s, Name: rest, Place: at})
-		rd.Assumed(at, fmt.Sprintf("%q is read as with = %q", text, rest))
+	goesIn := strings.TrimRight(untilTail().ReplaceAllString(rest, ""), " ,;")
+	if _, why := said.Which(goesIn, rd.Names(s)); why == "" && goesIn != "" && s.Verb.Joins() &&
+		len(s.With) == 0 && !said.IsSpeed(goesIn) { // "in the butter, 5 min"
+		rd.Withs = append(rd.Withs, Use{Step: s, Name: goesIn, Place: at})
+		rd.Assumed(at, fmt.Sprintf("%q is read as with = %q", text, goesIn))
 	} else if len(s.With) == 0 && !rd.namesClass(s, strings.TrimPrefix(rest, "in "), at) {
 		rd.leavesIn(s, rest, at)
 	}
@@ -338,6 +339,9 @@ func (rd *Reader) namesOwn(s *formula.Step, text string, at source.Place) bool {
 	rd.Assumed(at, fmt.Sprintf("%q says what goes in and no time: taken as \"?\"", text))
 	return true
 }
+
+// untilTail is what is waited for behind what goes in: "the yeast in the milk, until creamy".
+var untilTail = spelling.Pattern(`(?i)\b(?:un)?till? .*$`)
 
 // sideways are words for how wide or long a sheet is, and not how thick.
 var sideways = spelling.Pattern(`(?i)(?:^|[\pL ] )\d[\d./½¼¾ ]*[- ]?(?:inch(?:es)?|in|cm|mm|") ` +

@@ -154,7 +154,11 @@ func (rd *Reader) steamApart(items []hclsyntax.Expression, i int) bool {
 // settleVerb takes another verb where the value says that it is meant: a roll that ends
 // flat, a fold of ingredients.
 func (rd *Reader) settleVerb(s *formula.Step, own hclsyntax.Expression) {
-	if rd.firstRise {
+	if words, at, _ := rd.Literal(own); s.Verb.Proofs() && work.ProofsYeast(words) {
+		s.Verb = formula.StepNamed("bloom").Verb
+		rd.Assumed(at, fmt.Sprintf("%s = %q is read as the yeast that is wetted before the mix, "+
+			"a soak", s.Word, words))
+	} else if rd.firstRise {
 		s.Verb = formula.RestVerb
 		rd.Assumed(s.Place, s.Word+" stands before the work on the bench: it is read as the first "+
 			"rise, a rest")

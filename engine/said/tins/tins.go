@@ -207,6 +207,12 @@ var severalTins = spelling.Pattern(`(?i)^(?:into |in )?(?:(\d+|two|three|four|si
 	`cake|deep).*|\d[\d.]* ?(?:x|×|by) ?\d.*|[a-z][a-z -]*)\b(?:tin|pan|mould|mold|dish|tray|` +
 	`case)(?:e?s)?)(?:,[^\d]*)?$`)
 
+// threeSides are those of one tin, "9 x 13 x 2 in. pan", where no plural says that it is several.
+var (
+	threeSides = spelling.Pattern(`(?i)^\d[\d.]* ?(?:x|×|by) ?\d[\d.]* ?(?:x|×|by) ?\d`)
+	manyTins   = spelling.Pattern(`(?i)\b(?:tins|pans|moulds|molds|dishes|trays|cases)\b`)
+)
+
 var unitFirst = spelling.Pattern(`(?i)^(?:inch(?:es)?|in|cm|mm|lbs?|pounds?|kg|g|qts?|quarts?|` +
 	`cups?|` +
 	`litres?|liters?|l)\b`)
@@ -216,7 +222,8 @@ var unitFirst = spelling.Pattern(`(?i)^(?:inch(?:es)?|in|cm|mm|lbs?|pounds?|kg|g
 func Several(text string) (n float64, name string) {
 	text = strings.TrimSpace(text)
 	m := severalTins().FindStringSubmatch(text)
-	if m == nil || unitFirst().MatchString(m[2]) { // "9 inch square pan" is one
+	if m == nil || unitFirst().MatchString(m[2]) || // "9 inch square pan" is one
+		threeSides().MatchString(text) && !manyTins().MatchString(text) {
 		return 0, strings.TrimPrefix(strings.TrimPrefix(text, "into "), "in ")
 	}
 	count := m[1]

@@ -66,6 +66,8 @@ func TestSeveral(t *testing.T) {
 		{"two 9x5 inch loaf pans, 8 balls in each", "two 9x5 inch loaf pans, 8 balls in each", 0},
 		{"into the long tin", "the long tin", 0},
 		{"9 inch square pan", "9 inch square pan", 0},
+		{"9 x 13 x 2 in. pan, buttered", "9 x 13 x 2 in. pan, buttered", 0},
+		{"2 x 9 x 5 inch loaf tins", "9 x 5 inch loaf tin", 2},
 	} {
 		if n, name := Several(test.text); n != test.n || name != test.name {
 			t.Errorf("%q: %v of %q", test.text, n, name)

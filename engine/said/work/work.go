@@ -3,6 +3,8 @@
 package work
 
 import (
+	"strings"
+
 	"forebake/engine/said"
 	"forebake/engine/spelling"
 )
@@ -26,6 +28,14 @@ var onceOnly = spelling.Pattern(`^(?:knock (?:it )?back|knock down|punch(?: (?:i
 // Once reports whether a word of a step is work that is done once where
 // no number is said: the dough is knocked back.
 func Once(word string) bool { return onceOnly().MatchString(said.Key(word)) }
+
+var ofYeast = spelling.Pattern(`(?i)^(?:the |your |dissolve )*(?:(?:dry|dried|active|` +
+	`fresh) )*(?:yeast|` +
+	`hefe|levure|lievito|levadura|jäst|gær|gjær)\b`)
+
+// ProofsYeast reports whether words of a proof are of the yeast, and not of the dough: "the yeast
+// in the warm milk".
+func ProofsYeast(words string) bool { return ofYeast().MatchString(strings.TrimSpace(words)) }
 
 // plainNotes are keys of a step that say that their words are a note.
 var plainNotes = map[string]bool{"note to self": true, "notes": true, "remark": true, "tip": true,
