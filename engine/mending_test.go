@@ -120,3 +120,16 @@ func TestMendFiles(t *testing.T) {
 		}
 	}
 }
+
+// TestSuggestSome mends the formulas that are asked for, and no other.
+func TestSuggestSome(t *testing.T) {
+	e := engine.New()
+	res := e.Check([]engine.Input{{Name: "t.hcl", Text: []byte(saltless("a") + saltless("b")),
+		Dir: t.TempDir()}})
+	e.Suggest(res, res.Places()[1:])
+	for _, f := range res.Findings {
+		if want := f.Formula == "b"; f.Rule == "salt-low" && (len(f.Mends) > 0) != want {
+			t.Errorf("%q: mends %v", f.Formula, f.Mends)
+		}
+	}
+}

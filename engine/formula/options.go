@@ -232,8 +232,8 @@ var StepOptions = numbered(
 			}
 		}, func(s *Step) string { return yesText(s.Covered) },
 		func(s *Step) string { return yesText(s.Covered) }),
-	quantityOption("humidity", "of the air around it; from 75 % it counts as covered",
-		ForPercent, inField(func(s *Step) *Given { return &s.Humidity })),
+	plainOption("humidity", "of the air around it; from 75 % it counts as covered", ForPercent,
+		(*Verb).Rises),
 	option("steam", "whether steam is let in as it begins; by = "+
 		"\"steam oven\" is steam all the time",
 		func(rd *Reader, s *Step, e hclsyntax.Expression, what string) {
@@ -317,6 +317,9 @@ func OptionNamed(name string) *Option {
 
 // Of is the value of an option that is a quantity; it is not Set where the step says none.
 func (o *Option) Of(s *Step) Given { return o.slot.get(s) }
+
+// Put sets the value of an option that is a quantity.
+func (o *Option) Put(s *Step, g Given) { o.slot.put(s, g) }
 
 // init sets what is assumed for unwritten options of steps. Of an option without an entry
 // nothing is: a rule that needs it is unsure.
@@ -478,10 +481,11 @@ const coveringHumidity = 75
 // Skins says whether the part is kept from drying: it is covered, or stands in humid air.
 // known is false where neither is said.
 func (s *Step) Skins() (kept, known bool) {
+	air := OptHumidity.Of(s)
 	switch {
 	case s.Covered != nil:
 		return *s.Covered, true
-	case s.Humidity.Set && s.Humidity.Lo >= coveringHumidity:
+	case air.Set && air.Lo >= coveringHumidity:
 		return true, true
 	}
 	return false, false

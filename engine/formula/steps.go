@@ -38,7 +38,6 @@ type Step struct {
 	Covered  *bool
 	Sealed   bool  // words of where it stands or how it is covered shut the air out
 	Amount   Given // of the part that the verb puts on, g, where it is split
-	Humidity Given // of the air around it, %
 	Steam    *bool
 	Reading  *Reading
 	With     []*Ingredient // what goes in here: the yeast that is soaked, the butter held back

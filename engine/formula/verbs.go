@@ -196,7 +196,7 @@ var Cool = verb("cool", "let it cool",
 
 // Chill is the step that a plan offers where it would want somebody by night.
 var Chill = verb("chill", "put it in the cold",
-	aTime, takes{OptAt, OptTo, OptCore, OptBy, OptAs, OptCovered, OptHumidity, OptTin, OptCount},
+	aTime, takes{OptAt, OptTo, OptCore, OptBy, OptAs, OptCovered, OptTin, OptCount},
 	standing, takesHeat, fridge, anywhere, joinsNothing, goesOn, keepsGas, closed, unattended,
 	keepsForm, putsNothing, inMaking, anyTime, "retard", "refrigerate", "fridge rest", "cold proof",
 	"fridge", "in the fridge")
@@ -255,7 +255,7 @@ var Verbs = []*Verb{
 		"stretch and fold", "coil fold", "slap and fold", "book fold", "letter fold", "single turn",
 		"double turn", "letter turn", "book turn", "rabat"),
 	verb("rest", "leave it to stand and rise",
-		aTime, takes{OptAt, OptTo, OptAs, OptCovered, OptHumidity, OptTin, OptCount},
+		aTime, takes{OptAt, OptTo, OptAs, OptCovered, OptTin, OptCount},
 		standing, NoHeat, nowhere, InRoom, joinsNothing, goesOn, keepsGas, closed, unattended,
 		keepsForm, putsNothing, inMaking, anyTime, "bulk", "ferment", "rise", "stand", "ruhen",
 		"lievitare",
@@ -336,7 +336,7 @@ var Verbs = []*Verb{
 		"crimp", "serve warm", "split", "halve", "stamp", "emboss", "indent",
 		"reserve", "set aside", "hide"),
 	verb("proof", "the final rise",
-		aTime, takes{OptAt, OptTo, OptAs, OptCovered, OptHumidity, OptTin, OptCount},
+		aTime, takes{OptAt, OptTo, OptAs, OptCovered, OptTin, OptCount},
 		standing, NoHeat, nowhere, inWarmth, joinsNothing, endsBulk, keepsGas, touched, unattended,
 		keepsForm, putsNothing, inMaking, RawOnly, "prove",
 		"second rise", "apprêt", "final rise", "final proof",
@@ -477,6 +477,11 @@ func (v *Verb) EndsBulk() bool { return v.bulk == endsBulk }
 
 // Proofs reports whether the part stands in it for its last rise.
 func (v *Verb) Proofs() bool { return v.Waits() && v.EndsBulk() }
+
+// Rises reports whether a dough rises in it: a rest, a retard or a proof.
+func (v *Verb) Rises() bool {
+	return v.Proofs() || v.Retards() || v.Alone() && v.Heat == NoHeat && v.Usual == InRoom
+}
 
 // Degasses reports whether the verb drives the gas out.
 func (v *Verb) Degasses() bool { return v.gas == losesGas }

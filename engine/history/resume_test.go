@@ -7,6 +7,7 @@ import (
 	"pgregory.net/rapid"
 
 	"forebake/engine/figure"
+	"forebake/engine/formula"
 	"forebake/engine/history"
 )
 
@@ -15,6 +16,22 @@ import (
 func apart(x, y figure.Estimate) bool {
 	const by = 1e-5
 	return math.Abs(x.Low-y.Low) > by || math.Abs(x.Mid-y.Mid) > by || math.Abs(x.High-y.High) > by
+}
+
+// both takes each reading of a span together with the last one of the
+// span before: the steps that two readings change alike count as one.
+func both(spans []formula.Span, i int) (list []formula.Narrowing) {
+	if i == 0 {
+		return nil
+	}
+	before := spans[i-1].Readings
+	for _, narrow := range spans[i].Readings {
+		list = append(list, func(f *formula.Formula) {
+			before[len(before)-1](f)
+			narrow(f)
+		})
+	}
+	return list
 }
 
 // A ranged reading followed on from a known state gives the same as
@@ -27,8 +44,9 @@ func TestReadingsFollowOn(t *testing.T) {
 		s.Trace, s.TraceBaked = rapid.Bool().Draw(t, "trace"), rapid.Bool().Draw(t, "baked")
 		var f history.Simulator
 		f.Follow(s)
-		for _, span := range s.Part.Formula.Spans() {
-			for _, narrow := range span.Readings {
+		spans := s.Part.Formula.Spans()
+		for i, span := range spans {
+			for _, narrow := range append(span.Readings, both(spans, i)...) {
 				readings++
 				one := s
 				made := s.Part.Formula.Copy()

@@ -121,8 +121,8 @@ func (f *Simulator) environment(step *formula.Step, st *Stage) (e environment, m
 		surface := around - heat.SurfaceLag*cold
 		dry = max(dry, heat.StillAir(surface, around))
 		e.h = dry
-		if step.Humidity.Set {
-			e.h += heat.Dew(surface, around, step.Humidity.Mid()/100)
+		if air := formula.OptHumidity.Of(step); air.Set {
+			e.h += heat.Dew(surface, around, air.Mid()/100)
 		}
 	}
 	e.covered = (dry + heat.InSeries(dry, lid.Typical)) / 2 // a lid is over the top face only

@@ -598,8 +598,9 @@ func (rd *Reader) readWhere(s *formula.Step, pair reading.Pair, text string, at 
 	place := placeAmong(text)
 	yes, isCover := around.Cover(text)
 	h := said.HumidityIn(text)
-	if h != "" && s.Verb.Takes(formula.OptHumidity) && !s.Humidity.Set {
-		s.Humidity, _ = rd.QuantityText(h, at, formula.ForPercent, s.Verb.Name)
+	if h != "" && s.Verb.Takes(formula.OptHumidity) && !formula.OptHumidity.Of(s).Set {
+		air, _ := rd.QuantityText(h, at, formula.ForPercent, s.Verb.Name)
+		formula.OptHumidity.Put(s, air)
 		rd.Assumed(at, fmt.Sprintf("%q is read as humidity = %q", text, h))
 		return true
 	}

@@ -226,7 +226,8 @@ func (rd *Reader) saidHeats(s *formula.Step, text string, at source.Place) bool 
 			s.At, _ = rd.QuantityText(t.Temp, at, formula.ForTemperature, s.Verb.Name)
 			s.Time.Text, s.At.Text, s.Manner = t.Time, t.Temp, t.Rest
 			if t.Humidity != "" && s.Verb.Takes(formula.OptHumidity) {
-				s.Humidity, _ = rd.QuantityText(t.Humidity, at, formula.ForPercent, s.Verb.Name)
+				air, _ := rd.QuantityText(t.Humidity, at, formula.ForPercent, s.Verb.Name)
+				formula.OptHumidity.Put(s, air)
 			}
 			rd.Assumed(at, fmt.Sprintf("%q is read as %s, at = %q", text, t.Time, t.Temp))
 			return true
