@@ -46,6 +46,9 @@ var loafTins = map[string][3]figure.Interval{
 // Size reads the size in a tin's name: "9x5 inch loaf tin", "23 cm square tin", "9-inch round". Two
 // sides without a unit are inches if nothing else is possible.
 func Size(name string) (t Tin, ok bool) {
+	if inRows().MatchString(name) {
+		return Tin{}, false
+	}
 	if !strings.ContainsAny(name, "0123456789./½¼¾") {
 		return t, false
 	}
@@ -138,6 +141,9 @@ func Named(text string) bool {
 }
 
 var (
+	// inRows are pieces by the number of their rows, and no size: "5 x 6 on a lined tray".
+	inRows = spelling.Pattern(`(?i)^\W*[1-9] ?(?:x|×|by) ?[1-9]\W+(?:on|per|to|in rows|rows|across|` +
+		`each)\b`)
 	trayed = spelling.Pattern(`(?i)\b(?:trayed?|tray(?: them)?) up\b|\brows? of\b`)
 	flat   = spelling.Pattern(`(?i)\b(?:(?:baking |cookie |sheet |half[- ]sheet |` +
 		`oven )*(?:sheets?|` +

@@ -42,6 +42,7 @@ func TestFlat(t *testing.T) {
 		"2 lined baking trays, 5 cm apart": true, "greased baking sheets": true,
 		"2 greased half sheet pans": true, "lined trays": true, "Backblech": true,
 		"tray 40 x 30 cm": false, "9x13 inch baking pan": false, "loaf tin": false,
+		"5 x 6 on a lined tray, nearly touching": true, "3 by 4 to a sheet": true,
 		"muffin tray": false, "Bundt pan": false,
 	} {
 		if Flat(text) != want {
