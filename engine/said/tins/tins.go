@@ -206,7 +206,7 @@ func (t Tin) Text() string {
 	return side(t.Sides[0]) + " x " + side(t.Sides[1]) + " x " + side(t.Sides[2]) + " mm"
 }
 
-var severalTins = spelling.Pattern(`(?i)^(?:into |in )?(?:(\d+|two|three|four|six)(?: ?(?:x|×) ?|` +
+var severalTins = spelling.Pattern(`(?i)^(?:into |in )?(?:(\d+|two|three|four|five|six|eight|ten|twelve)(?: ?(?:x|×) ?|` +
 	` )(?:(?:well|greased|buttered|lined|oiled|floured|paper-lined|parchment-lined|` +
 	`and) )*)((?:\d[\d./½]* ?-?(?:lb|g|kg)\b.*|\d[\d./½]*[ -]?(?:cm|in|inch) (?:round|square|` +
 	`spring|` +
@@ -223,10 +223,14 @@ var unitFirst = spelling.Pattern(`(?i)^(?:inch(?:es)?|in|cm|mm|lbs?|pounds?|kg|g
 	`cups?|` +
 	`litres?|liters?|l)\b`)
 
+// shares are how many pieces go into each tin: ", 6 rolls each".
+var shares = spelling.Pattern(`(?i)[,;( ]+(?:\d+|\w+)(?: [a-z-]+){0,2} (?:each|per (?:tin|pan|tray|` +
+	`mould|mold|dish)|(?:to|in) (?:a|each)(?: (?:tin|pan|tray|mould|mold|dish))?)\)?$`)
+
 // Several reads a count of tins and the name of one: "2 x 2lb loaf tins". The count is 0 if none is
 // written.
 func Several(text string) (n float64, name string) {
-	text = strings.TrimSpace(text)
+	text = strings.TrimSpace(shares().ReplaceAllString(text, ""))
 	m := severalTins().FindStringSubmatch(text)
 	if m == nil || unitFirst().MatchString(m[2]) || // "9 inch square pan" is one
 		threeSides().MatchString(text) && !manyTins().MatchString(text) {
