@@ -492,11 +492,20 @@ const wetsYeastC = 35
 
 // activeDryWet reports whether the active dry yeast of a part starts in something warm.
 func activeDryWet(p *part) Value {
-	return figure.YesNo(p.ActiveDrySoaked() ||
-		slices.ContainsFunc(p.Steps, func(s *formula.Step) bool {
-			v := p.Sheet().LiquidTemp(s)
-			return s.Verb.Mixes() && !v.Absent && v.Lo >= wetsYeastC
-		}))
+	if p.ActiveDrySoaked() {
+		return figure.YesNo(true)
+	}
+	wets := figure.YesNo(false)
+	for _, s := range p.Steps {
+		switch v := p.Sheet().LiquidTemp(s); {
+		case !s.Verb.Mixes():
+		case !v.Absent && v.Lo >= wetsYeastC:
+			return figure.YesNo(true)
+		case !v.Absent && v.Hi >= wetsYeastC:
+			wets = figure.Maybe("the temperature of the liquid in this mix", s.Place)
+		}
+	}
+	return wets
 }
 
 // dryClasses are the classes of ingredients that bind nothing by themselves.
