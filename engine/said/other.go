@@ -134,8 +134,8 @@ var otherKeys = map[string][]string{
 func OtherKeys(key string) []string { return otherKeys[key] }
 
 var (
-	zestAlone = spelling.Pattern(`(?i)^(?:(?:finely |fresh |freshly )*grated )?(?:citrus )?(?:zest|` +
-		`rind)(?:, (?:finely )?grated)?$`)
+	zestAlone = spelling.Pattern(`(?i)^(?:(?:finely |fresh |freshly )*grated )?(?:citrus )?` +
+		`(?:zest|rind)(?:, (?:finely )?grated)?$`)
 	restNames = spelling.Pattern(`(?i)^(?:fermento|auto)ly[sz]e$|^(?:bench rest|bulk|` +
 		`(?:first|second|final|bulk|intermediate) (?:rise|rest|prove|proof|ferment\w*))$`)
 )

@@ -82,7 +82,7 @@ func (rd *Reader) stepWord(s *formula.Step, pair reading.Pair) formula.StepWord 
 	case said.Key(pair.Key) == "laminate" && rd.blockIn(text) != "" && turns.Count(text) > 0:
 		return formula.StepNamed("enclose")
 	case word.Option == formula.OptSteam && timed && !s.Part.Kind.IsDough():
-		return formula.StepWord{Verb: formula.StepNamed("cook").Verb, Way: formula.Steaming}
+		return formula.StepWord{Verb: formula.CookVerb, Way: formula.Steaming}
 	case word.Option != nil && word.Verb != nil && s.IsAfterHeat(): // a baked loaf is sliced
 		return formula.StepNamed(formula.HandleVerb.Name)
 	case word != (formula.StepWord{}):

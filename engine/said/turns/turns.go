@@ -62,8 +62,8 @@ func Several(text string) (n int, ok bool) {
 	return n, len(all) > 1
 }
 
-var kinds = spelling.Pattern(`(?i)\b(?:(\d|an?|one|two|three|four) )?(?:letter|book|single|double|` +
-	`simple|three-fold|four-fold|half)[ -](?:turn|fold)s?\b`)
+var kinds = spelling.Pattern(`(?i)\b(?:(\d|an?|one|two|three|four) )?(?:letter|book|single|` +
+	`double|simple|three-fold|four-fold|half)[ -](?:turn|fold)s?\b`)
 
 // Count adds up the turns that are told by their kinds among other words:
 // "lock in the butter, then one book fold and two single folds" are 3.
