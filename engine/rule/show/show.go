@@ -142,6 +142,9 @@ func RoundToError(x, width float64, unit string) float64 {
 		step = most
 	}
 	step = math.Pow(10, math.Floor(math.Log10(min(step, most))))
+	if unit == "h" && math.Abs(x) >= 2 { // nobody waits by the minute
+		step = max(step, 0.1)
+	}
 	return math.Round(x/step) * step
 }
 

@@ -46,6 +46,9 @@ var loafTins = map[string][3]figure.Interval{
 // Size reads the size in a tin's name: "9x5 inch loaf tin", "23 cm square tin", "9-inch round". Two
 // sides without a unit are inches if nothing else is possible.
 func Size(name string) (t Tin, ok bool) {
+	if inRows().MatchString(name) {
+		return Tin{}, false
+	}
 	if !strings.ContainsAny(name, "0123456789./½¼¾") {
 		return t, false
 	}
@@ -138,6 +141,9 @@ func Named(text string) bool {
 }
 
 var (
+	// inRows are pieces by the number of their rows, and no size: "5 x 6 on a lined tray".
+	inRows = spelling.Pattern(`(?i)^\W*[1-9] ?(?:x|×|by) ?[1-9]\W+(?:on|per|to|in rows|rows|across|` +
+		`each)\b`)
 	trayed = spelling.Pattern(`(?i)\b(?:trayed?|tray(?: them)?) up\b|\brows? of\b`)
 	flat   = spelling.Pattern(`(?i)\b(?:(?:baking |cookie |sheet |half[- ]sheet |` +
 		`oven )*(?:sheets?|` +
@@ -200,7 +206,7 @@ func (t Tin) Text() string {
 	return side(t.Sides[0]) + " x " + side(t.Sides[1]) + " x " + side(t.Sides[2]) + " mm"
 }
 
-var severalTins = spelling.Pattern(`(?i)^(?:into |in )?(?:(\d+|two|three|four|six)(?: ?(?:x|×) ?|` +
+var severalTins = spelling.Pattern(`(?i)^(?:into |in )?(?:(\d+|two|three|four|five|six|eight|ten|twelve)(?: ?(?:x|×) ?|` +
 	` )(?:(?:well|greased|buttered|lined|oiled|floured|paper-lined|parchment-lined|` +
 	`and) )*)((?:\d[\d./½]* ?-?(?:lb|g|kg)\b.*|\d[\d./½]*[ -]?(?:cm|in|inch) (?:round|square|` +
 	`spring|` +
@@ -217,10 +223,14 @@ var unitFirst = spelling.Pattern(`(?i)^(?:inch(?:es)?|in|cm|mm|lbs?|pounds?|kg|g
 	`cups?|` +
 	`litres?|liters?|l)\b`)
 
+// shares are how many pieces go into each tin: ", 6 rolls each".
+var shares = spelling.Pattern(`(?i)[,;( ]+(?:\d+|\w+)(?: [a-z-]+){0,2} (?:each|per (?:tin|pan|tray|` +
+	`mould|mold|dish)|(?:to|in) (?:a|each)(?: (?:tin|pan|tray|mould|mold|dish))?)\)?$`)
+
 // Several reads a count of tins and the name of one: "2 x 2lb loaf tins". The count is 0 if none is
 // written.
 func Several(text string) (n float64, name string) {
-	text = strings.TrimSpace(text)
+	text = strings.TrimSpace(shares().ReplaceAllString(text, ""))
 	m := severalTins().FindStringSubmatch(text)
 	if m == nil || unitFirst().MatchString(m[2]) || // "9 inch square pan" is one
 		threeSides().MatchString(text) && !manyTins().MatchString(text) {

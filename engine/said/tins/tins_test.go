@@ -42,6 +42,7 @@ func TestFlat(t *testing.T) {
 		"2 lined baking trays, 5 cm apart": true, "greased baking sheets": true,
 		"2 greased half sheet pans": true, "lined trays": true, "Backblech": true,
 		"tray 40 x 30 cm": false, "9x13 inch baking pan": false, "loaf tin": false,
+		"5 x 6 on a lined tray, nearly touching": true, "3 by 4 to a sheet": true,
 		"muffin tray": false, "Bundt pan": false,
 	} {
 		if Flat(text) != want {
@@ -63,7 +64,9 @@ func TestSeveral(t *testing.T) {
 		{"in two greased 9 inch round cake pans", "9 inch round cake pan", 2},
 		{"two 8.5 x 4.5 inch loaf pans, buttered", "8.5 x 4.5 inch loaf pan", 2},
 		{"two well greased loaf tins", "loaf tin", 2},
-		{"two 9x5 inch loaf pans, 8 balls in each", "two 9x5 inch loaf pans, 8 balls in each", 0},
+		{"two 9x5 inch loaf pans, 8 balls in each", "9x5 inch loaf pan", 2},
+		{"two buttered 9 x 9 inch pans, 6 rolls each", "9 x 9 inch pan", 2},
+		{"2 x 20 cm cake tins, 7 buns per tin", "20 cm cake tin", 2},
 		{"into the long tin", "the long tin", 0},
 		{"9 inch square pan", "9 inch square pan", 0},
 		{"9 x 13 x 2 in. pan, buttered", "9 x 13 x 2 in. pan, buttered", 0},
