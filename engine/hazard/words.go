@@ -14,8 +14,8 @@ import (
 // plants are those that are laid on cakes by mistake, by the names of their flowers and leaves:
 // cardiac glycosides, alkaloids, cyanide (lists of gardeners and poison centres, memory).
 const plants = `(lil(?:y|ies)[- ]of[- ]the[- ]valley|foxgloves?|oleanders?|hydrangeas?|` +
-	`daffodils?|jonquils?|narciss(?:us|i)|yew|wisterias?|azaleas?|rhododendrons?|monkshood|aconites?|` +
-	`wolfsbane|delphiniums?|larkspurs?|hellebores?|christmas roses?|snowdrops?|hyacinths?|` +
+	`daffodils?|jonquils?|narciss(?:us|i)|yew|wisterias?|azaleas?|rhododendrons?|` +
+	`monkshood|aconites?|wolfsbane|delphiniums?|larkspurs?|hellebores?|christmas roses?|snowdrops?|hyacinths?|` +
 	`bluebells?|mistletoe|holly|ivy|laburnum|lantanas?|` +
 	`(?:calla|arum|peace|gloriosa) lil(?:y|ies)|` +
 	`autumn crocus(?:es)?|buttercups?|anemones?|cherry[- ]laurel|mountain[- ]laurel|daphne|` +
@@ -75,7 +75,8 @@ var things = []thing{
 		`(toothpicks?|cocktail sticks?|skewers?|picks|string|twine|pins)\b(?: in| on| where)?`),
 		false},
 	{spelling.Pattern(`(?i)\b(?:clos|secur|fasten|pin|hold|fix|skewer|tie|truss)[\pL]*\b` +
-		`[^.;]{0,40}?\b(toothpicks?|cocktail sticks?|(?:wooden |metal )?skewers?|string|twine|pins)\b`),
+		`[^.;]{0,40}?\b(toothpicks?|cocktail sticks?|` +
+		`(?:wooden |metal )?skewers?|string|twine|pins)\b`),
 		true},
 }
 
