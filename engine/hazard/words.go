@@ -15,7 +15,8 @@ import (
 // cardiac glycosides, alkaloids, cyanide (lists of gardeners and poison centres, memory).
 const plants = `(lil(?:y|ies)[- ]of[- ]the[- ]valley|foxgloves?|oleanders?|hydrangeas?|` +
 	`daffodils?|jonquils?|narciss(?:us|i)|yew|wisterias?|azaleas?|rhododendrons?|` +
-	`monkshood|aconites?|wolfsbane|delphiniums?|larkspurs?|hellebores?|christmas roses?|snowdrops?|hyacinths?|` +
+	`monkshood|aconites?|wolfsbane|delphiniums?|` +
+	`larkspurs?|hellebores?|christmas roses?|snowdrops?|hyacinths?|` +
 	`bluebells?|mistletoe|holly|ivy|laburnum|lantanas?|` +
 	`(?:calla|arum|peace|gloriosa) lil(?:y|ies)|` +
 	`autumn crocus(?:es)?|buttercups?|anemones?|cherry[- ]laurel|mountain[- ]laurel|daphne|` +
