@@ -192,7 +192,8 @@ func verb(name, means string, own ownValue, takes takes, waits waits, heat heatF
 var Cool = verb("cool", "let it cool",
 	aTime, takes{OptAt, OptTo, OptCore, OptBy, OptAs, OptCovered},
 	standing, takesHeat, nowhere, InRoom, joinsNothing, goesOn, keepsGas, closed, unattended,
-	keepsForm, putsNothing, inMaking, anyTime, "ressuage", "cool down", "leave to cool", "let cool")
+	keepsForm, putsNothing, inMaking, anyTime, "ressuage", "cool down", "leave to cool", "let cool",
+	"hang")
 
 // Chill is the step that a plan offers where it would want somebody by night.
 var Chill = verb("chill", "put it in the cold",
@@ -289,7 +290,7 @@ var Verbs = []*Verb{
 		aLength, takes{OptAt, OptTime, OptWide},
 		passing, NoHeat, nowhere, anywhere, joinsNothing, goesOn, losesGas, touched, attended,
 		sheets, putsNothing, inMaking, RawOnly, "roll out", "flatten", "press",
-		"pat", "pat out"),
+		"pat", "pat out", "pound"),
 	verb("fill", "spread a filling on it",
 		aPart, takes{OptAmount, OptAt, OptTime},
 		passing, NoHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, touched, attended,
@@ -321,7 +322,8 @@ var Verbs = []*Verb{
 	verb("dust", "flour, sugar or seeds on the outside, too little to count",
 		harmlessWords, takes{OptTime},
 		passing, NoHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, touched, attended,
-		keepsForm, putsNothing, inMaking, anyTime, "sprinkle", "scatter", "strew"),
+		keepsForm, putsNothing, inMaking, anyTime, "sprinkle", "scatter", "strew", "spray",
+		"mist"),
 	verb("score", "cut its skin, or prick it, so that it opens where you want",
 		anyWords, takes{OptTime},
 		passing, NoHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, touched, attended,
@@ -334,7 +336,7 @@ var Verbs = []*Verb{
 		"seal", "invert", "turn out", "unmould", "unmold", "flip", "preheat", "grease", "line",
 		"garnish",
 		"crimp", "serve warm", "split", "halve", "stamp", "emboss", "indent",
-		"reserve", "set aside", "hide"),
+		"reserve", "set aside", "hide", "bag"),
 	verb("proof", "the final rise",
 		aTime, takes{OptAt, OptTo, OptAs, OptCovered, OptTin, OptCount},
 		standing, NoHeat, nowhere, inWarmth, joinsNothing, endsBulk, keepsGas, touched, unattended,

@@ -107,7 +107,7 @@ var (
 		`(?:over ?night )?in|with)) ` +
 		`([\d./¼½¾⅓⅔⅛ ]+(?:(?:` + unitWords + `)\.? )?(?:of )?)((?:\p{L}|[- ])+)\)?$`)
 	soaked = spelling.Pattern(`(?i)^(.*?\d[^,(]*?)[,;]? \(?(?:soaked|plumped|steeped|` +
-		`macerated)\b([^\d]*)$`)
+		`macerated)\b([^\d]*|[^\d]*\d+(?: to \d+)? ?(?:min\w*|h|hours?|days?)\b[^\d]*)$`)
 	extra = spelling.Pattern(`(?i)\b(?:more|extra|dust|roll|knead|work|surface|bench|pan|tin)\b`)
 )
 

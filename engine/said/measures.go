@@ -44,7 +44,7 @@ var Abroad = []struct{ Words, English string }{
 // 7.5 g in France, 8 g in Germany, 10 g in Austria (memory); a stick of
 // butter is 4 oz (SR 28, read). Dry yeast of the north 11 to 14 g,
 // baking powder 11 to 16 g, a small glass 20 to 50 ml, pudding powder 35 to 45 g a packet, a glass
-// 150 to 250 ml, a bunch of herbs 10 to 40 g (memory).
+// 150 to 250 ml, a bunch of herbs 10 to 40 g, a handful 5 to 40 g (memory).
 var measures = []struct {
 	word   func() *regexp.Regexp
 	lo, hi float64
@@ -100,6 +100,9 @@ var measures = []struct {
 		10, 40, "g", false,
 		func(it *larder.Item) bool { return it.Water > 70 && it.Class != larder.ClassFruit },
 		"a bunch is taken as 10 to 40 g: weigh it"},
+	{spelling.Pattern(`^(?:(?:small|large|big|good) )?handfuls?$`), 5, 40, "g", false,
+		func(it *larder.Item) bool { return it.Water > 70 && it.Class != larder.ClassFruit },
+		"a handful of a herb is taken as 5 to 40 g: weigh it"},
 	{spelling.Pattern(`^(?:würfel|wuerfel|hefewürfel)$`), 42, 42, "g", false,
 		func(it *larder.Item) bool { return it.YeastKind == "fresh" },
 		"a Würfel of fresh yeast is taken as 42 g"},

@@ -51,7 +51,7 @@ var otherOptions = map[string]string{
 	"over":   "note",
 	"method": "by", "using": "by", "weight": "note", "mass": "amount",
 	"number": "pieces", "thickness": "as", "form": "as", "makes": "pieces", "yield": "pieces",
-	"leaving": "note", "while": "note", "width": "note", "border": "note",
+	"leaving": "note", "leave": "note", "while": "note", "width": "note", "border": "note",
 	"fat": "note", "oil": "note", "internal": "core", "inside": "core",
 	"minutes": "time", "duration": "time", "for": "time", "into": "at", "onto": "at", "under": "at",
 	"then": "note", "after": "note", "per piece": "note", "piece": "note", "each": "note",

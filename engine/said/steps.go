@@ -146,6 +146,11 @@ func SizedCount(text string) (number string, ok bool) {
 	if m == nil {
 		m = cutInto().FindStringSubmatch(text) // "lengthwise into 2 strands"
 	}
+	if two := cutTwice().FindStringSubmatch(text); two != nil { // "into 2, then each into 3"
+		a, _ := Count(two[1])
+		b, _ := Count(two[2])
+		return quantity.Plain(a * b), a*b > 0
+	}
 	if len(m) < 3 {
 		return at(m, 1), m != nil
 	}
@@ -166,10 +171,12 @@ func at(m []string, i int) string {
 
 var (
 	countAside = spelling.Pattern(`(?i)^(\d+) (?:\pL|[ -])+[,;(] ?[^\d]*$`)
-	cutInto    = spelling.Pattern(`(?i)^[\pL ]+ in(?:to)? (\d+)(?: [\pL ]+)?$`)
-	pieceMass  = spelling.Pattern(`(?i)^ ?\pL+,? \d+ ?(?:g|grams?|oz)(?: each)?$`)
-	sideBy     = spelling.Pattern(`(?i)[\d.,]+ ?(?:cm|mm|in\.?|inch)? ?(?:x|×|by) ?$`)
-	cutOpen    = spelling.Pattern(`(?i)^(?:horizontal|lengthw|crossw|diagonal|open\b|` +
+	cutInto    = spelling.Pattern(`(?i)^(?:[\pL ]+ )?in(?:to)? (\d+)(?: [\pL ]+)?$`)
+	cutTwice   = spelling.Pattern(`(?i)^(?:in(?:to)? )?(\d{1,2})(?: [\pL ]+)?[,;]? (?:and )?` +
+		`(?:then )?each (?:one )?in(?:to)? (\d{1,2})(?: [\pL ]+)?$`)
+	pieceMass = spelling.Pattern(`(?i)^ ?\pL+,? \d+ ?(?:g|grams?|oz)(?: each)?$`)
+	sideBy    = spelling.Pattern(`(?i)[\d.,]+ ?(?:cm|mm|in\.?|inch)? ?(?:x|×|by) ?$`)
+	cutOpen   = spelling.Pattern(`(?i)^(?:horizontal|lengthw|crossw|diagonal|open\b|` +
 		`in the (?:middle|cent)|through|triangles?$|crescents?$)`)
 )
 

@@ -368,6 +368,12 @@ func (rd *Reader) plainAmount(in *formula.Ingredient, text string, at source.Pla
 		text, in.Aside = plain.Amount, strings.TrimSpace(in.Aside+" "+plain.Words)
 		rd.Assumed(at, plain.Says)
 	}
+	if it, _, ok := rd.Find(in); ok {
+		if one, ok := counting(it, text); ok {
+			rd.Assumed(at, fmt.Sprintf("%q of %q is read as %s", text, in.Name, one))
+			return one, true
+		}
+	}
 	out, why := said.Packed(text)
 	if why != "" {
 		rd.Fault(at, "%s: %s", what, why)
@@ -377,6 +383,19 @@ func (rd *Reader) plainAmount(in *formula.Ingredient, text string, at source.Pla
 		return out, true
 	}
 	return text, true
+}
+
+// counting reads a number of packets, eggs or pods with words that only such an item has.
+func counting(it *larder.Item, text string) (out string, ok bool) {
+	switch {
+	case it.Yeast > 0 && it.YeastKind != "fresh":
+		return beside.Envelopes(text)
+	case it.Class == larder.ClassEgg && it.Piece > 0:
+		return beside.ShellEggs(text)
+	case it.Class == larder.ClassSpice && it.Piece > 0:
+		return beside.OpenedPods(text)
+	}
+	return "", false
 }
 
 // Swapped reports an amount that stands before its ingredient, "300 g" = "milk", and

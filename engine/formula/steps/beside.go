@@ -13,6 +13,7 @@ import (
 	"forebake/engine/reading"
 	"forebake/engine/said"
 	"forebake/engine/said/times"
+	"forebake/engine/said/unread"
 	"forebake/engine/said/work"
 	"forebake/engine/source"
 	"forebake/engine/spelling"
@@ -73,7 +74,7 @@ func (rd *Reader) turnsBlock(word formula.StepWord, text string) bool {
 
 // secondVerb reads a second verb of a step that means the same, and refuses others.
 func (rd *Reader) secondVerb(s *formula.Step, word formula.StepWord, pair reading.Pair) {
-	if rd.addsBeside(s, word, pair) || rd.besideTurns(s, pair) {
+	if rd.addsBeside(s, word, pair) || rd.besideTurns(s, pair) || rd.besideWork(s, word, pair) {
 		return
 	}
 	rd.Fault(pair.Place, "a step does one thing: %q stands beside %q; give it a line of its own",
@@ -349,5 +350,52 @@ func (rd *Reader) thicknessIn(s *formula.Step, text string, at source.Place) {
 	if g, ok := rd.QuantityText(thick, at, formula.ForLength, s.Verb.Name); ok {
 		s.Form = &formula.Geometry{Place: at, Shape: "slab", MM: g.Interval}
 		rd.Assumed(at, fmt.Sprintf("%q is read as as = \"slab %s\"", text, thick))
+	}
+}
+
+// inTurn adds up waits that follow each other in one place. A place in the words is asked.
+func (rd *Reader) inTurn(s *formula.Step, text string) (time string, ok bool) {
+	if s.Verb.Mixes() || placeAmong(text) != nil {
+		return "", false
+	}
+	return times.InTurn(text, rd.asks(s))
+}
+
+// leftOut takes what a mix leaves out, "6 min on medium, no butter yet", off the words of
+// its time, and tells it. Others stay.
+func (rd *Reader) leftOut(s *formula.Step, text string, at source.Place) string {
+	rest, what, ok := times.LeftOut(text)
+	if _, why := said.Which(what, rd.Names(s)); !ok || why != "" || !s.Verb.Mixes() ||
+		len(s.With) > 0 {
+		return text
+	}
+	rd.leavesIn(s, "all but "+what, at)
+	return rest
+}
+
+// besideWork keeps as a note what stands beside a step and changes no figure of it: folds within
+// a rise, and how shaped pieces lie. It reports whether it did.
+func (rd *Reader) besideWork(s *formula.Step, word formula.StepWord, pair reading.Pair) bool {
+	text := strings.Trim(formula.PlacedText(rd.Place(pair.Value.Range())), `"`)
+	within := word.Verb.Turns() && s.Verb.Waits()
+	lies := word.Verb.Pans() && s.Verb.Finishes() && s.Verb.Takes(formula.OptTin) &&
+		rd.blockIn(text) == "" && unread.Food(rd.Opts.Larder, text) == ""
+	if !within && !lies {
+		return false
+	}
+	s.Note = strings.TrimSpace(s.Note + " " + pair.Key + " " + text)
+	rd.NotRead(pair.Place, pair.Key+" "+text)
+	return true
+}
+
+// asks reports whether words beside a step's time have to be asked about. A mix may name what
+// its part lists.
+func (rd *Reader) asks(s *formula.Step) func(words string) bool {
+	return func(words string) bool {
+		food := unread.Food(rd.Opts.Larder, words)
+		if _, why := said.Which(food, rd.Names(s)); food != "" && why == "" && s.Verb.Mixes() {
+			words = strings.Replace(words, food, "", 1)
+		}
+		return unread.Asked(rd.Opts.Larder, words)
 	}
 }

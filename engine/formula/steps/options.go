@@ -70,6 +70,9 @@ func (rd *Reader) SaidHeat(
 			where = "room"
 		}
 		if t, ok = said.Scaled(text, where, rd.File.Text); !ok {
+			t, ok = oven.Bounded(text)
+		}
+		if !ok {
 			if t = said.GoesIn(text); t == "" {
 				return false
 			}
@@ -146,7 +149,11 @@ func (rd *Reader) saidAt(s *formula.Step, text string, at source.Place, what str
 
 // ovenAt reads an oven's heat on several scales, of a fan, or falling. It reports whether it did.
 func (rd *Reader) ovenAt(s *formula.Step, text string, at source.Place, what string) bool {
-	if heat, ok := oven.Heat(text); ok && s.Verb.Bakes() {
+	heat, ok := oven.Bounded(text)
+	if !ok && s.Verb.Bakes() {
+		heat, ok = oven.Heat(text)
+	}
+	if ok {
 		if s.At, ok = rd.QuantityText(heat, at, formula.ForTemperature, what); ok {
 			s.At.Text = text
 			rd.Assumed(at, fmt.Sprintf("%q is read as %s", text, heat))
@@ -555,6 +562,9 @@ func (rd *Reader) unknownOption(s *formula.Step, pair reading.Pair) {
 	case quoted && rd.IsProse(word, text, s.Verb.Options()):
 		s.Note = strings.TrimSpace(s.Note + " " + pair.Key + " " + text)
 		rd.NotRead(at, pair.Key+" "+text)
+	case name == formula.OptNote.Name && s.Verb.PutsOn(), value == "true" &&
+		rd.IsProse(word, word, s.Verb.Options()): // { add = "butter", a_bit_at_a_time = true }
+		rd.NotRead(pair.Place, word+" "+strings.TrimSuffix(value, "true"))
 	case quoted && slices.Contains(s.Verb.Options(), name):
 		rd.Fault(pair.Place, "no key %q in a %s step; write %s = %q", pair.Key, s.Verb.Name,
 			name, text)

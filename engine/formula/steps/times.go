@@ -14,6 +14,7 @@ import (
 	"forebake/engine/quantity"
 	"forebake/engine/said"
 	"forebake/engine/said/sponge"
+	"forebake/engine/said/times"
 	"forebake/engine/said/unread"
 	"forebake/engine/source"
 	"forebake/engine/spelling"
@@ -123,7 +124,12 @@ func (rd *Reader) saidTime(s *formula.Step, e hclsyntax.Expression) bool {
 	if sponge.Of(text).Named && rd.readSponge(s, text, at) || rd.turnedTime(s, text, at) {
 		return true
 	}
-	if sum, ok := said.Sum(text); ok && s.Verb.Mixes() {
+	plain := rd.leftOut(s, text, at)
+	sum, ok := said.Sum(plain)
+	if !ok || !s.Verb.Mixes() {
+		sum, ok = rd.inTurn(s, text)
+	}
+	if ok {
 		s.Time, _ = rd.QuantityText(sum, at, formula.ForTime, s.Verb.Name)
 		s.Time.Text, s.Note = sum, text
 		rd.leavesIn(s, text, at)
@@ -142,7 +148,7 @@ func (rd *Reader) saidTime(s *formula.Step, e hclsyntax.Expression) bool {
 			s.Time.Text = text
 			return true
 		}
-		text = clear
+		text, plain = clear, said.Time(plain)
 	}
 	if rd.saidHeats(s, text, at) || rd.thenWaits(s, text, at) {
 		return true
@@ -155,7 +161,10 @@ func (rd *Reader) saidTime(s *formula.Step, e hclsyntax.Expression) bool {
 		rd.Assumed(at, fmt.Sprintf("%q is read as %s", text, time))
 		return true
 	}
-	time, rest, ok := said.TimeIn(text)
+	time, rest, ok := times.In(plain)
+	if !ok {
+		time, rest, ok = times.During(text, rd.asks(s))
+	}
 	if !ok {
 		return rd.saidNoTime(s, text, at)
 	}

@@ -78,6 +78,8 @@ func (rd *Reader) stepWord(s *formula.Step, pair reading.Pair) formula.StepWord 
 		rd.Assumed(at, fmt.Sprintf("%s = %q is read as { fill = %[2]q }, and its turns", pair.Key,
 			text))
 		return formula.StepNamed("enclose")
+	case word.Option != nil && word.Verb != nil && s.IsAfterHeat(): // a baked loaf is sliced
+		return formula.StepNamed(formula.HandleVerb.Name)
 	case word != (formula.StepWord{}):
 	case said.Covering(first): // with a thing that covers, or with what is eaten
 		return rd.covering(pair.Place, first, text)

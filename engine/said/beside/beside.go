@@ -44,8 +44,9 @@ func Words(l *larder.Larder, text string, counted bool) (amount, words string, o
 }
 
 var pieces = spelling.Pattern(`(?i)^(\d+) ?(?:(?:pieces?|pcs?\.?|sticks?|bars?|squares?|cubes?|` +
-	`slices?|balls?|lumps?|stück|stk|pièces?|bâtons?|pezzi|piezas|st|kpl) ?)(?:of|à|de|da|` +
-	`@) ?(\d[\d.,]* ?(?:g|grams?|oz|ounces?))(?: each)?$`)
+	`slices?|balls?|lumps?|stück|stk|pièces?|bâtons?|batons?|pezzi|piezas|st|kpl)?) ?` +
+	`(?:(?:of|à|de|da|@) ?(\d[\d.,]* ?(?:g|grams?|oz|ounces?))(?: each)?|` +
+	`[,(] ?(?:about )?(\d[\d.,]* ?(?:g|grams?|oz|ounces?)) (?:each|apiece)\)?)$`)
 
 // Pieces reads a number of pieces with the weight of one: "48 pieces of
 // 5 g" is 240 g.
@@ -55,7 +56,7 @@ func Pieces(text string) (total string, ok bool) {
 		return "", false
 	}
 	n, err := strconv.Atoi(m[1])
-	one, fault := quantity.Read(m[2], quantity.Of(quantity.Mass))
+	one, fault := quantity.Read(m[2]+m[3], quantity.Of(quantity.Mass)) // one of them is empty
 	if err != nil || fault != nil || n < 1 {
 		return "", false
 	}
@@ -210,4 +211,60 @@ func Cubic(text string) (out string, ok bool) {
 	}
 	n, err := strconv.Atoi(m[1])
 	return m[1] + " ml", err == nil && n >= fewestCubic
+}
+
+var (
+	envelopes = spelling.Pattern(`(?i)^(\d+) ?(?:sachets?|packets?|envelopes?|packages?|pkgs?|` +
+		`packs?)[, ]*\(?(\d+(?:\.\d+)?) ?g\)?$`)
+	shellEggs = spelling.Pattern(`(?i)^(\d+) ?(?:x|×) ?\d{2} ?g (?:[\pL -]+ )?eggs?$`)
+	pieceOf   = spelling.Pattern(`(?i)^(\d+|½|1/2)[,;] ?(?:split|scraped|slit|halved|opened|` +
+		`seeds)\b[^\d]*$`)
+)
+
+// A packet of dry yeast holds this much, g: the packets of the trade, 7 to 11 g, with room. Memory.
+const (
+	leastPacketG = 6
+	mostPacketG  = 12
+)
+
+// Envelopes reads packets of dry yeast with a weight that can be of each
+// or of all, "2 envelopes (16 g)", where only one of the two fits a packet.
+func Envelopes(text string) (total string, ok bool) {
+	m := envelopes().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return "", false
+	}
+	n, err1 := strconv.ParseFloat(m[1], 64)
+	g, err2 := strconv.ParseFloat(m[2], 64)
+	if err1 != nil || err2 != nil || n < 2 {
+		return "", false
+	}
+	fits := func(one float64) bool { return one >= leastPacketG && one <= mostPacketG }
+	switch each, all := fits(g), fits(g/n); {
+	case all && !each:
+		return m[2] + " g", true
+	case each && !all:
+		return quantity.Plain(g*n) + " g", true
+	}
+	return "", false
+}
+
+// ShellEggs reads eggs that are told by their weight in the shell, "2 x 59
+// g eggs": how many they are.
+func ShellEggs(text string) (count string, ok bool) {
+	m := shellEggs().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return "", false
+	}
+	return m[1] + " pieces", true
+}
+
+// OpenedPods reads pods that are opened, "1, split and scraped": how many
+// they are.
+func OpenedPods(text string) (count string, ok bool) {
+	m := pieceOf().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return "", false
+	}
+	return m[1] + " pieces", true
 }

@@ -43,6 +43,11 @@ func TestOthers(t *testing.T) {
 		text, want string
 	}{
 		{Pieces, "48 pieces of 5 g", "240 g"}, {Pieces, "2 sticks of 4 oz each", "8 oz"},
+		{Pieces, "32 pieces, 5 g each", "160 g"}, {Pieces, "32, 5 g", ""},
+		{Envelopes, "2 envelopes (16 g)", "16 g"}, {Envelopes, "2 packets (7 g)", "14 g"},
+		{Envelopes, "2 packets (50 g)", ""}, {Envelopes, "3 packets (40 g)", ""},
+		{ShellEggs, "2 x 59 g eggs", "2 pieces"}, {ShellEggs, "2 x 59 g", ""},
+		{OpenedPods, "1, split and scraped", "1 pieces"}, {OpenedPods, "1, ground", ""},
 		{Pieces, "48 pieces", ""}, {Pieces, "0 pieces of 5 g", ""},
 		{Needed, "as needed, about 1/4 cup", "about 1/4 cup"}, {Needed, "as needed", ""},
 		{Needed, "q.b. (50 g)", "50 g"},

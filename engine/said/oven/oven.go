@@ -10,14 +10,14 @@ import (
 )
 
 // FanWords are words for the moving air of an oven. Common practice, no source.
-const FanWords = `fan|convection|fan[ -]oven|fan-forced|umluft|hei(?:ß|ss)luft|` +
+const FanWords = `fan[ -]oven|fan[ -]forced|fan|convection|umluft|hei(?:ß|ss)luft|` +
 	`varmluft(?:sugn)?|chaleur tournante|(?:forno )?ventilat[oa]|con ventilador|ventilad[oa]|` +
 	`ventilée?|konvektion`
 
 var (
 	// asides are the same heat of a fan, or on the scale of a gas oven, beside one in degrees.
 	asides = spelling.Pattern(`(?i)[,;/( ]*(?:\b(?:` + FanWords + `)(?: oven)?:? ?` +
-		`\d{2,3} ?°? ?[CF]?\b|[/,(] ?\d{2,3} ?°? ?[CF]? ?(?:fan|convection|umluft)\b|` +
+		`\d{2,3} ?°? ?[CF]?\b|[/,(] ?\d{2,3} ?°? ?[CF]? ?(?:` + FanWords + `)\b|` +
 		`\b(?:fan off|no fan|conventional(?: oven)?|statico|chaleur statique|` +
 		`ober-?/?unterhitze)(?:\b|$)|` +
 		`\b(?:gas(?: mark)?|th\.?|thermostat) ?\d{1,2}(?:[./]\d)?\b)[ )]*`)
@@ -77,9 +77,13 @@ func Falling(text string, oven bool) (from, to string, ok bool) {
 
 var fanned = spelling.Pattern(`(?i)^(.*\d ?°? ?[CF]?),? ?\(?(?:` + FanWords + `|turbo|air)\)?$`)
 
+// still is the same heat of an oven without a fan, beside that of a fan.
+var still = spelling.Pattern(`(?i)[ ,;]*[/,;(] ?\d{2,3} ?°? ?[CF]? ?(?:conventional|no fan|` +
+	`without (?:a )?fan|static|statico|standard|ober-?/?unterhitze)(?: oven)?\)?$`)
+
 // Fanned reads a temperature of a fan oven: "180 C fan".
 func Fanned(text string) (temperature string, ok bool) {
-	m := fanned().FindStringSubmatch(strings.TrimSpace(text))
+	m := fanned().FindStringSubmatch(still().ReplaceAllString(strings.TrimSpace(text), ""))
 	if m == nil {
 		return "", false
 	}
@@ -102,4 +106,36 @@ var named = map[string]string{
 	"slow oven": "140 C to 165 C", "moderate oven": "165 C to 195 C",
 	"medium oven": "165 C to 195 C", "moderately hot oven": "185 C to 210 C",
 	"hot oven": "200 C to 235 C", "very hot oven": "225 C to 260 C",
+}
+
+var bounded = spelling.Pattern(`(?i)^(.*?\d ?°? ?[CF])[,;( ]+(?:(?:but )?(?:never|not|no) (over|` +
+	`above|more than|warmer than|hotter than|past|beyond|below|under|less than|cooler than)|` +
+	`(max\.?|maximum|at (?:the )?most)|(?:min\.?|minimum|at least)) (\d{1,3}) ?(°? ?[CF])?\)?$`)
+
+// Bounded reads a temperature with its bound, "25 C, never over 27". ok is
+// false where the bound denies the temperature.
+func Bounded(text string) (temperature string, ok bool) {
+	m := bounded().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return "", false
+	}
+	unit := m[5]
+	if unit == "" {
+		unit = m[1][len(m[1])-1:]
+	}
+	heat := quantity.Of(quantity.Temperature)
+	g, fault := quantity.Read(m[1], heat)
+	limit, fault2 := quantity.Read(m[4]+" "+unit, heat)
+	if fault != nil || fault2 != nil {
+		return "", false
+	}
+	switch m[2] {
+	case "below", "under", "less than", "cooler than":
+		return m[1], limit.Hi <= g.Lo
+	case "":
+		if m[3] == "" {
+			return m[1], limit.Hi <= g.Lo
+		}
+	}
+	return m[1], limit.Lo >= g.Hi
 }

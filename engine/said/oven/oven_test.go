@@ -27,3 +27,28 @@ func TestFalling(t *testing.T) {
 		t.Error("a room falls")
 	}
 }
+
+func TestFanned(t *testing.T) {
+	for text, want := range map[string]string{
+		"160 °C fan-forced": "160 °C", "160 °C fan-forced (180 °C conventional)": "160 °C",
+		"160 C fan / 180 C without a fan": "160 C", "160 C fan, then 180 C": "", "180 C": "",
+	} {
+		if got, ok := Fanned(text); got != want && ok || ok != (want != "") {
+			t.Errorf("%s: %q, %v; want %q", text, got, ok, want)
+		}
+	}
+}
+
+func TestBounded(t *testing.T) {
+	for text, want := range map[string]string{
+		"25 C, never over 27": "25 C", "25 C, not above 27 C": "25 C", "25 C (max 27)": "25 C",
+		"25 C, at least 24": "25 C", "25 C, never below 22": "25 C",
+		// these deny the figure before them
+		"25 C, never over 24": "", "25 C, never below 27": "", "25 C, max 22 C": "",
+		"never over 27 C": "", "25 C": "",
+	} {
+		if got, ok := Bounded(text); got != want && ok || ok != (want != "") {
+			t.Errorf("%s: %q, %v; want %q", text, got, ok, want)
+		}
+	}
+}

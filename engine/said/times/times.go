@@ -89,3 +89,92 @@ func EitherTime(text string) (span, rest string, ok bool) {
 	return quantity.Plain(min(a.Lo, b.Lo)) + " to " + quantity.Plain(max(a.Hi, b.Hi)) + " min",
 		strings.Trim(m[2]+m[4], " ,;()"), true
 }
+
+// In reads a time with words beside it as said.TimeIn does, where the
+// speed of a mixer stands among them too: "4 min on speed 1".
+func In(text string) (time, rest string, ok bool) {
+	if time, rest, ok = said.TimeIn(text); ok {
+		return time, rest, ok
+	}
+	plain := strings.Trim(said.NoGear(text), " ,;()")
+	if plain == strings.Trim(text, " ,;()") {
+		return "", "", false
+	}
+	if _, fault := quantity.Read(plain, quantity.Of(quantity.Time)); fault == nil {
+		return plain, strings.Trim(strings.Replace(text, plain, "", 1), " ,;()"), true
+	}
+	return said.TimeIn(plain)
+}
+
+var during = spelling.Pattern(`(?i)^([^,;()]*?\d[^,;()]*?)[,;( ] ?([\pL -]+?) (?:after|at)` +
+	`(?: the)?(?: first)? (\d+)(?: ?(\pL+))?\)?$`)
+
+// During reads a time with what is done within it, "2 h, fold after 1 h": the
+// words take no time of their own. ok is false where the moment lies
+// behind the time, and where the words have to be asked about.
+func During(text string, asked func(string) bool) (time, rest string, ok bool) {
+	m := during().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil || asked(m[2]) {
+		return "", "", false
+	}
+	kind := quantity.Of(quantity.Time)
+	whole, fault := quantity.Read(m[1], kind)
+	unit := m[4]
+	if unit == "" {
+		unit = "min"
+	}
+	moment, fault2 := quantity.Read(m[3]+" "+unit, kind)
+	if fault != nil || fault2 != nil || moment.Hi >= whole.Lo {
+		return "", "", false
+	}
+	return m[1], strings.Trim(text[len(m[1]):], " ,;()"), true
+}
+
+var (
+	oneAfter = spelling.Pattern(`(?i)(?:\b(?:at least|about|around|another|a further) )*` +
+		`(\d[\d./½¼¾]*(?: \d/\d)?(?: ?(?:-|–|to) ?\d[\d./½¼¾]*)? ?(?:secs?|seconds?|mins?|` +
+		`minutes?|hours?|hrs?|h|s)\b(?: \d+ ?(?:s|secs?|mins?|min)\b)?)`)
+	lids    = spelling.Pattern(`(?i)\b(?:lid|cover|foil) (?:on|off)\b`)
+	changes = spelling.Pattern(`(?i)\b(?:low\w*|high\w*|reduc\w*|temperature|down|up|heat|off|` +
+		`out|door|open\w*|bench|counter|worktop|place|room|divid\w*|shap\w*|roll\w*|cut\w*|` +
+		`fill\w*|mix\w*|knead\w*|add\w*|steam\w*)\b`)
+)
+
+// InTurn adds up times that follow each other in one place: "5 min in
+// the tin, then 1 h on a rack". ok is false where words beside them could
+// change the place, the heat or the dough.
+func InTurn(text string, asked func(string) bool) (time string, ok bool) {
+	all := oneAfter().FindAllStringSubmatch(text, -1)
+	words := lids().ReplaceAllString(oneAfter().ReplaceAllString(text, ""), "")
+	if len(all) < 2 || strings.ContainsAny(words, "0123456789½¼¾") || asked(words) ||
+		changes().MatchString(words) ||
+		!strings.ContainsAny(text, ",;+") && !strings.Contains(text, " then ") {
+		return "", false
+	}
+	var lo, hi float64
+	for _, one := range all {
+		q, fault := quantity.Read(one[1], quantity.Of(quantity.Time))
+		if fault != nil {
+			return "", false
+		}
+		lo, hi = lo+q.Lo, hi+q.Hi
+	}
+	if time = quantity.Plain(lo); hi > lo {
+		time += " to " + quantity.Plain(hi)
+	}
+	return time + " min", true
+}
+
+var leftOut = spelling.Pattern(`(?i)[,;(]+ ?(?:still )?(?:no|without(?: the)?) ([\pL ]+?)` +
+	`(?: yet| so far| for now)?\)?$`)
+
+// LeftOut parts a time of a mix from what is not in it yet: "6 min on
+// medium, no butter yet".
+func LeftOut(text string) (rest, what string, ok bool) {
+	text = strings.TrimSpace(text)
+	at := leftOut().FindStringSubmatchIndex(text)
+	if at == nil {
+		return text, "", false
+	}
+	return text[:at[0]], text[at[2]:at[3]], true
+}

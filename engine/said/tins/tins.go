@@ -142,7 +142,8 @@ func Named(text string) bool {
 
 var (
 	// inRows are pieces by the number of their rows, and no size: "5 x 6 on a lined tray".
-	inRows = spelling.Pattern(`(?i)^\W*[1-9] ?(?:x|×|by) ?[1-9]\W+(?:on|per|to|in rows|rows|across|` +
+	inRows = spelling.Pattern(`(?i)^\W*[1-9] ?(?:x|×|by) ?[1-9]\W+(?:on|per|to|in rows|rows|` +
+		`across|` +
 		`each)\b`)
 	trayed = spelling.Pattern(`(?i)\b(?:trayed?|tray(?: them)?) up\b|\brows? of\b`)
 	flat   = spelling.Pattern(`(?i)\b(?:(?:baking |cookie |sheet |half[- ]sheet |` +
@@ -206,7 +207,8 @@ func (t Tin) Text() string {
 	return side(t.Sides[0]) + " x " + side(t.Sides[1]) + " x " + side(t.Sides[2]) + " mm"
 }
 
-var severalTins = spelling.Pattern(`(?i)^(?:into |in )?(?:(\d+|two|three|four|five|six|eight|ten|twelve)(?: ?(?:x|×) ?|` +
+var severalTins = spelling.Pattern(`(?i)^(?:into |in )?(?:(\d+|two|three|four|five|` +
+	`six|eight|ten|twelve)(?: ?(?:x|×) ?|` +
 	` )(?:(?:well|greased|buttered|lined|oiled|floured|paper-lined|parchment-lined|` +
 	`and) )*)((?:\d[\d./½]* ?-?(?:lb|g|kg)\b.*|\d[\d./½]*[ -]?(?:cm|in|inch) (?:round|square|` +
 	`spring|` +
@@ -224,7 +226,8 @@ var unitFirst = spelling.Pattern(`(?i)^(?:inch(?:es)?|in|cm|mm|lbs?|pounds?|kg|g
 	`litres?|liters?|l)\b`)
 
 // shares are how many pieces go into each tin: ", 6 rolls each".
-var shares = spelling.Pattern(`(?i)[,;( ]+(?:\d+|\w+)(?: [a-z-]+){0,2} (?:each|per (?:tin|pan|tray|` +
+var shares = spelling.Pattern(`(?i)[,;( ]+(?:\d+|\w+)(?: [a-z-]+){0,2} (?:each|` +
+	`per (?:tin|pan|tray|` +
 	`mould|mold|dish)|(?:to|in) (?:a|each)(?: (?:tin|pan|tray|mould|mold|dish))?)\)?$`)
 
 // Several reads a count of tins and the name of one: "2 x 2lb loaf tins". The count is 0 if none is
