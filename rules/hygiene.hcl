@@ -1016,6 +1016,32 @@ trial "custard taken into a butter cream" {
   }
 }
 
+trial "egg that goes in after the cook of its part" {
+  rule  = "egg-undercooked"
+  cases = {
+    "white folded in cold"    = { expect = "stop", with = "egg white" }
+    "butter stirred in"       = { expect = "clear", with = "unsalted butter" }
+    "yolk stirred in cold"    = { expect = "stop", with = "egg yolk" }
+  }
+  formula "t" {
+    filling "custard" {
+      ingredients = { "whole milk" = "500 g", "egg yolk" = "100 g", "egg white" = "100 g", "sugar" = "100 g", "unsalted butter" = "50 g" }
+      steps       = [{ cook = "5 min", to = "85 C" }, { mix = "4 min", with = "$with" }]
+    }
+  }
+}
+
+trial "half the egg held back" {
+  rule  = "egg-undercooked"
+  cases = { "cooked again" = { expect = "clear", to = "85 C" }, "only warmed" = { expect = "stop", to = "50 C" } }
+  formula "t" {
+    filling "custard" {
+      ingredients = { "whole milk" = "500 g", "egg yolk" = { amount = "100 g", reserve = "50 g" }, "sugar" = "100 g" }
+      steps       = [{ cook = "5 min", to = "85 C" }, { mix = "4 min", with = "egg yolk" }, { cook = "2 min", to = "$to" }]
+    }
+  }
+}
+
 trial "egg wash that goes into the oven" {
   rule   = "egg-undercooked"
   expect = "clear"
@@ -1110,6 +1136,17 @@ trial "a dough with steps and no bake" {
     dough "d" {
       ingredients = { "bread flour" = "500 g", "water" = "300 g" }
       steps       = [{ mix = "10 min", to = "25 C" }]
+    }
+  }
+}
+
+trial "flour stirred in after the cook" {
+  rule  = "raw-flour-eaten"
+  cases = { "all-purpose flour" = "flagged", "sugar" = "clear" }
+  formula "t" {
+    filling "custard" {
+      ingredients = { "whole milk" = "500 g", "sugar" = "100 g", "all-purpose flour" = "40 g" }
+      steps       = [{ cook = "5 min", to = "92 C" }, { mix = "2 min", with = "$case" }]
     }
   }
 }
@@ -1835,6 +1872,17 @@ rule "sprouts-raw" {
   source = "raw seed sprouts are not served to highly susceptible guests: FDA Food Code 2022, 3-801.11(C) (read); to anybody else: judgement"
 }
 
+trial "sprouts strewn in after the cook" {
+  rule  = "sprouts-raw"
+  cases = { "bean sprouts" = "flagged", "soy sauce" = "clear" }
+  formula "t" {
+    filling "f" {
+      ingredients = { "bean sprouts" = "300 g", "carrots" = "200 g", "soy sauce" = "20 g" }
+      steps       = [{ cook = "5 min", to = "90 C" }, { mix = "1 min", with = "$case" }]
+    }
+  }
+}
+
 trial "sprouts" {
   rule  = "sprouts-raw"
   cases = { "72 C" = "flagged", "76 C" = "clear" }
@@ -1860,6 +1908,64 @@ trial "rhubarb" {
   cases = { "rhubarb leaves" = "flagged", "rhubarb" = "clear" }
   formula "t" {
     filling "f" { ingredients = { "$case" = "300 g", "sugar" = "100 g" } }
+  }
+}
+
+rule "poison-named" {
+  on     = "part"
+  level  = "stop"
+  when   = "part.names_poison"
+  say    = "A poisonous plant is named here: {part.poison_words}. Leave it off, and use flowers that are sold as food."
+  why    = "One flower or leaf of some holds a harmful dose, and its sap and pollen stay where it lay."
+  source = "plants that poison by the mouth: lists of gardeners and poison centres (memory); left off by trade lists of flowers for cakes (read)"
+}
+
+trial "flowers on the icing" {
+  rule  = "poison-named"
+  cases = {
+    "fresh lily of the valley flowers"  = "flagged"
+    "foxglove petals"                   = "flagged"
+    "Maiglöckchen"                      = "flagged"
+    "holly leaves cut from dough"       = "clear"
+    "sugar daffodils"                   = "clear"
+    "rose petals"                       = "clear"
+    "ivy leaves laid on the icing"      = "flagged"
+    "viola flowers, no lily of the valley" = "clear"
+  }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "300 g", "instant yeast" = "6 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { bake = "20 min", at = "200 C", core = "93 C" }, { dust = "$case" }]
+    }
+  }
+}
+
+rule "thing-in-food" {
+  on     = "part"
+  level  = "risk"
+  when   = "part.names_thing"
+  say    = "This is no food, and chokes or breaks teeth: {part.thing_words}. Leave it out, or take it out and tell each guest."
+  why    = "A coin or a figure in a slice is a foreign body, and nobody who was not told looks for one. Sticks and string stay in where no step takes them out."
+  source = "US FDA, Compliance Policy Guide 555.425: hard or sharp objects of 7 to 25 mm (memory)"
+}
+
+trial "something pushed into the loaf" {
+  rule  = "thing-in-food"
+  cases = {
+    "press one lucky coin into the underside"           = "flagged"
+    "hide a porcelain figure in one of them"            = "flagged"
+    "close with toothpicks"                             = "flagged"
+    "cut the rope into coins and press the coins flat"  = "clear"
+    "press each flat, the size of a coin"               = "clear"
+    "test with a skewer"                                = "clear"
+    "close with toothpicks, remove them after the bake" = "clear"
+    "hide an almond in one of them"                     = "clear"
+  }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "300 g", "instant yeast" = "6 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { handle = "$case" }, { bake = "20 min", at = "200 C", core = "93 C" }]
+    }
   }
 }
 
@@ -2652,6 +2758,17 @@ trial "raw milk scalded before the mix" {
   }
 }
 
+trial "raw milk that goes in after the cook" {
+  rule  = "raw-milk"
+  cases = { "raw milk" = "flagged", "sugar" = "clear" }
+  formula "t" {
+    filling "custard" {
+      ingredients = { "raw milk" = "500 g", "sugar" = "100 g", "corn starch" = "40 g" }
+      steps       = [{ cook = "5 min", to = "92 C" }, { mix = "2 min", with = "$case" }]
+    }
+  }
+}
+
 rule "no-air-stop" {
   on     = "part"
   level  = "stop"
@@ -2793,16 +2910,17 @@ trial "a thaw at nobody says where" {
 
 rule "name-belied" {
   on     = "formula"
-  level  = "risk"
+  level  = "stop"
+  risk   = "!formula.belied_harms" # vegan, vegetarian, alcohol-free: a broken word, not a poison
   when   = "formula.is_belied"
   say    = "Its name promises what its ingredients break: {formula.belied}. Change the name or the ingredient before anyone trusts it."
   why    = "Whoever has an allergy reads the name first. Honey can give a baby botulism, baked or not."
-  source = "undeclared allergens are the commonest cause of food recalls: FDA, by its reports (memory); honey: US CDC, botulism prevention (memory)"
+  source = "undeclared allergens are the commonest cause of food recalls: FDA, by its reports (memory); honey, not even cooked: INSPQ, Honey, never for babies under age 1 (read)"
 }
 
 trial "a nut-free bun" {
   rule  = "name-belied"
-  cases = { "almonds" = "flagged", "sunflower seeds" = "clear", "peanut butter" = "flagged" }
+  cases = { "almonds" = "stop", "sunflower seeds" = "clear", "peanut butter" = "stop" }
   formula "Nut-free buns" {
     dough "d" { ingredients = { "bread flour" = "500 g", "water" = "300 g", "$case" = "60 g" } }
   }
@@ -2810,7 +2928,7 @@ trial "a nut-free bun" {
 
 trial "a vegan bun" {
   rule  = "name-belied"
-  cases = { "honey" = "flagged", "whole milk" = "flagged", "lard" = "flagged", "oat milk" = "clear", "sunflower oil" = "clear" }
+  cases = { "honey" = "risk", "whole milk" = "risk", "lard" = "risk", "oat milk" = "clear", "sunflower oil" = "clear" }
   formula "Vegane Brötchen" {
     dough "d" { ingredients = { "bread flour" = "500 g", "water" = "250 g", "$case" = "40 g" } }
   }
@@ -2826,9 +2944,38 @@ trial "a bun that is said not to be vegan" {
 
 trial "honey in a bun for babies" {
   rule  = "name-belied"
-  cases = { "honey" = "flagged", "sugar" = "clear" }
+  cases = { "honey" = "stop", "almonds" = "stop", "sugar" = "clear" }
   formula "Soft buns for babies" {
     dough "d" { ingredients = { "bread flour" = "500 g", "water" = "250 g", "$case" = "40 g" } }
+  }
+}
+
+trial "honey in what its name says an infant eats" {
+  rule  = "name-belied"
+  cases = {
+    "Baby teething rolls, from 8 months" = "stop"
+    "Zwieback ab dem 6. Monat"           = "stop"
+    "Biscuits dès 8 mois"                = "stop"
+    "Panini dai 10 mesi"                 = "stop"
+    "Panecillos desde los 6 meses"       = "stop"
+    "Weaning fingers"                    = "stop"
+    "Rusks, 7+ months"                   = "stop"
+    "Baby brioches"                      = "risk" # small ones, as likely
+    "Buns from 12 months on"             = "clear"
+    "Dutch baby buns"                    = "clear"
+    "Baby carrot buns"                   = "clear"
+    "Buns that are not for babies"       = "clear"
+  }
+  formula "$case" {
+    dough "d" { ingredients = { "bread flour" = "500 g", "water" = "250 g", "honey" = "40 g" } }
+  }
+}
+
+trial "oats in a bun without gluten" {
+  rule  = "name-belied"
+  cases = { "rolled oats" = "risk", "spelt flour" = "stop", "buckwheat flour" = "clear" }
+  formula "Gluten-free buns" {
+    dough "d" { ingredients = { "rice flour" = "500 g", "water" = "300 g", "$case" = "60 g" } }
   }
 }
 

@@ -35,6 +35,37 @@ var hazardPartFacts = []Fact{
 		part:   hazard.Of,
 	},
 	{
+		Name:   "poison_words",
+		Type:   List,
+		Means:  "poisonous plants that the words of its steps and ingredients name",
+		Source: "lists of gardeners and poison centres (memory)",
+		part:   hazard.PoisonsNamed,
+	},
+	{
+		Name:   "names_poison",
+		Type:   YesNo,
+		words:  true,
+		Means:  "one is named",
+		Source: srcGiven,
+		part:   func(p *part) Value { return figure.YesNo(len(hazard.PoisonsNamed(p).Words) > 0) },
+	},
+	{
+		Name: "thing_words",
+		Type: List,
+		Means: "what is no food and is put in, by the words of its steps: a coin, a charm, a " +
+			"figure, sticks and string that stay",
+		Source: srcGiven,
+		part:   hazard.ThingsNamed,
+	},
+	{
+		Name:   "names_thing",
+		Type:   YesNo,
+		words:  true,
+		Means:  "one is named",
+		Source: srcGiven,
+		part:   func(p *part) Value { return figure.YesNo(len(hazard.ThingsNamed(p).Words) > 0) },
+	},
+	{
 		Name:   "has_sprouts",
 		Type:   YesNo,
 		Means:  "holds sprouted seeds",
@@ -179,7 +210,7 @@ var hazardFormulaFacts = []Fact{
 		Type: List,
 		Means: "ingredients that break what the name of the formula or of their part says: " +
 			"nut-free, gluten-free, milk-free, egg-free, vegan, vegetarian, alcohol-free, " +
-			"for babies",
+			"for babies, for toddlers",
 		Source:  srcGiven,
 		formula: hazard.Belied,
 	},
@@ -190,6 +221,15 @@ var hazardFormulaFacts = []Fact{
 		Means:   "one is among its ingredients",
 		Source:  srcGiven,
 		formula: func(s *parts) Value { return figure.YesNo(len(hazard.Belied(s).Words) > 0) },
+	},
+	{
+		Name:  "belied_harms",
+		Type:  YesNo,
+		words: true,
+		Means: "what is broken is a promise about an allergen, or for infants: whoever " +
+			"believes it is hurt",
+		Source:  srcGiven,
+		formula: hazard.BeliedHarms,
 	},
 	{
 		Name:    "coumarin_mg_per_kg",

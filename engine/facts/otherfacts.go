@@ -192,7 +192,7 @@ var ingredientFacts = []Fact{
 				return figure.YesNo(false)
 			}
 			for _, step := range in.Part.Steps {
-				if step.Verb.Cooks() && makeup.TakesIn(step, in) {
+				if step.Verb.Cooks() && makeup.Heats(step, in) {
 					return figure.YesNo(false)
 				}
 			}

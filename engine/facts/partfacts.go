@@ -7,6 +7,7 @@ import (
 	"forebake/engine/family"
 	"forebake/engine/figure"
 	"forebake/engine/formula"
+	"forebake/engine/hazard"
 	"forebake/engine/larder"
 	"forebake/engine/makeup"
 	"forebake/engine/process"
@@ -532,7 +533,7 @@ var partFacts = []Fact{
 		Means: "sugar, honey or syrup in it is heated to 100 C or more; open where no " +
 			"temperature is written",
 		Source: srcGiven,
-		part:   (*part).SugarCooked,
+		part:   hazard.SugarCooked,
 	},
 	{
 		Name:   "allergens",

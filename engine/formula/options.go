@@ -164,6 +164,11 @@ var StepOptions = numbered(
 		func(s *Step) string { return s.Tin }),
 	option("as", "how it stands: "+values.ShapeNames(),
 		func(rd *Reader, s *Step, e hclsyntax.Expression, what string) {
+			if text, at, ok := rd.Literal(e); ok && said.IsRest(text) {
+				rd.Assumed(at, fmt.Sprintf("as = %q names the step, and is kept as a note", text))
+				s.Note = strings.TrimSpace(s.Note + " as " + text)
+				return
+			}
 			s.Form = rd.Values().Geometry(e, what)
 		},
 		func(s *Step) string {

@@ -207,7 +207,7 @@ var Chill = verb("chill", "put it in the cold",
 var (
 	MixVerb, SheetVerb, PanVerb, RestVerb, ProofVerb, ShapeVerb *Verb
 
-	HandleVerb, BrushVerb, ChillVerb, FoldVerb *Verb
+	HandleVerb, BrushVerb, ChillVerb, FoldVerb, CookVerb *Verb
 )
 
 func init() {
@@ -226,7 +226,7 @@ func init() {
 		}
 	}
 	HandleVerb, BrushVerb = StepNamed("handle").Verb, StepNamed("brush").Verb
-	ShapeVerb = StepNamed("shape").Verb
+	ShapeVerb, CookVerb = StepNamed("shape").Verb, StepNamed("cook").Verb
 	ChillVerb, FoldVerb = StepNamed("chill").Verb, StepNamed("fold").Verb
 }
 

@@ -1,11 +1,11 @@
 package hazard
 
 import (
-	"fmt"
 	"slices"
 	"strings"
 
 	"forebake/engine/figure"
+	"forebake/engine/formula"
 	"forebake/engine/larder"
 	"forebake/engine/spelling"
 )
@@ -13,33 +13,75 @@ import (
 // claim is what a name promises of the food, and which ingredients break it.
 type claim struct {
 	name   string // as it is told
+	harms  bool   // whoever believes it is hurt: an allergy, an infant
 	words  string // a pattern of the words that make it
 	breaks func(it *larder.Item) bool
+}
+
+// noInfant is what a baby of a name is that is nobody under one year old: a small vegetable, a
+// pancake, a custom.
+var noInfant = spelling.Pattern(`(?i)dutch bab(?:y|ies)|king cake bab(?:y|ies)|` +
+	`baby['’]?s?[- ](?:spinach|potato|carrot|corn|leaf|leaves|kale|gem|beet|bell|` +
+	`shower|swiss|back|banana|squid|octopus|marrow|tomato|onion|turnip|courgette|` +
+	`yoda|shark|jesus|first birthday)|` +
+	`infant (?:jesus|of prague)|\bnot (?:\pL+ )?for (?:\pL+ )?(?:bab|infant|toddler)\pL*|` +
+	`\d+[- ]?months?[- ]old (?:starter|sour\pL*|culture|mother|cheese|levain)`)
+
+// forInfants are words of names that say that somebody under one year old eats it. Months from
+// the twelfth on are no infant's.
+const forInfants = `(?:for|pour|für|para|per) (?:\pL+ )?(?:bab(?:y|ies|ys)|infants?|bébés?|` +
+	`bebés?|neonati|lattanti|säuglinge?|nourrissons?|lactantes)|infants?|infant's|` +
+	`bab(?:y|ies)['’]s?(?: first)?|baby[- ](?:led|foods?|biscuits?|rusks?|teeth\pL*|snacks?|` +
+	`friendly|cereal|weaning|cookies?|fingers?|toasts?|porridge|formula)|teeth(?:ing|ers?)|` +
+	`weaning|first foods?|babybrei|beikost|zahnungs?\pL*|babykekse?|biscuits? bébés?|` +
+	`svezzamento|diversification alimentaire|destete|dentición|dentizione|` +
+	`(?:from|ab|dès|à partir de|dai|da|dal|desde|a partir de)(?: dem| les| l'| los)? ?` +
+	`(?:[4-9]|1[01]|four|five|six|seven|eight|nine|ten|eleven|sechs|acht|six|huit|sei|otto|seis|` +
+	`ocho)(?:th|\.|e|º)? ?\+? ?(?:months?|monate?n?|mois|mesi|mese|meses|mos?)|` +
+	`\b(?:[4-9]|1[01]) ?\+ ?(?:months?|monate|mois|mesi|meses|mos?)|` +
+	`\b(?:[4-9]|1[01])[- ]?(?:months?|mo)(?:\+|[- ](?:olds?|plus|and (?:up|over|older)))`
+
+// maybeInfants is told of a baby that may be the size of a bun.
+const maybeInfants = "baby, if one eats it"
+
+// notForInfants is what an infant may not eat: honey, whole nuts, raw milk, a spirit.
+func notForInfants(it *larder.Item) bool {
+	return it.Is(larder.Honey) || it.Is(larder.WholeNut) || it.Is(larder.Spirit) ||
+		it.ControlOf() == larder.ControlRawMilk || it.Hazard == larder.HazardSprouts
 }
 
 // claims are the promises that names of formulas and parts make. Allergen codes with a question
 // mark stay with the label.
 var claims = []claim{
-	{"nut-free", `nut[- ]?free|(?:no|without) nuts|nussfrei|ohne nüsse|sans noix|sin nueces|` +
-		`senza noci`,
+	{"nut-free", true, `nut[- ]?free|(?:no|without) nuts|nussfrei|ohne nüsse|sans noix|` +
+		`sin nueces|senza noci`,
 		holds("tree_nuts", "nuts", "peanuts")},
-	{"peanut-free", `peanut[- ]?free|(?:no|without) peanuts`, holds("peanuts")},
-	{"gluten-free", `(?:gluten|wheat)[- ]?free|glutenfrei|sans gluten|sin gluten|senza glutine`,
-		holds("gluten_cereals", "wheat")},
-	{"milk-free", `(?:dairy|milk)[- ]?free|(?:no|without) (?:dairy|milk)|milchfrei|non[- ]dairy|` +
-		`parve|pareve`, holds("milk")},
-	{"egg-free", `egg[- ]?free|eggless|(?:no|without) eggs?|eifrei|ohne ei(?:er)?|sans œufs?|` +
-		`sin huevos?|senza uova`, holds("egg", "eggs")},
-	{"soy-free", `so[yi]a?[- ]?free`, holds("soya", "soybeans")},
-	{"sesame-free", `sesame[- ]?free`, holds("sesame")},
-	{"vegan", `vegan[aoe]?s?|plant[- ]based|végétalienn?e?s?`, func(it *larder.Item) bool {
-		return holds("milk", "egg", "eggs")(it) || it.Is(larder.Honey) || ofSlaughter(it)
-	}},
-	{"vegetarian", `vegetari(?:an|sch)[a-z]*|végétarienn?e?s?`, ofSlaughter},
-	{"alcohol-free", `alcohol[- ]?free|non[- ]alcoholic|alkoholfrei|sans alcool`,
+	{"peanut-free", true, `peanut[- ]?free|(?:no|without) peanuts`, holds("peanuts")},
+	{"gluten-free", true, `(?:gluten|wheat)[- ]?free|glutenfrei|sans gluten|sin gluten|` +
+		`senza glutine`,
+		func(it *larder.Item) bool { return holds("gluten_cereals", "wheat")(it) && !isOat(it) }},
+	{"gluten-free", false, `gluten[- ]?free|glutenfrei|sans gluten|sin gluten|senza glutine`,
+		isOat}, // oats may be grown free of it, and nothing here says so
+	{"milk-free", true, `(?:dairy|milk)[- ]?free|(?:no|without) (?:dairy|milk)|milchfrei|` +
+		`non[- ]dairy|ohne milch|sans lait|sin leche|senza latte|parve|pareve`, holds("milk")},
+	{"egg-free", true, `egg[- ]?free|eggless|(?:no|without) eggs?|eifrei|ohne ei(?:er)?|` +
+		`sans œufs?|sin huevos?|senza uova`, holds("egg", "eggs")},
+	{"soy-free", true, `so[yi]a?[- ]?free`, holds("soya", "soybeans")},
+	{"sesame-free", true, `sesame[- ]?free`, holds("sesame")},
+	{"vegan", false, `vegan[aoe]?s?|plant[- ]based|végétalienn?e?s?`,
+		func(it *larder.Item) bool {
+			return holds("milk", "egg", "eggs")(it) || it.Is(larder.Honey) || ofSlaughter(it)
+		}},
+	{"vegetarian", false, `vegetari(?:an|sch)[a-z]*|végétarienn?e?s?`, ofSlaughter},
+	{"alcohol-free", false, `alcohol[- ]?free|non[- ]alcoholic|alkoholfrei|sans alcool`,
 		func(it *larder.Item) bool { return it.Is(larder.Spirit) }},
-	{"for babies", `(?:for|pour|für|para|per) (?:bab(?:y|ies|ys)|infants?|toddlers|bébés)`,
-		func(it *larder.Item) bool { return it.Is(larder.Honey) || it.Is(larder.WholeNut) }},
+	{"for babies", true, forInfants, notForInfants},
+	{"for toddlers", true, `toddlers?|tout-petits|kleinkinder|bambini piccoli`,
+		func(it *larder.Item) bool { return it.Is(larder.WholeNut) }},
+	{"for toddlers", false, `(?:for|pour|für|para|per) (?:\pL+ )?toddlers`,
+		func(it *larder.Item) bool { return it.Is(larder.Honey) }},
+	{maybeInfants, false, `bab(?:y|ies|ys)|bébés?`,
+		func(it *larder.Item) bool { return it.Is(larder.Honey) }},
 }
 
 // slaughterFats are the fats of the larder that come from meat.
@@ -51,6 +93,15 @@ func ofSlaughter(it *larder.Item) bool {
 	return control == larder.ControlMeat || control == larder.ControlFish ||
 		it.Is(larder.Gelatin) || slices.Contains(slaughterFats, it.Name) ||
 		holds("fish", "crustacean_shellfish", "crustaceans", "molluscs")(it)
+}
+
+// isOat reports whether an ingredient's only cereal with gluten is oats.
+func isOat(it *larder.Item) bool {
+	return holds("gluten_cereals")(it) && !holds("wheat")(it) && !slices.ContainsFunc(it.EU,
+		func(code string) bool {
+			of, cereal, _ := strings.Cut(code, ":")
+			return of == "gluten_cereals" && cereal != "oats" && !strings.HasSuffix(code, "?")
+		})
 }
 
 // holds gives a test for an ingredient that surely holds one of the allergens.
@@ -78,17 +129,26 @@ var claimWords = func() (out []func(string) bool) {
 // Belied lists the ingredients that break what the name of the formula, or of the part that they
 // are in, promises: "almonds (nut-free)".
 func Belied(s *Sheet) Value {
-	var out []string
+	out, _ := belied(s)
+	return figure.List(out)
+}
+
+// BeliedHarms reports whether such a promise is one of an allergen, or for an infant.
+func BeliedHarms(s *Sheet) Value {
+	_, harms := belied(s)
+	return figure.YesNo(harms)
+}
+
+func belied(s *Sheet) (out []string, harms bool) {
 	look := func(name string, parts []*Part) {
+		name = noInfant().ReplaceAllString(name, "")
 		for i, says := range claimWords {
-			if !says(name) {
-				continue
-			}
-			for _, p := range parts {
-				for _, in := range p.Ingredients {
-					told := fmt.Sprintf("%s (%s)", in.Name, claims[i].name)
-					if in.Item != nil && in.Of == nil && claims[i].breaks(in.Item) &&
-						!slices.Contains(out, told) {
+			c := claims[i]
+			sure := c.name != maybeInfants || !claimWords[infants](name)
+			if says(name) && sure {
+				for _, in := range breaking(c, parts) {
+					harms = harms || c.harms
+					if told := in.Name + " (" + c.name + ")"; !slices.Contains(out, told) {
 						out = append(out, told)
 					}
 				}
@@ -105,5 +165,20 @@ func Belied(s *Sheet) Value {
 		look(p.Name, own)
 	}
 	look(s.Formula.Name, all)
-	return figure.List(out)
+	return out, harms
 }
+
+// breaking are the ingredients of parts that break a claim.
+func breaking(c claim, parts []*Part) (out []*formula.Ingredient) {
+	for _, p := range parts {
+		for _, in := range p.Ingredients {
+			if in.Item != nil && in.Of == nil && c.breaks(in.Item) {
+				out = append(out, in)
+			}
+		}
+	}
+	return out
+}
+
+// infants is the place of the claim for babies.
+var infants = slices.IndexFunc(claims, func(c claim) bool { return c.name == "for babies" })

@@ -5,6 +5,9 @@
 //	hazard.go   doses of poisons and additives   the larder's figures (larder/hazards.csv)
 //	raw.go      raw meat, fish and pulses        FDA Food Code 2022, 3-401.11; FDA, Bad Bug Book
 //	soak.go     soaks before the mix             FDA Fish and Fishery Hazards Guide, ch. 15
+//	claims.go   promises that a name makes       the larder's allergens
+//	words.go    poisons and things in words      lists of gardeners and poison centres (memory)
+//	sugar.go    sugar hot enough to burn         its boiling point
 //
 // The unfavourable end of every range is in the figures; the rules
 // take it.

@@ -116,7 +116,7 @@ type journey struct {
 func (j journey) in(p *Part, is func(*formula.Ingredient) bool) heat {
 	out := heat{Interval: j.sheet.Kitchen.Room.Interval}
 	for _, step := range p.Steps {
-		if step.Verb.HeatsThrough() && makeup.TakesInAll(step, is) {
+		if step.Verb.HeatsThrough() && makeup.HeatsEach(step, is) {
 			out = out.hotter(heated(j.sheet, p, step))
 		}
 	}
@@ -226,7 +226,7 @@ func BoiledMinutes(s *Sheet, p *Part) Value {
 		} else if step.HeatIsOfWay() && step.Way.Boils() {
 			aim.Interval = figure.Point(s.BoilsAtC())
 		}
-		if !step.Verb.Cooks() || !makeup.TakesInAll(step, pulse) || !aim.Set || aim.Hi < boiledC {
+		if !step.Verb.Cooks() || !makeup.HeatsEach(step, pulse) || !aim.Set || aim.Hi < boiledC {
 			continue
 		}
 		time := step.Time.Interval

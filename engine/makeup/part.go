@@ -420,11 +420,25 @@ func (p *Part) CooksUnsaid() bool {
 	return slices.ContainsFunc(p.Steps, (*formula.Step).HeatUnsaid)
 }
 
-// CooksAll reports whether one of the part's own steps cooks all of it.
+// CooksAll reports whether one of the part's own steps cooks all of it: no
+// raw meat or milk goes in after it.
 func (p *Part) CooksAll() bool {
+	cooks := func(s *formula.Step) bool { return s.Verb.Cooks() && s.HeatsAll() }
+	raw := func(in *formula.Ingredient) bool {
+		return isRawAnimal(in) || in.Of != nil &&
+			slices.ContainsFunc(p.sheet.Part(in.Of).Contents(), func(q *Part) bool {
+				return slices.ContainsFunc(q.Ingredients, isRawAnimal) &&
+					!slices.ContainsFunc(q.Steps, cooks)
+			})
+	}
 	return slices.ContainsFunc(p.Steps, func(s *formula.Step) bool {
-		return s.Verb.Cooks() && s.HeatsAll()
+		return cooks(s) && HeatsEach(s, raw)
 	})
+}
+
+// isRawAnimal reports whether an ingredient is raw meat, fish or milk.
+func isRawAnimal(in *formula.Ingredient) bool {
+	return IsRawMeat(in) || in.Item != nil && in.Item.ControlOf() == larder.ControlRawMilk
 }
 
 // scaldC is the temperature from which wet flour gelatinises, C: wheat

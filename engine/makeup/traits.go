@@ -35,58 +35,6 @@ func (p *Part) IsIcing() Value {
 	return figure.Maybe("all amounts of \""+p.Name+"\"", p.Place)
 }
 
-// boilingSugarC is the least boiling point of a sugar syrup, C: from
-// there on it counts as hot.
-const boilingSugarC = 100
-
-// SugarCooked reports whether a cook or a melt heats sugar, honey or
-// syrup of the part to boilingSugarC or more. Without a temperature it
-// is open.
-func (p *Part) SugarCooked() Value {
-	out := figure.YesNo(false)
-	if p.IsDough() {
-		return out
-	}
-	for _, step := range p.Steps {
-		if !step.Verb.Cooks() && !step.Verb.Melts() || !p.sugarIn(step) {
-			continue
-		}
-		hottest, known := figure.Interval{}, false
-		for _, at := range []formula.Given{step.To, step.Core} {
-			if at.Set {
-				hottest, known = figure.Interval{
-					Lo: max(hottest.Lo, at.Lo),
-					Hi: max(hottest.Hi, at.Hi),
-				}, true
-			}
-		}
-		if r := step.Reading; r != nil && r.Temp.Set {
-			hottest, known = figure.Interval{
-				Lo: max(hottest.Lo, r.Temp.Lo),
-				Hi: max(hottest.Hi, r.Temp.Hi),
-			}, true
-		}
-		switch {
-		case known && hottest.Lo >= boilingSugarC:
-			return figure.YesNo(true)
-		case !known || hottest.Hi >= boilingSugarC:
-			out = figure.Maybe("to = \"85 C\" in this "+step.Verb.Name, step.Place)
-		}
-	}
-	return out
-}
-
-// sugarIn reports whether a step heats sugar, honey, syrup or jam with
-// pectin; a part named a syrup counts as one.
-func (p *Part) sugarIn(step *formula.Step) bool {
-	found := p.Kind == formula.Syrup
-	for _, in := range p.Ingredients {
-		found = found || TakesIn(step, in) && in.Item != nil &&
-			(in.Item.Class == larder.ClassSugar || in.Item.Is(larder.Pectin))
-	}
-	return found
-}
-
 // ActiveDry is the first active dry yeast among the ingredients, nil
 // for none.
 func (p *Part) ActiveDry() *formula.Ingredient {
@@ -123,11 +71,26 @@ func TakesIn(s *formula.Step, in *formula.Ingredient) bool {
 	return false
 }
 
-// TakesInAll reports whether a step applies to all of its part's
+// Heats reports whether a step's heat reaches all of an ingredient: what a
+// later step brings in by name, or holds back until then, is not in yet.
+func Heats(s *formula.Step, in *formula.Ingredient) bool {
+	named := func(other *formula.Step) bool { return slices.Contains(other.With, in) }
+	steps := s.Part.Steps
+	later := slices.ContainsFunc(steps[s.Index+1:], named)
+	if in.Reserve != nil && !slices.ContainsFunc(steps, named) { // no step says when it goes in
+		later = slices.ContainsFunc(steps[s.Index+1:], func(other *formula.Step) bool {
+			return other.Verb.Mixes()
+		})
+	}
+	before := in.Reserve == nil && slices.ContainsFunc(steps[:s.Index+1], named)
+	return TakesIn(s, in) && (!later || before)
+}
+
+// HeatsEach reports whether a step's heat reaches all of its part's
 // ingredients of a kind.
-func TakesInAll(s *formula.Step, is func(*formula.Ingredient) bool) bool {
+func HeatsEach(s *formula.Step, is func(*formula.Ingredient) bool) bool {
 	return !slices.ContainsFunc(s.Part.Ingredients, func(in *formula.Ingredient) bool {
-		return is(in) && !TakesIn(s, in)
+		return !Heats(s, in) && is(in)
 	})
 }
 

@@ -64,8 +64,10 @@ func (p *Part) stillRaw(trait larder.Trait, cookC float64) Value {
 // ingredient's steps. A cook that names others leaves it raw. A cook without
 // a temperature, or to a range around it, leaves it open.
 func (p *Part) cooked(in *formula.Ingredient, cookC float64) figure.Truth {
-	if p.HasStep((*formula.Verb).Bakes) {
-		return figure.Yes
+	for _, s := range p.Steps {
+		if s.Verb.Bakes() && makeup.Heats(s, in) {
+			return figure.Yes
+		}
 	}
 	return p.boiled(in, cookC)
 }
@@ -74,7 +76,7 @@ func (p *Part) cooked(in *formula.Ingredient, cookC float64) figure.Truth {
 func (p *Part) boiled(in *formula.Ingredient, cookC float64) figure.Truth {
 	state := figure.No
 	for _, s := range p.Steps {
-		if !s.Verb.Cooks() || !makeup.TakesIn(s, in) {
+		if !s.Verb.Cooks() || !makeup.Heats(s, in) {
 			continue
 		}
 		switch reached := p.sheet.Reached(s); {
@@ -89,27 +91,67 @@ func (p *Part) boiled(in *formula.Ingredient, cookC float64) figure.Truth {
 
 // HeatedTo is the temperature that the part is sure to reach, C: by its own
 // cooks and bakes and those of what takes it. What is brushed on before a
-// bake is crust.
+// bake is crust. A heat before a hazard goes in does not count.
 func (p *Part) HeatedTo() Value {
-	return p.once(&p.heated, func(p *Part) Value { return heatedTo(p, (*formula.Step).HeatsAll) })
+	return p.once(&p.heated, func(p *Part) Value {
+		return heatedTo(p, p.heatsEach(isHazardous), (*Part).HeatedTo)
+	})
 }
+
+// isHazardous reports whether an ingredient hurts until it is heated.
+func isHazardous(it *larder.Item) bool {
+	switch it.Hazard {
+	case larder.HazardElderberry, larder.HazardCassava, larder.HazardBerries,
+		larder.HazardJuice, larder.HazardSprouts:
+		return true
+	}
+	return false
+}
+
+// flourHeatedTo is HeatedTo of its raw flour.
+func (p *Part) flourHeatedTo() Value {
+	return p.once(&p.flourHeated, func(p *Part) Value {
+		return heatedTo(p, p.heatsEach(isRawFlour), (*Part).flourHeatedTo)
+	})
+}
+
+func isRawFlour(it *larder.Item) bool { return it.Is(larder.RawFlour) }
+
+func isRawEgg(it *larder.Item) bool { return it.Is(larder.RawEgg) }
 
 // EggHeatedTo is HeatedTo of its shell egg: a cook of some ingredients counts
 // where all the egg is among them.
 func (p *Part) EggHeatedTo() Value {
 	return p.once(&p.eggHeated, func(p *Part) Value {
 		return heatedTo(p, func(s *formula.Step) bool {
-			if !s.Verb.Cooks() {
-				return s.HeatsAll()
-			}
-			return makeup.TakesInAll(s, func(in *formula.Ingredient) bool {
-				if in.Of != nil {
-					return p.sheet.Part(in.Of).Traits()&larder.RawEgg != 0
-				}
-				return in.Item != nil && in.Item.Traits&larder.RawEgg != 0
-			})
-		})
+			return s.Verb.Bakes() || s.Verb.Cooks() && makeup.HeatsEach(s, p.holding(isRawEgg))
+		}, (*Part).eggHeatedOn)
 	})
+}
+
+// eggHeatedOn is HeatedTo of the shell egg in what takes other parts in.
+func (p *Part) eggHeatedOn() Value {
+	return p.once(&p.eggHeatedAll, func(p *Part) Value {
+		return heatedTo(p, p.heatsEach(isRawEgg), (*Part).eggHeatedOn)
+	})
+}
+
+// heatsEach tells of the steps that heat the whole part when all of a kind
+// is in it.
+func (p *Part) heatsEach(is func(*larder.Item) bool) func(*formula.Step) bool {
+	return func(s *formula.Step) bool {
+		return s.HeatsAll() && makeup.HeatsEach(s, p.holding(is))
+	}
+}
+
+// holding tells of the ingredients of a kind, and the parts that hold one.
+func (p *Part) holding(is func(*larder.Item) bool) func(*formula.Ingredient) bool {
+	return func(in *formula.Ingredient) bool {
+		if in.Of != nil {
+			return p.sheet.Part(in.Of).Holds(func(o *formula.Ingredient) bool { return is(o.Item) })
+		}
+		return in.Item != nil && is(in.Item)
+	}
 }
 
 // friedCoreC is the least core of a well fried dough, C: that of the
@@ -118,7 +160,8 @@ func (p *Part) EggHeatedTo() Value {
 const friedCoreC = FloursCookC
 
 // heatedTo works out HeatedTo from the steps that heat what is asked for.
-func heatedTo(p *Part, heats func(*formula.Step) bool) Value {
+// after answers for what takes the part in.
+func heatedTo(p *Part, heats func(*formula.Step) bool, after func(*Part) Value) Value {
 	best := Value{Lo: math.Inf(-1), Hi: math.Inf(-1), Origin: figure.AsGiven}
 	hotter := func(v Value) {
 		if v.Absent {
@@ -157,7 +200,7 @@ func heatedTo(p *Part, heats func(*formula.Step) bool) Value {
 		}
 		for _, in := range q.Ingredients {
 			if in.Of == p.Part {
-				cooler(p.sheet.Part(q).HeatedTo())
+				cooler(after(p.sheet.Part(q)))
 			}
 		}
 	}
@@ -247,7 +290,7 @@ func (p *Part) FlourEatenRaw() Value {
 	if raw.Hi == 0 || len(p.TakenBy()) > 0 {
 		return figure.YesNo(false)
 	}
-	heat := p.HeatedTo()
+	heat := p.flourHeatedTo()
 	switch {
 	case heat.Lo >= FloursCookC:
 		return figure.YesNo(false)
@@ -262,7 +305,7 @@ func (p *Part) FlourEatenRaw() Value {
 // FlourUsuallyBaked reports whether a bake cooks the part's flour by the
 // model's middle, and only its slow end leaves that open.
 func (p *Part) FlourUsuallyBaked() Value {
-	heat := p.HeatedTo()
+	heat := p.flourHeatedTo()
 	return figure.YesNo(heat.Origin == figure.ByModel && heat.Mid >= FloursCookC &&
 		!math.IsInf(heat.Mid, 1))
 }

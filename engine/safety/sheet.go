@@ -50,18 +50,19 @@ type Sheet struct {
 // Part is the working sheet of one part.
 type Part struct {
 	*processedPart
-	sheet      *Sheet
-	controlled *microbe.Control
-	activity   *microbe.Interval
-	ownExposed *clock.Clock // see exposure.go
-	exposed    *clock.Clock
-	killed     *Value                 // see IsKilled
-	heated     *Value                 // see HeatedTo
-	eggHeated  *Value                 // see EggHeatedTo
-	uncooked   map[larder.Trait]Value // see Raw; kept where other parts are taken in
-	cooled     *figure.Truth          // see cooledInAll
-	milky      *bool                  // see rawMilk
-	held       map[int]figure.Truth   // see heldWarm
+	sheet                     *Sheet
+	controlled                *microbe.Control
+	activity                  *microbe.Interval
+	ownExposed                *clock.Clock // see exposure.go
+	exposed                   *clock.Clock
+	killed                    *Value                 // see IsKilled
+	heated                    *Value                 // see HeatedTo
+	eggHeated                 *Value                 // see EggHeatedTo
+	eggHeatedAll, flourHeated *Value                 // see eggHeatedOn, flourHeatedTo
+	uncooked                  map[larder.Trait]Value // see Raw; kept where other parts are taken in
+	cooled                    *figure.Truth          // see cooledInAll
+	milky                     *bool                  // see rawMilk
+	held                      map[int]figure.Truth   // see heldWarm
 }
 
 // Reset makes the sheet serve another formula, keeping its memory.

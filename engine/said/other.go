@@ -132,3 +132,16 @@ var otherKeys = map[string][]string{
 // OtherKeys gives the words that bakers write for a key, in a
 // fixed order.
 func OtherKeys(key string) []string { return otherKeys[key] }
+
+var (
+	zestAlone = spelling.Pattern(`(?i)^(?:(?:finely |fresh |freshly )*grated )?(?:citrus )?` +
+		`(?:zest|rind)(?:, (?:finely )?grated)?$`)
+	restNames = spelling.Pattern(`(?i)^(?:fermento|auto)ly[sz]e$|^(?:bench rest|bulk|` +
+		`(?:first|second|final|bulk|intermediate) (?:rise|rest|prove|proof|ferment\w*))$`)
+)
+
+// IsZest reports whether a name is zest and does not say of what.
+func IsZest(name string) bool { return zestAlone().MatchString(strings.TrimSpace(name)) }
+
+// IsRest reports whether words name a rest, and no shape: "autolyse".
+func IsRest(words string) bool { return restNames().MatchString(strings.TrimSpace(words)) }

@@ -1,9 +1,9 @@
-# Rolls with a cheese filling stand a night in the fridge, and nobody wrote how warm the filling was.
+# Rolls with a cheese filling as cool as the room stand a night in the fridge.
 formula "Cheese rolls overnight" {
   makes = "12 pieces"
   filling "cheese" {
     ingredients = { "grated cheddar" = "200 g", "cream cheese" = "150 g", "parsley" = "5 g" }
-    steps = [ { mix = "3 min" } ]
+    steps = [ { mix = "3 min", to = "20 C" } ]
   }
   dough "dough" {
     ingredients = {

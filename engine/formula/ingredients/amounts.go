@@ -336,6 +336,15 @@ func (rd *Reader) plainAmount(in *formula.Ingredient, text string, at source.Pla
 	if amount, ok := said.Soaked(text); ok {
 		text, in.Aside = amount, "soaked"
 	}
+	if first, more, ok := beside.ZestOf(text); ok && said.IsZest(in.Called()) {
+		in.Sized = first.Kind + " zest"
+		rd.Assumed(at, fmt.Sprintf("%q of %q is read as %s of %s", text, in.Name, first.Number,
+			in.Sized))
+		if text = first.Number; more.Kind != "" {
+			rd.secondThing(in, said.Second{First: first.Number, Name: more.Kind + " zest",
+				Amount: more.Number}, at)
+		}
+	}
 	if amount, name, ok := said.KindBeside(rd.Opts.Larder, in.Called(), text); ok {
 		rd.Assumed(at, fmt.Sprintf("%q of %q is read as %s of %s", text, in.Name, amount, name))
 		text, in.Sized = amount, name

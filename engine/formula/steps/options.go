@@ -338,6 +338,8 @@ func (rd *Reader) ReadWith(s *formula.Step, e hclsyntax.Expression, what string)
 		case work.Tool(name) && !rd.IsFood(name):
 			rd.keepAside(s, formula.OptWith.Name, name, places[i])
 			continue
+		case s.Verb.Turns() && rd.blockIn(name) != "" && rd.thenStep(s, "spread "+name, places[i]):
+			continue
 		case s.Verb.PutsOn() && rd.blockIn(name) != "" && said.Names(s.Words, rd.blockIn(name)):
 			continue // it says again what it puts on
 		case head != "":

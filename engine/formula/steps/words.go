@@ -69,6 +69,7 @@ func (rd *Reader) stepWord(s *formula.Step, pair reading.Pair) formula.StepWord 
 	}
 	text, at, _ := rd.Literal(pair.Value)
 	first, rest, more := strings.Cut(said.Key(pair.Key), " ")
+	_, _, timed := said.TimeIn(text)
 	switch {
 	case word.Verb != nil && word.Verb.Turns() && said.Rotates(text): // { turn = "90 degrees" }
 		rd.Assumed(at, fmt.Sprintf("%s = %q is read as turned round, and not as a fold", pair.Key,
@@ -78,6 +79,10 @@ func (rd *Reader) stepWord(s *formula.Step, pair reading.Pair) formula.StepWord 
 		rd.Assumed(at, fmt.Sprintf("%s = %q is read as { fill = %[2]q }, and its turns", pair.Key,
 			text))
 		return formula.StepNamed("enclose")
+	case said.Key(pair.Key) == "laminate" && rd.blockIn(text) != "" && turns.Count(text) > 0:
+		return formula.StepNamed("enclose")
+	case word.Option == formula.OptSteam && timed && !s.Part.Kind.IsDough():
+		return formula.StepWord{Verb: formula.CookVerb, Way: formula.Steaming}
 	case word.Option != nil && word.Verb != nil && s.IsAfterHeat(): // a baked loaf is sliced
 		return formula.StepNamed(formula.HandleVerb.Name)
 	case word != (formula.StepWord{}):
@@ -425,4 +430,15 @@ func (rd *Reader) layerPart(s *formula.Step) *formula.Part {
 		"ingredients = { %q = %q } }",
 		in.Name, in.Name, in.Item.Name, formula.WrittenText(in.Amount.Given)))
 	return p
+}
+
+// foldsOf parts the butter block from the turns that stand with it in one text, and adds them.
+func (rd *Reader) foldsOf(s *formula.Step, text string, at source.Place) string {
+	block, n := rd.blockIn(text), turns.Count(text)
+	if said.Key(s.Word) != "laminate" || block == "" || n == 0 {
+		return text
+	}
+	rd.turnsAfter(s, n, at)
+	rd.Assumed(at, fmt.Sprintf("%q is read as { fill = %q }, and %d turns", text, block, n))
+	return block
 }

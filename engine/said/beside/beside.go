@@ -268,3 +268,19 @@ func OpenedPods(text string) (count string, ok bool) {
 	}
 	return m[1] + " pieces", true
 }
+
+var zestOf = spelling.Pattern(`(?i)^(\d|½|1/2|an?|one|half an?|two) (lemon|orange|lime)s?(?:,? ` +
+	`(?:and|plus|\+|&) (\d|½|1/2|an?|one|half an?|two) (lemon|orange|lime)s?)?$`)
+
+// Fruit is a number of fruits, and their kind: "1" and "orange".
+type Fruit struct{ Number, Kind string }
+
+// ZestOf reads the fruits that a zest is of, one kind or two: "1 orange
+// and 1 lemon". The second is empty where there is one.
+func ZestOf(text string) (first, second Fruit, ok bool) {
+	m := zestOf().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return first, second, false
+	}
+	return Fruit{m[1], strings.ToLower(m[2])}, Fruit{m[3], strings.ToLower(m[4])}, true
+}

@@ -66,6 +66,23 @@ func TestOthers(t *testing.T) {
 	}
 }
 
+// TestZestOf reads the fruits of a zest, one kind or two.
+func TestZestOf(t *testing.T) {
+	first, more, ok := ZestOf("1 orange and 2 lemons")
+	if !ok || first != (Fruit{"1", "orange"}) || more != (Fruit{"2", "lemon"}) {
+		t.Error(first, more, ok)
+	}
+	if first, more, ok = ZestOf("1/2 Lime"); !ok || first != (Fruit{"1/2", "lime"}) ||
+		more != (Fruit{}) {
+		t.Error(first, more, ok)
+	}
+	for _, text := range []string{"1 orange or 1 lemon", "1 apple", "10 g"} {
+		if _, _, ok := ZestOf(text); ok {
+			t.Error(text)
+		}
+	}
+}
+
 // TestEachOf writes a number of pieces with their weight as one text.
 func TestMade(t *testing.T) {
 	for text, want := range map[string]string{

@@ -137,7 +137,10 @@ var (
 	lids    = spelling.Pattern(`(?i)\b(?:lid|cover|foil) (?:on|off)\b`)
 	changes = spelling.Pattern(`(?i)\b(?:low\w*|high\w*|reduc\w*|temperature|down|up|heat|off|` +
 		`out|door|open\w*|bench|counter|worktop|place|room|divid\w*|shap\w*|roll\w*|cut\w*|` +
-		`fill\w*|mix\w*|knead\w*|add\w*|steam\w*)\b`)
+		`fill\w*|mix\w*|knead\w*|add\w*|steam\w*|of|first|last|total|in all|altogether|` +
+		`after|before|end|into|through|includ\w*|within)\b`)
+	// follows ends what stands before a time that begins where the one before it ends.
+	follows = spelling.Pattern(`(?i)(?:[,;+]|\b(?:then|plus)) ?(?:for )?$`)
 )
 
 // InTurn adds up times that follow each other in one place: "5 min in
@@ -150,6 +153,11 @@ func InTurn(text string, asked func(string) bool) (time string, ok bool) {
 		changes().MatchString(words) ||
 		!strings.ContainsAny(text, ",;+") && !strings.Contains(text, " then ") {
 		return "", false
+	}
+	for _, at := range oneAfter().FindAllStringIndex(text, -1)[1:] {
+		if !follows().MatchString(text[:at[0]]) {
+			return "", false // "2 h, fold after 1 h" is two hours
+		}
 	}
 	var lo, hi float64
 	for _, one := range all {

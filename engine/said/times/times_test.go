@@ -63,6 +63,11 @@ func TestTwoTimes(t *testing.T) {
 			"30 min, shape, 1 h":                             "",
 			"1 h or 2 h":                                     "",
 			"10 min, 3 at a time, then 5 min":                "",
+			"2 h, fold after 1 h":                            "",
+			"45 min, first 15 min with a lid":                "",
+			"20 min, 5 min of them bare":                     "",
+			"1 h, turned 30 min in":                          "",
+			"1 h total, 30 min bare":                         "",
 			"20 min":                                         "",
 		}},
 		{"left out", func(s string) string {

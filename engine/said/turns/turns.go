@@ -62,6 +62,18 @@ func Several(text string) (n int, ok bool) {
 	return n, len(all) > 1
 }
 
+var kinds = spelling.Pattern(`(?i)\b(?:(\d|an?|one|two|three|four) )?(?:letter|book|single|` +
+	`double|simple|three-fold|four-fold|half)[ -](?:turn|fold)s?\b`)
+
+// Count adds up the turns that are told by their kinds among other words:
+// "lock in the butter, then one book fold and two single folds" are 3.
+func Count(text string) (n int) {
+	for _, m := range kinds().FindAllStringSubmatch(text, -1) {
+		n += max(count(m[1]), 1)
+	}
+	return n
+}
+
 var during = spelling.Pattern(`(?i)^(\d|one|two|three|four|once|twice|a|an)(?: (?:times?|folds?|` +
 	`sets?))?,? (?:at|after|@) (?:the )?(?:\d+ ?(?:min\w*|h\w*)?(?:,? ?(?:and|,|&) ?)?)+` +
 	`(?: mark)?$`)

@@ -33,3 +33,14 @@ func TestDuring(t *testing.T) {
 		}
 	}
 }
+
+func TestCount(t *testing.T) {
+	for text, want := range map[string]int{
+		"lock in the butter block, then one book fold and one single fold": 2,
+		"enclose, 3 single turns": 3, "butter block": 0, "a half-turn and 2 letter folds": 3,
+	} {
+		if got := Count(text); got != want {
+			t.Errorf("%q: %d, want %d", text, got, want)
+		}
+	}
+}

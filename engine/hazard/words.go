@@ -1,0 +1,151 @@
+package hazard
+
+import (
+	"cmp"
+	"fmt"
+	"regexp"
+	"slices"
+
+	"forebake/engine/figure"
+	"forebake/engine/formula"
+	"forebake/engine/spelling"
+)
+
+// plants are those that are laid on cakes by mistake, by the names of their flowers and leaves:
+// cardiac glycosides, alkaloids, cyanide (lists of gardeners and poison centres, memory).
+const plants = `(lil(?:y|ies)[- ]of[- ]the[- ]valley|foxgloves?|oleanders?|hydrangeas?|` +
+	`daffodils?|jonquils?|narciss(?:us|i)|yew|wisterias?|azaleas?|rhododendrons?|` +
+	`monkshood|aconites?|wolfsbane|delphiniums?|` +
+	`larkspurs?|hellebores?|christmas roses?|snowdrops?|hyacinths?|` +
+	`bluebells?|mistletoe|holly|ivy|laburnum|lantanas?|` +
+	`(?:calla|arum|peace|gloriosa) lil(?:y|ies)|` +
+	`autumn crocus(?:es)?|buttercups?|anemones?|cherry[- ]laurel|mountain[- ]laurel|daphne|` +
+	`angel'?s trumpets?|brugmansia|daturas?|nightshade|belladonna|hemlock|amaryllis|lobelias?|` +
+	`(?:sweet[- ]peas?|lupins?) (?:flowers?|blossoms?|petals?|blooms?)|morning glor(?:y|ies)|` +
+	`star of bethlehem|periwinkles?|privet|castor beans?|rhubarb lea(?:f|ves)|maiglöckchen|` +
+	`hortensien?|oleanderblüten?|fingerhutblüten?|narzissen?|osterglocken?|goldregen|eiben?|` +
+	`eisenhut|efeu|kirschlorbeer|stechpalmen?|mistelzweige?|muguet|laurier-rose|laurier-cerise|` +
+	`hortensias?|jonquilles?|narcisses?|fleurs? de digitale|houx|mughett[oi]|oleandr[oi]|` +
+	`ortensi[ae]|narcis[oi]|glicin[ei]|agrifoglio|lirios? de los valles|adelfas?|narcisos?|` +
+	`glicinias?|acebo)`
+
+var poisonPlants = spelling.Pattern(`(?i)(?:^|[^\pL])` + plants + `(?:$|[^\pL])`)
+
+// eaten are what such a flower is made of where it may be eaten, or is no flower.
+const eaten = `(?:dough|marzipan|fondant|sugar|icing|paper|paste|plastic|silk|fabric|artificial|` +
+	`fake|chocolate|wafer|pastry|buttercream|zucker|papier|teig)`
+
+// noPlant is the shape of a plant in something that is eaten, or words that warn of it.
+var noPlant = spelling.Pattern(`(?i)` + eaten + `[- ]` + plants + `|` +
+	plants + `(?: \pL+)? (?:cut |made |cast |piped |shaped )?(?:of|from|out of|in|aus|en|di|de) ` +
+	`(?:the )?(?:\pL+ )?` + eaten + `|` +
+	plants + `(?: \pL+)?[- ](?:shapes?|shaped|stencils?|stamps?|patterns?|mou?lds?|cutters?)|` +
+	`\b(?:no|not|never|without|instead of|avoid|don't|keine?|ohne|pas de|sans|sin|senza)` +
+	`(?: \pL+){0,2} ` + plants)
+
+// thing is something that is no food, by the words that put it into one.
+type thing struct {
+	words  func() *regexp.Regexp // its first group is told
+	leaves bool                  // a later step may take it out
+}
+
+const (
+	putsIn = `(?:hid(?:e|ing)|press(?:ing)?|push(?:ing)?|tuck(?:ing)?|bury|insert|put|slip|drop|` +
+		`stick|wrap|bake|knead|work|place|add|poke)`
+	metal = `(?:lucky|silver|gold(?:en)?|metal|brass|copper|clean|washed|wrapped|foil-wrapped|` +
+		`euro|cent|real|scrubbed|boiled|sterili[sz]ed|new|old)`
+)
+
+// things are the foreign bodies that customs and habits put into bread.
+var things = []thing{
+	{spelling.Pattern(`(?i)\b` + putsIn + `\b[^.;]{0,40}?\b(?:(?:an?|one|the|each) )?((?:` + metal +
+		` )+coins?|(?:an?|one|the) coin|sixpences?|threepences?|penn(?:y|ies)|trinkets?|charms?|` +
+		`thimbles?|figurines?|(?:plastic|porcelain|china|ceramic|metal|wax|glass) ` +
+		`(?:bab(?:y|ies)|beans?|figures?|kings?|dolls?|animals?|beads?|toys?|stars?|hearts?)|` +
+		`fèves?|(?:dry|dried) bean|(?:gold|silver|brass|wedding|engagement|toy) rings?|marbles)\b`),
+		false},
+	{spelling.Pattern(`(?i)\b(?:hide|bury|tuck) (?:an?|the|one) (?:lucky )?(ring)\b`), false},
+	{spelling.Pattern(`(?i)((?:craft|non-edible|inedible|florist'?s?|floral) ` +
+		`(?:glitter|wires?|foam|tape)|(?:glass|plastic|metal) beads?|(?:wax|porcelain) figures?)`),
+		false},
+	{spelling.Pattern(`(?i)((?:glücks)?(?:münzen?|pfennige?)|pièces? de monnaie|` +
+		`monet(?:a|e|ina) (?:d'oro|d'argento|portafortuna)|monedas?|` +
+		`(?:cach|gliss|insér|enfonc)[\pL]+ [^.;]{0,30}fèves?|porzellanfigur(?:en)?|` +
+		`haba de (?:porcelana|cerámica)|figurita)`), false},
+	{spelling.Pattern(`(?i)\b(?:leav(?:e|ing)|left|keep) (?:the |all |both )?` +
+		`(toothpicks?|cocktail sticks?|skewers?|picks|string|twine|pins)\b(?: in| on| where)?`),
+		false},
+	{spelling.Pattern(`(?i)\b(?:clos|secur|fasten|pin|hold|fix|skewer|tie|truss)[\pL]*\b` +
+		`[^.;]{0,40}?\b(toothpicks?|cocktail sticks?|` +
+		`(?:wooden |metal )?skewers?|string|twine|pins)\b`),
+		true},
+}
+
+// noThing is what a coin or a charm is compared with, or what is said not to go in.
+var noThing = spelling.Pattern(`(?i)(?:(?:size|thick\w*|width|wide|like|big|shape|as|into|of) ` +
+	`(?:(?:of|as) )?(?:an?|the)? ?|(?:chocolate|candy|sugar|marzipan|ginger|carrot|dough|sized) )` +
+	`(?:\w+ )?(?:coins?|penn(?:y|ies)|thimbles?)\b|\b(?:coin|penny)[- ](?:sized?|shaped?)|` +
+	`\b(?:no|not|never|without|instead of|in place of|rather than) [^.,;]*`)
+
+// takesOut tells of a step that takes such a thing out again.
+var takesOut = spelling.Pattern(`(?i)(?:remov|take (?:\w+ )?out|pull(?:ing)? (?:\w+ )?out|` +
+	`(?:snip|cut|take) (?:\w+ )*off|discard|entfern|zieh|retire|togli|rimuov|quita|saca)`)
+
+// said is what the steps and ingredients of a part say in words, and the line of each. The name of
+// a part that a step puts on tells a shape as often as a food: it is left out.
+func said(p *Part, tell func(words string, line int, step *formula.Step)) {
+	for _, s := range p.Steps {
+		words := s.Words
+		if s.Uses != nil {
+			words = ""
+		}
+		tell(words+" "+s.Manner+". "+s.Note, s.Place.Line(), s)
+	}
+	for _, in := range p.Ingredients {
+		if in.Of == nil {
+			tell(in.Name+" "+in.Form+" "+in.Aside+". "+in.Note, in.Place.Line(), nil)
+		}
+	}
+}
+
+// shapes reports whether a verb's words tell a shape.
+func shapes(v *formula.Verb) bool {
+	return v.Finishes() || v.Divides() || v.Sheets() || v.Coils()
+}
+
+// PoisonsNamed lists the poisonous plants that the words of a part's steps and ingredients name.
+func PoisonsNamed(p *Part) Value {
+	var out []string
+	said(p, func(words string, line int, step *formula.Step) {
+		if step != nil && shapes(step.Verb) {
+			return
+		}
+		words = noPlant().ReplaceAllString(words, "")
+		if m := poisonPlants().FindStringSubmatch(words); m != nil {
+			out = append(out, fmt.Sprintf("%s (line %d)", m[1], line))
+		}
+	})
+	return figure.List(out)
+}
+
+// ThingsNamed lists what is no food and is put into it, by the words of a part's steps.
+func ThingsNamed(p *Part) Value {
+	var out []string
+	said(p, func(words string, line int, step *formula.Step) {
+		words = noThing().ReplaceAllString(words, "")
+		for _, t := range things {
+			m := t.words().FindStringSubmatch(words)
+			if m != nil && !(t.leaves && (takesOut().MatchString(words) || takenOut(step))) {
+				out = append(out, fmt.Sprintf("%s (line %d)", cmp.Or(m[1:]...), line))
+				return
+			}
+		}
+	})
+	return figure.List(out)
+}
+
+// takenOut reports whether a later step takes something out.
+func takenOut(step *formula.Step) bool {
+	return step != nil && slices.ContainsFunc(step.Part.Steps[step.Index+1:],
+		func(s *formula.Step) bool { return takesOut().MatchString(s.Words + " " + s.Note) })
+}
