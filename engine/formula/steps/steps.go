@@ -255,8 +255,9 @@ func (rd *Reader) putOn(
 		return nil
 	}
 	if _, fault := quantity.Read(text, formula.ForTime); fault != nil {
-		if _, _, timed := said.TimeIn(text); timed {
-			return nil
+		_, _, timed := said.TimeIn(text)
+		if _, fault := quantity.Read(text, formula.ForLength); timed || fault == nil {
+			return nil // a length is how it is rolled up
 		}
 		return own
 	}
