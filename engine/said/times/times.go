@@ -150,7 +150,7 @@ func InTurn(text string, asked func(string) bool) (time string, ok bool) {
 	all := oneAfter().FindAllStringSubmatch(text, -1)
 	words := lids().ReplaceAllString(oneAfter().ReplaceAllString(text, ""), "")
 	if len(all) < 2 || strings.ContainsAny(words, "0123456789½¼¾") || asked(words) ||
-		changes().MatchString(words) ||
+		changes().MatchString(words) || strings.HasSuffix(strings.TrimSpace(words), " in") ||
 		!strings.ContainsAny(text, ",;+") && !strings.Contains(text, " then ") {
 		return "", false
 	}

@@ -67,6 +67,7 @@ func TestTwoTimes(t *testing.T) {
 			"45 min, first 15 min with a lid":                "",
 			"20 min, 5 min of them bare":                     "",
 			"1 h, turned 30 min in":                          "",
+			"1 h, turned once, 30 min in":                    "",
 			"1 h total, 30 min bare":                         "",
 			"20 min":                                         "",
 		}},
