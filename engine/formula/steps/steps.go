@@ -180,7 +180,7 @@ func (rd *Reader) readStep(s *formula.Step, e hclsyntax.Expression) bool {
 	for _, pair := range pairs {
 		words = append(words, rd.stepWord(s, pair))
 	}
-	settleOption(words)
+	settleOption(s, words)
 	putWith := false
 	for i, pair := range pairs {
 		word := words[i]

@@ -20,15 +20,19 @@ import (
 )
 
 // settleOption settles what a word that is a verb and an option stands for: the verb where
-// the step has no other.
-func settleOption(words []formula.StepWord) {
+// the step has no other; of a baked loaf, that it is sliced.
+func settleOption(s *formula.Step, words []formula.StepWord) {
 	other := false
 	for _, w := range words {
 		other = other || w.Verb != nil && w.Option == nil
 	}
 	for i := range words {
-		if words[i].Option != nil && other {
+		switch {
+		case words[i].Option == nil || words[i].Verb == nil:
+		case other:
 			words[i].Verb = nil
+		case s.IsAfterHeat():
+			words[i] = formula.StepNamed(formula.HandleVerb.Name)
 		}
 	}
 }
@@ -83,8 +87,6 @@ func (rd *Reader) stepWord(s *formula.Step, pair reading.Pair) formula.StepWord 
 		return formula.StepNamed("enclose")
 	case word.Option == formula.OptSteam && timed && !s.Part.Kind.IsDough():
 		return formula.StepWord{Verb: formula.CookVerb, Way: formula.Steaming}
-	case word.Option != nil && word.Verb != nil && s.IsAfterHeat(): // a baked loaf is sliced
-		return formula.StepNamed(formula.HandleVerb.Name)
 	case word != (formula.StepWord{}):
 	case said.Covering(first): // with a thing that covers, or with what is eaten
 		return rd.covering(pair.Place, first, text)
