@@ -297,8 +297,7 @@ func (rd *Reader) tinInWords(s *formula.Step, text string, at source.Place) {
 	if food != "" && s.Verb.Finishes() && !under && !rd.mixes(food) {
 		rd.Assumed(at, fmt.Sprintf("%s = %q names %s, and no list here holds it: its weight and "+
 			"its allergens are not counted; write filling %q { ingredients = { %q = \"?\" } } "+
-			"and { fill = %q }",
-			s.Word, text, food, food, food, food))
+			"and { fill = %q }", s.Word, text, food, food, food, food))
 	}
 	if !s.Verb.Takes(formula.OptTin) || s.Tin != "" {
 		return
@@ -392,8 +391,7 @@ func (rd *Reader) ownNames(s *formula.Step, words string) []string {
 
 // leavesOut are keys for ingredients that a step leaves out.
 var leavesOut = []string{"without", "except", "but", "all but", "excluding", "minus",
-	"holding back",
-	"hold back"}
+	"holding back", "hold back"}
 
 // readWithout reads the ingredients that a step leaves out. It takes the others.
 func (rd *Reader) readWithout(s *formula.Step, e hclsyntax.Expression) {
@@ -450,8 +448,7 @@ func (rd *Reader) checkTin(name string, at source.Place) bool {
 	f.OpenTins = append(f.OpenTins, formula.OpenTin{Name: name, Place: at, Size: &size})
 	rd.Assumed(at, fmt.Sprintf("the house has no tin %q: it is read as %s; measure it "+
 		"inside, with its height, and put this in house.hcl: house \"our kitchen\" { tin %q "+
-		"{ inside = %q } }", name,
-		size.Text(), name, size.Text()))
+		"{ inside = %q } }", name, size.Text(), name, size.Text()))
 	return true
 }
 
@@ -526,8 +523,7 @@ func (rd *Reader) otherwise(s *formula.Step, o *formula.Option, pair reading.Pai
 // reckoned are options that are never kept as a note, since they change figures.
 var reckoned = []*formula.Option{formula.OptPieces, formula.OptSlice, formula.OptWide,
 	formula.OptAmount, formula.OptMeasured, formula.OptTo,
-	formula.OptCore, formula.OptTime,
-	formula.OptTin, formula.OptCount}
+	formula.OptCore, formula.OptTime, formula.OptTin, formula.OptCount}
 
 // unknownOption reads an unknown key as the option that it means, keeps words that change no
 // figure as a note, and refuses others.

@@ -313,8 +313,7 @@ func (rd *Reader) besideOwn(s *formula.Step, text string, at source.Place) bool 
 		rd.Problems = append(rd.Problems, source.Problem{Place: at,
 			Text: fmt.Sprintf("%s: %q stands in no list "+
 				"here; add it to the ingredients of %q, with its amount", s.Verb.Name, food,
-				s.Part.Name),
-			Paste: fmt.Sprintf("%q = \"?\"", food)})
+				s.Part.Name), Paste: fmt.Sprintf("%q = \"?\"", food)})
 		return true
 	}
 	plain := said.NoSizes(text)
