@@ -114,7 +114,7 @@ func (rd *Reader) apart(items []hclsyntax.Expression) []hclsyntax.Expression {
 		for _, pair := range object.Items {
 			w := wordOf(pair)
 			if w.Verb == fill || w.Verb != other && w.Option != nil && fill.Takes(w.Option) &&
-					!other.Takes(w.Option) {
+				!other.Takes(w.Option) {
 				one.Items = append(one.Items, pair)
 			} else {
 				rest.Items = append(rest.Items, pair)
