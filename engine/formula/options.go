@@ -169,7 +169,10 @@ var StepOptions = numbered(
 				s.Note = strings.TrimSpace(s.Note + " as " + text)
 				return
 			}
-			s.Form = rd.Values().Geometry(e, what)
+			if s.Form = rd.Values().Geometry(e, what); s.Form != nil && s.Form.Taken {
+				rd.Assumed(s.Form.Place, fmt.Sprintf("%s: %q is read as slab %s", what,
+					PlacedText(s.Form.Place), quantity.FormatInterval(s.Form.MM, "mm")))
+			}
 		},
 		func(s *Step) string {
 			if s.Form == nil {

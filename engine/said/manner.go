@@ -74,6 +74,14 @@ func Deep(text string) bool { return NoFigure(text) && deepVessel().MatchString(
 
 var deepVessel = spelling.Pattern(`(?i)\b(?:bowl|tub|container|bucket|basin|bin|pot|crock)\b`)
 
+// Flattened reports whether words say that a dough lies flat: "flat on a sheet pan".
+func Flattened(text string) bool {
+	return NoFigure(text) && flattened().MatchString(text) && !turnedRound().MatchString(text)
+}
+
+var flattened = spelling.Pattern(`(?i)\b(?:flat|flattened|flatly|patted (?:out|flat)|dis[ck]|` +
+	`(?:thin )?rectangle|square)\b`)
+
 // Vessel reports whether words name a vessel that changes no figure:
 // "oiled bowl".
 func Vessel(text string) bool { return NoFigure(text) && vessel().MatchString(text) }
@@ -87,6 +95,9 @@ var until = spelling.Pattern(`(?i)^(?:(?:cool(?:ed)?|warm(?:ed)?|down|until|till
 // Until is the temperature that words wait for: "to room temperature",
 // "until lukewarm"; "" for others.
 func Until(text string) string {
+	if head, tail, _ := strings.Cut(text, ","); NoFigure(tail) && !turnedRound().MatchString(tail) {
+		text = head
+	}
 	m := until().FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil || strings.TrimSpace(text) == m[1] {
 		return ""

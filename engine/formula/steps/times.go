@@ -28,20 +28,20 @@ type signTime struct {
 	source string
 }
 
-var relaxed = spelling.Pattern(`(?i)relax|slack|rested`)
-
-var anySign = spelling.Pattern(``)
-
-var rising = spelling.Pattern(`(?i)doubl|bulk|risen|volume|puff|ready|light|jiggl`)
-
-var tripled = spelling.Pattern(`(?i)tripl|three times`)
-
-var working = spelling.Pattern(`(?i)bubbl|foam|froth|activ|spong|dom(?:ed|es)|peak`)
+var (
+	needed  = spelling.Pattern(`(?i)until (?:it is |they are )?(?:needed|used?|wanted|required)`)
+	relaxed = spelling.Pattern(`(?i)relax|slack|rested`)
+	anySign = spelling.Pattern(``)
+	rising  = spelling.Pattern(`(?i)doubl|bulk|risen|volume|puff|ready|light|jiggl`)
+	tripled = spelling.Pattern(`(?i)tripl|three times`)
+	working = spelling.Pattern(`(?i)bubbl|foam|froth|activ|spong|dom(?:ed|es)|peak`)
+)
 
 const usage = "trade usage, a judgement"
 
 // signTimes are tried in order. A sign without a row leaves the time open.
 var signTimes = []signTime{
+	{(*formula.Step).IsCold, needed, hours(0.5, 24), "used the same day: a judgement"},
 	{(*formula.Step).IsCold, rising, hours(8, 18),
 		"a dough over night in the cold, 8 to 18 h: memory"},
 	{func(s *formula.Step) bool { return s.Verb.Soaks() }, anySign, hours(5.0/60, 20.0/60), usage},
@@ -60,6 +60,9 @@ var signTimes = []signTime{
 	{func(s *formula.Step) bool {
 		return s.Verb.Cools() && s.Stands() == nil && s.To.Set && s.To.Lo >= warmestRoomC
 	}, anySign, hours(10.0/60, 1), "to lukewarm and no further: " + usage},
+	{func(s *formula.Step) bool {
+		return s.Verb.Cools() && s.Stands() == nil && s.Part.Kind.IsDough()
+	}, anySign, hours(0.5, 2), usage},
 	{func(s *formula.Step) bool {
 		return s.Verb.Cools() && s.Stands() == nil
 	}, anySign, hours(1, 4), usage},

@@ -27,6 +27,7 @@ type Geometry struct {
 	Brick [3]float64         // length, width and height, mm; of ranges the middles
 	Sides [3]figure.Interval // as written
 	Each  Given              // mass of one of the pieces, g
+	Taken bool               // words say the shape, and the size is assumed
 }
 
 // Written gives the text of another size of a geometry, as the baker wrote it: "slab 40 mm" becomes
@@ -58,6 +59,9 @@ var shapes = []shape{
 	{"bowl", ""}, {"tray", "20 mm"}, {"pieces", "75 g"},
 }
 
+// A dough that words say lies flat is so thick, mm: patted out for the fridge (judgement).
+const leastFlatMM, mostFlatMM = 15, 50
+
 // ShapeNames are the shapes in a list for messages.
 func ShapeNames() string {
 	names := make([]string, len(shapes))
@@ -72,6 +76,10 @@ func (rd Reader) Geometry(e hclsyntax.Expression, what string) *Geometry {
 	text, at, ok := rd.Text(e, what)
 	if !ok {
 		return nil
+	}
+	if said.Flattened(text) {
+		return &Geometry{Place: at, Shape: "slab", MM: figure.Between(leastFlatMM, mostFlatMM),
+			Taken: true}
 	}
 	word, rest, _ := strings.Cut(strings.TrimSpace(text), " ")
 	if said.Deep(text) { // "a greased tub"
@@ -110,9 +118,6 @@ func (rd Reader) Geometry(e hclsyntax.Expression, what string) *Geometry {
 			}
 			return g
 		}
-	case "flat", "flattened":
-		rd.Problems = append(rd.Problems, source.Problem{Place: at, Unread: text,
-			Text: fmt.Sprintf("%s: %q says no thickness; write \"slab 40 mm\"", what, text)})
 	default:
 		known := strings.Split(ShapeNames(), ", ")
 		rd.FaultUnread(at, text, known, fmt.Sprintf("%s: %s; write for example \"slab 40 mm\"",
