@@ -131,7 +131,7 @@ func (p *page) follow(open []frame, i int) []frame {
 	tokens := l.tokens
 	shown := l.typed
 	if l.open && len(l.mods) > 0 || l.added {
-		shown = string(apply([]byte(l.typed), l.mods))
+		shown = string(apply([]byte(l.typed), l.apart()))
 		after := line{typed: shown}
 		after.lex(false)
 		tokens = after.tokens

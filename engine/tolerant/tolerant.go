@@ -344,6 +344,19 @@ func (l *line) put(from, to int, text string) {
 	l.mods = append(l.mods, edit{source.Span{Start: from, End: to}, text})
 }
 
+// apart gives the edits of a line in their order, without those within what another one changes.
+func (l *line) apart() []edit {
+	slices.SortStableFunc(l.mods, func(a, b edit) int { return a.Start - b.Start })
+	var out []edit
+	end := 0
+	for _, m := range l.mods {
+		if m.Start >= end {
+			out, end = append(out, m), m.End
+		}
+	}
+	return out
+}
+
 // edits lists what the lines are changed into.
 func (p *page) edits() []edit {
 	var out []edit
@@ -353,13 +366,7 @@ func (p *page) edits() []edit {
 		case l.out:
 			out = append(out, edit{l.Span, ""})
 		default:
-			slices.SortStableFunc(l.mods, func(a, b edit) int { return a.Start - b.Start })
-			end := 0
-			for _, m := range l.mods {
-				if m.Start < end { // within what was changed before
-					continue
-				}
-				end = m.End
+			for _, m := range l.apart() {
 				m.Start, m.End = m.Start+l.Start, m.End+l.Start
 				out = append(out, m)
 			}
