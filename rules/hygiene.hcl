@@ -1917,7 +1917,7 @@ rule "poison-named" {
   when   = "part.names_poison"
   say    = "A poisonous plant is named here: {part.poison_words}. Leave it off, and use flowers that are sold as food."
   why    = "One flower or leaf of some holds a harmful dose, and its sap and pollen stay where it lay."
-  source = "plants that poison by the mouth: lists of gardeners and poison centres (memory); left off by trade lists of flowers for cakes (read)"
+  source = "plants that poison by the mouth: lists of gardeners and poison centres (memory); left off by trade lists of flowers for cakes (excerpts read)"
 }
 
 trial "flowers on the icing" {
@@ -2915,7 +2915,7 @@ rule "name-belied" {
   when   = "formula.is_belied"
   say    = "Its name promises what its ingredients break: {formula.belied}. Change the name or the ingredient before anyone trusts it."
   why    = "Whoever has an allergy reads the name first. Honey can give a baby botulism, baked or not."
-  source = "undeclared allergens are the commonest cause of food recalls: FDA, by its reports (memory); honey, not even cooked: INSPQ, Honey, never for babies under age 1 (read)"
+  source = "undeclared allergens are the commonest cause of food recalls: FDA, by its reports (memory); honey, not even cooked: INSPQ, Honey, never for babies under age 1 (excerpt read)"
 }
 
 trial "a nut-free bun" {
