@@ -1,8 +1,10 @@
 package hazard
 
 import (
+	"regexp"
 	"slices"
 	"strings"
+	"sync"
 
 	"forebake/engine/figure"
 	"forebake/engine/formula"
@@ -126,6 +128,15 @@ var claimWords = func() (out []func(string) bool) {
 	return out
 }()
 
+// anyClaim finds the words of any claim: most names hold none.
+var anyClaim = sync.OnceValue(func() *regexp.Regexp {
+	var words []string
+	for _, c := range claims {
+		words = append(words, c.words)
+	}
+	return regexp.MustCompile(`(?i)` + strings.Join(words, "|"))
+})
+
 // Belied lists the ingredients that break what the name of the formula, or of the part that they
 // are in, promises: "almonds (nut-free)".
 func Belied(s *Sheet) Value {
@@ -141,6 +152,9 @@ func BeliedHarms(s *Sheet) Value {
 
 func belied(s *Sheet) (out []string, harms bool) {
 	look := func(name string, parts []*Part) {
+		if !anyClaim().MatchString(name) {
+			return
+		}
 		name = noInfant().ReplaceAllString(name, "")
 		for i, says := range claimWords {
 			c := claims[i]

@@ -92,17 +92,22 @@ var takesOut = spelling.Pattern(`(?i)(?:remov|take (?:\w+ )?out|pull(?:ing)? (?:
 	`(?:snip|cut|take) (?:\w+ )*off|discard|entfern|zieh|retire|togli|rimuov|quita|saca)`)
 
 // said is what the steps and ingredients of a part say in words, and the line of each. The name of
-// a part that a step puts on tells a shape as often as a food: it is left out.
+// a part that a step puts on tells a shape as often as a food: it is left out. So is an ingredient
+// by the larder's own name, which the larder judges.
 func said(p *Part, tell func(words string, line int, step *formula.Step)) {
 	for _, s := range p.Steps {
 		words := s.Words
 		if s.Uses != nil {
 			words = ""
 		}
-		tell(words+" "+s.Manner+". "+s.Note, s.Place.Line(), s)
+		if words+s.Manner+s.Note != "" {
+			tell(words+" "+s.Manner+". "+s.Note, s.Place.Line(), s)
+		}
 	}
 	for _, in := range p.Ingredients {
-		if in.Of == nil {
+		plain := in.Item != nil && in.Form+in.Aside+in.Note == "" &&
+			(in.Name == in.Item.Name || slices.Contains(in.Item.Aliases, in.Name))
+		if in.Of == nil && !plain {
 			tell(in.Name+" "+in.Form+" "+in.Aside+". "+in.Note, in.Place.Line(), nil)
 		}
 	}
@@ -120,6 +125,9 @@ func PoisonsNamed(p *Part) Value {
 		if step != nil && shapes(step.Verb) {
 			return
 		}
+		if !poisonPlants().MatchString(words) { // most do not: the other pattern is a long one
+			return
+		}
 		words = noPlant().ReplaceAllString(words, "")
 		if m := poisonPlants().FindStringSubmatch(words); m != nil {
 			out = append(out, fmt.Sprintf("%s (line %d)", m[1], line))
@@ -132,8 +140,11 @@ func PoisonsNamed(p *Part) Value {
 func ThingsNamed(p *Part) Value {
 	var out []string
 	said(p, func(words string, line int, step *formula.Step) {
-		words = noThing().ReplaceAllString(words, "")
 		for _, t := range things {
+			if !t.words().MatchString(words) {
+				continue
+			}
+			words = noThing().ReplaceAllString(words, "")
 			m := t.words().FindStringSubmatch(words)
 			if m != nil && !(t.leaves && (takesOut().MatchString(words) || takenOut(step))) {
 				out = append(out, fmt.Sprintf("%s (line %d)", cmp.Or(m[1:]...), line))
