@@ -372,6 +372,9 @@ func init() {
 			slices.ContainsFunc(later, func(o *Step) bool { return o.Verb.Mixes() }) {
 			return "takes all that is in the part"
 		}
+		if v.Mixes() && s.IsAfterHeat() {
+			return "brings nothing in that is not there yet"
+		}
 		return ""
 	}
 	OptCore.assumes = func(s *Step) string {
