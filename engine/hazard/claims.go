@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 	"sync"
+	"unicode"
 
 	"forebake/engine/figure"
 	"forebake/engine/formula"
@@ -128,13 +129,25 @@ var claimWords = func() (out []func(string) bool) {
 	return out
 }()
 
-// anyClaim finds the words of any claim: most names hold none.
+// claimed reports whether a name holds the words of any claim, which begin a word of it. Most hold
+// none: it is asked before the claims one by one.
+func claimed(name string) bool {
+	before := ' '
+	for i, c := range name {
+		if !unicode.IsLetter(before) && before != '-' && anyClaim().MatchString(name[i:]) {
+			return true
+		}
+		before = c
+	}
+	return false
+}
+
 var anyClaim = sync.OnceValue(func() *regexp.Regexp {
 	var words []string
 	for _, c := range claims {
 		words = append(words, c.words)
 	}
-	return regexp.MustCompile(`(?i)` + strings.Join(words, "|"))
+	return regexp.MustCompile(`^(?i:(?:not |non[- ])?(?:` + strings.Join(words, "|") + `))`)
 })
 
 // Belied lists the ingredients that break what the name of the formula, or of the part that they
@@ -152,7 +165,7 @@ func BeliedHarms(s *Sheet) Value {
 
 func belied(s *Sheet) (out []string, harms bool) {
 	look := func(name string, parts []*Part) {
-		if !anyClaim().MatchString(name) {
+		if !claimed(name) {
 			return
 		}
 		name = noInfant().ReplaceAllString(name, "")

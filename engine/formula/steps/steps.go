@@ -254,8 +254,7 @@ func (rd *Reader) putOn(
 		return nil
 	}
 	if _, fault := quantity.Read(text, formula.ForTime); fault != nil {
-		_, _, timed := said.TimeIn(text)
-		if _, fault := quantity.Read(text, formula.ForLength); timed || fault == nil {
+		if _, fault := quantity.Read(text, formula.ForLength); fault == nil || isTimed(text) {
 			return nil // a length is how it is rolled up
 		}
 		return own

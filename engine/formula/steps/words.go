@@ -73,7 +73,6 @@ func (rd *Reader) stepWord(s *formula.Step, pair reading.Pair) formula.StepWord 
 	}
 	text, at, _ := rd.Literal(pair.Value)
 	first, rest, more := strings.Cut(said.Key(pair.Key), " ")
-	_, _, timed := said.TimeIn(text)
 	switch {
 	case word.Verb != nil && word.Verb.Turns() && said.Rotates(text): // { turn = "90 degrees" }
 		rd.Assumed(at, fmt.Sprintf("%s = %q is read as turned round, and not as a fold", pair.Key,
@@ -85,7 +84,7 @@ func (rd *Reader) stepWord(s *formula.Step, pair reading.Pair) formula.StepWord 
 		return formula.StepNamed("enclose")
 	case said.Key(pair.Key) == "laminate" && rd.blockIn(text) != "" && turns.Count(text) > 0:
 		return formula.StepNamed("enclose")
-	case word.Option == formula.OptSteam && timed && !s.Part.Kind.IsDough():
+	case word.Option == formula.OptSteam && !s.Part.Kind.IsDough() && isTimed(text):
 		return formula.StepWord{Verb: formula.CookVerb, Way: formula.Steaming}
 	case word != (formula.StepWord{}):
 	case said.Covering(first): // with a thing that covers, or with what is eaten
@@ -102,12 +101,17 @@ func (rd *Reader) stepWord(s *formula.Step, pair reading.Pair) formula.StepWord 
 	return word
 }
 
+// isTimed reports whether words hold a time.
+func isTimed(text string) bool {
+	_, _, timed := said.TimeIn(text)
+	return timed
+}
+
 // covering is the step that covers or wraps: a wait where a time is said, work of the hands
 // where only a cloth or paper is, else what puts another part on.
 func (rd *Reader) covering(at source.Place, word, text string) formula.StepWord {
-	_, _, timed := said.TimeIn(text)
 	switch {
-	case timed && (said.IsCover(text) || !rd.IsFood(text)):
+	case isTimed(text) && (said.IsCover(text) || !rd.IsFood(text)):
 		rd.Assumed(at, word+" with a time is read as a rest")
 		return formula.StepNamed(formula.RestVerb.Name)
 	case said.IsCover(text) || text == "":
