@@ -47,7 +47,7 @@ var hazardPartFacts = []Fact{
 		words:  true,
 		Means:  "one is named",
 		Source: srcGiven,
-		part:   func(p *part) Value { return figure.YesNo(len(hazard.PoisonsNamed(p).Words) > 0) },
+		part:   anyNamed(hazard.PoisonsNamed),
 	},
 	{
 		Name: "thing_words",
@@ -63,7 +63,7 @@ var hazardPartFacts = []Fact{
 		words:  true,
 		Means:  "one is named",
 		Source: srcGiven,
-		part:   func(p *part) Value { return figure.YesNo(len(hazard.ThingsNamed(p).Words) > 0) },
+		part:   anyNamed(hazard.ThingsNamed),
 	},
 	{
 		Name:   "has_sprouts",
@@ -220,7 +220,7 @@ var hazardFormulaFacts = []Fact{
 		words:   true,
 		Means:   "one is among its ingredients",
 		Source:  srcGiven,
-		formula: func(s *parts) Value { return figure.YesNo(len(hazard.Belied(s).Words) > 0) },
+		formula: anyNamed(hazard.Belied),
 	},
 	{
 		Name:  "belied_harms",
@@ -279,4 +279,9 @@ var hazardFormulaFacts = []Fact{
 		Source:  srcDose,
 		formula: dose(larder.HazardLiquorice),
 	},
+}
+
+// anyNamed reports whether a list of a subject names anything.
+func anyNamed[T any](list func(T) Value) func(T) Value {
+	return func(of T) Value { return figure.YesNo(len(list(of).Words) > 0) }
 }

@@ -86,7 +86,7 @@ func (rd *Reader) KeepWords(s *Step, key, text string, at source.Place) {
 		strings.TrimSpace(s.Verb.Name+" "+key), text))
 }
 
-// Values reads values that depend on nothing else in the
+// Values reads values that depend on nothing else in the formula.
 func (rd *Reader) Values() values.Reader { return values.Reader{Reader: rd.Reader} }
 
 // IsFood reports whether the larder knows all that words name.

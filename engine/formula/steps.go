@@ -173,6 +173,9 @@ func (s *Step) IsBeforeHeat() bool {
 // IsSized reports whether both sides of a sheet are written.
 func (s *Step) IsSized() bool { return s.Sides[0].Set }
 
+// TellsThickness reports whether how thick a sheet is follows from what is written.
+func (s *Step) TellsThickness() bool { return s.Measure.Set || s.IsSized() }
+
 // AreaCM2 is the area of a sheet whose sides are written, cm2.
 func (s *Step) AreaCM2() float64 { return s.Sides[0].Hi * s.Sides[1].Hi / 100 }
 

@@ -32,8 +32,9 @@ func (f *Simulator) reshape(step *formula.Step) {
 	case step.Verb.Sheets():
 		if step.Measure.Set {
 			set(heat.SlabOf(step.Measure.Mid() / 1000))
-		} else if m2 := step.AreaCM2() / 1e4; m2 > 0 && f.shape.mixedRho > 0 {
-			set(heat.SlabOf(f.massKg() / math.Max(1, f.shape.pieces) / f.shape.mixedRho / m2))
+		} else if mm, ok := geometry.LayerThicknessMM(1000*f.massKg()/math.Max(1, f.shape.pieces),
+			f.shape.mixedRho/1000, step.AreaCM2()); ok {
+			set(heat.SlabOf(mm / 1000))
 		}
 	case !turned:
 	case f.shape.tin != nil:

@@ -60,7 +60,7 @@ func SheetBefore(step *formula.Step) *formula.Step {
 }
 
 func noSheet(step *formula.Step) Value {
-	if sheet := SheetBefore(step); sheet != nil && !sheet.Measure.Set && !sheet.IsSized() {
+	if sheet := SheetBefore(step); sheet != nil && !sheet.TellsThickness() {
 		return figure.Absent("the thickness of the sheet", sheet.Place)
 	}
 	return figure.Absent("a sheet step with its thickness before this "+step.Verb.Name, step.Place)
@@ -74,9 +74,9 @@ func (s *Sheet) thickness(step *formula.Step) (mm Interval, ok bool) {
 		return step.Measure.Interval, true
 	case step.IsSized() && m.IsFinite():
 		cm2 := step.AreaCM2()
-		lo, ok1 := geometry.FillingThicknessMM(m.Lo, geometry.MixedDensity,
+		lo, ok1 := geometry.LayerThicknessMM(m.Lo, geometry.MixedDensity,
 			cm2*(1+geometry.SheetError))
-		hi, ok2 := geometry.FillingThicknessMM(m.Hi, geometry.MixedDensity,
+		hi, ok2 := geometry.LayerThicknessMM(m.Hi, geometry.MixedDensity,
 			cm2*(1-geometry.SheetError))
 		return figure.Between(lo, hi), ok1 && ok2
 	}
@@ -196,7 +196,7 @@ func (s *Sheet) FillingThickness(step *formula.Step) Value {
 		return figure.Absent("all amounts of \""+fill.Name+"\"", step.Place)
 	}
 	mm := func(g, cm2 float64) float64 {
-		x, _ := geometry.FillingThicknessMM(g, m.Density/1000, cm2)
+		x, _ := geometry.LayerThicknessMM(g, m.Density/1000, cm2)
 		return x
 	}
 	return Value{Lo: mm(g.Lo, area.Hi), Mid: mm(g.Mid(), area.Mid), Hi: mm(g.Hi, area.Lo),
@@ -206,7 +206,7 @@ func (s *Sheet) FillingThickness(step *formula.Step) Value {
 // Coil is a measure of the coil that a sheet and its filling roll up to.
 func (s *Sheet) Coil(step *formula.Step, pick func(geometry.Coil) float64) Value {
 	sheet := SheetBefore(step)
-	if sheet == nil || !sheet.Measure.Set && !sheet.IsSized() {
+	if sheet == nil || !sheet.TellsThickness() {
 		return noSheet(step)
 	}
 	m := s.SheetMass(sheet)

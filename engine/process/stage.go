@@ -351,7 +351,7 @@ func (sh *Sheet) Thickness(s *formula.Step) Value {
 	if s.Form != nil {
 		mm = s.Form.MM
 	}
-	if s.Verb.Sheets() && (s.Measure.Set || s.IsSized()) {
+	if s.Verb.Sheets() && s.TellsThickness() {
 		mm, _ = sh.thickness(s)
 		if !s.Measure.Set {
 			origin = figure.ByModel

@@ -46,7 +46,7 @@ var work = map[string]func(g given) (float64, bool){
 		return SheetAreaCM2(g["mass"], g["density"], g["thickness"])
 	},
 	"filling thickness": func(g given) (float64, bool) {
-		return FillingThicknessMM(g["mass"], g["density"], g["area"])
+		return LayerThicknessMM(g["mass"], g["density"], g["area"])
 	},
 	"coil diameter": func(g given) (float64, bool) {
 		c, ok := CoilFromSheet(g["length"], g["layer"], g["core"])
@@ -174,8 +174,8 @@ func TestRefusals(t *testing.T) {
 			x, ok := SheetMassG(a, b, c)
 			return []float64{x}, ok
 		},
-		"FillingThicknessMM": func(a, b, c float64) ([]float64, bool) {
-			x, ok := FillingThicknessMM(a, b, c)
+		"LayerThicknessMM": func(a, b, c float64) ([]float64, bool) {
+			x, ok := LayerThicknessMM(a, b, c)
 			return []float64{x}, ok
 		},
 		"SheetForBench": func(a, b, c float64) ([]float64, bool) {
@@ -307,7 +307,7 @@ func TestCoilFromMassProperty(t *testing.T) {
 		area, ok := SheetAreaCM2(dough, rhoDough, thickness)
 		layer := thickness
 		if filling > 0 {
-			spread, ok := FillingThicknessMM(filling, rhoFilling, area)
+			spread, ok := LayerThicknessMM(filling, rhoFilling, area)
 			if !ok {
 				t.Fatal("refused")
 			}

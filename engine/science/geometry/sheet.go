@@ -21,9 +21,9 @@ func SheetMassG(areaCM2, densityGPerML, thicknessMM float64) (massG float64, ok 
 	return size(areaCM2 * densityGPerML * thicknessMM / 10)
 }
 
-// FillingThicknessMM gives a filling's thickness in mm, spread evenly
+// LayerThicknessMM gives the thickness of a dough or a filling in mm, spread evenly
 // to the edges of areaCM2: m/(rho*A). A bare strip makes it thicker.
-func FillingThicknessMM(massG, densityGPerML, areaCM2 float64) (thicknessMM float64, ok bool) {
+func LayerThicknessMM(massG, densityGPerML, areaCM2 float64) (thicknessMM float64, ok bool) {
 	if !positive(massG, densityGPerML, areaCM2) {
 		return 0, false
 	}
