@@ -15,6 +15,7 @@ import (
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/said"
+	"forebake/engine/said/times"
 	"forebake/engine/said/turns"
 	"forebake/engine/said/unread"
 	"forebake/engine/said/work"
@@ -254,7 +255,7 @@ func (rd *Reader) putOn(
 		return nil
 	}
 	if _, fault := quantity.Read(text, formula.ForTime); fault != nil {
-		if _, fault := quantity.Read(text, formula.ForLength); fault == nil || isTimed(text) {
+		if _, fault := quantity.Read(text, formula.ForLength); fault == nil || times.Has(text) {
 			return nil // a length is how it is rolled up
 		}
 		return own

@@ -13,6 +13,7 @@ import (
 	"forebake/engine/formula/values"
 	"forebake/engine/reading"
 	"forebake/engine/said"
+	"forebake/engine/said/times"
 	"forebake/engine/said/turns"
 	"forebake/engine/said/work"
 	"forebake/engine/source"
@@ -84,7 +85,7 @@ func (rd *Reader) stepWord(s *formula.Step, pair reading.Pair) formula.StepWord 
 		return formula.StepNamed("enclose")
 	case said.Key(pair.Key) == "laminate" && rd.blockIn(text) != "" && turns.Count(text) > 0:
 		return formula.StepNamed("enclose")
-	case word.Option == formula.OptSteam && !s.Part.Kind.IsDough() && isTimed(text):
+	case word.Option == formula.OptSteam && !s.Part.Kind.IsDough() && times.Has(text):
 		return formula.StepWord{Verb: formula.CookVerb, Way: formula.Steaming}
 	case word != (formula.StepWord{}):
 	case said.Covering(first): // with a thing that covers, or with what is eaten
@@ -101,17 +102,11 @@ func (rd *Reader) stepWord(s *formula.Step, pair reading.Pair) formula.StepWord 
 	return word
 }
 
-// isTimed reports whether words hold a time.
-func isTimed(text string) bool {
-	_, _, timed := said.TimeIn(text)
-	return timed
-}
-
 // covering is the step that covers or wraps: a wait where a time is said, work of the hands
 // where only a cloth or paper is, else what puts another part on.
 func (rd *Reader) covering(at source.Place, word, text string) formula.StepWord {
 	switch {
-	case isTimed(text) && (said.IsCover(text) || !rd.IsFood(text)):
+	case times.Has(text) && (said.IsCover(text) || !rd.IsFood(text)):
 		rd.Assumed(at, word+" with a time is read as a rest")
 		return formula.StepNamed(formula.RestVerb.Name)
 	case said.IsCover(text) || text == "":

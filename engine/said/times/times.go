@@ -10,6 +10,12 @@ import (
 	"forebake/engine/spelling"
 )
 
+// Has reports whether words hold a time.
+func Has(text string) bool {
+	_, _, timed := said.TimeIn(text)
+	return timed
+}
+
 var (
 	otherTime = spelling.Pattern(`(?i)\d ?(?:s|secs?|seconds?|mins?|minutes?|h|hours?)\b`)
 	letters   = spelling.Pattern(`\pL{2,}`)
