@@ -1,11 +1,13 @@
 package machine
 
 import (
+	"math"
 	"strings"
 	"testing"
 
 	"forebake/engine/expr"
 	"forebake/engine/expr/subject"
+	"forebake/engine/figure"
 	"forebake/engine/reading"
 	"forebake/engine/source"
 )
@@ -40,6 +42,25 @@ func TestLibraryChecksNamesAndTypes(t *testing.T) {
 	} {
 		if _, err := compileText(text, x, n); err == nil || !strings.Contains(err.Error(), says) {
 			t.Errorf("%s: %v", text, err)
+		}
+	}
+}
+
+// An interval with an open end is never sampled at one point alone,
+// however far its other end lies.
+func TestOpenIntervalHasSeveralPoints(t *testing.T) {
+	inf := math.Inf(1)
+	for _, iv := range []figure.Interval{
+		{Lo: 1e9, Hi: inf}, {Lo: -inf, Hi: -1e9}, {Lo: 0, Hi: inf}, {Lo: -inf, Hi: inf},
+	} {
+		list := numbers(iv, math.NaN(), true)
+		if len(list) < 2 {
+			t.Errorf("%v: sampled at %v", iv, list)
+		}
+		for _, c := range list {
+			if !iv.Contains(c.value.(float64)) {
+				t.Errorf("%v: sampled at %v, outside", iv, c.value)
+			}
 		}
 	}
 }

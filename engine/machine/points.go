@@ -74,11 +74,12 @@ func yesNo(v *facts.Value) figure.Truth {
 }
 
 // numbers samples an interval: its ends, its middle, and points far
-// apart within an open one.
+// apart within an open one, one of them beyond its finite end.
 func numbers(iv figure.Interval, mid float64, known bool) []choice {
 	at := []float64{iv.Lo, mid, iv.Hi}
-	if !iv.IsFinite() {
+	if !iv.IsFinite() { // all of the distant points may lie before its one end
 		at = append(at, anywhere...)
+		at = append(at, iv.Lo+max(1, math.Abs(iv.Lo)), iv.Hi-max(1, math.Abs(iv.Hi)))
 	}
 	var out []choice
 	for i, x := range at {
