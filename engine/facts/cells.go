@@ -18,8 +18,8 @@ type declaredCell struct {
 // Older ones count as empty, so turning the sheet to the next formula
 // clears nothing.
 type cell struct {
-	generation uint32
 	value      Value
+	generation uint32
 	spread     bool // readings of an open setting give it and do not
 }
 

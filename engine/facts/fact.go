@@ -110,6 +110,7 @@ type Fact struct {
 	of     func(*formula.Verb) bool // the trait of the verbs that have it; nil for all
 	main   bool                     // it stands on the first screen of its subject
 	words  bool                     // it follows from words, which no range of a figure changes
+	names  bool                     // it follows from names and notes, which no setting changes
 	advice bool                     // it takes the careful end of every range itself, for a message
 	// harsher reports whether one value is harsher than another, for a
 	// figure that takes the careful end of the unknown: an open or

@@ -570,6 +570,13 @@ func (r *version) turn(s *Sheet) {
 	}
 }
 
+// value computes a figure of a reading. It is not kept: it is asked
+// for once, and goes into the figure over all readings.
+func (r *version) value(s *Sheet, f *Fact, x Subject) Value {
+	r.turn(s)
+	return r.sheet.compute(f, r.in(x))
+}
+
 // in gives the subject in a reading's copy of the formula.
 func (r *version) in(x Subject) Subject {
 	if x.Part != nil {
@@ -604,26 +611,24 @@ func (s *Sheet) over(
 ) (v Value, spread bool) {
 	sp := &s.spanning
 	if f.harsher != nil && !(sp.open && (sp.tooMany || f.ofRanges)) {
-		worst := &base
+		worst := base
 		for _, r := range readings {
-			r.turn(s)
-			one := r.sheet.Value(f, r.in(x))
+			one := r.value(s, f, x)
 			spread = spread || one.Absent != base.Absent
-			if f.harsher(one, worst) {
+			if f.harsher(&one, &worst) {
 				worst = one
 			}
 		}
-		return *worst, spread
+		return worst, spread
 	}
-	if f.advice || !sp.open && (f.Type == Text || f.Type == List || f.words) {
+	if f.names || f.advice || !sp.open && (f.Type == Text || f.Type == List || f.words) {
 		return base, false // no range of a figure changes a word that a rule reads
 	}
 	v = base
 	clear(sp.moves)
 	for _, r := range readings {
-		r.turn(s)
-		one := r.sheet.Value(f, r.in(x))
-		sp.note(r.of, one)
+		one := r.value(s, f, x)
+		sp.note(r.of, &one)
 		if one.Absent && !base.Absent && !sp.open &&
 			math.IsInf(base.Hi, 1) {
 			continue // the range is open at that end already

@@ -29,12 +29,12 @@ type Value struct {
 	Lo, Hi float64 // a missing figure is -Inf..+Inf; yes is 1, no is 0, not known 0..1
 	Mid    float64 // the best single figure; for a model its middle
 	Words  []string
-	Origin Origin
 	// Factor is the error that the last model laid on both ends:
 	// Lo/Factor to Hi*Factor of its input. 0 where there is none.
 	Factor float64
-	Absent bool  // the formula does not give it, as against giving a range or "?"
 	Need   *Need // what to write so that it is known
+	Origin Origin
+	Absent bool // the formula does not give it, as against giving a range or "?"
 }
 
 // Need says what would settle a missing figure.
