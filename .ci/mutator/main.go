@@ -820,11 +820,11 @@ func (bn *bench) houseJobs(list []*base) ([]job, error) {
 	return jobs, nil
 }
 
-// statedOf are options of which README says it for a few verbs alone.
+// statedOf are options of which the guide says it for a few verbs alone.
 var statedOf = []string{"cook by", "bake core", "sheet wide", "mix to", "cook to", "melt to",
-	"soak with", "cook with", "melt with"}
+	"soak with", "cook with", "melt with", "mix with"}
 
-// stated are the settings for which README says what is taken where
+// stated are the settings for which the guide says what is taken where
 // they are not written.
 func stated(s site) bool {
 	switch s.group {

@@ -373,7 +373,7 @@ func init() {
 			return "takes all that is in the part"
 		}
 		if v.Mixes() && s.IsAfterHeat() {
-			return "brings nothing in that is not there yet"
+			return "adds nothing new"
 		}
 		return ""
 	}
