@@ -514,14 +514,22 @@ func (s *Sheet) addEach(pick, usual []int, span, most int) {
 }
 
 // addGroups adds readings with groups of ranges at their low and high
-// ends in turn; open settings are as usual.
+// ends in turn; open settings are as usual. The groups follow from the
+// names: the order of ingredients changes no figure.
 func (s *Sheet) addGroups(pick, usual []int, groups int) {
+	order := make([]int, len(pick))
+	for i := range order {
+		order[i] = i
+	}
+	slices.SortStableFunc(order, func(i, k int) int {
+		return strings.Compare(s.spanning.spans[i].What, s.spanning.spans[k].What)
+	})
 	for g := range max(1, groups) {
 		for _, high := range [...]bool{false, true} {
 			copy(pick, usual)
-			for i := range pick {
+			for n, i := range order {
 				switch span := &s.spanning.spans[i]; {
-				case span.Open || i%max(1, groups) != g:
+				case span.Open || n%max(1, groups) != g:
 				case high:
 					pick[i] = len(span.Readings) - 1
 				default:
