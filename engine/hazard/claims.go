@@ -4,7 +4,6 @@ import (
 	"regexp"
 	"slices"
 	"strings"
-	"sync"
 	"unicode"
 
 	"forebake/engine/figure"
@@ -132,6 +131,9 @@ var claimWords = func() (out []func(string) bool) {
 // claimed reports whether a name holds the words of any claim, which begin a word of it. Most hold
 // none: it is asked before the claims one by one.
 func claimed(name string) bool {
+	if !mayClaim(name) {
+		return false
+	}
 	before := ' '
 	for i, c := range name {
 		if !unicode.IsLetter(before) && before != '-' && anyClaim().MatchString(name[i:]) {
@@ -142,13 +144,15 @@ func claimed(name string) bool {
 	return false
 }
 
-var anyClaim = sync.OnceValue(func() *regexp.Regexp {
+// mayClaim is asked before the pattern of all claims together.
+var mayClaim, anyClaim = func() (func(string) bool, func() *regexp.Regexp) {
 	var words []string
 	for _, c := range claims {
 		words = append(words, c.words)
 	}
-	return regexp.MustCompile(`^(?i:(?:not |non[- ])?(?:` + strings.Join(words, "|") + `))`)
-})
+	any := `(?i:(?:not |non[- ])?(?:` + strings.Join(words, "|") + `))`
+	return spelling.MayMatch(any), spelling.Pattern(`^` + any)
+}()
 
 // Belied lists the ingredients that break what the name of the formula, or of the part that they
 // are in, promises: "almonds (nut-free)".

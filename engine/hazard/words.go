@@ -29,6 +29,9 @@ const plants = `(lil(?:y|ies)[- ]of[- ]the[- ]valley|foxgloves?|oleanders?|hydra
 	`ortensi[ae]|narcis[oi]|glicin[ei]|agrifoglio|lirios? de los valles|adelfas?|narcisos?|` +
 	`glicinias?|acebo)`
 
+// mayBePlant is asked first: most words name none.
+var mayBePlant = spelling.MayMatch(`(?i)` + plants)
+
 var poisonPlants = spelling.Pattern(`(?i)(?:^|[^\pL])` + plants + `(?:$|[^\pL])`)
 
 // eaten are what such a flower is made of where it may be eaten, or is no flower.
@@ -45,8 +48,8 @@ var noPlant = spelling.Pattern(`(?i)` + eaten + `[- ]` + plants + `|` +
 
 // thing is something that is no food, by the words that put it into one.
 type thing struct {
-	words  func() *regexp.Regexp // its first group is told
-	leaves bool                  // a later step may take it out
+	words  string // a pattern, whose first group is told
+	leaves bool   // a later step may take it out
 }
 
 const (
@@ -58,28 +61,34 @@ const (
 
 // things are the foreign bodies that customs and habits put into bread.
 var things = []thing{
-	{spelling.Pattern(`(?i)\b` + putsIn + `\b[^.;]{0,40}?\b(?:(?:an?|one|the|each) )?((?:` + metal +
+	{words: `(?i)\b` + putsIn + `\b[^.;]{0,40}?\b(?:(?:an?|one|the|each) )?((?:` + metal +
 		` )+coins?|(?:an?|one|the) coin|sixpences?|threepences?|penn(?:y|ies)|trinkets?|charms?|` +
 		`thimbles?|figurines?|(?:plastic|porcelain|china|ceramic|metal|wax|glass) ` +
 		`(?:bab(?:y|ies)|beans?|figures?|kings?|dolls?|animals?|beads?|toys?|stars?|hearts?)|` +
-		`fèves?|(?:dry|dried) bean|(?:gold|silver|brass|wedding|engagement|toy) rings?|marbles)\b`),
-		false},
-	{spelling.Pattern(`(?i)\b(?:hide|bury|tuck) (?:an?|the|one) (?:lucky )?(ring)\b`), false},
-	{spelling.Pattern(`(?i)((?:craft|non-edible|inedible|florist'?s?|floral) ` +
-		`(?:glitter|wires?|foam|tape)|(?:glass|plastic|metal) beads?|(?:wax|porcelain) figures?)`),
-		false},
-	{spelling.Pattern(`(?i)((?:glücks)?(?:münzen?|pfennige?)|pièces? de monnaie|` +
+		`fèves?|(?:dry|dried) bean|(?:gold|silver|brass|wedding|engagement|toy) rings?|marbles)\b`},
+	{words: `(?i)\b(?:hide|bury|tuck) (?:an?|the|one) (?:lucky )?(ring)\b`},
+	{words: `(?i)((?:craft|non-edible|inedible|florist'?s?|floral) ` +
+		`(?:glitter|wires?|foam|tape)|(?:glass|plastic|metal) beads?|(?:wax|porcelain) figures?)`},
+	{words: `(?i)((?:glücks)?(?:münzen?|pfennige?)|pièces? de monnaie|` +
 		`monet(?:a|e|ina) (?:d'oro|d'argento|portafortuna)|monedas?|` +
 		`(?:cach|gliss|insér|enfonc)[\pL]+ [^.;]{0,30}fèves?|porzellanfigur(?:en)?|` +
-		`haba de (?:porcelana|cerámica)|figurita)`), false},
-	{spelling.Pattern(`(?i)\b(?:leav(?:e|ing)|left|keep) (?:the |all |both )?` +
-		`(toothpicks?|cocktail sticks?|skewers?|picks|string|twine|pins)\b(?: in| on| where)?`),
-		false},
-	{spelling.Pattern(`(?i)\b(?:clos|secur|fasten|pin|hold|fix|skewer|tie|truss)[\pL]*\b` +
+		`haba de (?:porcelana|cerámica)|figurita)`},
+	{words: `(?i)\b(?:leav(?:e|ing)|left|keep) (?:the |all |both )?` +
+		`(toothpicks?|cocktail sticks?|skewers?|picks|string|twine|pins)\b(?: in| on| where)?`},
+	{words: `(?i)\b(?:clos|secur|fasten|pin|hold|fix|skewer|tie|truss)[\pL]*\b` +
 		`[^.;]{0,40}?\b(toothpicks?|cocktail sticks?|` +
-		`(?:wooden |metal )?skewers?|string|twine|pins)\b`),
-		true},
+		`(?:wooden |metal )?skewers?|string|twine|pins)\b`,
+		leaves: true},
 }
+
+// mayBeThing is asked before the patterns of things one by one.
+var mayBeThing, thingWords = func() (may func(string) bool, of []func() *regexp.Regexp) {
+	var all []string
+	for _, t := range things {
+		all, of = append(all, t.words), append(of, spelling.Pattern(t.words))
+	}
+	return spelling.MayMatch(all...), of
+}()
 
 // noThing is what a coin or a charm is compared with, or what is said not to go in.
 var noThing = spelling.Pattern(`(?i)(?:(?:size|thick\w*|width|wide|like|big|shape|as|into|of) ` +
@@ -125,7 +134,7 @@ func PoisonsNamed(p *Part) Value {
 		if step != nil && shapes(step.Verb) {
 			return
 		}
-		if !poisonPlants().MatchString(words) { // most do not: the other pattern is a long one
+		if !mayBePlant(words) || !poisonPlants().MatchString(words) { // the next is a long one
 			return
 		}
 		words = noPlant().ReplaceAllString(words, "")
@@ -140,12 +149,15 @@ func PoisonsNamed(p *Part) Value {
 func ThingsNamed(p *Part) Value {
 	var out []string
 	said(p, func(words string, line int, step *formula.Step) {
-		for _, t := range things {
-			if !t.words().MatchString(words) {
+		if !mayBeThing(words) {
+			return
+		}
+		for i, t := range things {
+			if !thingWords[i]().MatchString(words) {
 				continue
 			}
 			words = noThing().ReplaceAllString(words, "")
-			m := t.words().FindStringSubmatch(words)
+			m := thingWords[i]().FindStringSubmatch(words)
 			if m != nil && !(t.leaves && (takesOut().MatchString(words) || takenOut(step))) {
 				out = append(out, fmt.Sprintf("%s (line %d)", cmp.Or(m[1:]...), line))
 				return

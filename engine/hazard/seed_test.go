@@ -1,0 +1,3 @@
+package hazard
+
+import _ "forebake/engine/seed" // every run draws the same
