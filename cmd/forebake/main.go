@@ -40,7 +40,7 @@ func main() {
 // collection, laterOnes before each later one where the live heap
 // leaves room, bytes. leastGrowth is the least growth between two
 // collections, %.
-const firstCollection, laterOnes, leastGrowth = 208 << 20, 128 << 20, 40
+const firstCollection, laterOnes, leastGrowth = 208 << 20, 176 << 20, 40
 
 // whileSmall is the most memory of the program while less than laterOnes
 // is live, bytes.

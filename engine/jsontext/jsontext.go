@@ -79,8 +79,9 @@ func writeItems(out *bufio.Writer, l List) (some bool, err error) {
 	work, order := make(chan *chunk, crew), make(chan *chunk, 2*crew)
 	for range crew {
 		go func() {
+			lay := newLayout(l.Indent + "  ")
 			for c := range work {
-				c.err = layOut(&c.text, c.items, l.Indent+"  ")
+				c.err = lay.out(&c.text, c.items)
 				close(c.done)
 			}
 		}()
@@ -141,23 +142,33 @@ func writeItems(out *bufio.Writer, l List) (some bool, err error) {
 	return some, err
 }
 
-// layOut writes items with commas between them, each on lines of
-// its own.
-func layOut(out *bytes.Buffer, items []any, indent string) error {
-	var b bytes.Buffer
-	e := json.NewEncoder(&b)
-	e.SetEscapeHTML(false)
-	e.SetIndent(indent, "  ")
+// layout lays out the items of a list, one worker's.
+type layout struct {
+	indent string
+	item   bytes.Buffer
+	encode *json.Encoder
+}
+
+func newLayout(indent string) *layout {
+	l := &layout{indent: indent}
+	l.encode = json.NewEncoder(&l.item)
+	l.encode.SetEscapeHTML(false)
+	l.encode.SetIndent(indent, "  ")
+	return l
+}
+
+// out writes items with commas between them, each on lines of its own.
+func (l *layout) out(out *bytes.Buffer, items []any) error {
 	for i, item := range items {
-		b.Reset()
-		if err := e.Encode(item); err != nil {
+		l.item.Reset()
+		if err := l.encode.Encode(item); err != nil {
 			return err
 		}
 		if i > 0 {
 			out.WriteString(",")
 		}
-		out.WriteString("\n" + indent)
-		text := bytes.TrimSuffix(b.Bytes(), []byte("\n"))
+		out.WriteString("\n" + l.indent)
+		text := bytes.TrimSuffix(l.item.Bytes(), []byte("\n"))
 		if isPlain(text) {
 			out.Write(text)
 		} else {

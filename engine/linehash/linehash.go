@@ -8,7 +8,7 @@
 package linehash
 
 import (
-	"fmt"
+	"strconv"
 	"unicode/utf16"
 )
 
@@ -23,26 +23,30 @@ const (
 // count, and every line ending counts as one line feed. A text that
 // ends in a line ending has an empty last line.
 func Of(text []byte) []string {
-	var units []uint16
+	units := make([]uint16, 0, len(text)+1) // a unit takes a byte or more
 	starts := []int{0}
 	returned := false // behind a carriage return
-	for _, u := range utf16.Encode([]rune(string(text))) {
-		after := returned
-		returned = u == '\r'
-		switch {
-		case u == ' ' || u == '\t' || u == '\n' && after:
-			continue
-		case u == '\r':
-			u = '\n'
-		}
-		units = append(units, u)
-		if u == '\n' {
-			starts = append(starts, len(units))
+	var both [2]uint16
+	for _, r := range string(text) {
+		for _, u := range utf16.AppendRune(both[:0], r) {
+			after := returned
+			returned = u == '\r'
+			switch {
+			case u == ' ' || u == '\t' || u == '\n' && after:
+				continue
+			case u == '\r':
+				u = '\n'
+			}
+			units = append(units, u)
+			if u == '\n' {
+				starts = append(starts, len(units))
+			}
 		}
 	}
 	units = append(units, ending)
 	out := make([]string, len(starts))
-	seen := map[uint64]int{}
+	seen := make(map[uint64]int, len(starts))
+	var word [40]byte
 	for i, start := range starts {
 		var hash uint64 // wraps round, as the method asks
 		for k := start; k < start+span; k++ {
@@ -52,7 +56,8 @@ func Of(text []byte) []string {
 			}
 		}
 		seen[hash]++
-		out[i] = fmt.Sprintf("%x:%d", hash, seen[hash])
+		one := append(strconv.AppendUint(word[:0], hash, 16), ':')
+		out[i] = string(strconv.AppendInt(one, int64(seen[hash]), 10))
 	}
 	return out
 }

@@ -61,9 +61,9 @@ type detail struct {
 // kind in order of formulas. A formula has at most one of a kind.
 func (c *Cautions) merged() []*merged {
 	var out []*merged
-	byText := map[string]*merged{}
+	byText := map[[3]string]*merged{}
 	for _, c := range c.List {
-		key := c.Pack + "\x00" + c.Kind + "\x00" + c.Text
+		key := [...]string{c.Pack, c.Kind, c.Text}
 		m := byText[key]
 		if m == nil {
 			m = &merged{Caution: c, at: map[string]*detail{}, takes: map[detailOf]bool{}}
