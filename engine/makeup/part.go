@@ -182,8 +182,11 @@ func (p *Part) looseGrams(c Component) Interval {
 }
 
 // ownFlour reports whether an item's water, fat and sugars are those of
-// flour itself, which the trade does not count.
-func ownFlour(item *larder.Item) bool { return item.Class == larder.ClassFlour }
+// flour itself, which the trade does not count. A house's own mix is
+// flour in part.
+func ownFlour(item *larder.Item) bool {
+	return item.Class == larder.ClassFlour && item.Flour == 1
+}
 
 // addItem adds what an ingredient is made of.
 func (p *Part) addItem(in *formula.Ingredient) {
@@ -233,17 +236,28 @@ func (p *Part) addItem(in *formula.Ingredient) {
 		return
 	}
 	if item.Flour > 0 {
-		p.plus(FlourProtein, m, item.Protein/100)
-		p.plus(Water, m, max(0, item.Water/100-item.Flour*flourMoisture))
+		p.plus(FlourProtein, m, min(item.Protein/100, item.Flour*mostFlourProtein))
+		rest := *item
+		rest.Water = max(0, item.Water-100*item.Flour*flourMoisture)
+		rest.Fat = max(0, item.Fat-item.Flour*flourFat)
+		p.addWithoutFlour(in, &rest, m, outside)
 		return
 	}
-	p.addWithoutFlour(in, m, outside)
+	p.addWithoutFlour(in, item, m, outside)
 }
 
-// addWithoutFlour adds what a flourless ingredient dissolves, and the
-// rest that it counts as.
-func (p *Part) addWithoutFlour(in *formula.Ingredient, m formula.Mass, outside Interval) {
-	item := in.Item
+// Of a mix that holds flour, the share that is the flour's own: its
+// protein at most, of its mass, and its fat, % (bread flour and strong
+// wholemeal in the larder's sources).
+const (
+	mostFlourProtein = 0.15
+	flourFat         = 1.2
+)
+
+// addWithoutFlour adds what an ingredient dissolves, and all else that it
+// counts as, its flour left out.
+func (p *Part) addWithoutFlour(in *formula.Ingredient, item *larder.Item, m formula.Mass,
+	outside Interval) {
 	if item.Class == larder.ClassFruit {
 		p.plus(Fruit, m, 1)
 	}
