@@ -620,12 +620,19 @@ func (s *Sheet) over(
 	sp := &s.spanning
 	if f.harsher != nil && !(sp.open && (sp.tooMany || f.ofRanges)) {
 		worst := base
+		var missing *figure.Need
 		for _, r := range readings {
 			one := r.value(s, f, x)
 			spread = spread || one.Absent != base.Absent
+			if one.Absent {
+				missing = one.Need
+			}
 			if f.harsher(&one, &worst) {
 				worst = one
 			}
+		}
+		if missing != nil && !worst.Absent { // it may be lower still
+			worst.Lo, worst.Mid, worst.Need = math.Inf(-1), math.NaN(), missing
 		}
 		return worst, spread
 	}

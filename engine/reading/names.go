@@ -3,6 +3,7 @@ package reading
 import (
 	"forebake/engine/source"
 	"forebake/engine/spelling"
+	"slices"
 )
 
 // Names holds the names that were read so far, each with its first
@@ -28,4 +29,6 @@ func (n *Names) Twice(name string, at source.Place) (first source.Place, twice b
 }
 
 // IsNear reports whether a name is near to a known one, or is one.
-func IsNear(name string, known []string) bool { return len(spelling.Nearest(name, known, 1)) > 0 }
+func IsNear(name string, known []string) bool {
+	return slices.Contains(known, name) || len(spelling.Nearest(name, known, 1)) > 0
+}
