@@ -33,16 +33,17 @@ func (f *Formula) Copy() *Formula {
 		}
 		return &parts[p.Serial]
 	}
-	lines := map[*Ingredient]*Ingredient{}
+	ingredients, steps := make([]Ingredient, f.Ingredients), make([]Step, f.Steps)
 	for i, p := range f.Parts {
 		parts[i] = *p
 		q := &parts[i]
 		out.Parts[i], q.Formula = q, &out
 		q.Ingredients = make([]*Ingredient, len(p.Ingredients))
 		for k, in := range p.Ingredients {
-			one := *in
+			one := &ingredients[in.Serial]
+			*one = *in
 			one.Part, one.Of = q, of(in.Of)
-			q.Ingredients[k], lines[in] = &one, &one
+			q.Ingredients[k] = one
 		}
 	}
 	for i, p := range f.Order {
@@ -52,13 +53,16 @@ func (f *Formula) Copy() *Formula {
 		q := &parts[i]
 		q.Steps = make([]*Step, len(p.Steps))
 		for k, s := range p.Steps {
-			one := *s
+			one := &steps[s.Serial]
+			*one = *s
 			one.Part, one.Uses, one.root = q, of(s.Uses), s.Root()
-			one.With = make([]*Ingredient, len(s.With))
-			for n, in := range s.With {
-				one.With[n] = lines[in]
+			if len(s.With) > 0 {
+				one.With = make([]*Ingredient, len(s.With))
 			}
-			q.Steps[k] = &one
+			for n, in := range s.With {
+				one.With[n] = &ingredients[in.Serial]
+			}
+			q.Steps[k] = one
 		}
 	}
 	return &out
@@ -137,7 +141,7 @@ func at(s *Step, list []func(*Step)) []Narrowing {
 func (s *Step) ranges() []Span {
 	var out []Span
 	add := func(iv Interval, set func(*Step, Interval)) {
-		if iv.IsPoint() || !iv.IsFinite() {
+		if !isRange(iv) {
 			return
 		}
 		var list []func(*Step)
@@ -151,7 +155,7 @@ func (s *Step) ranges() []Span {
 		func(s *Step) *Given { return &s.At }, func(s *Step) *Given { return &s.To },
 		func(s *Step) *Given { return &s.Core }, func(s *Step) *Given { return &s.Amount },
 	} {
-		if g := field(s); g.Set {
+		if g := field(s); g.Set && isRange(g.Interval) {
 			add(g.Interval, func(s *Step, iv Interval) { field(s).Interval = iv })
 		}
 	}
@@ -159,7 +163,7 @@ func (s *Step) ranges() []Span {
 		func(s *Step) **Given { return &s.Count }, func(s *Step) **Given { return &s.Pieces },
 		func(s *Step) **Given { return &s.Slice }, func(s *Step) **Given { return &s.Wide },
 	} {
-		if g := *field(s); g != nil {
+		if g := *field(s); g != nil && isRange(g.Interval) {
 			add(g.Interval, func(s *Step, iv Interval) {
 				one := **field(s)
 				one.Interval = iv
@@ -168,6 +172,9 @@ func (s *Step) ranges() []Span {
 		}
 	}
 	for _, o := range StepOptions {
+		if len(s.plain) == 0 { // as of nearly every step
+			break
+		}
 		if g, ok := s.plain[o.Name]; ok {
 			add(g.Interval, func(s *Step, iv Interval) {
 				g.Interval = iv
@@ -206,6 +213,9 @@ func (s *Step) ranges() []Span {
 	}
 	return out
 }
+
+// isRange reports whether an interval has two ends that are written.
+func isRange(iv Interval) bool { return !iv.IsPoint() && iv.IsFinite() }
 
 // ends makes the two narrowings of a range.
 func ends(iv Interval, set func(*Formula, float64)) []Narrowing {
