@@ -35,7 +35,7 @@ func MayMatch(patterns ...string) func(text string) bool {
 			if err != nil {
 				panic(err)
 			}
-			for head := range headsOf(re) {
+			for _, head := range headsOf(re) {
 				h.add(head)
 			}
 		}
@@ -85,97 +85,98 @@ func (h *heads) in(text string) bool {
 	return false
 }
 
-// headsOf lists the beginnings of a pattern's matches. One shorter than
-// headBytes is a whole match, or goes on with any letter.
-func headsOf(re *syntax.Regexp) map[string]bool {
-	heads, open := beginnings(re)
-	for head := range open {
-		heads[head] = true
-	}
-	return heads
+// headsOf lists the beginnings of a pattern's matches, some of them
+// twice. One shorter than headBytes is a whole match, or goes on with
+// any letter.
+func headsOf(re *syntax.Regexp) []string {
+	var b beginnings
+	b.of(re)
+	return append(b.done, b.open...)
 }
 
-// beginnings lists the beginnings of a pattern's matches that what
-// follows the pattern does not lengthen, and those that it may: whole
-// matches.
-func beginnings(re *syntax.Regexp) (done, open map[string]bool) {
-	done, open = map[string]bool{}, map[string]bool{}
+// beginnings are those of a pattern's matches: done, which what follows
+// the pattern does not lengthen, and open, which it may.
+type beginnings struct{ done, open []string }
+
+func (b *beginnings) of(re *syntax.Regexp) {
 	switch re.Op {
 	case syntax.OpLiteral:
-		put(done, open, strings.ToLower(string(re.Rune)))
+		b.put(strings.ToLower(string(re.Rune)))
 	case syntax.OpCharClass:
-		n := 0
-		for i := 0; i < len(re.Rune); i += 2 {
-			n += int(re.Rune[i+1]-re.Rune[i]) + 1
-		}
-		if n > mostRunes {
-			done[""] = true
-			break
-		}
-		for i := 0; i < len(re.Rune); i += 2 {
-			for r := re.Rune[i]; r <= re.Rune[i+1]; r++ {
-				put(done, open, strings.ToLower(string(r)))
-			}
-		}
+		b.class(re.Rune)
 	case syntax.OpAnyChar, syntax.OpAnyCharNotNL:
-		done[""] = true
+		b.done = append(b.done, "")
 	case syntax.OpCapture:
-		return beginnings(re.Sub[0])
+		b.of(re.Sub[0])
 	case syntax.OpQuest:
-		done, open = beginnings(re.Sub[0])
-		open[""] = true
+		b.of(re.Sub[0])
+		b.open = append(b.open, "")
 	case syntax.OpStar, syntax.OpPlus, syntax.OpRepeat:
-		done, open = beginnings(re.Sub[0])
-		for head := range open { // it may come again: what follows is not looked at
-			done[head] = true
-		}
-		clear(open)
+		b.of(re.Sub[0])
+		// It may come again: what follows is not looked at.
+		b.done, b.open = append(b.done, b.open...), nil
 		if re.Op == syntax.OpStar || re.Op == syntax.OpRepeat && re.Min == 0 {
-			open[""] = true
+			b.open = append(b.open, "")
 		}
 	case syntax.OpAlternate:
 		for _, sub := range re.Sub {
-			d, o := beginnings(sub)
-			for head := range d {
-				done[head] = true
-			}
-			for head := range o {
-				open[head] = true
-			}
+			b.of(sub)
 		}
 	case syntax.OpConcat:
-		open[""] = true
-		for _, sub := range re.Sub {
-			d, o := beginnings(sub)
-			before := open
-			open = map[string]bool{}
-			for head := range before {
-				for next := range d {
-					done[cut(head+next)] = true
-				}
-				for next := range o {
-					put(done, open, head+next)
-				}
+		b.concat(re.Sub)
+	default: // the edges of words and texts, which hold no letter
+		b.open = append(b.open, "")
+	}
+}
+
+func (b *beginnings) class(ranges []rune) {
+	n := 0
+	for i := 0; i < len(ranges); i += 2 {
+		n += int(ranges[i+1]-ranges[i]) + 1
+	}
+	if n > mostRunes {
+		b.done = append(b.done, "")
+		return
+	}
+	for i := 0; i < len(ranges); i += 2 {
+		for r := ranges[i]; r <= ranges[i+1]; r++ {
+			b.put(strings.ToLower(string(r)))
+		}
+	}
+}
+
+func (b *beginnings) concat(list []*syntax.Regexp) {
+	whole := beginnings{open: []string{""}}
+	for _, sub := range list {
+		var next beginnings
+		next.of(sub)
+		before := whole.open
+		whole.open = nil
+		for _, head := range before {
+			for _, tail := range next.done {
+				whole.done = append(whole.done, cut(head+tail))
 			}
-			if len(done)+len(open) > mostHeads {
-				return map[string]bool{"": true}, map[string]bool{}
-			}
-			if len(open) == 0 {
-				break
+			for _, tail := range next.open {
+				whole.put(head + tail)
 			}
 		}
-	default: // the edges of words and texts, which hold no letter
-		open[""] = true
+		if len(whole.done)+len(whole.open) > mostHeads {
+			b.done = append(b.done, "")
+			return
+		}
+		if len(whole.open) == 0 {
+			break
+		}
 	}
-	return done, open
+	b.done, b.open = append(b.done, whole.done...), append(b.open, whole.open...)
 }
 
 // put keeps a beginning: done once it is as long as is looked at.
-func put(done, open map[string]bool, head string) {
+func (b *beginnings) put(head string) {
 	if len(head) >= headBytes {
-		done[cut(head)] = true
+		b.done = append(b.done, cut(head))
 	} else {
-		open[head] = true
+		b.open = append(b.open, head)
 	}
 }
 
