@@ -121,10 +121,12 @@ func (p *Part) WholeNuts() Value {
 	}))
 }
 
-// isOpenSalt reports whether an ingredient is salt of an open amount,
-// which is above zero.
-func isOpenSalt(in *formula.Ingredient) bool {
-	return in.Item != nil && in.Item.Class == larder.ClassSalt && in.Amount.Open
+// isSomeSalt reports whether an ingredient is salt of some amount. An
+// open one is above zero. So is a share of a part, however large the
+// rest of the part may be.
+func isSomeSalt(in *formula.Ingredient) bool {
+	return in.Item != nil && in.Item.Class == larder.ClassSalt &&
+		(in.Amount.Open || in.Amount.Lo > 0)
 }
 
 // HasSalt is open when what may bring the only salt, such as a cheese,
@@ -132,7 +134,7 @@ func isOpenSalt(in *formula.Ingredient) bool {
 func (p *Part) HasSalt() Value {
 	g := p.Grams(Salt)
 	switch {
-	case g.Lo > 0, p.Holds(isOpenSalt):
+	case g.Lo > 0, p.Holds(isSomeSalt):
 		return figure.YesNo(true)
 	case g.Hi == 0:
 		return figure.YesNo(false)
