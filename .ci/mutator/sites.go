@@ -71,6 +71,7 @@ var carefulRules = map[string]bool{
 	"live-dough-note":     true,
 	"toxin-not-baked-out": true,
 	"no-air-stop":         true,
+	"no-air-risk":         true,
 	"b-cereus-grown":      true,
 }
 
