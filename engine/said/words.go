@@ -176,7 +176,8 @@ const degreesIn = `-?\d+(?:[.,]\d+)?(?: ?(?:-|–|to) ?-?\d+(?:[.,]\d+)?)? ?(?:�
 	`deg)? ?[CF]`
 
 var (
-	countOf = spelling.Pattern(`(?i)^(\d+)(?: ?x)? ((?:[a-z-]+ ?)+)$`)
+	countOf = spelling.Pattern(`(?i)^(\d+)(?: ?x)? ((?:[a-z-]+ ?)+)(?:[,(] ?\d+ (?:for|to|per|in) ` +
+		`(?:each|every|a|one) [a-z -]+\)?)?$`)
 	countBy = spelling.Pattern(`(?i)^(\d+) ?(?:x|×|(?:[a-z]+ )?(?:of|at|à)) ?(\d[\d.]* ?(?:g|kg|` +
 		`oz|lb)s?)\b[a-z ]*$`)
 	massOf = spelling.Pattern(`(?i)^(?:about |into )?(\d[\d.,]*(?: ?(?:-|–|` +

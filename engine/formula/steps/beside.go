@@ -358,7 +358,7 @@ func (rd *Reader) inTurn(s *formula.Step, text string) (time string, ok bool) {
 	if s.Verb.Mixes() || placeAmong(text) != nil {
 		return "", false
 	}
-	return times.InTurn(text, rd.asks(s))
+	return times.InTurn(text, s.Verb.Name, rd.asks(s))
 }
 
 // leftOut takes what a mix leaves out, "6 min on medium, no butter yet", off the words of

@@ -97,7 +97,7 @@ func TestMade(t *testing.T) {
 		"20 x 50 g":                                     "20 pieces of 50 g",
 		"14 buns scaled at 85 g":                        "14 buns of 85 g",
 		"18-20 rolls":                                   "18 to 20 rolls",
-		"one 12-cup Bundt, serves 10":                   "1 12-cup Bundt, serves 10",
+		"one 12-cup Bundt, serves 10":                   "1 12-cup Bundt",
 		// these say no weight of a piece
 		"1 loaf (450 g tin)":                 "1 loaf (450 g tin)",
 		"12 buns, dough 45 g, filling 35 g":  "12 buns, dough 45 g, filling 35 g",

@@ -1,6 +1,7 @@
 package beside
 
 import (
+	"regexp"
 	"strconv"
 	"strings"
 
@@ -25,9 +26,17 @@ var (
 		`(?:scaled (?:at|to) |` +
 		`weighing |at |à |da |de |di |von |zu |å |x |` +
 		`of )` + nearly + `?(` + ofMass + `)(?: ` + eachWords +
-		`)?(?:,? with [^\d]*|,? \([^\d]*\))?$`)
+		`)?(?: (?:of )?dough)?(?:,? with [^\d]*|,? \([^\d]*\))?$`)
 	massEach = spelling.Pattern(`(?i)^` + nearly + `?(\d+(?: to \d+)?)((?: [^\d,]+?)?),? \(?` +
 		nearly + `?(` + ofMass + `) ` + eachWords + `\b[^\d]*$`)
+)
+
+// forTable is how it is cut and shared, and how wide it is: neither is a number of pieces.
+var (
+	forTable = spelling.Pattern(`(?i)[,;(]+ ?(?:to )?(?:serv(?:es?|ing|ings)|cut|sliced?|feeds?|` +
+		`yields?|enough|for|pour|für) (?:about |in |into |for )*\d[^,;]*$`)
+	wideMade = spelling.Pattern(`(?i),? (?:of|at|about|à|von) (?:about )?\d[\d.]*` +
+		`(?: ?(?:x|×|by) ?\d[\d.]*)* ?-?(?:cm|mm|in|inch(?:es)?|")(?: (?:long|wide|across|each))?$`)
 )
 
 // dozen are the numbers of dozens in words.
@@ -40,6 +49,9 @@ var dozen = map[string]float64{"half a": 0.5, "half an": 0.5, "½": 0.5, "1/2": 
 // stay.
 func Made(text string) string {
 	text = strings.TrimSpace(text)
+	for _, p := range []func() *regexp.Regexp{forTable, wideMade} {
+		text = strings.TrimRight(p().ReplaceAllString(text, ""), " ")
+	}
 	if m := dozens().FindStringSubmatch(text); m != nil {
 		n, known := dozen[strings.ToLower(m[1])]
 		if !known {

@@ -139,8 +139,10 @@ func During(text string, asked func(string) bool) (time, rest string, ok bool) {
 var (
 	oneAfter = spelling.Pattern(`(?i)(?:\b(?:at least|about|around|another|a further) )*` +
 		`(\d[\d./½¼¾]*(?: \d/\d)?(?: ?(?:-|–|to) ?\d[\d./½¼¾]*)? ?(?:secs?|seconds?|mins?|` +
-		`minutes?|hours?|hrs?|h|s)\b(?: \d+ ?(?:s|secs?|mins?|min)\b)?)`)
-	lids    = spelling.Pattern(`(?i)\b(?:lid|cover|foil) (?:on|off)\b`)
+		`minutes?|hours?|hrs?|h|s)\b(?: \d+ ?(?:s|secs?|mins?|min)\b)?)(?: more\b)?`)
+	lids = spelling.Pattern(`(?i)\b(?:lid|cover|foil) (?:on|off)\b|` +
+		`\bturn(?:ed)? (?:(?:it|them) )?out\b(?: upside down)?(?: on(?:to)?(?: to)? (?:a|the) ` +
+		`(?:wire |cooling )?(?:plate|rack|wire|board|tray|dish|cloth))?`)
 	changes = spelling.Pattern(`(?i)\b(?:low\w*|high\w*|reduc\w*|temperature|down|up|heat|off|` +
 		`out|door|open\w*|bench|counter|worktop|place|room|divid\w*|shap\w*|roll\w*|cut\w*|` +
 		`fill\w*|mix\w*|knead\w*|add\w*|steam\w*|of|first|last|total|in all|altogether|` +
@@ -150,9 +152,13 @@ var (
 )
 
 // InTurn adds up times that follow each other in one place: "5 min in
-// the tin, then 1 h on a rack". ok is false where words beside them could
-// change the place, the heat or the dough.
-func InTurn(text string, asked func(string) bool) (time string, ok bool) {
+// the tin, then 1 h on a rack". own is the verb, which may be said again.
+// ok is false where words beside them could change the place, the heat or
+// the dough.
+func InTurn(text, own string, asked func(string) bool) (time string, ok bool) {
+	for _, and := range []string{" and ", " then ", ", "} {
+		text = strings.ReplaceAll(text, and+own+" ", " then ")
+	}
 	all := oneAfter().FindAllStringSubmatch(text, -1)
 	words := lids().ReplaceAllString(oneAfter().ReplaceAllString(text, ""), "")
 	if len(all) < 2 || strings.ContainsAny(words, "0123456789½¼¾") || asked(words) ||

@@ -49,7 +49,7 @@ func TestTwoTimes(t *testing.T) {
 			"2 h, fridge after 1 h": "", "1 h, fold after 2 h": "", "2 h": "",
 		}},
 		{"in turn", func(s string) string {
-			out, _ := InTurn(s, func(words string) bool {
+			out, _ := InTurn(s, "cool", func(words string) bool {
 				return strings.Contains(words, "fridge")
 			})
 			return out
