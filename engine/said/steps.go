@@ -245,7 +245,7 @@ func TwoHeats(text string) (first, then Heated, ok bool) {
 
 var upToNight = spelling.Pattern(`(?i)^(?:at least |from )?(\d[\d./½¼¾]* ?(?:min\w*|h|hours?|` +
 	`hrs?)),? (?:(?:and |or )?(?:up )?to|or|-|–) (?:even )?over ?night$|` +
-	`^over ?night[,;( ]+(?:for )?(?:at least|min(?:imum|\.)?(?: of)?) (\d[\d.]* ?(?:h|hours?|hrs?))\)?$`)
+	`^over ?night[,;( ]+(?:for )?(?:at least|minimum(?: of)?) (\d[\d.]* ?(?:h|hours?|hrs?))\)?$`)
 
 // toNight reads a time that may last until the morning, "2 hours up to
 // overnight", as up to the longest night.
@@ -254,15 +254,14 @@ func toNight(text string) (span string, ok bool) {
 	if m == nil {
 		return "", false
 	}
-	span = fmt.Sprintf("%s to %g h", m[1]+m[2], quantity.Overnight.Hi/60)
-	_, fault := quantity.Read(span, quantity.Of(quantity.Time))
-	return span, fault == nil
+	_, fault := quantity.Read(m[1]+m[2], quantity.Of(quantity.Time))
+	return fmt.Sprintf("%s to %g h", m[1]+m[2], quantity.Overnight.Hi/60), fault == nil
 }
 
 var (
 	// untilThen is a time with the sign of its end: "50 min more, until 1 inch from the top".
-	untilThen = spelling.Pattern(`(?i)^(\d[\d./½¼¾ ]*(?:(?:min\w*|h|hours?|hrs?)? ?` +
-		`(?:-|–|to )[\d./½¼¾ ]+)?(?:min\w*|h|hours?|hrs?))(?: more)?[,;]? ((?:or )?(?:until|till|so|when) .*)$`)
+	untilThen = spelling.Pattern(`(?i)^(\d[\d./½¼¾ ]*(?:(?:min\w*|h|hours?|hrs?)? ?(?:-|–|to )` +
+		`[\d./½¼¾ ]+)?(?:min\w*|h|hours?|hrs?))(?: more)?[,;]? ((?:or )?(?:until|till|so|when) .+)`)
 	// inAside are figures that would be lost in an aside: a time, or a heat.
 	inAside = spelling.Pattern(`(?i)\d ?(?:°|º|degrees|[CF]\b|min|h\b|hours?|hrs?|x\b)`)
 )

@@ -176,8 +176,7 @@ const degreesIn = `-?\d+(?:[.,]\d+)?(?: ?(?:-|–|to) ?-?\d+(?:[.,]\d+)?)? ?(?:�
 	`deg)? ?[CF]`
 
 var (
-	countOf = spelling.Pattern(`(?i)^(\d+)(?: ?x)? ((?:[a-z-]+ ?)+)(?:[,(] ?\d+ (?:for|to|per|in) ` +
-		`(?:each|every|a|one) [a-z -]+\)?)?$`)
+	countOf = spelling.Pattern(`(?i)^(\d+)(?: ?x)? ((?:[a-z-]+ ?)+)(?:, \d+ \w+ each [a-z]+)?$`)
 	countBy = spelling.Pattern(`(?i)^(\d+) ?(?:x|×|(?:[a-z]+ )?(?:of|at|à)) ?(\d[\d.]* ?(?:g|kg|` +
 		`oz|lb)s?)\b[a-z ]*$`)
 	massOf = spelling.Pattern(`(?i)^(?:about |into )?(\d[\d.,]*(?: ?(?:-|–|` +
