@@ -156,6 +156,7 @@ var stepFacts = []Fact{
 		Source: srcHeat,
 		Error:  errHeat,
 		Settle: "a probe settles it: write measured = \"... C\" in the step before",
+		past:   true,
 		step:   (*parts).StartCore,
 	},
 	{
@@ -166,6 +167,7 @@ var stepFacts = []Fact{
 		Source: srcHeat,
 		Error:  errHeat,
 		Settle: settleProbe,
+		past:   true,
 		step:   (*parts).CoreEnd,
 	},
 	{
@@ -175,6 +177,7 @@ var stepFacts = []Fact{
 		Source: srcHeat,
 		Error:  errHeat,
 		Settle: settleProbe,
+		past:   true,
 		step:   ofStage(func(st *history.Stage) figure.Estimate { return st.Mean }),
 	},
 	{
@@ -184,6 +187,7 @@ var stepFacts = []Fact{
 		Source: srcHeat,
 		Error:  errHeat,
 		Settle: settleProbe,
+		past:   true,
 		step:   ofStage(func(st *history.Stage) figure.Estimate { return st.Surface }),
 	},
 	{
@@ -194,6 +198,7 @@ var stepFacts = []Fact{
 		Source: srcHeat,
 		Error:  errHeat,
 		Settle: settleProbe,
+		past:   true,
 		step:   ofStage(func(st *history.Stage) figure.Estimate { return st.CoreMax }),
 	},
 	{
@@ -330,6 +335,7 @@ var stepFacts = []Fact{
 		Source: srcBake,
 		Error:  "factor 1.5 in time",
 		Settle: settleCore,
+		past:   true,
 		step:   (*parts).CoreUsual,
 
 		harsher:  lower,
@@ -344,6 +350,7 @@ var stepFacts = []Fact{
 		Source: srcBake,
 		Error:  "factor 1.5 in time",
 		Settle: settleCore,
+		past:   true,
 		step:   (*parts).CoreLow,
 
 		harsher:  lower,
@@ -367,6 +374,7 @@ var stepFacts = []Fact{
 		Source: srcBake,
 		Error:  "factor 1.5 in time",
 		Settle: settleCore,
+		past:   true,
 		step:   (*parts).CoreAsRound,
 
 		harsher:  lower,
@@ -462,6 +470,7 @@ var stepFacts = []Fact{
 		Error:  ferment.RiseModel.Error,
 		Misses: ferment.PaceModel.Misses,
 		Settle: settleRise,
+		past:   true,
 		step:   (*parts).Gained,
 	},
 
@@ -474,6 +483,7 @@ var stepFacts = []Fact{
 		Source: srcBalance,
 		Error:  errBalance,
 		Settle: settleMix,
+		past:   true,
 		step:   func(sh *parts, s *formula.Step) Value { return sh.Part(s.Part).MixTemp(s) },
 	},
 	{
@@ -485,6 +495,7 @@ var stepFacts = []Fact{
 		Source: srcBalance,
 		Error:  errBalance,
 		Settle: settleMix,
+		past:   true,
 		step:   (*parts).LiquidNeeded,
 	},
 	{
@@ -496,6 +507,7 @@ var stepFacts = []Fact{
 		Source: "Gisslen, Professional Cooking; Hamelman, Bread (memory)",
 		Error:  errBalance,
 		Settle: settleMix,
+		past:   true,
 		step:   (*parts).LiquidByFactor,
 	},
 	{
@@ -927,6 +939,7 @@ var stepFacts = []Fact{
 		Error: "factor 1.4 in a tin and for rolls, 1.6 for a loaf that stands free, up to 2 " +
 			"below 140 and above 250 C: a first guess to be probed",
 		Settle: settleCore,
+		past:   true,
 		step:   (*parts).MinutesToCore,
 	},
 	{
@@ -936,6 +949,7 @@ var stepFacts = []Fact{
 		of:     (*formula.Verb).Bakes,
 		Means:  "how long it is in the oven by its end: of bakes one after the other the sum",
 		Source: srcGiven,
+		past:   true,
 		step:   (*parts).OvenMinutes,
 	},
 	{
@@ -945,6 +959,7 @@ var stepFacts = []Fact{
 		of:     (*formula.Verb).Bakes,
 		Means:  "temperature of the oven; its mean over the time where it is turned up or down",
 		Source: srcGiven,
+		past:   true,
 		step:   (*parts).OvenTemp,
 	},
 	{
@@ -988,6 +1003,7 @@ var stepFacts = []Fact{
 		Source: srcHeat,
 		Error:  errHeat,
 		Settle: settleProbe,
+		past:   true,
 		step:   ofStage(func(st *history.Stage) figure.Estimate { return st.Core }),
 	},
 
