@@ -108,7 +108,8 @@ const meats = `(?:chicken|poultry|turkey|duck|goose|meats?|pork|beef|veal|lamb|m
 
 // rawMeat are words of raw meat, or of what runs out of it, beside food.
 var rawMeat = spelling.Pattern(`(?i)\b((?:raw|uncooked|thawing|defrosting|unwashed|rohe[ms]?|` +
-	`crue?s?|crud[oa])(?: [\pL-]+){0,2} ` + meats + `|` + meats + ` (?:juices?|drip(?:s|pings?)?|blood|` +
+	`crue?s?|crud[oa])(?: [\pL-]+){0,2} ` + meats + `|` +
+	meats + ` (?:juices?|drip(?:s|pings?)?|blood|` +
 	`marinade|brine)|(?:juices?|drip(?:s|pings?)?|blood|marinade|brine) (?:of|from) (?:the )?` +
 	`(?:[\pL-]+ )?` + meats + `|(?:poulet|viande|pollo|carne) cru[de]?[oae]?s?)\b`)
 
@@ -135,7 +136,8 @@ func ContactsNamed(p *Part) Value {
 
 // eats are words that say that somebody eats it, and not that nobody does.
 var eats = spelling.Pattern(`(?i)(\b(?:not?|never|don't|nobody)\b[^.;,]{0,20})?\b(?:` +
-	`eat(?:en|ing)?|serve[ds]?|serving|enjoy(?:ed)?|no[- ]bake|unbaked|edible|taste[ds]?|gegessen|serviert|` +
+	`eat(?:en|ing)?|serve[ds]?|serving|enjoy(?:ed)?|no[- ]bake|unbaked|edible|taste[ds]?|` +
+	`gegessen|serviert|` +
 	`servir|servis?|servire|mangia\w*|comer)\b`)
 
 // SaysEaten reports whether the words of a part's steps, or its name, say that it is eaten.
