@@ -1818,9 +1818,9 @@ rule "cassava-raw" {
   level  = "stop"
   doubt  = "flag"
   limits = { cook_c = 90 }
-  when   = "'raw cassava' in part.hazards && (part.has_process || part.is_used) && part.heated_to_c < limit.cook_c"
-  say    = "Cassava in this [reaches {part.heated_to_c}|may stay raw]: raw it gives off cyanide. Peel sweet cassava, slice it and boil it soft; throw the water away."
-  why    = "Raw cassava holds linamarin, which turns to cyanide as it is cut or grated. Heat and plenty of water drive it off."
+  when   = "'raw cassava' in part.hazards && ((part.has_process || part.is_used) && part.heated_to_c < limit.cook_c || part.bitter_cassava)"
+  say    = "Cassava here is bitter, keeps its juice, or is not boiled: it gives off cyanide. Peel sweet cassava, slice it and boil it soft; throw the water away."
+  why    = "Raw cassava holds linamarin, which turns to cyanide as it is cut or grated. Heat and plenty of water drive it off, but not from the bitter kind, the peel or the juice."
   source = "FAO; Food Standards Australia New Zealand: sweet cassava is peeled, sliced and cooked through (memory); the figure: judgement"
 }
 
@@ -1841,6 +1841,9 @@ trial "cassava" {
     "92 C"  = { expect = "clear", of = "cassava", to = "92 C" }
     "a ?"   = { expect = "flagged", of = "cassava", to = "?" }
     "flour" = { expect = "clear", of = "cassava flour", to = "30 C" }
+    "bitter" = { expect = "flagged", of = "bitter cassava root", to = "92 C" }
+    "peel"   = { expect = "flagged", of = "cassava, grated with the peel", to = "92 C" }
+    "peeled" = { expect = "clear", of = "cassava, peeled and grated", to = "92 C" }
   }
   formula "t" {
     filling "f" {
@@ -1899,13 +1902,13 @@ rule "no-food" {
   level  = "stop"
   when   = "'no food' in part.hazards"
   say    = "An ingredient of this is no food, but a poison. Leave it out."
-  why    = "Rhubarb leaves hold oxalate enough to kill; only the stalks are eaten."
+  why    = "Some plants and parts of plants kill. Of rhubarb only the stalks are eaten: its leaves hold oxalate."
   source = "common knowledge (memory)"
 }
 
 trial "rhubarb" {
   rule  = "no-food"
-  cases = { "rhubarb leaves" = "flagged", "rhubarb" = "clear" }
+  cases = { "rhubarb leaves" = "flagged", "rhubarb" = "clear", "foxglove leaves" = "flagged" }
   formula "t" {
     filling "f" { ingredients = { "$case" = "300 g", "sugar" = "100 g" } }
   }
@@ -1931,6 +1934,11 @@ trial "flowers on the icing" {
     "rose petals"                       = "clear"
     "ivy leaves laid on the icing"      = "flagged"
     "viola flowers, no lily of the valley" = "clear"
+    "elder leaves and stalks"           = "flagged"
+    "elderberries with their stalks"    = "flagged"
+    "elderflowers without stalks"       = "clear"
+    "elderberries with the stalks taken off" = "clear"
+    "elderberry jam and mint leaves"    = "clear"
   }
   formula "t" {
     dough "d" {

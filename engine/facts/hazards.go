@@ -51,6 +51,14 @@ var hazardPartFacts = []Fact{
 		part:   anyNamed(hazard.PoisonsNamed),
 	},
 	{
+		Name:   "bitter_cassava",
+		Type:   YesNo,
+		Means:  "holds cassava that is called bitter, or that keeps its peel or juice",
+		Source: srcHazard,
+		names:  true,
+		part:   hazard.BitterCassava,
+	},
+	{
 		Name: "thing_words",
 		Type: List,
 		Means: "what is no food and is put in, by the words of its steps: a coin, a charm, a " +
