@@ -95,11 +95,14 @@ func TestStates(t *testing.T) {
 func TestByFigure(t *testing.T) {
 	l := New()
 	for name, want := range map[string]string{
-		"plain flour (type 550)": "German type 550 wheat flour", "flour T55": "French type 55 flour",
-		"rye flour (type 1150)": "German type 1150 rye flour",
-		"cream (48% fat)":       "double cream", "cream 35 %": "heavy cream", "cream (18%)": "light cream",
-		"chocolate (70%)": "dark chocolate 70-85%", "dark chocolate (54% cocoa)": "dark chocolate 45-59%",
-		"milk chocolate (35%)": "milk chocolate", "chocolate (12%)": "", "cream (60%)": "",
+		"plain flour (type 550)": "German type 550 wheat flour",
+		"flour T55":              "French type 55 flour",
+		"rye flour (type 1150)":  "German type 1150 rye flour",
+		"cream (48% fat)":        "double cream", "cream 35 %": "heavy cream",
+		"cream (18%)":                "light cream",
+		"chocolate (70%)":            "dark chocolate 70-85%",
+		"dark chocolate (54% cocoa)": "dark chocolate 45-59%",
+		"milk chocolate (35%)":       "milk chocolate", "chocolate (12%)": "", "cream (60%)": "",
 		"marzipan (50% almond)": "marzipan", "marzipan (10% hazelnut)": "",
 		"sour cream 20%": "sour cream", "coconut cream 35%": "",
 	} {

@@ -9,8 +9,8 @@ import (
 const (
 	rawWords    = " raw uncooked unpasteurised unpasteurized unpasteurise unheated "
 	heatedWords = " cooked boiled braised roast roasted baked fried grilled steamed poached " +
-		"stewed simmered pulled browned canned tinned precooked pasteurised pasteurized uht sterilised " +
-		"sterilized hardboiled blanched "
+		"stewed simmered pulled browned canned tinned precooked pasteurised pasteurized uht " +
+		"sterilised sterilized hardboiled blanched "
 )
 
 func anyOf(typed []string, words string) bool {

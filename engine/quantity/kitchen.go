@@ -83,7 +83,8 @@ var kitchenWords = map[string]kitchenWord{
 		[]measureOf{{1, 1, "tsp"}, {1, 1, "ml"}}},
 	"large": {Count, "is a size: of an egg name it, \"large egg\" or \"size L egg\"; weigh others",
 		[]measureOf{{1, 1, "pieces"}}},
-	"medium": {Count, "is a size: of an egg name it, \"medium egg\" or \"size M egg\"; weigh others",
+	"medium": {Count, "is a size: of an egg name it, \"medium egg\" or \"size M egg\"; " +
+		"weigh others",
 		[]measureOf{{1, 1, "pieces"}}},
 }
 

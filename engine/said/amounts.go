@@ -29,8 +29,7 @@ func NoAmount(text string) bool {
 }
 
 const unitWords = `kg|g|grams?|oz|ounces?|lbs?|ml|dl|cl|l|tsps?|tbsps?|teaspoons?|tablespoons?|` +
-	`cups?|sachets?|packets?|packages?|pkgs?|packs?|envelopes?|cubes?|` +
-	`pinch(?:es)?|EL|TL|msk|tsk|spsk`
+	`cups?|sachets?|pack(?:et|age)?s?|pkgs?|envelopes?|cubes?|pinch(?:es)?|EL|TL|msk|tsk|spsk`
 
 // measured is an amount and words behind it.
 var measured = spelling.Pattern(`(?i)^((?:about |ca\.? )?[\d./⁄,¼½¾⅓⅔⅛ -]+(?:to [\d./¼½¾⅓⅔⅛ ]+)?` +

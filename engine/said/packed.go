@@ -37,18 +37,6 @@ var numbers = map[string]string{"a": "1", "an": "1", "one": "1", "two": "2", "th
 // NumberWord is the number that a word is, in figures; "" for others.
 func NumberWord(word string) string { return numbers[strings.ToLower(word)] }
 
-var figures = spelling.Pattern(`(?i)^((?:(?:(?:finely |freshly )?(?:grated )?(?:zest|rind|` +
-	`juice|peel|seeds) )?(?:of|from) )?)(one|two|three|four|five|six|eight|ten|twelve)\b`)
-
-// InFigures writes the number of an amount that is a word in figures: "from one orange".
-func InFigures(text string) string {
-	m := figures().FindStringSubmatch(strings.TrimSpace(text))
-	if m == nil {
-		return text
-	}
-	return m[1] + NumberWord(m[2]) + strings.TrimSpace(text)[len(m[0]):]
-}
-
 // Packed reads an amount by its packs: "7 g sachet", "2 x 7 g", "1 tin
 // (397 g)". why asks where the text can mean two amounts.
 func Packed(text string) (out, why string) {

@@ -192,7 +192,8 @@ func (rd *Reader) weighedText(
 	if _, fault := quantity.Read(plain, quantity.Amounts); fault != nil {
 		plain = rd.besideAmount(in, plain, at)
 	}
-	if _, fault := quantity.Read(plain, quantity.Amounts); fault != nil && rd.asks(in, plain, at, what) {
+	_, fault := quantity.Read(plain, quantity.Amounts)
+	if fault != nil && rd.asks(in, plain, at, what) {
 		return formula.Amount{}
 	}
 	g, _ := rd.QuantityText(plain, at, quantity.Amounts, what)
@@ -411,7 +412,7 @@ var sticks = spelling.Pattern(`(?i)^[\d./ ½¼¾]*\bsticks?$`)
 func (rd *Reader) plainAmount(in *formula.Ingredient, text string, at source.Place, what string) (
 	out string, ok bool,
 ) {
-	text, says := said.Spoons(said.InFigures(text), rd.File.Text)
+	text, says := said.Spoons(behind.InFigures(text), rd.File.Text)
 	rd.Assumed(at, says)
 	if one, ok := behind.Weighing(text); ok {
 		rd.Assumed(at, fmt.Sprintf("%q of %q is read as %s", text, in.Name, one))

@@ -31,14 +31,15 @@ var (
 	clauses = spelling.Pattern(`\s*[,;()]\s*`)
 	joined  = spelling.Pattern(`(?i)\s*(?:&|\band then\b|\band\b|\bthen\b|\bbut\b)\s*`)
 	// cooked are words of a cook that no figure proves: told, and never counted as one.
-	cooked = spelling.Pattern(`(?i)\b(?:pre-?)?(?:boiled|cooked|roasted|roast|baked|fried|steamed|` +
-		`simmered|poached|toasted|saut[ée]ed|browned|braised|blanched|grilled|microwaved|stewed|` +
+	cooked = spelling.Pattern(`(?i)\b(?:pre-?)?(?:boiled|cooked|roasted|roast|baked|fried|` +
+		`steamed|simmered|poached|toasted|saut[ée]ed|browned|braised|blanched|grilled|` +
+		`microwaved|stewed|` +
 		`until (?:just |very )?(?:soft|tender|done|golden|cooked))\b`)
 	// drained are words by which water is taken off, and none that dry a thing.
 	drained = spelling.Pattern(`(?i)\b(?:squeezed|patted|wrung|drained|pressed|dabbed|wiped) ` +
 		`(?:very |well )?dry\b`)
-	into = spelling.Pattern(`(?i)\b(?:in|into|with|over|on|through|for|from|to|of) (?:all |some )?` +
-		`(?:of )?(?:the |its |their )?`)
+	into = spelling.Pattern(`(?i)\b(?:in|into|with|over|on|through|for|from|to|of) ` +
+		`(?:all |some )?(?:of )?(?:the |its |their )?`)
 )
 
 // reader reads the clauses of one amount.
@@ -177,18 +178,20 @@ func Weighing(text string) (out string, ok bool) {
 }
 
 const (
-	part  = `(half|a half|a third|one third|two thirds|a quarter|three quarters|1/2|1/3|2/3|1/4|3/4)`
-	wash  = `(?:glaz\w+|(?:egg[- ]?)?wash\w*|brush\w*|dust\w*|sprinkl\w*|top\w*|finish\w*|coat\w*)`
+	part = `(half|a half|a third|one third|two thirds|a quarter|three quarters|` +
+		`1/2|1/3|2/3|1/4|3/4)`
+	wash = `(?:glaz\w+|(?:egg[- ]?)?wash\w*|brush\w*|dust\w*|sprinkl\w*|top\w*|finish\w*|` +
+		`coat\w*)`
 	dough = `(?:dough|mix|batter|bread|buns?)`
 )
 
 var (
-	doughFirst = spelling.Pattern(`(?i)^(.*\d.*?)[,;]? ?\(?` + part + ` (?:of it )?(?:for|in|into|to) ` +
-		`(?:the )?` + dough + `[,;]? (?:and )?(?:the )?(?:other )?[\pL/\d ]+? (?:for|to|as) (?:the )?` +
-		wash + `[^\d]*$`)
-	washFirst = spelling.Pattern(`(?i)^(.*\d.*?)[,;]? ?\(?` + part + ` (?:of it )?(?:for|to|as) ` +
-		`(?:the )?` + wash + `[,;]? (?:and )?(?:the )?(?:other )?(?:rest|remainder|half|[\pL/\d ]+?) ` +
-		`(?:for|in|into|to) (?:the )?` + dough + `[^\d]*$`)
+	doughFirst = spelling.Pattern(`(?i)^(.*\d.*?)[,;]? ?\(?` + part + ` (?:of it )?` +
+		`(?:for|in|into|to) (?:the )?` + dough + `[,;]? (?:and )?(?:the )?(?:other )?` +
+		`[\pL/\d ]+? (?:for|to|as) (?:the )?` + wash + `[^\d]*$`)
+	washFirst = spelling.Pattern(`(?i)^(.*\d.*?)[,;]? ?\(?` + part + ` (?:of it )?` +
+		`(?:for|to|as) (?:the )?` + wash + `[,;]? (?:and )?(?:the )?(?:other )?` +
+		`(?:rest|remainder|half|[\pL/\d ]+?) (?:for|in|into|to) (?:the )?` + dough + `[^\d]*$`)
 	words = spelling.Pattern(`(?i)^(.*?\d(?:[\d./¼½¾ ]*)(?: ?(?:g|kg|ml|l|oz|lbs?|cups?|tbsp|tsp|` +
 		`pieces?))?)\b[,;]? ?(.*)$`)
 )
@@ -229,4 +232,16 @@ func Shared(text string) (amount, says string, ok bool) {
 	}
 	return out, fmt.Sprintf("%q is counted as %.4g %s here: the rest goes on the outside", text, x,
 		q.Unit), true
+}
+
+var figures = spelling.Pattern(`(?i)^((?:(?:(?:finely |freshly )?(?:grated )?(?:zest|rind|` +
+	`juice|peel|seeds) )?(?:of|from) )?)(one|two|three|four|five|six|eight|ten|twelve)\b`)
+
+// InFigures writes the number of an amount that is a word in figures: "from one orange".
+func InFigures(text string) string {
+	m := figures().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return text
+	}
+	return m[1] + said.NumberWord(m[2]) + strings.TrimSpace(text)[len(m[0]):]
 }

@@ -79,7 +79,8 @@ var (
 		`stones)\b|\b(?:bake|oven)[- ]?(?:stable|proof|fast)\b`)
 	// ownJuice are parts of cassava that make it worse: it is judged with them.
 	ownJuice = spelling.Pattern(`(?i)\b(?:peels?|skins?|juices?|bitter)\b`)
-	noFat    = spelling.Pattern(`(?i)\b(?:no|without|without any) (?:added )?(?:butter|cream|oil)\b`)
+	noFat    = spelling.Pattern(`(?i)\b(?:no|without|without any) (?:added )?` +
+		`(?:butter|cream|oil)\b`)
 )
 
 // leanG is the fat of a food that needs no fat to be what it is, at the most, g per 100 g.
