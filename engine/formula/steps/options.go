@@ -358,7 +358,7 @@ func (rd *Reader) listOwn(s *formula.Step, e hclsyntax.Expression) bool {
 	}
 	at := rd.Place(e.Range())
 	rd.ReadWith(s, e, s.Verb.Name)
-	if s.OpenOwn = !s.Verb.Mixes() && !s.Verb.Melts(); !s.OpenOwn {
+	if s.OpenOwn = !hasUsualTime(s); !s.OpenOwn {
 		s.Sign = &formula.Sign{Text: s.Word + " of a list", At: at} // its time is the usual one
 	}
 	rd.Assumed(at, fmt.Sprintf("a list behind %s is read as what goes in", s.Word))

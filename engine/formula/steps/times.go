@@ -54,7 +54,7 @@ var signTimes = []signTime{
 	{func(s *formula.Step) bool { return s.Verb.Mixes() }, anySign, hours(3.0/60, 15.0/60), usage},
 	{func(s *formula.Step) bool { return s.Verb.Melts() }, anySign, hours(2.0/60, 10.0/60), usage},
 	{func(s *formula.Step) bool { return s.Verb.Cooks() && s.Part.Kind != formula.Dough }, anySign,
-		hours(2.0/60, 20.0/60), usage},
+		hours(1.0/60, 1), usage},
 	{func(s *formula.Step) bool { return !s.Verb.Waits() && !s.Verb.Heats() }, anySign,
 		hours(1.0/60, 15.0/60), usage},
 	{func(s *formula.Step) bool {
@@ -342,14 +342,25 @@ func (rd *Reader) namesOwn(s *formula.Step, text string, at source.Place) bool {
 	if len(names) == 0 {
 		return false
 	}
-	if s.Verb.Mixes() || s.Verb.Melts() {
-		s.Sign = &formula.Sign{Text: text, At: at} // its time is the usual one
+	if hasUsualTime(s) && !longCook().MatchString(text) {
+		s.Sign = &formula.Sign{Text: text, At: at}
 		return true
 	}
 	s.OpenOwn = true
 	rd.Assumed(at, fmt.Sprintf("%q says what goes in and no time: taken as \"?\"", text))
 	return true
 }
+
+// hasUsualTime reports whether work that is told in words alone has its usual time: nothing waits
+// in it, and no dough is in hot fat.
+func hasUsualTime(s *formula.Step) bool {
+	return s.Verb.Mixes() || s.Verb.Melts() ||
+		s.Verb.Cooks() && s.Part.Kind != formula.Dough
+}
+
+// longCook are words of a cook or a melt that goes on for longer than an hour.
+var longCook = spelling.Pattern(`(?i)\b(?:hours?|hrs?|day|days|night|long|slow\w*|sous[- ]vide|` +
+	`confit|keep\w*|hold\w*|sit\w*)\b`)
 
 // untilTail is what is waited for behind what goes in: "the yeast in the milk, until creamy".
 var untilTail = spelling.Pattern(`(?i)\b(?:un)?till? .*$`)

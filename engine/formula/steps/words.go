@@ -326,6 +326,8 @@ func (rd *Reader) readDone(s *formula.Step, at source.Place) {
 	case s.Verb.Turns():
 		s.Measure = values.BareCount(1, at)
 	case s.Verb.Own.Words:
+	case hasUsualTime(s):
+		s.Sign = &formula.Sign{Text: s.Word + " = true", At: at}
 	default:
 		s.OpenOwn = true
 		rd.Assumed(at, fmt.Sprintf("%s = true says no figure: taken as \"?\"", s.Word))
@@ -387,6 +389,9 @@ func (rd *Reader) foldsDuring(s *formula.Step, text string, at source.Place) boo
 // readTurns reads turns that are told by their kinds, and reports whether it did.
 func (rd *Reader) readTurns(s *formula.Step, text string, at source.Place) bool {
 	n, ok := turns.Several(text)
+	if !ok {
+		n, ok = turns.Times(text)
+	}
 	if ok {
 		s.Measure = values.BareCount(float64(n), at)
 		s.Measure.Text = text

@@ -89,6 +89,34 @@ func During(text string) (n int, ok bool) {
 	return n, n > 0
 }
 
+var again = spelling.Pattern(`(?i)^(?:fold )?(?:it )?(?:(once|twice)|(\d|one|two|three|four|five|` +
+	`six) (?:more )?times?|(?:a|another) (second|third) time)(?: more| again)?(?:[ ,;]+([^\d]*))?$`)
+
+// Times reads how often a dough is folded that says it in words: "twice more, with the rest of
+// the lard". A wait between the folds is none of its words.
+func Times(text string) (n int, ok bool) {
+	m := again().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil || Waits(m[4]) {
+		return 0, false
+	}
+	if m[3] != "" {
+		return 1, true
+	}
+	n = count(m[1] + m[2])
+	return n, n > 0
+}
+
+var waiting = spelling.Pattern(`(?i)\b(?:leav(?:e|ing)|left|stand(?:ing)?|wait(?:ing)?|between|` +
+	`rest(?:s|ed|ing)?|overnight|prov(?:e|ing)|proof(?:ing)?|ris(?:e|ing)|chill(?:ed|ing)?|` +
+	`fridge|freez(?:e|er|ing)|cool(?:ed|ing)?|relax\w*|until|till?|lassen|laisser|lasciare|dejar)\b`)
+
+var remainder = spelling.Pattern(`(?i)\b(?:the|all) rest of\b`)
+
+// Waits reports whether words of a fold may tell of a wait: what they say takes a time.
+func Waits(text string) bool {
+	return waiting().MatchString(remainder().ReplaceAllString(text, " "))
+}
+
 // LeastSome and MostSome are how many folds "some folds" are: common practice, no source.
 const LeastSome, MostSome = 2, 6
 

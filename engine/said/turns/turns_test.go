@@ -44,3 +44,25 @@ func TestCount(t *testing.T) {
 		}
 	}
 }
+
+// TestTimes reads a number of folds in words, and leaves a wait between them alone.
+func TestTimes(t *testing.T) {
+	for text, want := range map[string]int{
+		"twice more, with the rest of the lard and fruit": 2, "once": 1, "three times": 3,
+		"2 more times": 2, "a second time": 1, "twice again": 2, "Three more times, gently": 3,
+		"twice, resting between": 0, "twice, rest it": 0, "twice every 30 min": 0, "gently": 0,
+		"once relaxed": 0, "twice as thick, chilled": 0,
+	} {
+		if n, ok := Times(text); n != want || ok != (want > 0) {
+			t.Errorf("%q is %d folds, %v", text, n, ok)
+		}
+	}
+	for text, want := range map[string]bool{
+		"each one in half and pinch": false, "over the rest of the butter": false,
+		"and let it rest": true, "till puffy": true, "in the fridge": true, "over and seal": false,
+	} {
+		if Waits(text) != want {
+			t.Errorf("%q waits: %v", text, !want)
+		}
+	}
+}
