@@ -171,8 +171,15 @@ var mayKnow = map[string][]string{
 		"engine/source",
 		"engine/spelling",
 	}, // one line of the ingredients; it knows no step
+	"engine/formula/usual": {
+		"engine/figure",
+		"engine/formula",
+		"engine/said/work",
+		"engine/spelling",
+	}, // the times of words that say none
 	"engine/formula/steps": {
 		"engine/formula",
+		"engine/formula/usual",
 		"engine/formula/ingredients",
 		"engine/formula/values",
 		"engine/larder",
@@ -327,6 +334,7 @@ var mayKnow = map[string][]string{
 		"engine/quantity",
 		"engine/reading",
 		"engine/safety",
+		"engine/said/work",
 		"engine/science/bake",
 		"engine/science/ferment",
 		"engine/science/geometry",

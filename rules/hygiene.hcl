@@ -14,7 +14,7 @@ rule "cool-first-stage" {
   careful = "risk"
   limits  = { first_h = "kitchen.cool_first_h" }
   when    = "step.surely_needs_control && step.starts_hot && step.h_57_to_21 > limit.first_h"
-  say     = "Cooling to 21 C [takes {step.h_57_to_21}|may take too long]; {limit.first_h} is the most. Use [{step.cooling_way}|shallow trays], or throw it away."
+  say     = "Cooling to 21 C [{step.h_57_to_21 > limit.first_h ? 'takes' : 'stays under'} {step.h_57_to_21}|may take {step.h_57_to_21}|may take too long]; {limit.first_h} is the most. Use [{step.cooling_way}|shallow trays], or throw it away."
   why     = "Between 57 and 21 C the spores that came through the cook grow fastest. A deep mass holds its warmth in the middle however cold the fridge is."
   source  = "FDA Food Code 2022, 3-501.14(A)(1) (read), and not where it is baked within the hours of 3-501.19(B) (read); ways to cool: 3-501.15 (memory)"
 
@@ -215,7 +215,7 @@ rule "cool-second-stage" {
   careful = "risk"
   limits  = { total_h = "kitchen.cool_total_h" }
   when    = "step.surely_needs_control && step.starts_hot && step.h_57_to_5 > limit.total_h"
-  say     = "Cooling to 5 C [takes {step.h_57_to_5}|may take too long]; {limit.total_h} is the most. Use [{step.cooling_way}|shallow trays], then a cold fridge."
+  say     = "Cooling to 5 C [{step.h_57_to_5 > limit.total_h ? 'takes' : 'stays under'} {step.h_57_to_5}|may take {step.h_57_to_5}|may take too long]; {limit.total_h} is the most. Use [{step.cooling_way}|shallow trays], then a cold fridge."
   why     = "Below 21 C growth slows and does not stop: the second stage has what the first has left of the six hours."
   source  = "FDA Food Code 2022, 3-501.14(A)(2) (read), and not where it is baked within the hours of 3-501.19(B) (read); ways to cool: 3-501.15 (memory)"
 

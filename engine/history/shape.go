@@ -1,6 +1,7 @@
 package history
 
 import (
+	"cmp"
 	"math"
 
 	"forebake/engine/figure"
@@ -98,9 +99,7 @@ func (f *Simulator) intoTin(step *formula.Step) bool {
 	case step.Count != nil && step.Count.Lo >= 1:
 		f.shape.tins = step.Count.Lo
 	default:
-		if n := f.sharedTins(&tin, step.Pieces != nil); n > 0 {
-			f.shape.tins = n
-		}
+		f.shape.tins = cmp.Or(f.sharedTins(&tin, step.Pieces != nil), f.shape.tins)
 	}
 	if f.shape.tins > 0 {
 		f.shape.pieces = f.shape.tins

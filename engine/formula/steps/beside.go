@@ -28,9 +28,6 @@ const mostTurns = 8
 // thickestSheetMM is above any thickness of a rolled dough, mm. A longer length is a side.
 const thickestSheetMM = 80
 
-// warmestRoomC is above any room temperature, C.
-const warmestRoomC = 30
-
 // leftToStand are words of a wait within the words of a mix.
 var leftToStand = spelling.Pattern(`(?i)\b(?:leave|leaving|left|stand(?:ing)?|wait|overnight|` +
 	`prove|proof|rise|chill|fridge|cool(?:ed|ing)?|lassen|laisser|lasciare|dejar)\b`)

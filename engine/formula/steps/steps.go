@@ -11,6 +11,7 @@ import (
 
 	"forebake/engine/formula"
 	"forebake/engine/formula/ingredients"
+	"forebake/engine/formula/usual"
 	"forebake/engine/formula/values"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
@@ -337,7 +338,7 @@ func (rd *Reader) readOwn(s *formula.Step, e hclsyntax.Expression) {
 	case !rd.WordsAlone(before, text):
 	case s.Verb.Turns() && !turns.Waits(text): // work of the hands, and no wait
 		rd.timesInWords(s, text, at)
-	case hasUsualTime(s) && !leftToStand().MatchString(text) && !longCook().MatchString(text),
+	case !s.Verb.Mixes() && usual.Has(s, text) && !leftToStand().MatchString(text),
 		s.Verb.Own.Kinds.Has(quantity.Time) && !unread.Asked(rd.Opts.Larder, text),
 		s.Verb.Mixes() && !leftToStand().MatchString(text): // its foods are of the list
 		s.Sign = &formula.Sign{Text: text, At: at}

@@ -2,7 +2,6 @@ package steps
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
 	"strings"
 
@@ -11,6 +10,7 @@ import (
 	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/formula/ingredients"
+	"forebake/engine/formula/usual"
 	"forebake/engine/quantity"
 	"forebake/engine/said"
 	"forebake/engine/said/sponge"
@@ -19,61 +19,6 @@ import (
 	"forebake/engine/source"
 	"forebake/engine/spelling"
 )
-
-// signTime is how long a wait for a sign usually is, min.
-type signTime struct {
-	waits  func(*formula.Step) bool
-	sign   func() *regexp.Regexp
-	usual  figure.Interval
-	source string
-}
-
-var (
-	needed  = spelling.Pattern(`(?i)until (?:it is |they are )?(?:needed|used?|wanted|required)`)
-	relaxed = spelling.Pattern(`(?i)relax|slack|rested`)
-	anySign = spelling.Pattern(``)
-	rising  = spelling.Pattern(`(?i)doubl|bulk|risen|volume|puff|ready|light|jiggl`)
-	tripled = spelling.Pattern(`(?i)tripl|three times`)
-	working = spelling.Pattern(`(?i)bubbl|foam|froth|activ|spong|dom(?:ed|es)|peak`)
-)
-
-const usage = "trade usage, a judgement"
-
-// signTimes are tried in order. A sign without a row leaves the time open.
-var signTimes = []signTime{
-	{(*formula.Step).IsCold, needed, hours(0.5, 24), "used the same day: a judgement"},
-	{(*formula.Step).IsCold, rising, hours(8, 18),
-		"a dough over night in the cold, 8 to 18 h: memory"},
-	{func(s *formula.Step) bool { return s.Verb.Soaks() }, anySign, hours(5.0/60, 20.0/60), usage},
-	{func(s *formula.Step) bool { return s.Verb.Proofs() }, anySign, hours(0.75, 2.5), usage},
-	{isRise, tripled, hours(3, 12),
-		"first dough of a panettone 10 to 12 h: course notes (read); the rest a judgement"},
-	{isRise, rising, hours(1, 3), "bulk of sweet doughs 1 to 3 h: trade pages (read)"},
-	{isRise, working, hours(0.5, 12), usage},
-	{isRise, relaxed, hours(10.0/60, 40.0/60), usage},
-	{func(s *formula.Step) bool { return s.Verb.Mixes() }, anySign, hours(3.0/60, 15.0/60), usage},
-	{func(s *formula.Step) bool { return s.Verb.Melts() }, anySign, hours(2.0/60, 10.0/60), usage},
-	{func(s *formula.Step) bool { return s.Verb.Cooks() && s.Part.Kind != formula.Dough }, anySign,
-		hours(1.0/60, 1), usage},
-	{func(s *formula.Step) bool { return !s.Verb.Waits() && !s.Verb.Heats() }, anySign,
-		hours(1.0/60, 15.0/60), usage},
-	{func(s *formula.Step) bool {
-		return s.Verb.Cools() && s.Stands() == nil && s.To.Set && s.To.Lo >= warmestRoomC
-	}, anySign, hours(10.0/60, 1), "to lukewarm and no further: " + usage},
-	{func(s *formula.Step) bool {
-		return s.Verb.Cools() && s.Stands() == nil && s.Part.Kind.IsDough()
-	}, anySign, hours(0.5, 2), usage},
-	{func(s *formula.Step) bool {
-		return s.Verb.Cools() && s.Stands() == nil
-	}, anySign, hours(1, 4), usage},
-}
-
-// isRise reports whether the step is a warm rise before the proof.
-func isRise(s *formula.Step) bool {
-	return s.Verb.Usual == formula.InRoom && s.Verb.Heat == formula.NoHeat && !s.IsCold()
-}
-
-func hours(lo, hi float64) figure.Interval { return figure.Interval{Lo: 60 * lo, Hi: 60 * hi} }
 
 // settleSign sets the usual time of a wait for a sign, and tells so. Other times stay open.
 // A written time is kept.
@@ -84,14 +29,11 @@ func (rd *Reader) settleSign(s *formula.Step, w formula.Sign) {
 	if s.Time.Set || slices.Contains(s.Open, formula.OptTime) {
 		return
 	}
-	for _, t := range signTimes {
-		if !t.waits(s) || !t.sign().MatchString(w.Text) {
-			continue
-		}
-		q := quantity.Quantity{Kind: quantity.Time, Interval: t.usual, Unit: "h", Text: w.Text}
+	if t, by, ok := usual.Time(s, w.Text); ok {
+		q := quantity.Quantity{Kind: quantity.Time, Interval: t, Unit: "h", Text: w.Text}
 		s.Time = formula.Given{Quantity: q, Place: w.At, Set: true}
 		rd.Assumed(w.At, fmt.Sprintf("%q says no time: taken as %s (%s); write your own",
-			w.Text, quantity.Duration(t.usual.Lo)+" to "+quantity.Duration(t.usual.Hi), t.source))
+			w.Text, quantity.Duration(t.Lo)+" to "+quantity.Duration(t.Hi), by))
 		return
 	}
 	s.OpenOwn = true
@@ -342,7 +284,7 @@ func (rd *Reader) namesOwn(s *formula.Step, text string, at source.Place) bool {
 	if len(names) == 0 {
 		return false
 	}
-	if hasUsualTime(s) && !longCook().MatchString(text) {
+	if usual.Has(s, text) {
 		s.Sign = &formula.Sign{Text: text, At: at}
 		return true
 	}
@@ -350,17 +292,6 @@ func (rd *Reader) namesOwn(s *formula.Step, text string, at source.Place) bool {
 	rd.Assumed(at, fmt.Sprintf("%q says what goes in and no time: taken as \"?\"", text))
 	return true
 }
-
-// hasUsualTime reports whether work that is told in words alone has its usual time: nothing waits
-// in it, and no dough is in hot fat.
-func hasUsualTime(s *formula.Step) bool {
-	return s.Verb.Mixes() || s.Verb.Melts() ||
-		s.Verb.Cooks() && s.Part.Kind != formula.Dough
-}
-
-// longCook are words of a cook or a melt that goes on for longer than an hour.
-var longCook = spelling.Pattern(`(?i)\b(?:hours?|hrs?|day|days|night|long|slow\w*|sous[- ]vide|` +
-	`confit|keep\w*|hold\w*|sit\w*)\b`)
 
 // untilTail is what is waited for behind what goes in: "the yeast in the milk, until creamy".
 var untilTail = spelling.Pattern(`(?i)\b(?:un)?till? .*$`)
@@ -380,6 +311,7 @@ func (rd *Reader) SaidArea(s *formula.Step, e hclsyntax.Expression, own bool, wh
 	if one, ok := said.LengthIn(text); ok && !isArea && !(own && sideways().MatchString(text)) {
 		g, ok := rd.QuantityText(one, at, formula.ForLength, what)
 		if g.Text = one; ok && own {
+			s.Manner = text
 			if !rd.tooThick(s, g) {
 				s.Measure = g
 			}

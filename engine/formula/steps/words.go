@@ -10,6 +10,7 @@ import (
 
 	"forebake/engine/figure"
 	"forebake/engine/formula"
+	"forebake/engine/formula/usual"
 	"forebake/engine/formula/values"
 	"forebake/engine/reading"
 	"forebake/engine/said"
@@ -326,7 +327,7 @@ func (rd *Reader) readDone(s *formula.Step, at source.Place) {
 	case s.Verb.Turns():
 		s.Measure = values.BareCount(1, at)
 	case s.Verb.Own.Words:
-	case hasUsualTime(s):
+	case usual.Has(s, ""):
 		s.Sign = &formula.Sign{Text: s.Word + " = true", At: at}
 	default:
 		s.OpenOwn = true
@@ -389,9 +390,6 @@ func (rd *Reader) foldsDuring(s *formula.Step, text string, at source.Place) boo
 // readTurns reads turns that are told by their kinds, and reports whether it did.
 func (rd *Reader) readTurns(s *formula.Step, text string, at source.Place) bool {
 	n, ok := turns.Several(text)
-	if !ok {
-		n, ok = turns.Times(text)
-	}
 	if ok {
 		s.Measure = values.BareCount(float64(n), at)
 		s.Measure.Text = text

@@ -49,8 +49,11 @@ var several = spelling.Pattern(`(?i)^(?:(\d) )?(?:tours? )?(letter|book|single|d
 var joined = spelling.Pattern(`(?i)\s*(?:,|\+|&|\band\b|\bet\b|\bund\b|\bthen\b|\bpuis\b)\s*`)
 
 // Several adds up turns of a laminated dough that are told by their
-// kinds: "1 double, 1 simple".
+// kinds, "1 double, 1 simple", or by their number alone, "twice more".
 func Several(text string) (n int, ok bool) {
+	if n, ok = Times(text); ok {
+		return n, ok
+	}
 	all := joined().Split(strings.TrimSpace(text), -1)
 	for _, one := range all {
 		m := several().FindStringSubmatch(one)
@@ -106,9 +109,10 @@ func Times(text string) (n int, ok bool) {
 	return n, n > 0
 }
 
-var waiting = spelling.Pattern(`(?i)\b(?:leav(?:e|ing)|left|stand(?:ing)?|wait(?:ing)?|between|` +
+var waiting = spelling.Pattern(`(?i)\b(?:leav(?:e|ing)|left|stand(?:ing)?|wait(?:ing)?|` +
+	`between|until|till?|lassen|laisser|lasciare|dejar|` +
 	`rest(?:s|ed|ing)?|overnight|prov(?:e|ing)|proof(?:ing)?|ris(?:e|ing)|chill(?:ed|ing)?|` +
-	`fridge|freez(?:e|er|ing)|cool(?:ed|ing)?|relax\w*|until|till?|lassen|laisser|lasciare|dejar)\b`)
+	`fridge|freez(?:e|er|ing)|cool(?:ed|ing)?|relax\w*)\b`)
 
 var remainder = spelling.Pattern(`(?i)\b(?:the|all) rest of\b`)
 
@@ -124,7 +128,12 @@ var some = spelling.Pattern(`(?i)\b(?:some|several|few|couple|every|each|folds|t
 	`repeat\w*|again)\b`)
 
 // Some reports whether words say that a dough is folded more than once: "a few gentle folds".
-func Some(text string) bool { return some().MatchString(text) }
+func Some(text string) bool {
+	return some().MatchString(ofEach().ReplaceAllString(text, " "))
+}
+
+// ofEach are the pieces that are folded once each: "each one in half".
+var ofEach = spelling.Pattern(`(?i)\b(?:each|every) (?:one|piece|roll|ball|round|bun|disc)\b`)
 
 var layers = spelling.Pattern(`(?i)\b(?:laminat(?:e|ing|ion)|roll(?:ing)?[- ]in|tourage|beurrage|` +
 	`(?:butter )?block|layers|layering|lock[- ]?in)\b`)

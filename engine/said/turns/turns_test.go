@@ -57,6 +57,9 @@ func TestTimes(t *testing.T) {
 			t.Errorf("%q is %d folds, %v", text, n, ok)
 		}
 	}
+	if Some("each one in half") || !Some("after each half hour") {
+		t.Error("each piece once, or each time: mistaken")
+	}
 	for text, want := range map[string]bool{
 		"each one in half and pinch": false, "over the rest of the butter": false,
 		"and let it rest": true, "till puffy": true, "in the fridge": true, "over and seal": false,
