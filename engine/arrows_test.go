@@ -106,9 +106,12 @@ var mayKnow = map[string][]string{
 	"engine/said/counts": {
 		"engine/quantity", "engine/said", "engine/said/unread", "engine/spelling",
 	}, // how many pieces; it knows no formula
-	"engine/said/sheets": {"engine/said", "engine/spelling"}, // units that sizes leave out
-	"engine/said/turns":  {"engine/spelling"},                // words for folds of a dough; it knows no formula
-	"engine/said/around": {"engine/spelling"},                // what is around a part; it knows no formula
+	// units that sizes leave out
+	"engine/said/sheets": {"engine/said", "engine/spelling"},
+	// words for folds of a dough; it knows no formula
+	"engine/said/turns": {"engine/spelling"},
+	// what is around a part; it knows no formula
+	"engine/said/around": {"engine/spelling"},
 	"engine/said/puton": {
 		"engine/figure",
 		"engine/larder",
