@@ -13,6 +13,7 @@ import (
 	"forebake/engine/formula/usual"
 	"forebake/engine/quantity"
 	"forebake/engine/said"
+	"forebake/engine/said/sheets"
 	"forebake/engine/said/sponge"
 	"forebake/engine/said/times"
 	"forebake/engine/said/unread"
@@ -29,11 +30,11 @@ func (rd *Reader) settleSign(s *formula.Step, w formula.Sign) {
 	if s.Time.Set || slices.Contains(s.Open, formula.OptTime) {
 		return
 	}
-	if t, by, ok := usual.Time(s, w.Text); ok {
-		q := quantity.Quantity{Kind: quantity.Time, Interval: t, Unit: "h", Text: w.Text}
+	if span, source, ok := usual.Time(s, w.Text); ok {
+		q := quantity.Quantity{Kind: quantity.Time, Interval: span, Unit: "h", Text: w.Text}
 		s.Time = formula.Given{Quantity: q, Place: w.At, Set: true}
 		rd.Assumed(w.At, fmt.Sprintf("%q says no time: taken as %s (%s); write your own",
-			w.Text, quantity.Duration(t.Lo)+" to "+quantity.Duration(t.Hi), by))
+			w.Text, quantity.Duration(span.Lo)+" to "+quantity.Duration(span.Hi), source))
 		return
 	}
 	s.OpenOwn = true
@@ -66,8 +67,13 @@ func (rd *Reader) saidTime(s *formula.Step, e hclsyntax.Expression) bool {
 	if !ok || said.PlainTime(text) {
 		return false
 	}
-	if sponge.Of(text).Named && rd.readSponge(s, text, at) || rd.turnedTime(s, text, at) {
+	if sponge.Of(text).Named && rd.readSponge(s, text, at) || rd.turnedTime(s, text, at) ||
+		rd.chooses(s, text, at) {
 		return true
+	}
+	if hours, ok := times.Night(text); ok { // its hours stand beside it
+		s.Note = strings.TrimSpace(s.Note + " " + text)
+		text = hours
 	}
 	plain := rd.leftOut(s, text, at)
 	sum, ok := said.Sum(plain)
@@ -111,7 +117,7 @@ func (rd *Reader) saidTime(s *formula.Step, e hclsyntax.Expression) bool {
 		time, rest, ok = times.During(text, rd.asks(s))
 	}
 	if !ok {
-		return rd.saidNoTime(s, text, at)
+		return rd.toldBeside(s, text, at) || rd.saidNoTime(s, text, at)
 	}
 	if _, fault := quantity.Read(text, formula.ForTime); fault == nil {
 		return false
@@ -139,7 +145,8 @@ func (rd *Reader) saidNoTime(s *formula.Step, text string, at source.Place) bool
 	if rd.namesOwn(s, text, at) || rd.namesClass(s, text, at) {
 		return true
 	}
-	if t, ok := said.TempIn(text); ok && s.Verb.Takes(formula.OptTo) { // "until thick, 65 C"
+	// "over a low heat until thick, 65 C"
+	if t, ok := said.TempIn(times.NoFlame(text)); ok && s.Verb.Takes(formula.OptTo) {
 		s.To, _ = rd.QuantityText(t, at, formula.ForTemperature, s.Verb.Name)
 		rd.Assumed(at, fmt.Sprintf("%q is read as to = %q", text, t))
 		text = strings.Trim(strings.Replace(text, t, "", 1), " ,;()")
@@ -169,6 +176,16 @@ func (rd *Reader) saidHeats(s *formula.Step, text string, at source.Place) bool 
 		rd.Assumed(at, fmt.Sprintf("%q is read as two steps, { %s = %q, at = %q }, { %s = %q, "+
 			"at = %q }", text,
 			s.Word, first.Time, first.Temp, s.Word, then.Time, then.Temp))
+		return true
+	}
+	if time, heat, rest, ok := times.AtBare(text); ok && !s.At.Set &&
+		(s.Verb.Bakes() || s.InHotFat()) {
+		s.Time, _ = rd.QuantityText(said.Time(time), at, formula.ForTime, s.Verb.Name)
+		s.Time.Text, s.Manner = time, rest
+		if !rd.saidAt(s, heat, at, s.Verb.Name+": at") {
+			s.At, _ = rd.QuantityText(heat, at, formula.ForTemperature, s.Verb.Name+": at")
+		}
+		rd.Assumed(at, fmt.Sprintf("%q is read as %s, at = %q", text, time, heat))
 		return true
 	}
 	if time, to, ok := said.TimeTo(text); ok && !s.InHotFat() && rd.goesTo(s, time, to, text, at) {
@@ -285,7 +302,7 @@ func (rd *Reader) namesOwn(s *formula.Step, text string, at source.Place) bool {
 		return false
 	}
 	if usual.Has(s, text) {
-		s.Sign = &formula.Sign{Text: text, At: at}
+		s.Sign = &formula.Sign{Text: text, At: at} // its time is the usual one
 		return true
 	}
 	s.OpenOwn = true
@@ -307,11 +324,16 @@ func (rd *Reader) SaidArea(s *formula.Step, e hclsyntax.Expression, own bool, wh
 	if !ok || quantity.IsPlain(text) {
 		return false
 	}
+	if own {
+		if whole, added, ok := sheets.Sized(text); ok {
+			rd.Assumed(at, fmt.Sprintf("%q leaves out a unit: it is read as %s", text, added))
+			text = whole
+		}
+	}
 	long, short, isArea := said.Area(text)
 	if one, ok := said.LengthIn(text); ok && !isArea && !(own && sideways().MatchString(text)) {
 		g, ok := rd.QuantityText(one, at, formula.ForLength, what)
 		if g.Text = one; ok && own {
-			s.Manner = text
 			if !rd.tooThick(s, g) {
 				s.Measure = g
 			}

@@ -1,5 +1,4 @@
-// Package usual is how long work usually takes whose words say no time: what a wait's sign, a cook
-// or a mix in words stands for. It reads no file.
+// Package usual tells how long a step usually takes that names a sign and no time.
 package usual
 
 import (
@@ -29,6 +28,9 @@ var (
 )
 
 const usage = "trade usage, a judgement"
+
+// warmestRoomC is above any room temperature, C.
+const warmestRoomC = 30
 
 // signTimes are tried in order. A sign without a row leaves the time open.
 var signTimes = []signTime{
@@ -66,11 +68,11 @@ func isRise(s *formula.Step) bool {
 
 func hours(lo, hi float64) figure.Interval { return figure.Interval{Lo: 60 * lo, Hi: 60 * hi} }
 
-// Time is the usual time of a step that waits for a sign, min, and whose figure that is. ok is
-// false where nothing is usual: the time stays open.
-func Time(s *formula.Step, sign string) (min figure.Interval, by string, ok bool) {
+// Time is how long a step usually takes whose words name a sign, min, and where that is from. ok is
+// false for a sign that has no usual time.
+func Time(s *formula.Step, words string) (span figure.Interval, source string, ok bool) {
 	for _, t := range signTimes {
-		if t.waits(s) && t.sign().MatchString(sign) {
+		if t.waits(s) && t.sign().MatchString(words) {
 			return t.usual, t.source, true
 		}
 	}
@@ -82,6 +84,3 @@ func Has(s *formula.Step, text string) bool {
 	return s.Verb.Mixes() || !work.Long(text) && (s.Verb.Melts() ||
 		s.Verb.Cooks() && s.Part.Kind != formula.Dough)
 }
-
-// warmestRoomC is above any room temperature, C.
-const warmestRoomC = 30

@@ -49,11 +49,8 @@ var several = spelling.Pattern(`(?i)^(?:(\d) )?(?:tours? )?(letter|book|single|d
 var joined = spelling.Pattern(`(?i)\s*(?:,|\+|&|\band\b|\bet\b|\bund\b|\bthen\b|\bpuis\b)\s*`)
 
 // Several adds up turns of a laminated dough that are told by their
-// kinds, "1 double, 1 simple", or by their number alone, "twice more".
+// kinds: "1 double, 1 simple".
 func Several(text string) (n int, ok bool) {
-	if n, ok = Times(text); ok {
-		return n, ok
-	}
 	all := joined().Split(strings.TrimSpace(text), -1)
 	for _, one := range all {
 		m := several().FindStringSubmatch(one)
@@ -63,6 +60,28 @@ func Several(text string) (n int, ok bool) {
 		n += max(count(m[1]), 1)
 	}
 	return n, len(all) > 1
+}
+
+var moreTimes = spelling.Pattern(`(?i)^(once|twice|thrice|(?:\d|one|two|three|four|five|six) ` +
+	`?(?:times?|x)|(?:\d|one|two|three|four|five|six)(?: more)? (?:times?|turns?|folds?)|` +
+	`another (?:(?:\d|one|two|three|four|five|six) )?(?:times?|turns?|folds?))(?: more| again)?` +
+	`(?:[,;(]? ?\(?(\pL[^\d]*?)\)?)?$`)
+
+// Times reads how often a dough is folded in words: "twice more", "3 times again". Rest are the
+// words behind it.
+func Times(text string) (n int, rest string, ok bool) {
+	m := moreTimes().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return 0, "", false
+	}
+	words := strings.Fields(strings.TrimPrefix(strings.ToLower(m[1]), "another "))
+	switch n = count(strings.TrimSuffix(words[0], "x")); {
+	case words[0] == "thrice":
+		n = 3
+	case n == 0:
+		n = 1 // "another turn"
+	}
+	return n, m[2], true
 }
 
 var kinds = spelling.Pattern(`(?i)\b(?:(\d|an?|one|two|three|four) )?(?:letter|book|single|` +
@@ -89,23 +108,6 @@ func During(text string) (n int, ok bool) {
 		return 0, false
 	}
 	n = count(m[1])
-	return n, n > 0
-}
-
-var again = spelling.Pattern(`(?i)^(?:fold )?(?:it )?(?:(once|twice)|(\d|one|two|three|four|five|` +
-	`six) (?:more )?times?|(?:a|another) (second|third) time)(?: more| again)?(?:[ ,;]+([^\d]*))?$`)
-
-// Times reads how often a dough is folded that says it in words: "twice more, with the rest of
-// the lard". A wait between the folds is none of its words.
-func Times(text string) (n int, ok bool) {
-	m := again().FindStringSubmatch(strings.TrimSpace(text))
-	if m == nil || Waits(m[4]) {
-		return 0, false
-	}
-	if m[3] != "" {
-		return 1, true
-	}
-	n = count(m[1] + m[2])
 	return n, n > 0
 }
 

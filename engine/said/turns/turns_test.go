@@ -45,18 +45,33 @@ func TestCount(t *testing.T) {
 	}
 }
 
-// TestTimes reads a number of folds in words, and leaves a wait between them alone.
+// TestTimes counts how often a dough is folded in words.
 func TestTimes(t *testing.T) {
-	for text, want := range map[string]int{
-		"twice more, with the rest of the lard and fruit": 2, "once": 1, "three times": 3,
-		"2 more times": 2, "a second time": 1, "twice again": 2, "Three more times, gently": 3,
-		"twice, resting between": 0, "twice, rest it": 0, "twice every 30 min": 0, "gently": 0,
-		"once relaxed": 0, "twice as thick, chilled": 0,
+	for text, want := range map[string]struct {
+		n    int
+		rest string
+	}{
+		"twice more":     {2, ""},
+		"once more":      {1, ""},
+		"3 times":        {3, ""},
+		"3x":             {3, ""},
+		"thrice again":   {3, ""},
+		"two more turns": {2, ""}, "another turn": {1, ""}, "another two turns": {2, ""},
+		"twice more, with the rest of the lard": {2, "with the rest of the lard"},
+		"three times (gently)":                  {3, "gently"},
+		"twice, after 10 min":                   {},
+		"2":                                     {},
+		"in half":                               {},
 	} {
-		if n, ok := Times(text); n != want || ok != (want > 0) {
-			t.Errorf("%q is %d folds, %v", text, n, ok)
+		n, rest, ok := Times(text)
+		if n != want.n || rest != want.rest || ok != (want.n > 0) {
+			t.Errorf("%q: %d, %q, %v", text, n, rest, ok)
 		}
 	}
+}
+
+// TestWaits finds a wait in the words of a fold, and pieces that are folded once each.
+func TestWaits(t *testing.T) {
 	if Some("each one in half") || !Some("after each half hour") {
 		t.Error("each piece once, or each time: mistaken")
 	}
