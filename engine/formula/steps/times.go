@@ -334,6 +334,7 @@ func (rd *Reader) SaidArea(s *formula.Step, e hclsyntax.Expression, own bool, wh
 	if one, ok := said.LengthIn(text); ok && !isArea && !(own && sideways().MatchString(text)) {
 		g, ok := rd.QuantityText(one, at, formula.ForLength, what)
 		if g.Text = one; ok && own {
+			s.Manner = text
 			if !rd.tooThick(s, g) {
 				s.Measure = g
 			}
