@@ -97,6 +97,20 @@ func (s *Step) Usual(room figure.Interval) (around figure.Interval, ok bool) {
 	return around, false
 }
 
+// MixesLater reports whether a later step of the part mixes something in.
+func (s *Step) MixesLater() bool {
+	return slices.ContainsFunc(s.Part.Steps[s.Index+1:], func(later *Step) bool {
+		return later.Verb.Mixes()
+	})
+}
+
+// HeatsLater reports whether a later step of the part heats it or mixes something in.
+func (s *Step) HeatsLater() bool {
+	return slices.ContainsFunc(s.Part.Steps[s.Index+1:], func(later *Step) bool {
+		return later.Verb.Heats() || later.Verb.Mixes()
+	})
+}
+
 // OwnAir is the temperature of the water or air that the step's way brings along, C. A written
 // temperature stands before it, and before cold air a written place or a freezer.
 func (s *Step) OwnAir() (around figure.Interval, ok bool) {

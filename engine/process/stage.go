@@ -331,7 +331,11 @@ func (s *Sheet) Reached(step *formula.Step) Value {
 	case step.Verb.Bakes():
 		return s.CoreEnd(step)
 	}
-	return figure.Absent("to = \"... C\" in this "+step.Verb.Name, step.Place)
+	word := "to"
+	if step.Part.Kind == formula.Dough {
+		word = "core"
+	}
+	return figure.Absent(word+" = \"... C\" in this "+step.Verb.Name, step.Place)
 }
 
 // AroundStep gives the ambient temperature of a step. It fills in only what
