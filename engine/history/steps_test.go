@@ -439,7 +439,8 @@ func TestFriedToNothingIsNoHotterThanWater(t *testing.T) {
 func TestCoolingStopsAtItsAim(t *testing.T) {
 	cooled := func(options string) history.Stage {
 		return follow(t, setup(t, `{ cook = "8 min", to = "85 C" }, `+
-			`{ cool = "3 h", as = "tray 20 mm", `+options+` }, { chill = "1 h", at = "fridge" }`)).Stages[1]
+			`{ cool = "3 h", as = "tray 20 mm", `+options+` }, `+
+			`{ chill = "1 h", at = "fridge" }`)).Stages[1]
 	}
 	for _, around := range []string{`by = "blast chiller"`, `by = "ice bath"`, `at = "-20 C"`} {
 		on, stopped := cooled(around).Core, cooled(around+`, to = "21 C"`)
