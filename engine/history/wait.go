@@ -72,7 +72,8 @@ func (f *Simulator) environment(step *formula.Step, st *Stage) (e environment, m
 	if why := f.setup.Material.FreezeSilent; why != "" && f.mayFreeze(e) && !read {
 		return e, readAtEnd(step, why)
 	}
-	at, kind := airAt(around.Mid())
+	middle := around.Mid()
+	at, kind := airAt(middle)
 	if place := step.Stands(); place != nil {
 		at, kind = place.Air(), airKind(place.Air())
 	}
@@ -89,20 +90,20 @@ func (f *Simulator) environment(step *formula.Step, st *Stage) (e environment, m
 	dry := c.Typical
 	e.h = dry
 	start := f.now(&f.runs[figure.Middle]).MeanC
-	switch cold := around.Mid() - start; {
+	switch cold := middle - start; {
 	case e.error != heat.AirError: // a bath
 	case f.setup.Material.Crumb:
 		e.error = bake.CoolingError
-		dry, e.h = bake.OpenCrumb(dry, start, around.Mid(), at == heat.Room)
+		dry, e.h = bake.OpenCrumb(dry, start, middle, at == heat.Room)
 		if step.Covered != nil && *step.Covered {
 			e.h = dry
 		}
 	case at == heat.Room && cold > 0: // a warm place draws at what is cold, and may settle on it
-		surface := around.Mid() - heat.SurfaceLag*cold
-		dry = max(dry, heat.StillAir(surface, around.Mid()))
+		surface := middle - heat.SurfaceLag*cold
+		dry = max(dry, heat.StillAir(surface, middle))
 		e.h = dry
 		if air := formula.OptHumidity.Of(step); air.Set {
-			e.h += heat.Dew(surface, around.Mid(), air.Mid()/100)
+			e.h += heat.Dew(surface, middle, air.Mid()/100)
 		}
 	}
 	e.covered = (dry + heat.InSeries(dry, lid.Typical)) / 2 // a lid is over the top face only
