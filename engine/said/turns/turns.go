@@ -62,6 +62,28 @@ func Several(text string) (n int, ok bool) {
 	return n, len(all) > 1
 }
 
+var moreTimes = spelling.Pattern(`(?i)^(once|twice|thrice|(?:\d|one|two|three|four|five|six) ` +
+	`?(?:times?|x)|(?:\d|one|two|three|four|five|six)(?: more)? (?:times?|turns?|folds?)|` +
+	`another (?:(?:\d|one|two|three|four|five|six) )?(?:times?|turns?|folds?))(?: more| again)?` +
+	`(?:[,;(]? ?\(?(\pL[^\d]*?)\)?)?$`)
+
+// Times reads how often a dough is folded in words: "twice more", "3 times again". Rest are the
+// words behind it.
+func Times(text string) (n int, rest string, ok bool) {
+	m := moreTimes().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return 0, "", false
+	}
+	words := strings.Fields(strings.TrimPrefix(strings.ToLower(m[1]), "another "))
+	switch n = count(strings.TrimSuffix(words[0], "x")); {
+	case words[0] == "thrice":
+		n = 3
+	case n == 0:
+		n = 1 // "another turn"
+	}
+	return n, m[2], true
+}
+
 var kinds = spelling.Pattern(`(?i)\b(?:(\d|an?|one|two|three|four) )?(?:letter|book|single|` +
 	`double|simple|three-fold|four-fold|half)[ -](?:turn|fold)s?\b`)
 

@@ -53,3 +53,30 @@ var tools = spelling.Pattern(`(?i)\b(?:piping bag|pastry bag|bag|nozzle|tip|syri
 
 // Tool reports whether words name a tool, and no food.
 func Tool(words string) bool { return said.NoFigure(words) && tools().MatchString(words) }
+
+var leftTo = spelling.Pattern(`(?i)^(?:it |them |the \pL+ )?to (\pL+)\b`)
+
+// LeftTo is what words say that a part is left to do: "to cool for 20 min" is cool; "" for none.
+func LeftTo(words string) string {
+	if m := leftTo().FindStringSubmatch(strings.TrimSpace(words)); m != nil {
+		return strings.ToLower(m[1])
+	}
+	return ""
+}
+
+// Leaves reports whether a word of a step leaves a part alone and says no more.
+func Leaves(word string) bool { return said.Key(word) == "leave" || said.Key(word) == "leaving" }
+
+// Dries reports whether a word of a step says that the air dries a part.
+func Dries(word string) bool { return strings.HasPrefix(said.Key(word), "dry") }
+
+var (
+	byHeat = spelling.Pattern(`(?i)\b(?:oven|stove|hob|heat|dehydrator|pan)\b`)
+	wiped  = spelling.Pattern(`(?i)\b(?:paper|cloth|towels?|salad spinner|well|thoroughly|pat)\b`)
+)
+
+// DriedBy tells how words say that a part is dried: by heat, or by the hands.
+func DriedBy(words string) (heat, hands bool) {
+	heat = byHeat().MatchString(words)
+	return heat, !heat && said.NoFigure(words) && wiped().MatchString(words)
+}
