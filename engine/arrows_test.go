@@ -277,8 +277,10 @@ var mayKnow = map[string][]string{
 		"engine/source",
 		"engine/spelling",
 	}, // plain text to a formula file; it judges nothing
+	"engine/history/ambient": {"engine/formula", "engine/kitchen"}, // where a step stands
 	"engine/history": {
 		"engine/formula",
+		"engine/history/ambient",
 		"engine/kitchen",
 		"engine/quantity",
 		"engine/science/bake",
@@ -305,6 +307,7 @@ var mayKnow = map[string][]string{
 		"engine/family",
 		"engine/formula",
 		"engine/history",
+		"engine/history/ambient",
 		"engine/kitchen",
 		"engine/larder",
 		"engine/makeup",
@@ -335,6 +338,7 @@ var mayKnow = map[string][]string{
 	"engine/cooling": {
 		"engine/formula",
 		"engine/history",
+		"engine/history/ambient",
 		"engine/quantity",
 		"engine/safety",
 	}, // the clock of the code; it judges no rule

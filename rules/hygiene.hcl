@@ -295,6 +295,21 @@ trial "cream in trays, down to 5 C by the model" {
   }
 }
 
+trial "a blast chiller blows cold air of its own" {
+  rule  = "cool-second-stage"
+  cases = {
+    "blast chiller" = "risk" # its air may be no colder than 3 C
+    "fan"           = "stop"
+  }
+  formula "t" {
+    filling "custard" {
+      ph          = 6.5
+      ingredients = { "whole milk" = "700 g", "egg yolk" = "160 g", "sugar" = "160 g", "corn starch" = "60 g" }
+      steps       = [{ cook = "8 min", to = "92 C" }, { cool = "1 h", by = "$case", as = "tray 20 mm", covered = true }, { chill = "12 h", at = "fridge", as = "tray 20 mm", covered = true }]
+    }
+  }
+}
+
 rule "hot-out-long" {
   on     = "wait"
   level  = "risk"
@@ -896,6 +911,29 @@ rule "b-cereus-grown" {
 
   adjust "rest.time" { within = [20, 1440] }
   adjust "hold.time" {}
+}
+
+trial "cold cream in a fried dough whose core nobody wrote" {
+  rule  = "b-cereus-grown"
+  cases = {
+    "cooled, then chilled" = { expect = "clear", cool = "40 min", hold = "4 h", at = "fridge" }
+    "held out for a day"   = { expect = "stop", cool = "40 min", hold = "2 day", at = "room" }
+  }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "16 g", "instant yeast" = "15 g" }
+      steps = [
+        { mix = "10 min", to = "25 C" }, { shape = "rounds", pieces = 30 }, { proof = "1 h", at = "27 C" },
+        { cook = "4 min", at = "175 C", by = "frying" }, { cool = "$cool", at = "room" },
+        { fill = "cream" }, { hold = "$hold", at = "$at" },
+      ]
+    }
+    filling "cream" {
+      ph          = 6.5
+      ingredients = { "whole milk" = "700 g", "egg yolk" = "160 g", "sugar" = "160 g", "corn starch" = "60 g" }
+      steps       = [{ cook = "8 min", to = "92 C" }, { cool = "1 h", by = "ice bath", as = "tray 10 mm", measured = "8 C" }, { chill = "12 h", at = "fridge", as = "tray 10 mm" }]
+    }
+  }
 }
 
 trial "a scald in a warm room" {

@@ -771,16 +771,16 @@ var partFacts = []Fact{
 	{
 		Name: "soaks_in",
 		Type: YesNo,
-		Means: "so much of it is put on what is baked that it soaks in: 15 % of " +
+		Means: "so much of it is put on what is baked that it soaks in: 8 % of " +
 			"its weight or more",
-		Source: srcAdd + "; 15 % is a judgement: a gloss takes a few per cent",
+		Source: srcAdd + "; 8 % is a judgement: a gloss takes a few per cent, a twisted loaf 25 %",
 		part:   func(p *part) Value { return p.SoaksIn() },
 	},
 	{
 		Name:   "is_soaked",
 		Type:   YesNo,
 		Means:  "a syrup that is put on it when it is baked soaks in",
-		Source: srcAdd + "; 15 % of its weight is a judgement",
+		Source: srcAdd + "; 8 % of its weight is a judgement",
 		part:   func(p *part) Value { return p.IsSoaked() },
 	},
 	{Name: "mixes", Means: "how many mix steps it has", Source: srcGiven, part: mixes},

@@ -470,6 +470,19 @@ func isFatMelted(p *part) Value {
 	return figure.YesNo(found)
 }
 
+// isChocolateSpread reports whether a filling is chocolate in fat, a seventh of it
+// or more, with no more than a tenth water (judgement): it sets under 26 C.
+func isChocolateSpread(p *part) bool {
+	mass, chocolate := p.Grams(makeup.Mass), 0.0
+	for in := range p.Foods() {
+		if in.Item.Class == larder.ClassChocolate {
+			chocolate += p.Sheet().Amount(in).Lo
+		}
+	}
+	return chocolate >= mass.Hi/7 && p.Grams(makeup.AllWater).Hi <= mass.Lo/10 &&
+		p.Grams(makeup.Fat).Lo >= mass.Hi/5
+}
+
 // hasSugarTurns reports whether sugar is folded in beside the roll-in
 // fat: such a dough proofs little, or the sugar weeps out.
 func hasSugarTurns(p *part) Value {

@@ -643,6 +643,30 @@ var stepFacts = []Fact{
 		},
 	},
 	{
+		Name:   "spreads_chocolate",
+		Type:   YesNo,
+		of:     (*formula.Verb).Fills,
+		Means:  "what is spread is chocolate and fat with hardly any water, which sets as it cools",
+		Source: srcGiven,
+		step: func(sh *parts, s *formula.Step) Value {
+			return figure.YesNo(s.Uses != nil && isChocolateSpread(sh.Part(s.Uses)))
+		},
+	},
+	{
+		Name:   "cooled_to_c",
+		Unit:   "C",
+		of:     (*formula.Verb).Fills,
+		Means:  "temperature that the filling's last cooling aims at",
+		Source: srcGiven,
+		step: func(_ *parts, s *formula.Step) Value {
+			cool := process.CoolStep(s.Uses)
+			if cool == nil {
+				return figure.Absent("a step that cools the filling", s.Place)
+			}
+			return makeup.Given(cool.To, "to = \"24 C\" in this "+cool.Verb.Name, cool.Place)
+		},
+	},
+	{
 		Name:   "has_cool_step",
 		Type:   YesNo,
 		of:     (*formula.Verb).Fills,
@@ -848,6 +872,14 @@ var stepFacts = []Fact{
 		step:   (*parts).Divided,
 	},
 	{
+		Name:   "is_first",
+		Type:   YesNo,
+		of:     (*formula.Verb).Mixes,
+		Means:  "no mix goes before it",
+		Source: srcGiven,
+		step:   func(_ *parts, s *formula.Step) Value { return figure.YesNo(process.FirstMix(s)) },
+	},
+	{
 		Name:   "is_last",
 		Type:   YesNo,
 		of:     (*formula.Verb).Mixes,
@@ -993,8 +1025,8 @@ var stepFacts = []Fact{
 		Name:   "is_soaked",
 		Type:   YesNo,
 		of:     (*formula.Verb).Tops,
-		Means:  "so much is put on that it soaks in: 15 % of the dough's weight or more",
-		Source: srcAdd + "; 15 % is a judgement: a gloss takes a few per cent",
+		Means:  "so much is put on that it soaks in: 8 % of the dough's weight or more",
+		Source: srcAdd + "; 8 % is a judgement: a gloss takes a few per cent, a twisted loaf 25 %",
 		step: func(s *parts, step *formula.Step) Value {
 			if step.Uses == nil {
 				return figure.YesNo(false)
