@@ -233,6 +233,14 @@ var hazardFormulaFacts = []Fact{
 		formula: anyNamed(hazard.Belied),
 	},
 	{
+		Name:    "is_for_babies",
+		Type:    YesNo,
+		words:   true,
+		Means:   "its name says that somebody under one year old eats it",
+		Source:  srcGiven,
+		formula: func(s *parts) Value { return figure.YesNo(hazard.ForInfants(s.Formula.Name)) },
+	},
+	{
 		Name:  "belied_harms",
 		Type:  YesNo,
 		words: true,

@@ -238,7 +238,7 @@ func TimeIn(text string) (time, rest string, ok bool) {
 		return "", "", false
 	}
 	rest = strings.Trim(strings.TrimRight(m[1], " ,;(")+" "+
-		strings.TrimLeft(m[3], " ,;.)"), " ,;()")
+		strings.TrimLeft(m[3], " ,;.)"), " ,;()!.")
 	return m[2], rest, worded().MatchString(rest) && !portions().MatchString(rest)
 }
 

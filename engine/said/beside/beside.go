@@ -168,16 +168,24 @@ func Heaped(text string) (out string, ok bool) {
 	return quantity.Heaped(m[2], m[1], m[3])
 }
 
-var eachOf = spelling.Pattern(`(?i)^(\d+)(?: (?:equal )?(?:pieces?|pezzi|piezas|pedaços|stücke?|` +
-	`pièces|rolls|buns|balls|portions?|palline|boules|bolas|kugeln|bitar|stykker|x))?,? ` +
-	`(?:(?:at|of|x|da|di|de|à|von|zu|å|av|af) )?(?:about |around |roughly |` +
-	`ca\.? |circa |etwa |env(?:iron|\.) |at )*(\d[\d.,/]*(?: \d/\d)? ?(?:g|grams?|gr|oz))` +
-	`(?: each| apiece| l'uno| cad(?:auno|a una?)| chacune?| je)?$`)
+var eachOf = spelling.Pattern(`(?i)^(?:in(?:to)? )?(\d+)((?: \pL[\pL'-]{2,}){0,3}?|x|×|),? ?\(?` +
+	`(?:(?:at|of|x|×|da|di|de|à|von|zu|å|av|af|weighing|scaled (?:at|to)) ?)?` +
+	`(?:about |around |roughly |ca\.? |circa |etwa |env(?:iron|\.) |at )*(\d[\d.,]*(?: \d/\d)?` +
+	`(?: ?(?:-|–|to) ?\d[\d.,]*(?: \d/\d)?)? ?(?:g|grams?|gr|oz)\b)` +
+	`(?: each| apiece| l'uno| cad(?:auno|a una?)| chacune?| je)?\)?((?:[,;] ?[^\d]*)?)$`)
 
-// EachOf writes pieces with their weight as one text that is read: "10,
-// about 95 g each" is "10 pieces of 95 g". Others stay.
+// kindWords are words between a number and a weight that make the number one of them.
+var kindWords = spelling.Pattern(`(?i)^(?:grams?|min|mins|cups?|days?|hours?)\b`)
+
+// EachOf writes pieces with their weight as one text that is read: "10, about 95 g each" is "10
+// pieces of 95 g", and "16 pieces (55 g), rolled" too. Others stay.
 func EachOf(text string) string {
-	return eachOf().ReplaceAllString(strings.TrimSpace(text), "$1 pieces of $2")
+	m := eachOf().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil || kindWords().MatchString(strings.TrimSpace(m[2])) || unread.Turns(m[4]) ||
+		strings.Contains(text, m[1]+m[3]) {
+		return text
+	}
+	return m[1] + " pieces of " + m[3]
 }
 
 var both = spelling.Pattern(`(?i)^(?:about )?([\d.,]+ ?%)[,;]? ?(?:\(|/|=|or|i\.e\.)? ?` +
