@@ -103,8 +103,15 @@ var mayKnow = map[string][]string{
 	"engine/said/work": {
 		"engine/said", "engine/spelling",
 	}, // the work of a step; it knows no formula
-	"engine/said/turns":  {"engine/spelling"}, // words for folds of a dough; it knows no formula
-	"engine/said/around": {"engine/spelling"}, // what is around a part; it knows no formula
+	"engine/said/counts": {
+		"engine/quantity", "engine/said", "engine/said/unread", "engine/spelling",
+	}, // how many pieces; it knows no formula
+	// units that sizes leave out
+	"engine/said/sheets": {"engine/said", "engine/spelling"},
+	// words for folds of a dough; it knows no formula
+	"engine/said/turns": {"engine/spelling"},
+	// what is around a part; it knows no formula
+	"engine/said/around": {"engine/spelling"},
 	"engine/said/puton": {
 		"engine/figure",
 		"engine/larder",
@@ -119,6 +126,14 @@ var mayKnow = map[string][]string{
 		"engine/said/unread",
 		"engine/spelling",
 	}, // words beside an amount; it knows no formula
+	"engine/said/behind": {
+		"engine/larder",
+		"engine/quantity",
+		"engine/said",
+		"engine/said/beside",
+		"engine/said/unread",
+		"engine/spelling",
+	}, // clauses behind an amount; it knows no formula
 	"engine/said/sponge": {"engine/spelling"}, // a sponge in words; it knows no formula
 	"engine/formula/values": {
 		"engine/figure",
@@ -126,6 +141,7 @@ var mayKnow = map[string][]string{
 		"engine/reading",
 		"engine/said",
 		"engine/said/beside",
+		"engine/said/counts",
 		"engine/said/turns",
 		"engine/source",
 	}, // values that hang on nothing else in a formula
@@ -166,14 +182,36 @@ var mayKnow = map[string][]string{
 		"engine/quantity",
 		"engine/reading",
 		"engine/said",
+		"engine/said/behind",
 		"engine/said/beside",
 		"engine/said/unread",
 		"engine/source",
 		"engine/spelling",
 	}, // one line of the ingredients; it knows no step
+	"engine/formula/listed": {
+		"engine/formula",
+		"engine/reading",
+		"engine/said",
+		"engine/spelling",
+	}, // steps as they are written; it reads no value
+	"engine/formula/known": {
+		"engine/formula",
+		"engine/reading",
+		"engine/said",
+		"engine/spelling",
+	}, // places and ways by their words; it reads no step
+	"engine/formula/usual": {
+		"engine/figure",
+		"engine/formula",
+		"engine/said/work",
+		"engine/spelling",
+	}, // usual times of steps; it reads no step
 	"engine/formula/steps": {
 		"engine/formula",
 		"engine/formula/ingredients",
+		"engine/formula/known",
+		"engine/formula/listed",
+		"engine/formula/usual",
 		"engine/formula/values",
 		"engine/larder",
 		"engine/quantity",
@@ -183,8 +221,10 @@ var mayKnow = map[string][]string{
 		"engine/said",
 		"engine/said/around",
 		"engine/said/beside",
+		"engine/said/counts",
 		"engine/said/oven",
 		"engine/said/puton",
+		"engine/said/sheets",
 		"engine/said/sponge",
 		"engine/said/turns",
 		"engine/said/unread",
@@ -246,8 +286,10 @@ var mayKnow = map[string][]string{
 		"engine/source",
 		"engine/spelling",
 	}, // plain text to a formula file; it judges nothing
+	"engine/history/ambient": {"engine/formula", "engine/kitchen"}, // where a step stands
 	"engine/history": {
 		"engine/formula",
+		"engine/history/ambient",
 		"engine/kitchen",
 		"engine/quantity",
 		"engine/science/bake",
@@ -274,6 +316,7 @@ var mayKnow = map[string][]string{
 		"engine/family",
 		"engine/formula",
 		"engine/history",
+		"engine/history/ambient",
 		"engine/kitchen",
 		"engine/larder",
 		"engine/makeup",
@@ -304,6 +347,7 @@ var mayKnow = map[string][]string{
 	"engine/cooling": {
 		"engine/formula",
 		"engine/history",
+		"engine/history/ambient",
 		"engine/quantity",
 		"engine/safety",
 	}, // the clock of the code; it judges no rule
@@ -327,6 +371,7 @@ var mayKnow = map[string][]string{
 		"engine/quantity",
 		"engine/reading",
 		"engine/safety",
+		"engine/said/work",
 		"engine/science/bake",
 		"engine/science/ferment",
 		"engine/science/geometry",

@@ -14,7 +14,7 @@ rule "cool-first-stage" {
   careful = "risk"
   limits  = { first_h = "kitchen.cool_first_h" }
   when    = "step.surely_needs_control && step.starts_hot && step.h_57_to_21 > limit.first_h"
-  say     = "Cooling to 21 C [takes {step.h_57_to_21}|may take too long]; {limit.first_h} is the most. Use [{step.cooling_way}|shallow trays], or throw it away."
+  say     = "Cooling to 21 C [{step.h_57_to_21 > limit.first_h ? 'takes' : 'stays under'} {step.h_57_to_21}|may take {step.h_57_to_21}|may take too long]; {limit.first_h} is the most. Use [{step.cooling_way}|shallow trays], or throw it away."
   why     = "Between 57 and 21 C the spores that came through the cook grow fastest. A deep mass holds its warmth in the middle however cold the fridge is."
   source  = "FDA Food Code 2022, 3-501.14(A)(1) (read), and not where it is baked within the hours of 3-501.19(B) (read); ways to cool: 3-501.15 (memory)"
 
@@ -215,7 +215,7 @@ rule "cool-second-stage" {
   careful = "risk"
   limits  = { total_h = "kitchen.cool_total_h" }
   when    = "step.surely_needs_control && step.starts_hot && step.h_57_to_5 > limit.total_h"
-  say     = "Cooling to 5 C [takes {step.h_57_to_5}|may take too long]; {limit.total_h} is the most. Use [{step.cooling_way}|shallow trays], then a cold fridge."
+  say     = "Cooling to 5 C [{step.h_57_to_5 > limit.total_h ? 'takes' : 'stays under'} {step.h_57_to_5}|may take {step.h_57_to_5}|may take too long]; {limit.total_h} is the most. Use [{step.cooling_way}|shallow trays], then a cold fridge."
   why     = "Below 21 C growth slows and does not stop: the second stage has what the first has left of the six hours."
   source  = "FDA Food Code 2022, 3-501.14(A)(2) (read), and not where it is baked within the hours of 3-501.19(B) (read); ways to cool: 3-501.15 (memory)"
 
@@ -291,6 +291,21 @@ trial "cream in trays, down to 5 C by the model" {
       ph          = 6.5
       ingredients = { "whole milk" = "300 g", "egg yolk" = "60 g", "sugar" = "70 g", "corn starch" = "28 g" }
       steps       = [{ cook = "3 min", to = "90 C" }, { chill = "3 h", at = "fridge", as = "tray $case", covered = true }]
+    }
+  }
+}
+
+trial "a blast chiller blows cold air of its own" {
+  rule  = "cool-second-stage"
+  cases = {
+    "blast chiller" = "risk" # its air may be no colder than 3 C
+    "fan"           = "stop"
+  }
+  formula "t" {
+    filling "custard" {
+      ph          = 6.5
+      ingredients = { "whole milk" = "700 g", "egg yolk" = "160 g", "sugar" = "160 g", "corn starch" = "60 g" }
+      steps       = [{ cook = "8 min", to = "92 C" }, { cool = "1 h", by = "$case", as = "tray 20 mm", covered = true }, { chill = "12 h", at = "fridge", as = "tray 20 mm", covered = true }]
     }
   }
 }
@@ -896,6 +911,29 @@ rule "b-cereus-grown" {
 
   adjust "rest.time" { within = [20, 1440] }
   adjust "hold.time" {}
+}
+
+trial "cold cream in a fried dough whose core nobody wrote" {
+  rule  = "b-cereus-grown"
+  cases = {
+    "cooled, then chilled" = { expect = "clear", cool = "40 min", hold = "4 h", at = "fridge" }
+    "held out for a day"   = { expect = "stop", cool = "40 min", hold = "2 day", at = "room" }
+  }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "16 g", "instant yeast" = "15 g" }
+      steps = [
+        { mix = "10 min", to = "25 C" }, { shape = "rounds", pieces = 30 }, { proof = "1 h", at = "27 C" },
+        { cook = "4 min", at = "175 C", by = "frying" }, { cool = "$cool", at = "room" },
+        { fill = "cream" }, { hold = "$hold", at = "$at" },
+      ]
+    }
+    filling "cream" {
+      ph          = 6.5
+      ingredients = { "whole milk" = "700 g", "egg yolk" = "160 g", "sugar" = "160 g", "corn starch" = "60 g" }
+      steps       = [{ cook = "8 min", to = "92 C" }, { cool = "1 h", by = "ice bath", as = "tray 10 mm", measured = "8 C" }, { chill = "12 h", at = "fridge", as = "tray 10 mm" }]
+    }
+  }
 }
 
 trial "a scald in a warm room" {
@@ -1829,9 +1867,9 @@ rule "cassava-raw" {
   level  = "stop"
   doubt  = "flag"
   limits = { cook_c = 90 }
-  when   = "'raw cassava' in part.hazards && (part.has_process || part.is_used) && part.heated_to_c < limit.cook_c"
-  say    = "Cassava in this [reaches {part.heated_to_c}|may stay raw]: raw it gives off cyanide. Peel sweet cassava, slice it and boil it soft; throw the water away."
-  why    = "Raw cassava holds linamarin, which turns to cyanide as it is cut or grated. Heat and plenty of water drive it off."
+  when   = "'raw cassava' in part.hazards && ((part.has_process || part.is_used) && part.heated_to_c < limit.cook_c || part.bitter_cassava)"
+  say    = "Cassava here is bitter, keeps its juice, or is not boiled: it gives off cyanide. Peel sweet cassava, slice it and boil it soft; throw the water away."
+  why    = "Raw cassava holds linamarin, which turns to cyanide as it is cut or grated. Heat and plenty of water drive it off, but not from the bitter kind, the peel or the juice."
   source = "FAO; Food Standards Australia New Zealand: sweet cassava is peeled, sliced and cooked through (memory); the figure: judgement"
 }
 
@@ -1852,6 +1890,9 @@ trial "cassava" {
     "92 C"  = { expect = "clear", of = "cassava", to = "92 C" }
     "a ?"   = { expect = "flagged", of = "cassava", to = "?" }
     "flour" = { expect = "clear", of = "cassava flour", to = "30 C" }
+    "bitter" = { expect = "flagged", of = "bitter cassava root", to = "92 C" }
+    "peel"   = { expect = "flagged", of = "cassava, grated with the peel", to = "92 C" }
+    "peeled" = { expect = "clear", of = "cassava, peeled and grated", to = "92 C" }
   }
   formula "t" {
     filling "f" {
@@ -1965,13 +2006,13 @@ rule "no-food" {
   level  = "stop"
   when   = "'no food' in part.hazards"
   say    = "An ingredient of this is no food, but a poison. Leave it out."
-  why    = "Rhubarb leaves hold oxalate enough to kill; only the stalks are eaten."
+  why    = "Some plants and parts of plants kill. Of rhubarb only the stalks are eaten: its leaves hold oxalate."
   source = "common knowledge (memory)"
 }
 
 trial "rhubarb" {
   rule  = "no-food"
-  cases = { "rhubarb leaves" = "flagged", "rhubarb" = "clear" }
+  cases = { "rhubarb leaves" = "flagged", "rhubarb" = "clear", "foxglove leaves" = "flagged" }
   formula "t" {
     filling "f" { ingredients = { "$case" = "300 g", "sugar" = "100 g" } }
   }
@@ -1997,6 +2038,11 @@ trial "flowers on the icing" {
     "rose petals"                       = "clear"
     "ivy leaves laid on the icing"      = "flagged"
     "viola flowers, no lily of the valley" = "clear"
+    "elder leaves and stalks"           = "flagged"
+    "elderberries with their stalks"    = "flagged"
+    "elderflowers without stalks"       = "clear"
+    "elderberries with the stalks taken off" = "clear"
+    "elderberry jam and mint leaves"    = "clear"
   }
   formula "t" {
     dough "d" {

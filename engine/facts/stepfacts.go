@@ -8,6 +8,7 @@ import (
 	"forebake/engine/larder"
 	"forebake/engine/makeup"
 	"forebake/engine/process"
+	"forebake/engine/said/work"
 	"forebake/engine/science/ferment"
 	"forebake/engine/science/geometry"
 )
@@ -654,6 +655,30 @@ var stepFacts = []Fact{
 		},
 	},
 	{
+		Name:   "spreads_chocolate",
+		Type:   YesNo,
+		of:     (*formula.Verb).Fills,
+		Means:  "what is spread is chocolate and fat with hardly any water, which sets as it cools",
+		Source: srcGiven,
+		step: func(sh *parts, s *formula.Step) Value {
+			return figure.YesNo(s.Uses != nil && isChocolateSpread(sh.Part(s.Uses)))
+		},
+	},
+	{
+		Name:   "cooled_to_c",
+		Unit:   "C",
+		of:     (*formula.Verb).Fills,
+		Means:  "temperature that the filling's last cooling aims at",
+		Source: srcGiven,
+		step: func(_ *parts, s *formula.Step) Value {
+			cool := process.CoolStep(s.Uses)
+			if cool == nil {
+				return figure.Absent("a step that cools the filling", s.Place)
+			}
+			return makeup.Given(cool.To, "to = \"24 C\" in this "+cool.Verb.Name, cool.Place)
+		},
+	},
+	{
 		Name:   "has_cool_step",
 		Type:   YesNo,
 		of:     (*formula.Verb).Fills,
@@ -804,6 +829,28 @@ var stepFacts = []Fact{
 	},
 
 	{
+		Name:   "is_by_hand",
+		Type:   YesNo,
+		of:     (*formula.Verb).Sheets,
+		words:  true,
+		Means:  "it is patted or pressed out by hand, without a pin",
+		Source: srcGiven,
+		step: func(_ *parts, s *formula.Step) Value {
+			return figure.YesNo(work.ByHand(s.Word, s.Words+" "+s.Manner+" "+s.Note))
+		},
+	},
+	{
+		Name:   "is_meant_thin",
+		Type:   YesNo,
+		of:     (*formula.Verb).Sheets,
+		words:  true,
+		Means:  "its words say that it is drawn out thin on purpose",
+		Source: srcGiven,
+		step: func(_ *parts, s *formula.Step) Value {
+			return figure.YesNo(work.Thin(s.Words + " " + s.Manner + " " + s.Note))
+		},
+	},
+	{
 		Name:   "is_wound",
 		Type:   YesNo,
 		of:     (*formula.Verb).Sheets,
@@ -835,6 +882,14 @@ var stepFacts = []Fact{
 		Means:  "how many pieces it gives",
 		Source: srcAdd,
 		step:   (*parts).Divided,
+	},
+	{
+		Name:   "is_first",
+		Type:   YesNo,
+		of:     (*formula.Verb).Mixes,
+		Means:  "no mix goes before it",
+		Source: srcGiven,
+		step:   func(_ *parts, s *formula.Step) Value { return figure.YesNo(process.FirstMix(s)) },
 	},
 	{
 		Name:   "is_last",
@@ -905,7 +960,6 @@ var stepFacts = []Fact{
 	{
 		Name:   "is_after_bake",
 		Type:   YesNo,
-		of:     waits,
 		Means:  "it comes after the bake",
 		Source: srcGiven,
 		step:   func(_ *parts, s *formula.Step) Value { return figure.YesNo(s.IsAfterHeat()) },
@@ -917,6 +971,16 @@ var stepFacts = []Fact{
 		Means:  "no cooling follows it",
 		Source: srcGiven,
 		step:   func(_ *parts, s *formula.Step) Value { return figure.YesNo(process.LastCool(s)) },
+	},
+	{
+		Name:   "is_topped_next",
+		Type:   YesNo,
+		of:     (*formula.Verb).Cools,
+		Means:  "something is put on it after, before any cut",
+		Source: srcGiven,
+		step: func(_ *parts, s *formula.Step) Value {
+			return figure.YesNo(toppedNext(s))
+		},
 	},
 	{
 		Name:   "is_stored_next",
@@ -976,8 +1040,8 @@ var stepFacts = []Fact{
 		Name:   "is_soaked",
 		Type:   YesNo,
 		of:     (*formula.Verb).Tops,
-		Means:  "so much is put on that it soaks in: 15 % of the dough's weight or more",
-		Source: srcAdd + "; 15 % is a judgement: a gloss takes a few per cent",
+		Means:  "so much is put on that it soaks in: 8 % of the dough's weight or more",
+		Source: srcAdd + "; 8 % is a judgement: a gloss takes a few per cent, a twisted loaf 25 %",
 		step: func(s *parts, step *formula.Step) Value {
 			if step.Uses == nil {
 				return figure.YesNo(false)

@@ -1,6 +1,10 @@
 package family
 
-import "math"
+import (
+	"math"
+	"slices"
+	"strings"
+)
 
 // tradeWords are names of breads that are made of a family's dough:
 // trade usage, a judgement. Those of which formulas were published
@@ -43,6 +47,29 @@ func Said(name string) (*Family, bool) {
 			return f, true
 		}
 		if f, ok := Nearest(k); ok {
+			return f, true
+		}
+	}
+	return nil, false
+}
+
+// goods end a family's name and say no more than that it is dough.
+var goods = strings.Fields("dough doughs bread breads bun buns roll rolls loaf loaves pastry " +
+	"pastries")
+
+// OfDough returns the family of a name with words for dough behind it: "croissant dough",
+// "sweet bun dough".
+func OfDough(name string) (*Family, bool) {
+	words := strings.Fields(fold(name))
+	for len(words) > 1 && slices.Contains(goods, words[len(words)-1]) {
+		words = words[:len(words)-1]
+		short := strings.Join(words, " ")
+		for _, try := range []string{short, trimPlural(short), short + " dough"} {
+			if f, ok := Find(try); ok {
+				return f, true
+			}
+		}
+		if f, ok := Said(short); ok {
 			return f, true
 		}
 	}

@@ -53,3 +53,17 @@ func TestByMakeUp(t *testing.T) {
 		t.Error("a dough of which nothing is known has a family")
 	}
 }
+
+// TestOfDough reads a family with words for dough behind it.
+func TestOfDough(t *testing.T) {
+	for name, want := range map[string]string{
+		"croissant dough": "croissant", "milk bread dough": "milk bread",
+		"sweet bun dough": "sweet dough", "Stollen loaf": "stollen", "danish pastry": "danish",
+		"rye dough": "", "dough": "", "croissant": "",
+	} {
+		f, ok := OfDough(name)
+		if ok != (want != "") || ok && f.Name != want {
+			t.Errorf("%q: %v, %v", name, f, ok)
+		}
+	}
+}

@@ -99,6 +99,30 @@ func (s *Step) Usual(room figure.Interval) (around figure.Interval, ok bool) {
 	return around, false
 }
 
+// MixesLater reports whether a later step of the part mixes something in.
+func (s *Step) MixesLater() bool {
+	return slices.ContainsFunc(s.Part.Steps[s.Index+1:], func(later *Step) bool {
+		return later.Verb.Mixes()
+	})
+}
+
+// HeatsLater reports whether a later step of the part heats it or mixes something in.
+func (s *Step) HeatsLater() bool {
+	return slices.ContainsFunc(s.Part.Steps[s.Index+1:], func(later *Step) bool {
+		return later.Verb.Heats() || later.Verb.Mixes()
+	})
+}
+
+// OwnAir is the temperature of the water or air that the step's way brings along, C. A written
+// temperature stands before it, and before cold air a written place or a freezer.
+func (s *Step) OwnAir() (around figure.Interval, ok bool) {
+	if s.Way == nil || s.Way.Holds == (figure.Interval{}) || s.At.Set ||
+		!s.Way.Iced() && (s.Where != nil || s.Verb.Freezes()) {
+		return around, false
+	}
+	return s.Way.Holds, true
+}
+
 // Iced reports whether the part is in ice and water.
 func (s *Step) Iced() bool { return s.Way.Iced() && !s.At.Set }
 

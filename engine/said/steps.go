@@ -28,6 +28,9 @@ func InchWord(unit string) string {
 	return unit
 }
 
+// LengthAt is where the first length of a text stands; nil for none.
+func LengthAt(text string) []int { return length().FindStringIndex(text) }
+
 // Area reads the sides of a sheet, "30 x 45 cm" or "into a 10x16 inch rectangle", the longer first.
 // Words with other figures are none.
 func Area(text string) (long, short quantity.Quantity, ok bool) {
@@ -130,62 +133,6 @@ func ThickIn(text string) string {
 	}
 	out, _ := LengthIn("thick " + text[:at[0]] + " " + text[at[1]:])
 	return out
-}
-
-var sizedCount = spelling.Pattern(`(?i)^(?:into )?(\d+) ?(?:equal |small |large )?` +
-	`((?:squares?|rectangles?|triangles?|strips?|slices?|pieces?|rounds?|circles?|diamonds?|` +
-	`fingers?|buns?|rolls?|rings?|batons?|bars?|balls?|dis[ck]s?|with|using))\b.*$`)
-
-// SizedCount reads a count whose pieces have a size: "12 squares of 10 cm".
-func SizedCount(text string) (number string, ok bool) {
-	m := sizedCount().FindStringSubmatch(strings.TrimSpace(text))
-	if m == nil {
-		// "12 rolls, with dental floss"
-		m = countAside().FindStringSubmatch(strings.TrimSpace(text))
-	}
-	if m == nil {
-		m = cutInto().FindStringSubmatch(text) // "lengthwise into 2 strands"
-	}
-	if two := cutTwice().FindStringSubmatch(text); two != nil { // "into 2, then each into 3"
-		a, _ := Count(two[1])
-		b, _ := Count(two[2])
-		return quantity.Plain(a * b), a*b > 0
-	}
-	if len(m) < 3 {
-		return at(m, 1), m != nil
-	}
-	rest := text[len(m[1]):]
-	if !length().MatchString(rest) && !pieceMass().MatchString(rest) {
-		m = countAside().FindStringSubmatch(strings.TrimSpace(text))
-	}
-	return at(m, 1), m != nil
-}
-
-// at is a part of what a pattern matched, "" for none.
-func at(m []string, i int) string {
-	if m == nil {
-		return ""
-	}
-	return m[i]
-}
-
-var (
-	countAside = spelling.Pattern(`(?i)^(\d+) (?:\pL|[ -])+[,;(] ?[^\d]*$`)
-	cutInto    = spelling.Pattern(`(?i)^(?:[\pL ]+ )?in(?:to)? (\d+)(?: [\pL ]+)?$`)
-	cutTwice   = spelling.Pattern(`(?i)^(?:in(?:to)? )?(\d{1,2})(?: [\pL ]+)?[,;]? (?:and )?` +
-		`(?:then )?each (?:one )?in(?:to)? (\d{1,2})(?: [\pL ]+)?$`)
-	pieceMass = spelling.Pattern(`(?i)^ ?\pL+,? \d+ ?(?:g|grams?|oz)(?: each)?$`)
-	sideBy    = spelling.Pattern(`(?i)[\d.,]+ ?(?:cm|mm|in\.?|inch)? ?(?:x|×|by) ?$`)
-	cutOpen   = spelling.Pattern(`(?i)^(?:horizontal|lengthw|crossw|diagonal|open\b|` +
-		`in the (?:middle|cent)|through|triangles?$|crescents?$)`)
-)
-
-// CutSize reports whether words say how large pieces are cut and not how many: "2 cm strips",
-// "triangles 9 x 27 cm", or how: "horizontally".
-func CutSize(text string) bool {
-	at := length().FindStringIndex(text)
-	return at != nil && NoFigure("x"+sideBy().ReplaceAllString(text[:at[0]], "")) ||
-		cutOpen().MatchString(text)
 }
 
 var (

@@ -176,45 +176,6 @@ const degreesIn = `-?\d+(?:[.,]\d+)?(?: ?(?:-|–|to) ?-?\d+(?:[.,]\d+)?)? ?(?:�
 	`deg)? ?[CF]`
 
 var (
-	countOf = spelling.Pattern(`(?i)^(\d+)(?: ?x)? ((?:[a-z-]+ ?)+)(?:, \d+ \w+ each [a-z]+)?$`)
-	countBy = spelling.Pattern(`(?i)^(\d+) ?(?:x|×|(?:[a-z]+ )?(?:of|at|à)) ?(\d[\d.]* ?(?:g|kg|` +
-		`oz|lb)s?)\b[a-z ]*$`)
-	massOf = spelling.Pattern(`(?i)^(?:about |into )?(\d[\d.,]*(?: ?(?:-|–|` +
-		`to) ?\d[\d.,]*)? ?(?:g|kg|oz|lbs?))(?: (?:each|pieces?|balls?|buns?|rolls?|portions?|` +
-		`lumps?|chunks?))+$`)
-	unitWord = spelling.Pattern(`(?i)^(?:g|kg|mg|oz|lbs?|min|mins|minutes?|h|hours?|mm|cm|m|in|` +
-		`inch(?:es)?|grams?|percent|s|sec|days?|c|f|celsius|fahrenheit)\b`)
-)
-
-// CountIn reads a count with words behind it: "16 triangles", "3 equal strands", "10 x 55 g".
-func CountIn(text string) (number string, ok bool) {
-	text = strings.TrimSpace(strings.TrimPrefix(strings.ToLower(text), "into "))
-	if near, ok := strings.CutPrefix(text, "about "); ok {
-		if Whole(near) {
-			return strings.TrimSpace(near), true
-		}
-		text = near
-	}
-	if m := countBy().FindStringSubmatch(text); m != nil {
-		return m[1], true
-	}
-	m := countOf().FindStringSubmatch(text)
-	if m == nil || unitWord().MatchString(m[2]) {
-		return "", false
-	}
-	return m[1], true
-}
-
-// MassIn reads a weight with words for pieces behind it: "80 g balls".
-func MassIn(text string) (mass string, ok bool) {
-	m := massOf().FindStringSubmatch(strings.TrimSpace(text))
-	if m == nil {
-		return "", false
-	}
-	return m[1], true
-}
-
-var (
 	small = spelling.Pattern(`(?i)\b(?:level|leveled|levelled|gestrichen\w*|gestr\.?|rases?|` +
 		`rasi?|struken|strukna|strøget|strøken) `)
 	ofFruit = spelling.Pattern(`(?i)^(?:(?:grated |finely grated )?(?:zest|rind|juice|peel|` +

@@ -10,6 +10,10 @@ import (
 
 // saidFamily gives the family of a trade bread's dough, and tells so.
 func (rd *reader) saidFamily(name string, at source.Place) (*family.Family, bool) {
+	if f, ok := family.OfDough(name); ok { // "croissant dough"
+		rd.Assumed(at, fmt.Sprintf("family %q is read as %s", name, f.Name))
+		return f, true
+	}
 	f, ok := family.Said(name)
 	if ok {
 		rd.Assumed(at, fmt.Sprintf("family %q has no ranges of its own: it is "+

@@ -5,9 +5,8 @@ import (
 	"slices"
 	"strings"
 
-	"github.com/hashicorp/hcl/v2/hclsyntax"
-
 	"forebake/engine/formula"
+	"forebake/engine/formula/known"
 	"forebake/engine/formula/values"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
@@ -28,32 +27,9 @@ const mostTurns = 8
 // thickestSheetMM is above any thickness of a rolled dough, mm. A longer length is a side.
 const thickestSheetMM = 80
 
-// warmestRoomC is above any room temperature, C.
-const warmestRoomC = 30
-
 // leftToStand are words of a wait within the words of a mix.
 var leftToStand = spelling.Pattern(`(?i)\b(?:leave|leaving|left|stand(?:ing)?|wait|overnight|` +
 	`prove|proof|rise|chill|fridge|cool(?:ed|ing)?|lassen|laisser|lasciare|dejar)\b`)
-
-// risesLast reports whether a wait is the last one of a shaped dough before its heat.
-func risesLast(p *formula.Part, items []hclsyntax.Expression, i int) bool {
-	v := verbOf(items[i])
-	shaped := slices.ContainsFunc(p.Steps, func(s *formula.Step) bool { return s.Verb.Finishes() })
-	if v != formula.RestVerb || !shaped {
-		return false
-	}
-	for _, item := range items[i+1:] {
-		switch next := verbOf(item); {
-		case next == nil:
-		case next.HeatsThrough():
-			return true
-		case next.Waits(), next.Divides(), next.Turns(),
-			next.Order == formula.RawOnly && next.Degasses():
-			return false
-		}
-	}
-	return false
-}
 
 // blockIn is the part of the formula that words name, "in the coating sugar"; "" for none.
 func (rd *Reader) blockIn(text string) string {
@@ -210,29 +186,18 @@ func (rd *Reader) wayOfManner(s *formula.Step) {
 	if s.Way != nil || !s.Verb.Mixes() || slices.Contains(s.Open, formula.OptBy) {
 		return
 	}
-	if way := wayIn(s.Verb, s.Manner); way != nil {
+	if way := known.WayIn(s.Verb, s.Manner); way != nil {
 		s.Way = way
 		rd.Assumed(s.Place, fmt.Sprintf("%q is read as by = %q", s.Manner, way.Name))
 	}
-}
-
-// wayIn is the way that one of some words between commas names; nil for none.
-func wayIn(v *formula.Verb, words string) *formula.Way {
-	ends := func(c rune) bool { return strings.ContainsRune(",;()", c) }
-	for _, one := range strings.FieldsFunc(words, ends) {
-		if way, ok := findWay(v, strings.TrimSpace(one)); ok {
-			return way
-		}
-	}
-	return nil
 }
 
 // wayInParts reads a mixer that is told with its make or its size, "20 qt Hobart, hook", and
 // tells so.
 // A word that is near to a way is left to be refused.
 func (rd *Reader) wayInParts(s *formula.Step, text string, at source.Place) (*formula.Way, bool) {
-	way := wayIn(s.Verb, text)
-	if way == nil || len(nearWays(s.Verb, text)) > 0 {
+	way := known.WayIn(s.Verb, text)
+	if way == nil || len(known.NearWays(s.Verb, text)) > 0 {
 		return nil, false
 	}
 	rd.Assumed(at, fmt.Sprintf("%q is read as by = %q", text, way.Name))
@@ -243,6 +208,9 @@ func (rd *Reader) wayInParts(s *formula.Step, text string, at source.Place) (*fo
 // whether it did.
 func (rd *Reader) turnedTime(s *formula.Step, text string, at source.Place) bool {
 	time, rest, ok := times.BothSides(text)
+	if !ok {
+		time, rest, ok = times.TwoSides(text)
+	}
 	if !ok {
 		time, _, ok = times.EitherTime(text) // by the one way or by the other
 	}
@@ -283,7 +251,7 @@ func (rd *Reader) thenWaits(s *formula.Step, text string, at source.Place) bool 
 	if !ok || !s.Verb.Waits() {
 		return false
 	}
-	place := placeAmong(then.Words)
+	place := known.PlaceAmong(then.Words)
 	if place == nil {
 		return false
 	}
@@ -355,7 +323,7 @@ func (rd *Reader) thicknessIn(s *formula.Step, text string, at source.Place) {
 
 // inTurn adds up waits that follow each other in one place. A place in the words is asked.
 func (rd *Reader) inTurn(s *formula.Step, text string) (time string, ok bool) {
-	if s.Verb.Mixes() || placeAmong(text) != nil {
+	if s.Verb.Mixes() || known.PlaceAmong(text) != nil {
 		return "", false
 	}
 	return times.InTurn(text, s.Verb.Name, rd.asks(s))
@@ -398,4 +366,88 @@ func (rd *Reader) asks(s *formula.Step) func(words string) bool {
 		}
 		return unread.Asked(rd.Opts.Larder, words)
 	}
+}
+
+// chooses asks for one of two waits in two places, "1 hour or overnight in the fridge". It reports
+// whether the words give the choice.
+func (rd *Reader) chooses(s *formula.Step, text string, at source.Place) bool {
+	one, other, ok := times.Either(text)
+	if !ok || !s.Verb.Waits() {
+		return false
+	}
+	lines := make([]string, 2)
+	var places [2]*formula.Place
+	for i, half := range []string{one, other} {
+		word := s.Word
+		places[i] = known.PlaceAmong(half)
+		if places[i] == nil && s.Verb.Retards() {
+			places[i] = placeOf(s.Verb)
+		} else if places[i].Cold() && !s.Verb.Chills() {
+			word = formula.ChillVerb.Name
+		}
+		lines[i] = fmt.Sprintf("%s = %q", word, half)
+	}
+	if places[0] == places[1] {
+		return false
+	}
+	rd.Problems = append(rd.Problems, source.Problem{Place: at, Text: fmt.Sprintf(
+		"%s: %q is two waits to choose from; write the one that you do", s.Word, text),
+		Paste: strings.Join(lines, "\n")})
+	return true
+}
+
+// placeOf is the place of a verb that stands in the cold.
+func placeOf(v *formula.Verb) *formula.Place {
+	p, _ := known.Place("fridge")
+	if v.Freezes() {
+		p, _ = known.Place("freezer")
+	}
+	return p
+}
+
+// toldBeside reads one time among words with other figures, "overnight, flattened to 20 x 30 cm".
+// It reports whether it did.
+func (rd *Reader) toldBeside(s *formula.Step, text string, at source.Place) bool {
+	told, ok := times.Figures(text)
+	if _, fault := quantity.Read(text, formula.ForTime); fault == nil || !ok ||
+		unread.Turns(told.Words) || rd.foodBeside(s, told.Words) {
+		return false
+	}
+	says := fmt.Sprintf("%q is read as %s", text, told.Time)
+	if told.Temp != "" {
+		field, o := rd.warmthOf(s, told.Temp)
+		if field == nil || field.Set {
+			return false
+		}
+		*field, _ = rd.QuantityText(told.Temp, at, formula.ForTemperature, s.Verb.Name)
+		says += fmt.Sprintf(", %s = %q", o.Name, told.Temp)
+	}
+	s.Time, _ = rd.QuantityText(told.Time, at, formula.ForTime, s.Verb.Name)
+	s.Time.Text, s.Manner = told.Time, told.Words
+	s.Note = strings.TrimSpace(s.Note + " " + text)
+	rd.Assumed(at, says)
+	return true
+}
+
+// foodBeside reports whether words beside a time name a food that the part does not list.
+func (rd *Reader) foodBeside(s *formula.Step, words string) bool {
+	food := unread.Food(rd.Opts.Larder, words)
+	_, why := said.Which(food, rd.Names(s))
+	return food != "" && why != ""
+}
+
+// warmthOf is the value of a step that a temperature beside its time is: the oven's or the fat's,
+// the end of a cook, the place of a wait; nil for none.
+func (rd *Reader) warmthOf(s *formula.Step, temp string) (*formula.Given, *formula.Option) {
+	t, fault := quantity.Read(temp, formula.ForTemperature)
+	switch {
+	case fault != nil:
+	case s.Verb.Bakes() && t.Hi <= hottestCore:
+		return &s.Core, formula.OptCore
+	case s.Verb.Takes(formula.OptAt) && (s.Verb.Bakes() || s.InHotFat() || s.Verb.Waits()):
+		return &s.At, formula.OptAt
+	case s.Verb.Takes(formula.OptTo):
+		return &s.To, formula.OptTo
+	}
+	return nil, nil
 }

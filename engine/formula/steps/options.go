@@ -9,6 +9,8 @@ import (
 
 	"forebake/engine/formula"
 	"forebake/engine/formula/ingredients"
+	"forebake/engine/formula/known"
+	"forebake/engine/formula/usual"
 	"forebake/engine/formula/values"
 	"forebake/engine/larder"
 	"forebake/engine/quantity"
@@ -16,8 +18,10 @@ import (
 	"forebake/engine/said"
 	"forebake/engine/said/around"
 	"forebake/engine/said/beside"
+	"forebake/engine/said/counts"
 	"forebake/engine/said/oven"
 	"forebake/engine/said/puton"
+	"forebake/engine/said/times"
 	"forebake/engine/said/tins"
 	"forebake/engine/said/unread"
 	"forebake/engine/said/work"
@@ -39,7 +43,7 @@ func (rd *Reader) ReadAt(s *formula.Step, e hclsyntax.Expression, what string) {
 	if text, at, ok = rd.Text(e, what); !ok {
 		return
 	}
-	if s.Where, ok = findPlace(text); ok || rd.saidAt(s, text, at, what) {
+	if s.Where, ok = known.Place(text); ok || rd.saidAt(s, text, at, what) {
 		return
 	}
 	if text != "" && (text[0] == '-' || text[0] >= '0' && text[0] <= '9') {
@@ -47,7 +51,7 @@ func (rd *Reader) ReadAt(s *formula.Step, e hclsyntax.Expression, what string) {
 		return
 	}
 	before := len(rd.Problems)
-	rd.FaultUnread(at, text, formula.PlaceNames(), unknownPlace(what, text))
+	rd.FaultUnread(at, text, formula.PlaceNames(), known.UnknownPlace(what, text))
 	if s.Verb.HasUsualPlace() && !unread.Asked(rd.Opts.Larder, text) &&
 		rd.WordsAlone(before, text) {
 		rd.keepAside(s, "at", text, at) // it says nothing of warmth
@@ -62,6 +66,17 @@ func (rd *Reader) SaidHeat(
 	text, at, ok := rd.written(e)
 	if !ok {
 		return false
+	}
+	if least, ok := oven.AtLeast(text); ok && s.Verb.HeatsThrough() {
+		t, ok := said.Scaled(least, "core", rd.File.Text)
+		if !ok {
+			t = least
+		}
+		if *g, ok = rd.QuantityText(t, at, formula.ForTemperature, what); ok {
+			rd.Assumed(at, fmt.Sprintf("%s: %q is read as %s, its lowest", what, text, t))
+			g.Text = text
+		}
+		return true
 	}
 	t, ok := said.TempIn(text)
 	if !ok {
@@ -128,7 +143,7 @@ func (rd *Reader) saidAt(s *formula.Step, text string, at source.Place, what str
 			number, number)
 		return true
 	}
-	if p := placeAmong(text); p != nil && s.Verb.Waits() && said.NoFigure(text) {
+	if p := known.PlaceAmong(text); p != nil && s.Verb.Waits() && said.NoFigure(text) {
 		s.Where = p
 		rd.Assumed(at, fmt.Sprintf("%q is read as the %s", text, p.Name))
 		return true
@@ -194,17 +209,17 @@ func (rd *Reader) ReadBy(s *formula.Step, e hclsyntax.Expression, what string) {
 	if !ok {
 		return
 	}
-	way, ok := findWay(s.Verb, text)
+	way, ok := known.Way(s.Verb, text)
 	if !ok && s.Verb.Mixes() {
 		way, ok = rd.wayInParts(s, text, at)
 	}
 	switch {
 	case !ok && s.Verb.Mixes() && said.NoFigure(said.NoGear(text)) &&
-		len(nearWays(s.Verb, text)) == 0:
+		len(known.NearWays(s.Verb, text)) == 0:
 		s.Way = formula.AnyMixer // nothing that hurts is done by a mixer
 		rd.Assumed(at, fmt.Sprintf("%s: %q is read as a mixer of any kind", what, text))
 	case !ok:
-		rd.Fault(at, "%s", unknownWay(s.Verb, text))
+		rd.Fault(at, "%s", known.UnknownWay(s.Verb, text))
 	case s.Way != nil && s.Way != way && s.Verb.Bakes(): // its temperature said "fan"
 		s.Way = way
 	case s.Way != nil && s.Way != way:
@@ -358,7 +373,7 @@ func (rd *Reader) listOwn(s *formula.Step, e hclsyntax.Expression) bool {
 	}
 	at := rd.Place(e.Range())
 	rd.ReadWith(s, e, s.Verb.Name)
-	if s.OpenOwn = !s.Verb.Mixes() && !s.Verb.Melts(); !s.OpenOwn {
+	if s.OpenOwn = !usual.Has(s, ""); !s.OpenOwn {
 		s.Sign = &formula.Sign{Text: s.Word + " of a list", At: at} // its time is the usual one
 	}
 	rd.Assumed(at, fmt.Sprintf("a list behind %s is read as what goes in", s.Word))
@@ -454,10 +469,11 @@ func (rd *Reader) checkTin(name string, at source.Place) bool {
 
 // settleManner sets the place and the cover from words beside a time, if no option gives them.
 func (rd *Reader) settleManner(s *formula.Step) {
-	if s.OpenOwn && s.Verb.Divides() && s.Pieces != nil && said.CutSize(s.Note) {
+	if s.OpenOwn && s.Verb.Divides() && s.Pieces != nil && counts.CutSize(s.Note) {
 		s.OpenOwn = false // cut = "squares of 10 cm", pieces = 16
 	}
 	rd.tellBetween(s)
+	defer rd.settleDrying(s)
 	if s.Manner == "" {
 		return
 	}
@@ -469,7 +485,7 @@ func (rd *Reader) settleManner(s *formula.Step) {
 			s.At, _ = rd.QuantityText(write, s.Place, formula.ForTemperature, s.Verb.Name)
 			rd.Assumed(s.Place, fmt.Sprintf("%q is read as at = %q: measure it", s.Manner, write))
 		default:
-			if p := placeAmong(s.Manner); p != nil {
+			if p := known.PlaceAmong(s.Manner); p != nil {
 				s.Where = p
 				rd.Assumed(s.Place, fmt.Sprintf("%q is read as at = %q", s.Manner, p.Name))
 			}
@@ -480,6 +496,16 @@ func (rd *Reader) settleManner(s *formula.Step) {
 		!slices.Contains(s.Open, formula.OptCovered) {
 		s.Covered = &yes
 	}
+}
+
+// settleDrying leaves open to the air what is left to dry, where nothing says that it is covered.
+func (rd *Reader) settleDrying(s *formula.Step) {
+	if !work.Dries(s.Word) || !s.Verb.Waits() || s.Covered != nil ||
+		slices.Contains(s.Open, formula.OptCovered) {
+		return
+	}
+	s.Covered = new(bool)
+	rd.Assumed(s.Place, s.Word+" is read as a rest, not covered")
 }
 
 // otherwise reads an option that the verb does not take as the option that it means, or as a note
@@ -532,13 +558,16 @@ func (rd *Reader) unknownOption(s *formula.Step, pair reading.Pair) {
 	word := said.Key(pair.Key)
 	name := said.OtherOption(pair.Key)
 	value := formula.PlacedText(rd.Place(pair.Value.Range()))
-	if way, ok := findWay(s.Verb, word); ok && value == "true" {
+	if way, ok := known.Way(s.Verb, word); ok && value == "true" {
 		s.Way = way // fan = true
 		return
 	}
 	o := formula.OptionNamed(name)
 	switch {
 	case quoted && s.Verb.Cooks() && rd.fatOfStep(s, word, text, at):
+	case quoted && work.Leaves(pair.Key) && times.Waits(text):
+		rd.Fault(pair.Place, "%s beside %s is a wait: give it a line of its own, { %s = %q }",
+			pair.Key, s.Verb.Name, pair.Key, text)
 	case quoted && name == formula.OptNote.Name: // nothing is reckoned from it: nothing is lost
 		if word == "until" && s.Verb.Waits() && s.Time.Set && said.Sign(word+" "+text) {
 			rd.Assumed(at, fmt.Sprintf("until = %q is kept as a note: the time is "+
@@ -602,8 +631,8 @@ func (rd *Reader) fatOfStep(s *formula.Step, key, text string, at source.Place) 
 // readWhere reads words for a place, in = "9x13 inch pan", as a way, a tin, a cover or a place. It
 // reports whether they name one.
 func (rd *Reader) readWhere(s *formula.Step, pair reading.Pair, text string, at source.Place) bool {
-	way, isWay := findWay(s.Verb, text)
-	place := placeAmong(text)
+	way, isWay := known.Way(s.Verb, text)
+	place := known.PlaceAmong(text)
 	yes, isCover := around.Cover(text)
 	h := said.HumidityIn(text)
 	if h != "" && s.Verb.Takes(formula.OptHumidity) && !formula.OptHumidity.Of(s).Set {

@@ -11,10 +11,13 @@ import (
 
 	"forebake/engine/formula"
 	"forebake/engine/formula/ingredients"
+	"forebake/engine/formula/listed"
+	"forebake/engine/formula/usual"
 	"forebake/engine/formula/values"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/said"
+	"forebake/engine/said/counts"
 	"forebake/engine/said/times"
 	"forebake/engine/said/turns"
 	"forebake/engine/said/unread"
@@ -60,14 +63,15 @@ func (rd *Reader) ReadSteps(p *formula.Part, e hclsyntax.Expression) {
 	p.Steps = make([]*formula.Step, 0, len(items))
 	block := make([]formula.Step, len(items)) // one allocation for all of them
 	lastTurn := len(items) - 1
-	for lastTurn >= 0 && !hasTurns(items[lastTurn]) {
+	for lastTurn >= 0 && !listed.HasTurns(items[lastTurn]) {
 		lastTurn--
 	}
 	for i, item := range items {
 		s := &block[i]
 		s.Part, s.Index = p, len(p.Steps) // a step that does not read leaves no gap
-		rd.turnsLater, rd.firstRise = i < lastTurn, p.Kind == formula.Dough && risesAgain(items[i:])
-		rd.lastRise = p.Kind == formula.Dough && risesLast(p, items, i)
+		rd.turnsLater = i < lastTurn
+		rd.firstRise = p.Kind == formula.Dough && listed.RisesAgain(items[i:])
+		rd.lastRise = p.Kind == formula.Dough && listed.RisesLast(p, items, i)
 		rd.after, rd.between = nil, formula.Given{}
 		if rd.readStep(s, item) {
 			p.Steps = append(p.Steps, s)
@@ -98,13 +102,13 @@ func (rd *Reader) apart(items []hclsyntax.Expression) []hclsyntax.Expression {
 			out = append(out, in, tin)
 			continue
 		}
-		if several := verbsAlone(item); len(several) > 1 {
+		if several := listed.VerbsAlone(item); len(several) > 1 {
 			rd.Assumed(rd.Place(item.Range()),
 				"several things in one step are read as steps in their order")
 			out = append(out, several...)
 			continue
 		}
-		fill, other := twoThings(item)
+		fill, other := listed.TwoThings(item)
 		if fill == nil || other == nil {
 			out = append(out, item)
 			continue
@@ -113,7 +117,7 @@ func (rd *Reader) apart(items []hclsyntax.Expression) []hclsyntax.Expression {
 		one, rest := *object, *object
 		one.Items, rest.Items = nil, nil
 		for _, pair := range object.Items {
-			w := wordOf(pair)
+			w := listed.WordOf(pair)
 			if w.Verb == fill || w.Verb != other && w.Option != nil && fill.Takes(w.Option) &&
 				!other.Takes(w.Option) {
 				one.Items = append(one.Items, pair)
@@ -144,7 +148,7 @@ func (rd *Reader) tinApart(item hclsyntax.Expression) (in, tin hclsyntax.Express
 	var verb *formula.Verb
 	inTin := false
 	for _, pair := range object.Items {
-		w := wordOf(pair)
+		w := listed.WordOf(pair)
 		if w.Verb != nil && w.Option == nil {
 			verb = w.Verb
 		}
@@ -168,7 +172,7 @@ func (rd *Reader) readStep(s *formula.Step, e hclsyntax.Expression) bool {
 	if text, at, ok := rd.Literal(e); ok { // "mix 10 min"
 		rd.Problems = append(rd.Problems, source.Problem{Place: at,
 			Text:  "a step stands in curly brackets, its verb and its value with = between them",
-			Paste: asStep(text)})
+			Paste: listed.AsStep(text)})
 		return false
 	}
 	pairs, ok := rd.Pairs(e, "a step", buf[:0])
@@ -180,7 +184,8 @@ func (rd *Reader) readStep(s *formula.Step, e hclsyntax.Expression) bool {
 	for _, pair := range pairs {
 		words = append(words, rd.stepWord(s, pair))
 	}
-	settleOption(s, words)
+	listed.SettleOption(s, words)
+	listed.SettleRemarks(pairs, words)
 	putWith := false
 	for i, pair := range pairs {
 		word := words[i]
@@ -299,7 +304,7 @@ func (rd *Reader) isNumber(e hclsyntax.Expression) bool {
 	_, _, whole := rd.Values().WholeNumber(e)
 	text, _, ok := rd.Literal(e)
 	_, times := said.Times(text)
-	_, counted := said.CountIn(text)
+	_, counted := counts.CountIn(text)
 	return whole || ok && (said.Whole(text) || times || counted)
 }
 
@@ -313,7 +318,7 @@ func (rd *Reader) noVerb(pairs []reading.Pair, e hclsyntax.Expression) {
 				rd.Fault(pair.Place, "no step %q; write %s", pair.Key, line)
 				return
 			}
-			rd.Fault(pair.Place, "%s", unknownStep(pair.Key))
+			rd.Fault(pair.Place, "%s", listed.Unknown(pair.Key))
 			return
 		}
 	}
@@ -335,7 +340,10 @@ func (rd *Reader) readOwn(s *formula.Step, e hclsyntax.Expression) {
 	text, at, _ := rd.Literal(e)
 	switch {
 	case !rd.WordsAlone(before, text):
-	case s.Verb.Own.Kinds.Has(quantity.Time) && !unread.Asked(rd.Opts.Larder, text),
+	case s.Verb.Turns() && !turns.Waits(text): // work of the hands, and no wait
+		rd.timesInWords(s, text, at)
+	case !s.Verb.Mixes() && usual.Has(s, text) && !leftToStand().MatchString(text),
+		s.Verb.Own.Kinds.Has(quantity.Time) && !unread.Asked(rd.Opts.Larder, text),
 		s.Verb.Mixes() && !leftToStand().MatchString(text): // its foods are of the list
 		s.Sign = &formula.Sign{Text: text, At: at}
 	default:
@@ -365,6 +373,7 @@ func (rd *Reader) readOwnValue(s *formula.Step, e hclsyntax.Expression) {
 	case own.Words:
 		if text, at, ok := rd.Text(e, what); ok {
 			s.Words = text
+			rd.timeOfHands(s, text, at)
 			rd.tinInWords(s, text, at)
 			rd.thicknessIn(s, text, at)
 			if said.Waits(text) {
@@ -385,14 +394,17 @@ func (rd *Reader) readOwnValue(s *formula.Step, e hclsyntax.Expression) {
 
 func (rd *Reader) readOwnQuantity(s *formula.Step, e hclsyntax.Expression) {
 	own, what := s.Verb.Own, s.Verb.Name
+	if s.Verb.Divides() && s.Word != "" {
+		what = strings.ReplaceAll(s.Word, "_", " ")
+	}
 	if text, at, ok := rd.Literal(e); ok && s.Verb.Divides() && !quantity.IsPlain(text) {
-		if n, sized := said.SizedCount(text); sized {
+		if n, sized := counts.SizedCount(text); sized {
 			x, _ := said.Count(n)
 			s.Measure = values.BareCount(x, at)
 			s.Measure.Text = text
 			return
 		}
-		if said.CutSize(text) {
+		if counts.CutSize(text) {
 			s.OpenOwn = true
 			s.Note = strings.TrimSpace(s.Note + " " + text)
 			rd.Assumed(at, fmt.Sprintf(
@@ -402,7 +414,8 @@ func (rd *Reader) readOwnQuantity(s *formula.Step, e hclsyntax.Expression) {
 	}
 	if text, at, ok := rd.Literal(e); ok && s.Verb.Turns() && !quantity.IsPlain(text) {
 		switch {
-		case rd.foldsDuring(s, text, at), rd.readFolds(s, text, at), rd.readTurns(s, text, at):
+		case rd.foldsDuring(s, text, at), rd.readFolds(s, text, at), rd.readTurns(s, text, at),
+			rd.readTimes(s, text, at):
 			return
 		case turns.Is(text), turns.Is(said.Key(s.Word) + " " + text), // { punch = "down" }
 			work.Once(s.Word) && said.NoFigure(text), formula.SameName(text, "once"):

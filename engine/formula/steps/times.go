@@ -2,7 +2,6 @@ package steps
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
 	"strings"
 
@@ -11,69 +10,16 @@ import (
 	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/formula/ingredients"
+	"forebake/engine/formula/usual"
 	"forebake/engine/quantity"
 	"forebake/engine/said"
+	"forebake/engine/said/sheets"
 	"forebake/engine/said/sponge"
 	"forebake/engine/said/times"
 	"forebake/engine/said/unread"
 	"forebake/engine/source"
 	"forebake/engine/spelling"
 )
-
-// signTime is how long a wait for a sign usually is, min.
-type signTime struct {
-	waits  func(*formula.Step) bool
-	sign   func() *regexp.Regexp
-	usual  figure.Interval
-	source string
-}
-
-var (
-	needed  = spelling.Pattern(`(?i)until (?:it is |they are )?(?:needed|used?|wanted|required)`)
-	relaxed = spelling.Pattern(`(?i)relax|slack|rested`)
-	anySign = spelling.Pattern(``)
-	rising  = spelling.Pattern(`(?i)doubl|bulk|risen|volume|puff|ready|light|jiggl`)
-	tripled = spelling.Pattern(`(?i)tripl|three times`)
-	working = spelling.Pattern(`(?i)bubbl|foam|froth|activ|spong|dom(?:ed|es)|peak`)
-)
-
-const usage = "trade usage, a judgement"
-
-// signTimes are tried in order. A sign without a row leaves the time open.
-var signTimes = []signTime{
-	{(*formula.Step).IsCold, needed, hours(0.5, 24), "used the same day: a judgement"},
-	{(*formula.Step).IsCold, rising, hours(8, 18),
-		"a dough over night in the cold, 8 to 18 h: memory"},
-	{func(s *formula.Step) bool { return s.Verb.Soaks() }, anySign, hours(5.0/60, 20.0/60), usage},
-	{func(s *formula.Step) bool { return s.Verb.Proofs() }, anySign, hours(0.75, 2.5), usage},
-	{isRise, tripled, hours(3, 12),
-		"first dough of a panettone 10 to 12 h: course notes (read); the rest a judgement"},
-	{isRise, rising, hours(1, 3), "bulk of sweet doughs 1 to 3 h: trade pages (read)"},
-	{isRise, working, hours(0.5, 12), usage},
-	{isRise, relaxed, hours(10.0/60, 40.0/60), usage},
-	{func(s *formula.Step) bool { return s.Verb.Mixes() }, anySign, hours(3.0/60, 15.0/60), usage},
-	{func(s *formula.Step) bool { return s.Verb.Melts() }, anySign, hours(2.0/60, 10.0/60), usage},
-	{func(s *formula.Step) bool { return s.Verb.Cooks() && s.Part.Kind != formula.Dough }, anySign,
-		hours(2.0/60, 20.0/60), usage},
-	{func(s *formula.Step) bool { return !s.Verb.Waits() && !s.Verb.Heats() }, anySign,
-		hours(1.0/60, 15.0/60), usage},
-	{func(s *formula.Step) bool {
-		return s.Verb.Cools() && s.Stands() == nil && s.To.Set && s.To.Lo >= warmestRoomC
-	}, anySign, hours(10.0/60, 1), "to lukewarm and no further: " + usage},
-	{func(s *formula.Step) bool {
-		return s.Verb.Cools() && s.Stands() == nil && s.Part.Kind.IsDough()
-	}, anySign, hours(0.5, 2), usage},
-	{func(s *formula.Step) bool {
-		return s.Verb.Cools() && s.Stands() == nil
-	}, anySign, hours(1, 4), usage},
-}
-
-// isRise reports whether the step is a warm rise before the proof.
-func isRise(s *formula.Step) bool {
-	return s.Verb.Usual == formula.InRoom && s.Verb.Heat == formula.NoHeat && !s.IsCold()
-}
-
-func hours(lo, hi float64) figure.Interval { return figure.Interval{Lo: 60 * lo, Hi: 60 * hi} }
 
 // settleSign sets the usual time of a wait for a sign, and tells so. Other times stay open.
 // A written time is kept.
@@ -84,14 +30,11 @@ func (rd *Reader) settleSign(s *formula.Step, w formula.Sign) {
 	if s.Time.Set || slices.Contains(s.Open, formula.OptTime) {
 		return
 	}
-	for _, t := range signTimes {
-		if !t.waits(s) || !t.sign().MatchString(w.Text) {
-			continue
-		}
-		q := quantity.Quantity{Kind: quantity.Time, Interval: t.usual, Unit: "h", Text: w.Text}
+	if span, source, ok := usual.Time(s, w.Text); ok {
+		q := quantity.Quantity{Kind: quantity.Time, Interval: span, Unit: "h", Text: w.Text}
 		s.Time = formula.Given{Quantity: q, Place: w.At, Set: true}
 		rd.Assumed(w.At, fmt.Sprintf("%q says no time: taken as %s (%s); write your own",
-			w.Text, quantity.Duration(t.usual.Lo)+" to "+quantity.Duration(t.usual.Hi), t.source))
+			w.Text, quantity.Duration(span.Lo)+" to "+quantity.Duration(span.Hi), source))
 		return
 	}
 	s.OpenOwn = true
@@ -124,8 +67,13 @@ func (rd *Reader) saidTime(s *formula.Step, e hclsyntax.Expression) bool {
 	if !ok || said.PlainTime(text) {
 		return false
 	}
-	if sponge.Of(text).Named && rd.readSponge(s, text, at) || rd.turnedTime(s, text, at) {
+	if sponge.Of(text).Named && rd.readSponge(s, text, at) || rd.turnedTime(s, text, at) ||
+		rd.chooses(s, text, at) {
 		return true
+	}
+	if hours, ok := times.Night(text); ok { // its hours stand beside it
+		s.Note = strings.TrimSpace(s.Note + " " + text)
+		text = hours
 	}
 	plain := rd.leftOut(s, text, at)
 	sum, ok := said.Sum(plain)
@@ -169,7 +117,7 @@ func (rd *Reader) saidTime(s *formula.Step, e hclsyntax.Expression) bool {
 		time, rest, ok = times.During(text, rd.asks(s))
 	}
 	if !ok {
-		return rd.saidNoTime(s, text, at)
+		return rd.toldBeside(s, text, at) || rd.saidNoTime(s, text, at)
 	}
 	if _, fault := quantity.Read(text, formula.ForTime); fault == nil {
 		return false
@@ -197,7 +145,8 @@ func (rd *Reader) saidNoTime(s *formula.Step, text string, at source.Place) bool
 	if rd.namesOwn(s, text, at) || rd.namesClass(s, text, at) {
 		return true
 	}
-	if t, ok := said.TempIn(text); ok && s.Verb.Takes(formula.OptTo) { // "until thick, 65 C"
+	// "over a low heat until thick, 65 C"
+	if t, ok := said.TempIn(times.NoFlame(text)); ok && s.Verb.Takes(formula.OptTo) {
 		s.To, _ = rd.QuantityText(t, at, formula.ForTemperature, s.Verb.Name)
 		rd.Assumed(at, fmt.Sprintf("%q is read as to = %q", text, t))
 		text = strings.Trim(strings.Replace(text, t, "", 1), " ,;()")
@@ -227,6 +176,16 @@ func (rd *Reader) saidHeats(s *formula.Step, text string, at source.Place) bool 
 		rd.Assumed(at, fmt.Sprintf("%q is read as two steps, { %s = %q, at = %q }, { %s = %q, "+
 			"at = %q }", text,
 			s.Word, first.Time, first.Temp, s.Word, then.Time, then.Temp))
+		return true
+	}
+	if time, heat, rest, ok := times.AtBare(text); ok && !s.At.Set &&
+		(s.Verb.Bakes() || s.InHotFat()) {
+		s.Time, _ = rd.QuantityText(said.Time(time), at, formula.ForTime, s.Verb.Name)
+		s.Time.Text, s.Manner = time, rest
+		if !rd.saidAt(s, heat, at, s.Verb.Name+": at") {
+			s.At, _ = rd.QuantityText(heat, at, formula.ForTemperature, s.Verb.Name+": at")
+		}
+		rd.Assumed(at, fmt.Sprintf("%q is read as %s, at = %q", text, time, heat))
 		return true
 	}
 	if time, to, ok := said.TimeTo(text); ok && !s.InHotFat() && rd.goesTo(s, time, to, text, at) {
@@ -342,7 +301,7 @@ func (rd *Reader) namesOwn(s *formula.Step, text string, at source.Place) bool {
 	if len(names) == 0 {
 		return false
 	}
-	if s.Verb.Mixes() || s.Verb.Melts() {
+	if usual.Has(s, text) {
 		s.Sign = &formula.Sign{Text: text, At: at} // its time is the usual one
 		return true
 	}
@@ -365,10 +324,17 @@ func (rd *Reader) SaidArea(s *formula.Step, e hclsyntax.Expression, own bool, wh
 	if !ok || quantity.IsPlain(text) {
 		return false
 	}
+	if own {
+		if whole, added, ok := sheets.Sized(text); ok {
+			rd.Assumed(at, fmt.Sprintf("%q leaves out a unit: it is read as %s", text, added))
+			text = whole
+		}
+	}
 	long, short, isArea := said.Area(text)
 	if one, ok := said.LengthIn(text); ok && !isArea && !(own && sideways().MatchString(text)) {
 		g, ok := rd.QuantityText(one, at, formula.ForLength, what)
 		if g.Text = one; ok && own {
+			s.Manner = text
 			if !rd.tooThick(s, g) {
 				s.Measure = g
 			}

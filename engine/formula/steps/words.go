@@ -5,54 +5,23 @@ import (
 	"slices"
 	"strings"
 
-	"github.com/hashicorp/hcl/v2"
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
 	"forebake/engine/figure"
 	"forebake/engine/formula"
+	"forebake/engine/formula/listed"
+	"forebake/engine/formula/usual"
 	"forebake/engine/formula/values"
+	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/said"
+	"forebake/engine/said/counts"
 	"forebake/engine/said/times"
 	"forebake/engine/said/turns"
+	"forebake/engine/said/unread"
 	"forebake/engine/said/work"
 	"forebake/engine/source"
-	"forebake/engine/spelling"
 )
-
-// settleOption settles what a word that is a verb and an option stands for: the verb where
-// the step has no other; of a baked loaf, that it is sliced.
-func settleOption(s *formula.Step, words []formula.StepWord) {
-	other := false
-	for _, w := range words {
-		other = other || w.Verb != nil && w.Option == nil
-	}
-	for i := range words {
-		switch {
-		case words[i].Option == nil || words[i].Verb == nil:
-		case other:
-			words[i].Verb = nil
-		case s.IsAfterHeat():
-			words[i] = formula.StepNamed(formula.HandleVerb.Name)
-		}
-	}
-}
-
-// unknownStep says that a word is no step, with the near words for one, else all steps.
-func unknownStep(word string) string {
-	var words []string
-	for _, v := range formula.Verbs {
-		words = append(append(words, v.Name), v.Also...)
-	}
-	words = append(words, said.OtherSteps()...)
-	for _, w := range formula.Ways {
-		words = append(words, w.Steps...)
-	}
-	if near := spelling.Nearest(word, words, 3); len(near) > 0 {
-		return fmt.Sprintf("no step %q; nearest is %s", word, strings.Join(near, ", "))
-	}
-	return fmt.Sprintf("no step %q; known are %s", word, strings.Join(formula.VerbNames(nil), ", "))
-}
 
 // stepWord finds a key of a step. To laminate is to put the butter in where the turns are
 // steps of their own.
@@ -87,6 +56,8 @@ func (rd *Reader) stepWord(s *formula.Step, pair reading.Pair) formula.StepWord 
 		return formula.StepNamed("enclose")
 	case word.Option == formula.OptSteam && !s.Part.Kind.IsDough() && times.Has(text):
 		return formula.StepWord{Verb: formula.CookVerb, Way: formula.Steaming}
+	case work.Leaves(pair.Key), work.Dries(pair.Key):
+		return rd.leaving(pair, text)
 	case word != (formula.StepWord{}):
 	case said.Covering(first): // with a thing that covers, or with what is eaten
 		return rd.covering(pair.Place, first, text)
@@ -99,6 +70,25 @@ func (rd *Reader) stepWord(s *formula.Step, pair reading.Pair) formula.StepWord 
 		rd.Assumed(pair.Place, fmt.Sprintf("%s is read as a mix of %s", pair.Key, rest))
 		return formula.StepNamed(first)
 	}
+	return word
+}
+
+// leaving is the step of what is left to do something, { leave = "to cool, 20 min" }, or to dry:
+// a rest where its words name no other.
+func (rd *Reader) leaving(pair reading.Pair, text string) formula.StepWord {
+	heat, hands := work.DriedBy(text)
+	word, does := formula.StepNamed(pair.Key), work.LeftTo(text)
+	switch other := formula.StepNamed(does); {
+	case work.Dries(pair.Key) && heat:
+		word = formula.StepNamed("toast")
+	case work.Dries(pair.Key) && hands:
+		word = formula.StepNamed(formula.HandleVerb.Name)
+	case work.Leaves(pair.Key) && other.Verb != nil && other.Verb.Waits():
+		word = other
+	default:
+		return word
+	}
+	rd.Assumed(pair.Place, fmt.Sprintf("%s = %q is read as %s", pair.Key, text, word.Verb.Name))
 	return word
 }
 
@@ -142,13 +132,13 @@ func (rd *Reader) tinAlone(s *formula.Step, pairs []reading.Pair, words []formul
 func (rd *Reader) steamApart(items []hclsyntax.Expression, i int) bool {
 	object, ok := items[i].(*hclsyntax.ObjectConsExpr)
 	if !ok || i+1 == len(items) || len(object.Items) != 1 ||
-		wordOf(object.Items[0]).Option != formula.OptSteam {
+		listed.WordOf(object.Items[0]).Option != formula.OptSteam {
 		return false
 	}
 	bake, isObject := items[i+1].(*hclsyntax.ObjectConsExpr)
-	if v := verbOf(items[i+1]); !isObject || v == nil || !v.Takes(formula.OptSteam) ||
+	if v := listed.VerbOf(items[i+1]); !isObject || v == nil || !v.Takes(formula.OptSteam) ||
 		slices.ContainsFunc(bake.Items, func(pair hclsyntax.ObjectConsItem) bool {
-			return wordOf(pair).Option == formula.OptSteam
+			return listed.WordOf(pair).Option == formula.OptSteam
 		}) {
 		return false
 	}
@@ -173,13 +163,14 @@ func (rd *Reader) settleVerb(s *formula.Step, own hclsyntax.Expression) {
 	}
 	text, at, ok := rd.Literal(own)
 	switch {
-	case rd.lastRise && work.Rises(s.Word):
+	case rd.lastRise && (work.Rises(s.Word) || work.Leaves(s.Word) &&
+		!slices.ContainsFunc(s.Part.Steps, func(s *formula.Step) bool { return s.Verb.Proofs() })):
 		s.Verb = formula.ProofVerb
 		rd.Assumed(s.Place, s.Word+" of what is shaped is read as the last rise, a proof")
 		return
 	case !ok:
 		return
-	case s.Verb.Divides() && s.IsAfterHeat() && said.NoFigure(text) && said.CutSize(text):
+	case s.Verb.Divides() && s.IsAfterHeat() && said.NoFigure(text) && counts.CutSize(text):
 		s.Verb = formula.HandleVerb // what is baked is cut open
 	case s.Verb.Coils() && said.InRounds(text) && !s.IsAfterHeat():
 		s.Verb = formula.ShapeVerb
@@ -212,120 +203,14 @@ func (rd *Reader) TossedIn(text string) string {
 	return text
 }
 
-// asStep is a step that is written as one text, "mix 10 min", as the file holds it; ""
-// where its first words are no verb.
-func asStep(text string) string {
-	words := strings.Fields(text)
-	for n := min(2, len(words)); n > 0; n-- {
-		head := strings.ToLower(strings.Trim(strings.Join(words[:n], " "), ":,"))
-		if formula.StepNamed(head).Verb == nil {
-			continue
-		}
-		key := strings.ReplaceAll(head, " ", "_")
-		if rest := strings.Join(words[n:], " "); rest != "" {
-			return fmt.Sprintf("{ %s = %q },", key, rest)
-		}
-		return fmt.Sprintf("{ %s = \"?\" },", key)
-	}
-	return ""
-}
-
-// verbsAlone parts a step that holds verbs and no option, { mix = "10 min", rest = "1 h" },
-// into steps; none where an option could belong to either.
-func verbsAlone(item hclsyntax.Expression) (out []hclsyntax.Expression) {
-	object, ok := item.(*hclsyntax.ObjectConsExpr)
-	if !ok {
-		return nil
-	}
-	for _, pair := range object.Items {
-		if w := wordOf(pair); w.Verb == nil || w.Option != nil || w.Verb.PutsOn() ||
-			said.OtherOption(hcl.ExprAsKeyword(pair.KeyExpr)) != "" {
-			return nil
-		}
-		one := *object
-		one.Items = []hclsyntax.ObjectConsItem{pair}
-		out = append(out, &one)
-	}
-	return out
-}
-
-// hasTurns reports whether a step folds the dough.
-func hasTurns(item hclsyntax.Expression) bool {
-	object, ok := item.(*hclsyntax.ObjectConsExpr)
-	return ok && slices.ContainsFunc(object.Items, func(pair hclsyntax.ObjectConsItem) bool {
-		v := wordOf(pair).Verb
-		return v != nil && v.Turns()
-	})
-}
-
-// risesAgain reports whether the first of some steps is a proof, and the dough is worked,
-// folded, cut or shaped after it, and left again before it is heated: then it was the
-// first rise.
-func risesAgain(items []hclsyntax.Expression) bool {
-	worked := false
-	for i, item := range items {
-		v := verbOf(item)
-		switch {
-		case i == 0 && (v == nil || !v.Proofs()):
-			return false
-		case i == 0 || v == nil:
-		case v.HeatsThrough():
-			return false
-		case v.Waits() && worked:
-			return true
-		case v.Order == formula.RawOnly && v.Degasses(), v.Divides(), v.Turns():
-			worked = true
-		}
-	}
-	return false
-}
-
-// verbOf is the verb of a step as it is written; nil for none.
-func verbOf(item hclsyntax.Expression) *formula.Verb {
-	object, ok := item.(*hclsyntax.ObjectConsExpr)
-	if !ok {
-		return nil
-	}
-	for _, pair := range object.Items {
-		if w := wordOf(pair); w.Verb != nil && w.Option == nil {
-			return w.Verb
-		}
-	}
-	return nil
-}
-
-// twoThings gives the filling verb of a step and the one other verb beside it; nil where
-// there is none of its kind, or more than one.
-func twoThings(item hclsyntax.Expression) (fill, other *formula.Verb) {
-	object, ok := item.(*hclsyntax.ObjectConsExpr)
-	if !ok {
-		return nil, nil
-	}
-	for _, pair := range object.Items {
-		switch w := wordOf(pair); {
-		case w.Verb == nil || w.Option != nil:
-		case w.Verb.Fills() && fill == nil:
-			fill = w.Verb
-		case !w.Verb.Fills() && other == nil:
-			other = w.Verb
-		default:
-			return nil, nil // three things at once
-		}
-	}
-	return fill, other
-}
-
-// wordOf is what the key of a pair in a step means.
-func wordOf(pair hclsyntax.ObjectConsItem) formula.StepWord {
-	return formula.StepNamed(hcl.ExprAsKeyword(pair.KeyExpr))
-}
-
 // readDone takes a step that says no more than that it is done: once, or of an open time.
 func (rd *Reader) readDone(s *formula.Step, at source.Place) {
 	switch {
 	case s.Verb.Turns():
 		s.Measure = values.BareCount(1, at)
 	case s.Verb.Own.Words:
+	case usual.Has(s, ""):
+		s.Sign = &formula.Sign{Text: s.Word + " = true", At: at}
 	default:
 		s.OpenOwn = true
 		rd.Assumed(at, fmt.Sprintf("%s = true says no figure: taken as \"?\"", s.Word))
@@ -393,6 +278,62 @@ func (rd *Reader) readTurns(s *formula.Step, text string, at source.Place) bool 
 		rd.Assumed(at, fmt.Sprintf("%q is read as %d turns", text, n))
 	}
 	return ok
+}
+
+// readTimes reads how often a dough is folded in words, "twice more, with the rest of the lard",
+// and what is put on meanwhile. It reports whether it did.
+func (rd *Reader) readTimes(s *formula.Step, text string, at source.Place) bool {
+	n, rest, ok := turns.Times(text)
+	if !ok || turns.Waits(rest) { // "twice, resting between" takes a time
+		return false
+	}
+	s.Measure = values.BareCount(float64(n), at)
+	s.Measure.Text = text
+	what, with := strings.CutPrefix(rest, "with ")
+	if block := rd.blockLike(what); with && block != "" {
+		return rd.thenStep(s, "spread "+block, at)
+	}
+	if food := unread.Food(rd.Opts.Larder, rest); food != "" {
+		rd.Fault(at, "%s: what goes on in the turns is a step of its own: write "+
+			"{ spread = %q, amount = \"the rest\" } before this one, and %[1]s = %[3]d", s.Word,
+			food, n)
+	} else if rest != "" {
+		s.Note = strings.TrimSpace(s.Note + " " + rest)
+		rd.NotRead(at, rest)
+	}
+	return true
+}
+
+// blockLike is the part that words name, or the one of several with a word of theirs in its name:
+// "the rest of the lard" of "lard filling"; "" for none.
+func (rd *Reader) blockLike(text string) string {
+	if name := rd.blockIn(text); name != "" {
+		return name
+	}
+	var found []string
+	for _, name := range rd.Blocks {
+		if slices.ContainsFunc(strings.Fields(name), func(word string) bool {
+			return len(word) > 3 && word != "filling" && said.Names(text, word)
+		}) {
+			found = append(found, name)
+		}
+	}
+	if len(found) == 1 {
+		return found[0]
+	}
+	return ""
+}
+
+// timeOfHands reads the time among the words of work of the hands, "from the tin after 10 min".
+func (rd *Reader) timeOfHands(s *formula.Step, text string, at source.Place) {
+	time, _, ok := times.In(text)
+	if !ok || s.Verb != formula.HandleVerb || s.Time.Set || said.Waits(text) {
+		return
+	}
+	if _, fault := quantity.Read(time, formula.ForTime); fault == nil {
+		s.Time, _ = rd.QuantityText(time, at, formula.ForTime, s.Verb.Name)
+		rd.Assumed(at, fmt.Sprintf("%q is read as time = %q", text, time))
+	}
 }
 
 // readLayers reads a lamination as one word, { laminate = "3 single folds" }: the fat that

@@ -15,6 +15,7 @@ import (
 	"forebake/engine/reading"
 	"forebake/engine/said"
 	"forebake/engine/said/beside"
+	"forebake/engine/said/counts"
 	"forebake/engine/said/turns"
 	"forebake/engine/source"
 )
@@ -153,13 +154,13 @@ func (rd Reader) countText(e hclsyntax.Expression, kinds quantity.Kinds, what st
 		n, _ := said.Count(number)
 		return BareCount(n, inside), inside, false
 	}
-	if number, ok := said.CountIn(text); ok {
+	if number, ok := counts.CountIn(text); ok {
 		n, _ := said.Count(number)
 		one := BareCount(n, inside)
 		one.Text = text
 		return one, inside, false
 	}
-	if mass, ok := said.MassIn(text); ok && kinds.Has(quantity.Mass) {
+	if mass, ok := counts.MassIn(text); ok && kinds.Has(quantity.Mass) {
 		text = mass
 	}
 	if n, bad := said.Count(text); bad == "" && said.Whole(text) {
@@ -191,8 +192,12 @@ func (rd Reader) CountOr(e hclsyntax.Expression, kinds quantity.Kinds, what stri
 		other = "a weight such as \"75 g\""
 	}
 	text, _, _ := rd.Literal(e)
-	rd.FaultUnread(at, text, nil, fmt.Sprintf("%s must be a whole number such as 3, or %s",
-		what, other))
+	says := fmt.Sprintf("%s must be a whole number such as 3, or %s", what, other)
+	if number, rest, ok := counts.Begins(text); ok {
+		says += fmt.Sprintf("; the words behind %s are not read: write %s = %s, note = %q", number,
+			strings.ReplaceAll(what, " ", "_"), number, rest)
+	}
+	rd.FaultUnread(at, text, nil, says)
 	return Given{}, false
 }
 

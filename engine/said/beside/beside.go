@@ -22,9 +22,21 @@ var otherAmount = spelling.Pattern(`(?i)\b(?:minus|plus|weight|net|gross|extra|o
 // leveled", where they can turn nothing. counted says that the thing is
 // counted where no unit is written. ok is false where they are asked.
 func Words(l *larder.Larder, text string, counted bool) (amount, words string, ok bool) {
+	amount, words = Parted(text, counted)
+	if amount == "" {
+		return "", "", false
+	}
+	return amount, words, !unread.AskedOf(l, words) && !OtherAmount(words)
+}
+
+// OtherAmount reports whether words make another amount of the one before them.
+func OtherAmount(words string) bool { return otherAmount().MatchString(words) }
+
+// Parted is an amount and the words behind it; "" for none. counted is as of Words.
+func Parted(text string, counted bool) (amount, words string) {
 	text = strings.TrimSpace(text)
 	if strings.Contains(text, "%") { // "2 % of the dough" is another percent
-		return "", "", false
+		return "", ""
 	}
 	for i := len(text) - 1; i > 0; i-- {
 		if !strings.ContainsRune(" ,;(", rune(text[i])) {
@@ -37,10 +49,10 @@ func Words(l *larder.Larder, text string, counted bool) (amount, words string, o
 			_, fault = quantity.Read(amount+" pieces", quantity.Of(quantity.Count))
 		}
 		if fault == nil && words != "" {
-			return amount, words, !unread.AskedOf(l, words) && !otherAmount().MatchString(words)
+			return amount, words
 		}
 	}
-	return "", "", false
+	return "", ""
 }
 
 var pieces = spelling.Pattern(`(?i)^(\d+) ?(?:(?:pieces?|pcs?\.?|sticks?|bars?|squares?|cubes?|` +
@@ -156,16 +168,24 @@ func Heaped(text string) (out string, ok bool) {
 	return quantity.Heaped(m[2], m[1], m[3])
 }
 
-var eachOf = spelling.Pattern(`(?i)^(\d+)(?: (?:equal )?(?:pieces?|pezzi|piezas|pedaços|stücke?|` +
-	`pièces|rolls|buns|balls|portions?|palline|boules|bolas|kugeln|bitar|stykker|x))?,? ` +
-	`(?:(?:at|of|x|da|di|de|à|von|zu|å|av|af) )?(?:about |around |roughly |` +
-	`ca\.? |circa |etwa |env(?:iron|\.) |at )*(\d[\d.,/]*(?: \d/\d)? ?(?:g|grams?|gr|oz))` +
-	`(?: each| apiece| l'uno| cad(?:auno|a una?)| chacune?| je)?$`)
+var eachOf = spelling.Pattern(`(?i)^(?:in(?:to)? )?(\d+)((?: \pL[\pL'-]{2,}){0,3}?|x|×|),? ?\(?` +
+	`(?:(?:at|of|x|×|da|di|de|à|von|zu|å|av|af|weighing|scaled (?:at|to)) ?)?` +
+	`(?:about |around |roughly |ca\.? |circa |etwa |env(?:iron|\.) |at )*(\d[\d.,]*(?: \d/\d)?` +
+	`(?: ?(?:-|–|to) ?\d[\d.,]*(?: \d/\d)?)? ?(?:g|grams?|gr|oz)\b)` +
+	`(?: each| apiece| l'uno| cad(?:auno|a una?)| chacune?| je)?\)?((?:[,;] ?[^\d]*)?)$`)
 
-// EachOf writes pieces with their weight as one text that is read: "10,
-// about 95 g each" is "10 pieces of 95 g". Others stay.
+// kindWords are words between a number and a weight that make the number one of them.
+var kindWords = spelling.Pattern(`(?i)^(?:grams?|min|mins|cups?|days?|hours?)\b`)
+
+// EachOf writes pieces with their weight as one text that is read: "10, about 95 g each" is "10
+// pieces of 95 g", and "16 pieces (55 g), rolled" too. Others stay.
 func EachOf(text string) string {
-	return eachOf().ReplaceAllString(strings.TrimSpace(text), "$1 pieces of $2")
+	m := eachOf().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil || kindWords().MatchString(strings.TrimSpace(m[2])) || unread.Turns(m[4]) ||
+		strings.Contains(text, m[1]+m[3]) {
+		return text
+	}
+	return m[1] + " pieces of " + m[3]
 }
 
 var both = spelling.Pattern(`(?i)^(?:about )?([\d.,]+ ?%)[,;]? ?(?:\(|/|=|or|i\.e\.)? ?` +

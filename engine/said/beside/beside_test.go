@@ -90,14 +90,20 @@ func TestMade(t *testing.T) {
 		"half a dozen": "6 pieces", "28 buns at 85 g": "28 buns of 85 g",
 		"16 at 58 g":             "16 pieces of 58 g",
 		"20 cornetti, 70 g each": "20 cornetti of 70 g",
-		"2 stollen, about 900 g each with the marzipan": "2 stollen of 900 g",
-		"24 rolls, about 1 1/2 oz each":                 "24 rolls of 1 1/2 oz",
-		"2 loaves of about 565 g":                       "2 loaves of 565 g",
-		"20 Stück à 45 g":                               "20 Stück of 45 g",
-		"20 x 50 g":                                     "20 pieces of 50 g",
-		"14 buns scaled at 85 g":                        "14 buns of 85 g",
-		"18-20 rolls":                                   "18 to 20 rolls",
-		"one 12-cup Bundt, serves 10":                   "1 12-cup Bundt",
+		"2 stollen, about 900 g each with the marzipan":         "2 stollen of 900 g",
+		"24 rolls, about 1 1/2 oz each":                         "24 rolls of 1 1/2 oz",
+		"2 loaves of about 565 g":                               "2 loaves of 565 g",
+		"20 Stück à 45 g":                                       "20 Stück of 45 g",
+		"20 x 50 g":                                             "20 pieces of 50 g",
+		"14 buns scaled at 85 g":                                "14 buns of 85 g",
+		"18-20 rolls":                                           "18 to 20 rolls",
+		"one 12-cup Bundt, serves 10":                           "1 12-cup Bundt",
+		"10 buns of about 55 g dough plus 35 g bean paste":      "10 buns of 55 g",
+		"16 buns, about 60 g dough each, with 20 g custard":     "16 buns of 60 g",
+		"12, in a 23 cm springform (9 around, 3 in the middle)": "12 pieces",
+		"15, in a roasting tin (5 rows of 3)":                   "15 pieces",
+		"9 buns, in a 23 cm square tin":                         "9 buns",
+		"12 rolls in a 9x13 pan (3 across, 4 down)":             "12 rolls",
 		// these say no weight of a piece
 		"1 loaf (450 g tin)":                 "1 loaf (450 g tin)",
 		"12 buns, dough 45 g, filling 35 g":  "12 buns, dough 45 g, filling 35 g",
@@ -116,7 +122,17 @@ func TestMade(t *testing.T) {
 
 func TestEachOf(t *testing.T) {
 	for text, want := range map[string]string{"10, about 95 g each": "10 pieces of 95 g",
-		"10 at 95g": "10 pieces of 95g", "95 g": "95 g", "10": "10"} {
+		"10 at 95g": "10 pieces of 95g", "95 g": "95 g", "10": "10",
+		"16 pieces (55 g)":                        "16 pieces of 55 g",
+		"16 pieces (about 60 g), roll into balls": "16 pieces of 60 g",
+		"15 pieces, 55-60 g":                      "15 pieces of 55-60 g",
+		"2 equal loaves of 450 g":                 "2 pieces of 450 g",
+		"10 x 55 g":                               "10 pieces of 55 g",
+		"10x55g":                                  "10 pieces of 55g",
+		"12 balls (35 g) or 40":                   "12 balls (35 g) or 40",
+		"12 balls (35 g), not 40":                 "12 balls (35 g), not 40",
+		"12 balls (35 g), no less":                "12 balls (35 g), no less",
+		"2 cups 95 g":                             "2 cups 95 g"} {
 		if got := EachOf(text); got != want {
 			t.Errorf("%q: %q", text, got)
 		}

@@ -12,7 +12,10 @@ import (
 const (
 	nearly = `(?:about |around |roughly |approx(?:\.|imately)? |some |makes |ca\.? |circa |` +
 		`etwa |env\. )`
-	ofMass    = `\d[\d.,]*(?: \d/\d| ?[½¼¾])? ?(?:kg|g|grams?|gr|oz|lbs?)`
+	ofMass = `\d[\d.,]*(?: \d/\d| ?[½¼¾])? ?(?:kg|g|grams?|gr|oz|lbs?)`
+	// andFilled is what goes into each piece besides its dough.
+	andFilled = `(?: (?:of )?dough)?,? (?:plus|with|and|\+) (?:about )?` + ofMass +
+		` (?:of )?[^\d]*`
 	eachWords = `(?:each|apiece|a piece|l'uno|l'una|cad(?:auno|auna|a uno|a una)|ciascun[oa]|` +
 		`pièce|chacune?|je|stück|st|cada un[oa]|c/u)`
 )
@@ -26,9 +29,10 @@ var (
 		`(?:scaled (?:at|to) |` +
 		`weighing |at |à |da |de |di |von |zu |å |x |` +
 		`of )` + nearly + `?(` + ofMass + `)(?: ` + eachWords +
-		`)?(?: (?:of )?dough)?(?:,? with [^\d]*|,? \([^\d]*\))?$`)
+		`)?(?: (?:of )?dough)?(?:,? with [^\d]*|,? \([^\d]*\)|` + andFilled + `)?$`)
 	massEach = spelling.Pattern(`(?i)^` + nearly + `?(\d+(?: to \d+)?)((?: [^\d,]+?)?),? \(?` +
-		nearly + `?(` + ofMass + `) ` + eachWords + `\b[^\d]*$`)
+		nearly + `?(` + ofMass + `)(?: of)?(?: dough)? ` + eachWords + `\b(?:[^\d]*|` +
+		andFilled + `)$`)
 )
 
 // forTable is how it is cut and shared, and how wide it is: neither is a number of pieces.
@@ -38,6 +42,11 @@ var (
 	wideMade = spelling.Pattern(`(?i),? (?:of|at|about|à|von) (?:about )?\d[\d.]*` +
 		`(?: ?(?:x|×|by) ?\d[\d.]*)* ?-?(?:cm|mm|in|inch(?:es)?|")(?: (?:long|wide|across|each))?$`)
 )
+
+// inTin is the tin that all the pieces stand in, and how.
+var inTin = spelling.Pattern(`(?i)^(\d+(?: (?:to )?\d+)?(?: [\pL-]+){0,3}?),? (?:baked )?in ` +
+	`(?:an?|one|the|my|our) [^(]*\b(?:tin|pan|springform|dish|mou?ld|tray|ring|form|skillet)\b` +
+	`(?:[,;( ].*)?$`)
 
 // dozen are the numbers of dozens in words.
 var dozen = map[string]float64{"half a": 0.5, "half an": 0.5, "½": 0.5, "1/2": 0.5, "a": 1, "an": 1,
@@ -66,6 +75,11 @@ func Made(text string) string {
 	if inWords().MatchString(text) {
 		word, rest, _ := strings.Cut(text, " ")
 		text = quantity.Plain(dozen[strings.ToLower(word)]) + " " + rest
+	}
+	if m := inTin().FindStringSubmatch(text); m != nil {
+		if text = m[1]; !strings.Contains(text, " ") {
+			text += " pieces"
+		}
 	}
 	text = fromTo().ReplaceAllString(text, "$1 to $2 $3")
 	for _, p := range []func() [][]string{

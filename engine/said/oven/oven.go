@@ -17,7 +17,7 @@ const FanWords = `fan[ -]oven|fan[ -]forced|fan|convection|umluft|hei(?:ß|ss)lu
 var (
 	// asides are the same heat of a fan, or on the scale of a gas oven, beside one in degrees.
 	asides = spelling.Pattern(`(?i)[,;/( ]*(?:\b(?:` + FanWords + `)(?: oven)?:? ?` +
-		`\d{2,3} ?°? ?[CF]?\b|[/,(] ?\d{2,3} ?°? ?[CF]? ?(?:` + FanWords + `)\b|` +
+		`\d{2,3} ?°? ?[CF]?\b|(?:[/,(]|\bor\b) ?\d{2,3} ?°? ?[CF]? ?(?:` + FanWords + `)\b|` +
 		`\b(?:fan off|no fan|conventional(?: oven)?|statico|chaleur statique|` +
 		`ober-?/?unterhitze)(?:\b|$)|` +
 		`\b(?:gas(?: mark)?|th\.?|thermostat) ?\d{1,2}(?:[./]\d)?\b)[ )]*`)
@@ -88,6 +88,22 @@ func Fanned(text string) (temperature string, ok bool) {
 		return "", false
 	}
 	return strings.TrimSpace(m[1]), true
+}
+
+const asRead = `(\d{2,3}(?:\.\d+)? ?(?:°|º|degrees|deg\.?)? ?[CF]?)`
+
+var atLeast = spelling.Pattern(`(?i)^(?:(?:at least|over|above|more than|min(?:imum|\.)?(?: of)?|` +
+	`(?:no|not) (?:less than|below|under)) ` + asRead + `|` + asRead + `,? ?\(?(?:at least|` +
+	`(?:or|and) (?:more|over|above|higher|hotter|up)|min(?:imum|\.)?|plus|\+)\)?)$`)
+
+// AtLeast reads a core that is to be reached, "at least 90 C", as its lowest. The scale may be left
+// out.
+func AtLeast(text string) (temperature string, ok bool) {
+	m := atLeast().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return "", false
+	}
+	return strings.TrimSpace(m[1] + m[2]), true
 }
 
 var degrees = spelling.Pattern(`(?i)^(\d+) ?(?:degrees?|deg|°)$`)

@@ -52,3 +52,30 @@ func TestBounded(t *testing.T) {
 		}
 	}
 }
+
+// TestAtLeast reads a core that is to be reached.
+func TestAtLeast(t *testing.T) {
+	for text, want := range map[string]string{
+		"at least 90°C": "90°C", "at least 92": "92", "over 90 C": "90 C", "93 C at least": "93 C",
+		"min. 75 C": "75 C", "190F or more": "190F", "94 C+": "94 C", "not below 92 C": "92 C",
+		"90 C": "", "at most 90 C": "", "under 90 C": "", "about 90 C": "", "90 C or 95 C": "",
+	} {
+		if got, ok := AtLeast(text); ok != (want != "") || got != want {
+			t.Errorf("%q: %q, %v", text, got, ok)
+		}
+	}
+}
+
+// TestHeatOfBoth reads an oven that is told for both kinds.
+func TestHeatOfBoth(t *testing.T) {
+	for text, want := range map[string]string{
+		"gas mark 5, 190°C or 170°C fan": "190°C",
+		"190°C or 170°C fan":             "190°C",
+		"gas mark 4, 180C or 160C fan":   "180C",
+		"190 C or 200 C":                 "",
+	} {
+		if got, ok := Heat(text); ok != (want != "") || ok && got != want {
+			t.Errorf("%q: %q, %v", text, got, ok)
+		}
+	}
+}

@@ -62,6 +62,28 @@ func Several(text string) (n int, ok bool) {
 	return n, len(all) > 1
 }
 
+var moreTimes = spelling.Pattern(`(?i)^(once|twice|thrice|(?:\d|one|two|three|four|five|six) ` +
+	`?(?:times?|x)|(?:\d|one|two|three|four|five|six)(?: more)? (?:times?|turns?|folds?)|` +
+	`another (?:(?:\d|one|two|three|four|five|six) )?(?:times?|turns?|folds?))(?: more| again)?` +
+	`(?:[,;(]? ?\(?(\pL[^\d]*?)\)?)?$`)
+
+// Times reads how often a dough is folded in words: "twice more", "3 times again". Rest are the
+// words behind it.
+func Times(text string) (n int, rest string, ok bool) {
+	m := moreTimes().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return 0, "", false
+	}
+	words := strings.Fields(strings.TrimPrefix(strings.ToLower(m[1]), "another "))
+	switch n = count(strings.TrimSuffix(words[0], "x")); {
+	case words[0] == "thrice":
+		n = 3
+	case n == 0:
+		n = 1 // "another turn"
+	}
+	return n, m[2], true
+}
+
 var kinds = spelling.Pattern(`(?i)\b(?:(\d|an?|one|two|three|four) )?(?:letter|book|single|` +
 	`double|simple|three-fold|four-fold|half)[ -](?:turn|fold)s?\b`)
 
@@ -89,6 +111,18 @@ func During(text string) (n int, ok bool) {
 	return n, n > 0
 }
 
+var waiting = spelling.Pattern(`(?i)\b(?:leav(?:e|ing)|left|stand(?:ing)?|wait(?:ing)?|` +
+	`between|until|till?|lassen|laisser|lasciare|dejar|` +
+	`rest(?:s|ed|ing)?|overnight|prov(?:e|ing)|proof(?:ing)?|ris(?:e|ing)|chill(?:ed|ing)?|` +
+	`fridge|freez(?:e|er|ing)|cool(?:ed|ing)?|relax\w*)\b`)
+
+var remainder = spelling.Pattern(`(?i)\b(?:the|all) rest of\b`)
+
+// Waits reports whether words of a fold may tell of a wait: what they say takes a time.
+func Waits(text string) bool {
+	return waiting().MatchString(remainder().ReplaceAllString(text, " "))
+}
+
 // LeastSome and MostSome are how many folds "some folds" are: common practice, no source.
 const LeastSome, MostSome = 2, 6
 
@@ -96,7 +130,12 @@ var some = spelling.Pattern(`(?i)\b(?:some|several|few|couple|every|each|folds|t
 	`repeat\w*|again)\b`)
 
 // Some reports whether words say that a dough is folded more than once: "a few gentle folds".
-func Some(text string) bool { return some().MatchString(text) }
+func Some(text string) bool {
+	return some().MatchString(ofEach().ReplaceAllString(text, " "))
+}
+
+// ofEach are the pieces that are folded once each: "each one in half".
+var ofEach = spelling.Pattern(`(?i)\b(?:each|every) (?:one|piece|roll|ball|round|bun|disc)\b`)
 
 var layers = spelling.Pattern(`(?i)\b(?:laminat(?:e|ing|ion)|roll(?:ing)?[- ]in|tourage|beurrage|` +
 	`(?:butter )?block|layers|layering|lock[- ]?in)\b`)

@@ -44,3 +44,43 @@ func TestCount(t *testing.T) {
 		}
 	}
 }
+
+// TestTimes counts how often a dough is folded in words.
+func TestTimes(t *testing.T) {
+	for text, want := range map[string]struct {
+		n    int
+		rest string
+	}{
+		"twice more":     {2, ""},
+		"once more":      {1, ""},
+		"3 times":        {3, ""},
+		"3x":             {3, ""},
+		"thrice again":   {3, ""},
+		"two more turns": {2, ""}, "another turn": {1, ""}, "another two turns": {2, ""},
+		"twice more, with the rest of the lard": {2, "with the rest of the lard"},
+		"three times (gently)":                  {3, "gently"},
+		"twice, after 10 min":                   {},
+		"2":                                     {},
+		"in half":                               {},
+	} {
+		n, rest, ok := Times(text)
+		if n != want.n || rest != want.rest || ok != (want.n > 0) {
+			t.Errorf("%q: %d, %q, %v", text, n, rest, ok)
+		}
+	}
+}
+
+// TestWaits finds a wait in the words of a fold, and pieces that are folded once each.
+func TestWaits(t *testing.T) {
+	if Some("each one in half") || !Some("after each half hour") {
+		t.Error("each piece once, or each time: mistaken")
+	}
+	for text, want := range map[string]bool{
+		"each one in half and pinch": false, "over the rest of the butter": false,
+		"and let it rest": true, "till puffy": true, "in the fridge": true, "over and seal": false,
+	} {
+		if Waits(text) != want {
+			t.Errorf("%q waits: %v", text, !want)
+		}
+	}
+}

@@ -1,4 +1,4 @@
-package steps
+package known
 
 import (
 	"fmt"
@@ -23,8 +23,8 @@ var wayByWord = sync.OnceValue(func() map[string][]*formula.Way {
 	return m
 })
 
-// findWay finds the way that a baker's words mean of a verb: "hand", "By Hand", "in hot oil".
-func findWay(v *formula.Verb, text string) (*formula.Way, bool) {
+// Way finds the way that a baker's words mean of a verb: "hand", "By Hand", "in hot oil".
+func Way(v *formula.Verb, text string) (*formula.Way, bool) {
 	list, ok := wayByWord()[text]
 	if !ok {
 		list = wayByWord()[said.Fold(text)]
@@ -65,8 +65,8 @@ func wayAmong(v *formula.Verb, text string) (found *formula.Way, ok bool) {
 	return found, found != nil && strings.TrimSpace(besideWay().ReplaceAllString(rest, "")) == ""
 }
 
-// nearWays are the names of the ways to do a verb that are nearest to a word.
-func nearWays(v *formula.Verb, text string) (nearest []string) {
+// NearWays are the names of the ways to do a verb that are nearest to a word.
+func NearWays(v *formula.Verb, text string) (nearest []string) {
 	var words []string
 	means := map[string]*formula.Way{}
 	for _, w := range formula.Ways {
@@ -85,12 +85,23 @@ func nearWays(v *formula.Verb, text string) (nearest []string) {
 	return nearest
 }
 
-// unknownWay says that a way is not known of a verb, what is nearest, and which there are.
-func unknownWay(v *formula.Verb, text string) string {
+// UnknownWay says that a way is not known of a verb, what is nearest, and which there are.
+func UnknownWay(v *formula.Verb, text string) string {
 	says := fmt.Sprintf("no way to %s %q", v.Name, text)
-	if nearest := nearWays(v, text); len(nearest) > 0 {
+	if nearest := NearWays(v, text); len(nearest) > 0 {
 		says += "; nearest is " + strings.Join(nearest, ", ")
 	}
 	return says + "; the ways are " + strings.Join(formula.WayNames(v), ", ") +
 		"; other words go into note = \"...\""
+}
+
+// WayIn is the way that one of some words between commas names; nil for none.
+func WayIn(v *formula.Verb, words string) *formula.Way {
+	ends := func(c rune) bool { return strings.ContainsRune(",;()", c) }
+	for _, one := range strings.FieldsFunc(words, ends) {
+		if way, ok := Way(v, strings.TrimSpace(one)); ok {
+			return way
+		}
+	}
+	return nil
 }

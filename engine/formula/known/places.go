@@ -1,4 +1,5 @@
-package steps
+// Package known finds the places and the ways that a baker's words mean. It reads no step.
+package known
 
 import (
 	"forebake/engine/formula"
@@ -17,8 +18,8 @@ var placeByWord = func() map[string]*formula.Place {
 	return m
 }()
 
-// findPlace finds the place that a baker's words mean: "fridge", "In the Fridge".
-func findPlace(text string) (*formula.Place, bool) {
+// Place finds the place that a baker's words mean: "fridge", "In the Fridge".
+func Place(text string) (*formula.Place, bool) {
 	if p, ok := placeByWord[text]; ok {
 		return p, true
 	}
@@ -26,8 +27,8 @@ func findPlace(text string) (*formula.Place, bool) {
 	return p, ok
 }
 
-// placeAmong gives the one place that words name: "the fridge overnight"; nil for none or several.
-func placeAmong(text string) *formula.Place {
+// PlaceAmong gives the one place that words name: "the fridge overnight"; nil for none or several.
+func PlaceAmong(text string) *formula.Place {
 	var found *formula.Place
 	for _, p := range formula.Places {
 		for _, word := range append([]string{p.Name}, p.Also...) {
@@ -43,8 +44,8 @@ func placeAmong(text string) *formula.Place {
 	return found
 }
 
-// unknownPlace says that a place is not known, and what to write.
-func unknownPlace(what, text string) string {
+// UnknownPlace says that a place is not known, and what to write.
+func UnknownPlace(what, text string) string {
 	return what + ": " + reading.UnknownText("place", text, "the kitchen", formula.PlaceNames()) +
 		"; or write a temperature: \"27 C\""
 }
