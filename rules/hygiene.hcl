@@ -1913,6 +1913,32 @@ trial "which cassava" {
   }
 }
 
+rule "formula-milk-cool" {
+  on     = "part"
+  level  = "stop"
+  doubt  = "flag"
+  limits = { water_c = 70 }
+  when   = "'infant formula' in part.hazards && (part.has_process || part.is_used) && part.heated_to_c < limit.water_c"
+  say    = "Powdered infant formula is not sterile, and nothing brings this to {limit.water_c}. Mix it with water of {limit.water_c} or more, cool it, and use it within 2 h."
+  why    = "Cronobacter and Salmonella stay alive in the dry powder, grow in lukewarm milk, and kill small babies."
+  source = "WHO and FAO, Safe preparation, storage and handling of powdered infant formula (2007) (memory)"
+}
+
+trial "a pap of powdered formula, heated to" {
+  rule  = "formula-milk-cool"
+  cases = { "40 C" = "flagged", "68 C" = "flagged", "72 C" = "clear" }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "300 g", "instant yeast" = "6 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { bake = "20 min", at = "200 C", core = "93 C" }, { cool = "1 h" }, { fill = "pap" }]
+    }
+    filling "pap" {
+      ingredients = { "infant formula powder" = "100 g", "water" = "600 g" }
+      steps       = [{ cook = "5 min", to = "$case" }]
+    }
+  }
+}
+
 rule "raw-for-frail" {
   on     = "part"
   level  = "stop"

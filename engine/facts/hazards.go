@@ -30,7 +30,8 @@ var hazardPartFacts = []Fact{
 		Name: "hazards",
 		Type: List,
 		Means: "what in its own ingredients hurts by itself: lectin, caustic, sprouts, no food, " +
-			"raw elderberry, raw cassava, frozen berries, raw juice, and the poisons by dose",
+			"raw elderberry, raw cassava, frozen berries, raw juice, infant formula, and the " +
+			"poisons by dose",
 		Source: srcHazard,
 		part:   hazard.Of,
 	},
