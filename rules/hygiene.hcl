@@ -2138,6 +2138,46 @@ trial "doughnuts thawed before they are fried" {
   }
 }
 
+rule "frozen-meat-baked" {
+  on     = "bake"
+  level  = "stop"
+  when   = "bake.comes_frozen && bake.holds_uncooked_meat && !bake.is_measured"
+  say    = "Raw meat goes into the oven frozen, and nothing proves its middle. Thaw it in the fridge, or bake it to a probe: measured = \"75 C core\"."
+  why    = "From the freezer the middle takes half as long again and more, and the crust is brown long before. Colour and clock say nothing."
+  source = "USDA FSIS, The big thaw: meat cooked from frozen takes about half as long again (memory); 74 C for stuffed food: FDA Food Code 2022, 3-401.11(A)(3) (read)"
+}
+
+trial "sausage rolls from the freezer" {
+  rule  = "frozen-meat-baked"
+  cases = {
+    "raw sausage"    = { expect = "flagged", a = "raw sausage", b = "200 C" }
+    "cooked sausage" = { expect = "clear", a = "cooked sausage", b = "200 C" }
+  }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "300 g", "instant yeast" = "6 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { divide = 6 }, { fill = "meat" }, { shape = "balls", pieces = 6 }, { freeze = "1 day" }, { bake = "17 min", at = "$b" }]
+    }
+    filling "meat" {
+      ingredients = { "$a" = "300 g" }
+    }
+  }
+}
+
+trial "sausage rolls from the freezer, thawed or probed" {
+  rule  = "frozen-meat-baked"
+  cases = { "75 C core" = "clear" }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "300 g", "instant yeast" = "6 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { divide = 6 }, { fill = "meat" }, { shape = "balls", pieces = 6 }, { freeze = "1 day" }, { bake = "40 min", at = "190 C", measured = "$case" }]
+    }
+    filling "meat" {
+      ingredients = { "raw sausage" = "300 g" }
+    }
+  }
+}
+
 rule "fat-near-fire" {
   on     = "cook"
   level  = "stop"

@@ -198,7 +198,7 @@ var hazardStepFacts = []Fact{
 	{
 		Name:   "comes_frozen",
 		Type:   YesNo,
-		of:     (*formula.Verb).Cooks,
+		of:     (*formula.Verb).HeatsThrough,
 		Means:  "it comes straight from the freezer: no step thaws it",
 		Source: srcGiven,
 		step:   func(_ *parts, s *formula.Step) Value { return hazard.ComesFrozen(s) },
