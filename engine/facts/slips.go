@@ -430,6 +430,18 @@ func isFatMelted(p *part) Value {
 	return figure.YesNo(found)
 }
 
+// isEatenWarm reports whether a baked part is eaten warm: by words of its last steps, or
+// for the meat or fish that is closed in it.
+func isEatenWarm(p *part) Value {
+	return figure.YesNo(slices.ContainsFunc(p.Steps, func(s *formula.Step) bool {
+		if s.IsAfterHeat() {
+			return s.ServesWarm()
+		}
+		return s.Uses != nil && makeup.IsClosedIn(s) &&
+			p.Sheet().Part(s.Uses).Controls(larder.ControlMeat, larder.ControlFish)
+	}))
+}
+
 // isChocolateSpread reports whether a filling is chocolate in fat, a seventh of it
 // or more, with no more than a tenth water (judgement): it sets under 26 C.
 func isChocolateSpread(p *part) bool {
