@@ -294,7 +294,7 @@ rule "cut-too-soon" {
   on     = "cool"
   level  = "note"
   limits = { core_c = 40, piece_g = 250 }
-  when   = "part.has_leaven && !part.is_tray_cake && !part.is_pulled_apart && !part.is_eaten_warm && cool.is_after_bake && cool.is_last_cool && !cool.is_stored_next && (!known(formula.piece_g) || formula.piece_g > limit.piece_g) && cool.core_end_c > limit.core_c"
+  when   = "part.has_leaven && !part.is_tray_cake && !part.is_pulled_apart && !part.is_eaten_warm && cool.is_after_bake && cool.is_last_cool && !cool.is_stored_next && !cool.is_topped_next && (!known(formula.piece_g) || formula.piece_g > limit.piece_g) && cool.core_end_c > limit.core_c"
   doubt  = "middle"
   say    = "After cooling the middle is still at {cool.core_end_c}; cut at {limit.core_c} or less. Cool it longer: a tin loaf takes two to three hours."
   why    = "Until then the starch has not set again: the knife drags, the crumb balls up, and steam that should stay in the loaf is lost."

@@ -136,7 +136,7 @@ rule "cool-not-done" {
   on     = "fill"
   level  = "risk"
   limits = { spread_c = 24, warm_c = 30, boiled_c = 55, chocolate_c = 32, above_k = 5 }
-  when   = "fill.has_cool_step && !(known(fill.cooled_to_c) && fill.cooled_to_c <= (fill.spreads_boiled ? limit.boiled_c : fill.spreads_chocolate && !part.is_laminated ? limit.chocolate_c : limit.spread_c)) && fill.filling_c > (fill.spreads_boiled ? limit.boiled_c : fill.spreads_chocolate && !part.is_laminated ? limit.chocolate_c : limit.spread_c) && (fill.spreads_boiled || part.is_laminated || fill.filling_c > limit.warm_c || fill.filling_c > fill.start_c + limit.above_k)"
+  when   = "fill.has_cool_step && !fill.is_after_bake && !(known(fill.cooled_to_c) && fill.cooled_to_c <= (fill.spreads_boiled ? limit.boiled_c : fill.spreads_chocolate && !part.is_laminated ? limit.chocolate_c : limit.spread_c)) && fill.filling_c > (fill.spreads_boiled ? limit.boiled_c : fill.spreads_chocolate && !part.is_laminated ? limit.chocolate_c : limit.spread_c) && (fill.spreads_boiled || part.is_laminated || fill.filling_c > limit.warm_c || fill.filling_c > fill.start_c + limit.above_k)"
   doubt  = "middle"
   say    = "The filling is spread at {fill.filling_c}[, on dough at {fill.start_c}]. Cool it[ {fill.tray_ready_min}] on a 15 mm tray to {fill.spreads_boiled ? limit.boiled_c : fill.spreads_chocolate && !part.is_laminated ? limit.chocolate_c : limit.spread_c} C, or measure it."
   why    = "A deep pan of filling keeps its heat for hours. Warm, it melts the dough's butter and wakes its yeast from inside."
@@ -175,6 +175,24 @@ trial "custard left to cool" {
     filling "f" {
       ingredients = { "whole milk" = "500 g", "sugar" = "100 g", "corn starch" = "40 g" }
       steps       = [{ cook = "5 min", to = "92 C" }, { cool = "$cool", at = "room", as = "$tray" }]
+    }
+  }
+}
+
+trial "a warm filling, before the bake and after it" {
+  rule  = "cool-not-done"
+  cases = {
+    "before" = { expect = "flagged", first = "fill", a = "f", then = "bake", b = "15 min" }
+    "after"  = { expect = "clear", first = "bake", a = "15 min", then = "fill", b = "f" }
+  }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "instant yeast" = "10 g" }
+      steps       = [{ mix = "8 min", measured = "25 C" }, { "$first" = "$a" }, { "$then" = "$b" }]
+    }
+    filling "f" {
+      ingredients = { "whole milk" = "500 g", "sugar" = "100 g", "corn starch" = "40 g" }
+      steps       = [{ cook = "5 min", to = "92 C" }, { cool = "10 min", at = "room", as = "tray 40 mm" }]
     }
   }
 }
@@ -402,12 +420,12 @@ trial "filling still a question mark" {
 rule "filling-wet" {
   on     = "filling"
   level  = "risk"
-  limits = { water_pct = 35, starch_pct = 3, fruit_pct = 50 }
+  limits = { water_pct = 35, starch_pct = 3, fruit_pct = 50, simmer_min = 15, pulp_pct = 25, boiled_pct = 60 }
   note   = "filling.lies_open"
-  when   = "!filling.is_put_in_baked && filling.loose_water_pct > limit.water_pct && filling.thickener_pct < limit.starch_pct && !filling.has_egg && !filling.has_raw_meat && !(filling.lies_open && filling.fruit_pct > limit.fruit_pct)"
+  when   = "!filling.is_put_in_baked && !filling.is_mixed_in && !(filling.cooked_min >= limit.simmer_min && filling.fruit_pct > limit.pulp_pct && filling.loose_water_pct < limit.boiled_pct) && filling.loose_water_pct > limit.water_pct && filling.thickener_pct < limit.starch_pct && !filling.has_egg && !filling.has_raw_meat && !(filling.lies_open && filling.fruit_pct > limit.fruit_pct)"
   say    = "Free water is {filling.loose_water_pct} of this filling, over {limit.water_pct}, and too little binds it. Add starch, egg or crumbs, or cook it down and write what is left."
   why    = "Free water soaks the crumb and leaks at the seam; in the oven it steams, and lifts the roof off the filling."
-  source = "common practice, no source: a fruit filling sets with starch at about 6 % of its water, and half of that is the least (judgement); fruit that bakes open dries as it bakes"
+  source = "common practice, no source: a fruit filling sets with starch at about 6 % of its water, and half of that is the least (judgement); fruit that bakes open dries as it bakes; dried fruit simmered a quarter of an hour swells and sets to a jam (judgement); what is kneaded through is the dough's water"
 
   # Common practice, no source: a fruit filling sets with corn starch at about 6 % of its free water.
   adjust "starch" { to = "0.06 * filling.free_water_pct * filling.mass_g / 100" }
@@ -418,6 +436,52 @@ trial "800 g of apples, and how much starch" {
   cases = { "20 g" = "flagged", "21 g" = "clear" } # 2.9, then 3.1 % of the water
   formula "t" {
     filling "f" { ingredients = { "apple" = "800 g", "corn starch" = "$case" } }
+  }
+}
+
+trial "dried apricots, simmered for" {
+  rule  = "filling-wet"
+  cases = {
+    "14 min, 300 g of water" = { expect = "flagged", time = "14 min", water = "300 g" }
+    "16 min, 300 g of water" = { expect = "clear", time = "16 min", water = "300 g" }
+    "16 min, 325 g of water" = { expect = "clear", time = "16 min", water = "325 g" }
+    "16 min, 340 g of water" = { expect = "flagged", time = "16 min", water = "340 g" }
+    "nobody knows"           = { expect = "unsure", time = "?", water = "300 g" }
+  }
+  formula "t" {
+    filling "f" {
+      ingredients = { "dried apricots" = "250 g", "water" = "$water", "sugar" = "100 g" }
+      steps       = [{ cook = "$time", to = "98 C" }]
+    }
+  }
+}
+
+trial "simmered, and how much fruit is in it" {
+  rule  = "filling-wet"
+  cases = {
+    "24 %" = { expect = "flagged", fruit = "132 g", sugar = "168 g" }
+    "26 %" = { expect = "clear", fruit = "142 g", sugar = "158 g" }
+  }
+  formula "t" {
+    filling "f" {
+      ingredients = { "dried apricots" = "$fruit", "water" = "250 g", "sugar" = "$sugar" }
+      steps       = [{ cook = "20 min", to = "98 C" }]
+    }
+  }
+}
+
+trial "fruit in tea, kneaded through or rolled in" {
+  rule  = "filling-wet"
+  cases = {
+    "kneaded through"  = { expect = "clear", verb = "proof", how = "1 h" }
+    "rolled in as well" = { expect = "flagged", verb = "fill", how = "f" }
+  }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "280 g", "f" = "200 g" }
+      steps       = [{ mix = "10 min" }, { "$verb" = "$how" }, { bake = "30 min", at = "190 C" }]
+    }
+    filling "f" { ingredients = { "raisins" = "300 g", "strong black tea" = "300 g" } }
   }
 }
 
@@ -515,7 +579,7 @@ rule "filling-will-weep" {
   on     = "filling"
   level  = "note"
   limits = { fruit_pct = 40, sugar_pct = 15, water_pct = 30 }
-  when   = "!filling.is_put_in_baked && filling.fruit_pct > limit.fruit_pct && filling.free_water_pct > limit.water_pct && 100 * filling.sugar_g / filling.mass_g > limit.sugar_pct && !filling.has_starch && !filling.has_pectin"
+  when   = "!filling.is_put_in_baked && !filling.is_mixed_in && filling.fruit_pct > limit.fruit_pct && filling.free_water_pct > limit.water_pct && 100 * filling.sugar_g / filling.mass_g > limit.sugar_pct && !filling.has_starch && !filling.has_pectin"
   say    = "Fruit is {filling.fruit_pct} of this filling, with sugar and no starch or pectin, so it weeps. Bind it, or sugar it early, drain it and cook the juice down."
   why    = "Sugar draws the juice out of fruit within the hour. The juice runs to the seam and boils out there."
   source = "common practice, no source"
@@ -848,8 +912,9 @@ trial "sugar and cinnamon alone" {
 rule "icing-thin" {
   on     = "topping"
   level  = "risk"
-  limits = { sugar_pct = 100 }
-  when   = "topping.is_icing && 10 * topping.fat_g < topping.mass_g && topping.sugar_on_water_pct < limit.sugar_pct"
+  limits = { sugar_pct = 100, margin_pct = 10 }
+  note   = "topping.sugar_on_water_pct >= limit.sugar_pct - 2 * limit.margin_pct"
+  when   = "topping.is_icing && 10 * topping.fat_g < topping.mass_g && topping.sugar_on_water_pct < limit.sugar_pct - limit.margin_pct"
   say    = "This icing holds more water than sugar, and runs off. Stir 12 to 20 g of liquid into 100 g of powdered sugar, or look for a point that slipped."
   why    = "A drizzle has about a third of its sugar in water, an icing that stands a sixth."
   source = "common practice, no source"
@@ -857,9 +922,17 @@ rule "icing-thin" {
 
 trial "water of an icing" {
   rule  = "icing-thin"
-  cases = { "190 g" = "clear", "210 g" = "flagged" }
+  cases = { "216 g" = "clear", "219 g" = "note", "242 g" = "note", "248 g" = "risk" }
   formula "t" {
     topping "icing" { ingredients = { "powdered sugar" = "200 g", "water" = "$case" } }
+  }
+}
+
+trial "an icing, or a syrup to brush" {
+  rule  = "icing-thin"
+  cases = { "powdered sugar" = "risk", "sugar" = "clear" }
+  formula "t" {
+    topping "glaze" { ingredients = { "$case" = "50 g", "water" = "65 g" } }
   }
 }
 

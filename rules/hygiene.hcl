@@ -14,7 +14,7 @@ rule "cool-first-stage" {
   careful = "risk"
   limits  = { first_h = "kitchen.cool_first_h" }
   when    = "step.surely_needs_control && step.starts_hot && step.h_57_to_21 > limit.first_h"
-  say     = "Cooling to 21 C [takes {step.h_57_to_21}|may take too long]; {limit.first_h} is the most. Use [{step.cooling_way}|shallow trays], or throw it away."
+  say     = "Cooling to 21 C [{step.h_57_to_21 > limit.first_h ? 'takes' : 'stays under'} {step.h_57_to_21}|may take {step.h_57_to_21}|may take too long]; {limit.first_h} is the most. Use [{step.cooling_way}|shallow trays], or throw it away."
   why     = "Between 57 and 21 C the spores that came through the cook grow fastest. A deep mass holds its warmth in the middle however cold the fridge is."
   source  = "FDA Food Code 2022, 3-501.14(A)(1) (read), and not where it is baked within the hours of 3-501.19(B) (read); ways to cool: 3-501.15 (memory)"
 
@@ -215,7 +215,7 @@ rule "cool-second-stage" {
   careful = "risk"
   limits  = { total_h = "kitchen.cool_total_h" }
   when    = "step.surely_needs_control && step.starts_hot && step.h_57_to_5 > limit.total_h"
-  say     = "Cooling to 5 C [takes {step.h_57_to_5}|may take too long]; {limit.total_h} is the most. Use [{step.cooling_way}|shallow trays], then a cold fridge."
+  say     = "Cooling to 5 C [{step.h_57_to_5 > limit.total_h ? 'takes' : 'stays under'} {step.h_57_to_5}|may take {step.h_57_to_5}|may take too long]; {limit.total_h} is the most. Use [{step.cooling_way}|shallow trays], then a cold fridge."
   why     = "Below 21 C growth slows and does not stop: the second stage has what the first has left of the six hours."
   source  = "FDA Food Code 2022, 3-501.14(A)(2) (read), and not where it is baked within the hours of 3-501.19(B) (read); ways to cool: 3-501.15 (memory)"
 
@@ -1856,9 +1856,9 @@ rule "cassava-raw" {
   level  = "stop"
   doubt  = "flag"
   limits = { cook_c = 90 }
-  when   = "'raw cassava' in part.hazards && (part.has_process || part.is_used) && part.heated_to_c < limit.cook_c"
-  say    = "Cassava in this [reaches {part.heated_to_c}|may stay raw]: raw it gives off cyanide. Peel sweet cassava, slice it and boil it soft; throw the water away."
-  why    = "Raw cassava holds linamarin, which turns to cyanide as it is cut or grated. Heat and plenty of water drive it off."
+  when   = "'raw cassava' in part.hazards && ((part.has_process || part.is_used) && part.heated_to_c < limit.cook_c || part.bitter_cassava)"
+  say    = "Cassava here is bitter, keeps its juice, or is not boiled: it gives off cyanide. Peel sweet cassava, slice it and boil it soft; throw the water away."
+  why    = "Raw cassava holds linamarin, which turns to cyanide as it is cut or grated. Heat and plenty of water drive it off, but not from the bitter kind, the peel or the juice."
   source = "FAO; Food Standards Australia New Zealand: sweet cassava is peeled, sliced and cooked through (memory); the figure: judgement"
 }
 
@@ -1879,6 +1879,9 @@ trial "cassava" {
     "92 C"  = { expect = "clear", of = "cassava", to = "92 C" }
     "a ?"   = { expect = "flagged", of = "cassava", to = "?" }
     "flour" = { expect = "clear", of = "cassava flour", to = "30 C" }
+    "bitter" = { expect = "flagged", of = "bitter cassava root", to = "92 C" }
+    "peel"   = { expect = "flagged", of = "cassava, grated with the peel", to = "92 C" }
+    "peeled" = { expect = "clear", of = "cassava, peeled and grated", to = "92 C" }
   }
   formula "t" {
     filling "f" {
@@ -1937,13 +1940,13 @@ rule "no-food" {
   level  = "stop"
   when   = "'no food' in part.hazards"
   say    = "An ingredient of this is no food, but a poison. Leave it out."
-  why    = "Rhubarb leaves hold oxalate enough to kill; only the stalks are eaten."
+  why    = "Some plants and parts of plants kill. Of rhubarb only the stalks are eaten: its leaves hold oxalate."
   source = "common knowledge (memory)"
 }
 
 trial "rhubarb" {
   rule  = "no-food"
-  cases = { "rhubarb leaves" = "flagged", "rhubarb" = "clear" }
+  cases = { "rhubarb leaves" = "flagged", "rhubarb" = "clear", "foxglove leaves" = "flagged" }
   formula "t" {
     filling "f" { ingredients = { "$case" = "300 g", "sugar" = "100 g" } }
   }
@@ -1969,6 +1972,11 @@ trial "flowers on the icing" {
     "rose petals"                       = "clear"
     "ivy leaves laid on the icing"      = "flagged"
     "viola flowers, no lily of the valley" = "clear"
+    "elder leaves and stalks"           = "flagged"
+    "elderberries with their stalks"    = "flagged"
+    "elderflowers without stalks"       = "clear"
+    "elderberries with the stalks taken off" = "clear"
+    "elderberry jam and mint leaves"    = "clear"
   }
   formula "t" {
     dough "d" {

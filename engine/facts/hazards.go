@@ -51,6 +51,14 @@ var hazardPartFacts = []Fact{
 		part:   anyNamed(hazard.PoisonsNamed),
 	},
 	{
+		Name:   "bitter_cassava",
+		Type:   YesNo,
+		Means:  "holds cassava that is called bitter, or that keeps its peel or juice",
+		Source: srcHazard,
+		names:  true,
+		part:   hazard.BitterCassava,
+	},
+	{
 		Name: "thing_words",
 		Type: List,
 		Means: "what is no food and is put in, by the words of its steps: a coin, a charm, a " +
@@ -223,6 +231,14 @@ var hazardFormulaFacts = []Fact{
 		Means:   "one is among its ingredients",
 		Source:  srcGiven,
 		formula: anyNamed(hazard.Belied),
+	},
+	{
+		Name:    "is_for_babies",
+		Type:    YesNo,
+		words:   true,
+		Means:   "its name says that somebody under one year old eats it",
+		Source:  srcGiven,
+		formula: func(s *parts) Value { return figure.YesNo(hazard.ForInfants(s.Formula.Name)) },
 	},
 	{
 		Name:  "belied_harms",

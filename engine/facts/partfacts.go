@@ -761,6 +761,21 @@ var partFacts = []Fact{
 		part:   goesInBaked,
 	},
 	{
+		Name:   "is_mixed_in",
+		Type:   YesNo,
+		Means:  "it is an ingredient of another part, and no step puts it in or on one",
+		Source: srcGiven,
+		part:   isMixedIn,
+	},
+	{
+		Name:   "cooked_min",
+		Label:  "time on the stove",
+		Unit:   "min",
+		Means:  "how long all of it is cooked, by its own steps",
+		Source: srcGiven,
+		part:   cookedMinutes,
+	},
+	{
 		Name: "soaks_in",
 		Type: YesNo,
 		Means: "so much of it is put on what is baked that it soaks in: 8 % of " +
@@ -910,7 +925,7 @@ var partFacts = []Fact{
 	{
 		Name:   "is_icing",
 		Type:   YesNo,
-		Means:  "a topping of dry sugar stirred with something wet, without flour, never cooked",
+		Means:  "a topping of powdered sugar and something wet, no flour in it, never cooked",
 		Source: srcGiven,
 		part:   (*part).IsIcing,
 	},

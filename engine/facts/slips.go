@@ -399,6 +399,46 @@ func liesOpen(p *part) Value { return onlyPutOn(p, makeup.LiesOpen) }
 // another follows the other's bake.
 func goesInBaked(p *part) Value { return onlyPutOn(p, (*formula.Step).IsAfterHeat) }
 
+// isMixedIn reports whether a part is an ingredient of others and goes into them no other way.
+func isMixedIn(p *part) Value {
+	for _, q := range p.Formula.Parts {
+		for _, s := range q.Steps {
+			if s.Uses == p.Part {
+				return figure.YesNo(false)
+			}
+		}
+	}
+	return figure.YesNo(len(p.TakenBy()) > 0)
+}
+
+// cookedMinutes is how long the cooks of a whole part take.
+func cookedMinutes(p *part) Value {
+	sum := Interval{}
+	for _, s := range p.Steps {
+		switch {
+		case !s.Verb.Cooks() || !s.HeatsAll():
+		case !s.Time.Set:
+			return figure.Absent("the time of this "+s.Verb.Name, s.Place)
+		default:
+			sum = sum.Add(s.Time.Interval)
+		}
+	}
+	return figure.ValueOf(sum)
+}
+
+// toppedNext reports whether the next work on the part puts something on it, before any cut.
+func toppedNext(step *formula.Step) bool {
+	for _, s := range step.Part.Steps[step.Index+1:] {
+		switch {
+		case s.Verb.Divides():
+			return false
+		case s.Verb.Tops() || s.Verb.Washes():
+			return true
+		}
+	}
+	return false
+}
+
 // onlyPutOn reports whether a part goes only into or onto others, by
 // one kind of step.
 func onlyPutOn(p *part, is func(*formula.Step) bool) Value {

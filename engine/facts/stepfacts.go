@@ -8,6 +8,7 @@ import (
 	"forebake/engine/larder"
 	"forebake/engine/makeup"
 	"forebake/engine/process"
+	"forebake/engine/said/work"
 	"forebake/engine/science/ferment"
 	"forebake/engine/science/geometry"
 )
@@ -816,6 +817,28 @@ var stepFacts = []Fact{
 	},
 
 	{
+		Name:   "is_by_hand",
+		Type:   YesNo,
+		of:     (*formula.Verb).Sheets,
+		words:  true,
+		Means:  "it is patted or pressed out by hand, without a pin",
+		Source: srcGiven,
+		step: func(_ *parts, s *formula.Step) Value {
+			return figure.YesNo(work.ByHand(s.Word, s.Words+" "+s.Manner+" "+s.Note))
+		},
+	},
+	{
+		Name:   "is_meant_thin",
+		Type:   YesNo,
+		of:     (*formula.Verb).Sheets,
+		words:  true,
+		Means:  "its words say that it is drawn out thin on purpose",
+		Source: srcGiven,
+		step: func(_ *parts, s *formula.Step) Value {
+			return figure.YesNo(work.Thin(s.Words + " " + s.Manner + " " + s.Note))
+		},
+	},
+	{
 		Name:   "is_wound",
 		Type:   YesNo,
 		of:     (*formula.Verb).Sheets,
@@ -925,7 +948,6 @@ var stepFacts = []Fact{
 	{
 		Name:   "is_after_bake",
 		Type:   YesNo,
-		of:     waits,
 		Means:  "it comes after the bake",
 		Source: srcGiven,
 		step:   func(_ *parts, s *formula.Step) Value { return figure.YesNo(s.IsAfterHeat()) },
@@ -937,6 +959,16 @@ var stepFacts = []Fact{
 		Means:  "no cooling follows it",
 		Source: srcGiven,
 		step:   func(_ *parts, s *formula.Step) Value { return figure.YesNo(process.LastCool(s)) },
+	},
+	{
+		Name:   "is_topped_next",
+		Type:   YesNo,
+		of:     (*formula.Verb).Cools,
+		Means:  "something is put on it after, before any cut",
+		Source: srcGiven,
+		step: func(_ *parts, s *formula.Step) Value {
+			return figure.YesNo(toppedNext(s))
+		},
 	},
 	{
 		Name:   "is_stored_next",

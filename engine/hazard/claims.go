@@ -199,6 +199,11 @@ func belied(s *Sheet) (out []string, harms bool) {
 	return out, harms
 }
 
+// ForInfants reports whether a name says that somebody under one year old eats it.
+func ForInfants(name string) bool {
+	return claimed(name) && claimWords[infants](noInfant().ReplaceAllString(name, ""))
+}
+
 // breaking are the ingredients of parts that break a claim.
 func breaking(c claim, parts []*Part) (out []*formula.Ingredient) {
 	for _, p := range parts {

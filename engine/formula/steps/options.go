@@ -10,6 +10,7 @@ import (
 	"forebake/engine/formula"
 	"forebake/engine/formula/ingredients"
 	"forebake/engine/formula/known"
+	"forebake/engine/formula/usual"
 	"forebake/engine/formula/values"
 	"forebake/engine/larder"
 	"forebake/engine/quantity"
@@ -372,7 +373,7 @@ func (rd *Reader) listOwn(s *formula.Step, e hclsyntax.Expression) bool {
 	}
 	at := rd.Place(e.Range())
 	rd.ReadWith(s, e, s.Verb.Name)
-	if s.OpenOwn = !s.Verb.Mixes() && !s.Verb.Melts(); !s.OpenOwn {
+	if s.OpenOwn = !usual.Has(s, ""); !s.OpenOwn {
 		s.Sign = &formula.Sign{Text: s.Word + " of a list", At: at} // its time is the usual one
 	}
 	rd.Assumed(at, fmt.Sprintf("a list behind %s is read as what goes in", s.Word))

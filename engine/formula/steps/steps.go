@@ -12,6 +12,7 @@ import (
 	"forebake/engine/formula"
 	"forebake/engine/formula/ingredients"
 	"forebake/engine/formula/listed"
+	"forebake/engine/formula/usual"
 	"forebake/engine/formula/values"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
@@ -369,7 +370,10 @@ func (rd *Reader) readOwn(s *formula.Step, e hclsyntax.Expression) {
 	text, at, _ := rd.Literal(e)
 	switch {
 	case !rd.WordsAlone(before, text):
-	case s.Verb.Own.Kinds.Has(quantity.Time) && !unread.Asked(rd.Opts.Larder, text),
+	case s.Verb.Turns() && !turns.Waits(text): // work of the hands, and no wait
+		rd.timesInWords(s, text, at)
+	case !s.Verb.Mixes() && usual.Has(s, text) && !leftToStand().MatchString(text),
+		s.Verb.Own.Kinds.Has(quantity.Time) && !unread.Asked(rd.Opts.Larder, text),
 		s.Verb.Mixes() && !leftToStand().MatchString(text): // its foods are of the list
 		s.Sign = &formula.Sign{Text: text, At: at}
 	default:
