@@ -305,7 +305,7 @@ var formulaFacts = []Fact{
 		Means: "what is held against pieces times their weight: the dough, or with what goes " +
 			"in or on it before the bake, whichever is nearer",
 		Source:  srcAdd,
-		formula: (*parts).MakesCounted,
+		formula: makesCounted,
 	},
 	{
 		Name:   "filling_ratio_pct",

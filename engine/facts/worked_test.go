@@ -251,7 +251,8 @@ func TestMakesGap(t *testing.T) {
 		`makes = "10 pieces of 100 g"` + dough("800 g", `{ bake = "20 min" }, { fill = "f" }`) +
 			filling: "800 g of dough",
 	} {
-		if got := value(t, sheet(t, body), "", "makes_counted").Words; len(got) != 1 || got[0] != want {
+		got := value(t, sheet(t, body), "", "makes_counted").Words
+		if len(got) != 1 || got[0] != want {
 			t.Errorf("%s: counted %q, want %q", body, got, want)
 		}
 	}

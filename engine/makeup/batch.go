@@ -305,15 +305,15 @@ func (s *Sheet) PieceGrams() Value {
 // usual loss explains it. Both ends rise with the dough and fall with
 // what is asked.
 func (s *Sheet) MakesGap() Value {
-	gaps, missing := s.gaps(s.meant())
+	gaps, missing := s.Gaps(s.Meant())
 	if gaps == nil {
 		return missing
 	}
 	return figure.ValueOf(figure.NearestToZero(gaps))
 }
 
-// gaps is MakesGap for each of what may be meant, g; nil where something is missing.
-func (s *Sheet) gaps(meant []Interval) (gaps []Interval, missing Value) {
+// Gaps is MakesGap for each of what may be meant, g; nil where something is missing.
+func (s *Sheet) Gaps(meant []Interval) (gaps []Interval, missing Value) {
 	n, each := s.Pieces(), s.PieceAsked()
 	if cut := s.cutUp(); cut != nil && !s.Formula.Makes.Each.Set {
 		n = Given(*cut, "", cut.Place) // strands of a plait are no pieces of it
@@ -348,31 +348,9 @@ func (s *Sheet) gaps(meant []Interval) (gaps []Interval, missing Value) {
 	return gaps, missing
 }
 
-// MakesCounted says what MakesGap holds against the wish: of what may be meant, the nearest.
-func (s *Sheet) MakesCounted() Value {
-	meant := s.meant()
-	gaps, missing := s.gaps(meant)
-	if gaps == nil {
-		return missing
-	}
-	far := func(i int) float64 { return max(-gaps[i].Lo, gaps[i].Hi) }
-	nearest := 0
-	for i := range gaps {
-		if far(i) < far(nearest) {
-			nearest = i
-		}
-	}
-	g := s.KindMass(formula.Dough).Add(meant[nearest])
-	text := quantity.FormatInterval(g, "g") + " of dough"
-	if meant[nearest].Hi > 0 {
-		text += " and what goes on before the bake"
-	}
-	return figure.Text(text)
-}
-
-// meant lists what may be meant with the dough, g. The weight asked for is that of the dough,
+// Meant lists what may be meant with the dough, g. The weight asked for is that of the dough,
 // of the filled piece, or of all with its topping: only the baker knows.
-func (s *Sheet) meant() []Interval {
+func (s *Sheet) Meant() []Interval {
 	switch cut := s.divides(); {
 	case (s.Formula.Makes.Each.Set || s.Formula.Makes.Total.Set) && !s.cutToWish():
 		inside := func(step *formula.Step) bool { return IsClosedIn(step) || isRollIn(step) }
