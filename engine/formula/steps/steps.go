@@ -484,7 +484,7 @@ func (rd *Reader) readOwnQuantity(s *formula.Step, e hclsyntax.Expression) {
 				"write your own hours")
 		}
 		rd.Within(g, 0, formula.MaxMinutes,
-			"a step of more than 60 days is not read; write 60 days at the most")
+			"a step of more than a year is not read; write 366 days at the most")
 	case rd.tooThick(s, g):
 	default:
 		s.Measure = g

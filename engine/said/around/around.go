@@ -28,7 +28,8 @@ func Cover(text string) (covered, ok bool) {
 
 var (
 	airless = spelling.Pattern(`(?i)\b(?:jars?|vacuum|vacuum-\w+|vacuumed|vac-?pac\w*|` +
-		`hermetic\w*|canning|tin cans?|preserving glass\w*)\b`)
+		`hermetic\w*|canning|tin cans?|preserving glass\w*|` +
+		`lids? (?:screwed|clamped|clipped) (?:on|down|tight))\b`)
 	notIn    = spelling.Pattern(`(?i)\b(?:without|no|not|never|cut|with an?)\b`)
 	unpacked = spelling.Pattern(`(?i)\b(?:out|unmou?ld\w*|remov\w+|open\w*|unpack\w*)\b`)
 )
