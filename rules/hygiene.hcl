@@ -2678,6 +2678,23 @@ rule "filling-needs-cold" {
   source = "FDA Food Code 2022, 3-501.16, 3-501.19(B) (read)"
 }
 
+trial "jam boiled with water, brushed on after the bake" {
+  rule  = "filling-needs-cold"
+  cases = { "apricot jam" = "clear", "strawberry jam" = "clear", "fig jam" = "flagged", "jam" = "flagged" }
+  formula "t" {
+    makes = "12 buns"
+    keep  = "2 day"
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "280 g", "instant yeast" = "7 g" }
+      steps       = [{ mix = "10 min", to = "26 C" }, { shape = "balls", pieces = 12 }, { bake = "14 min", at = "195 C", core = "92 C" }, { brush = "glaze" }]
+    }
+    topping "glaze" {
+      ingredients = { "$case" = "200 g", "water" = "60 g" }
+      steps       = [{ cook = "3 min", to = "95 C" }]
+    }
+  }
+}
+
 trial "custard buns at room temperature" {
   rule  = "filling-needs-cold"
   cases = {

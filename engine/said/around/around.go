@@ -40,6 +40,17 @@ func Airless(text string) bool {
 	return airless().MatchString(text) && !notIn().MatchString(text) && !Unpacked(text)
 }
 
+var (
+	served = spelling.Pattern(`(?i)\b(?:serv\w*|eat\w*)(?: \w+){0,3} (?:luke)?(?:warm|hot)\b|` +
+		`\b(?:luke)?(?:warm|hot)(?: \w+){0,3} (?:to )?(?:serv\w*|eat\w*|the table)\b`)
+	notServed = spelling.Pattern(`(?i)\b(?:not|never|don't|before|cold)\b`)
+)
+
+// ServedWarm reports whether words say that what is baked is eaten warm: "serve warm".
+func ServedWarm(text string) bool {
+	return served().MatchString(text) && !notServed().MatchString(text)
+}
+
 // Unpacked reports whether words take something out of what it is in:
 // "turn out", "unmould".
 func Unpacked(text string) bool { return unpacked().MatchString(text) }
