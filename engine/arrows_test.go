@@ -108,6 +108,8 @@ var mayKnow = map[string][]string{
 	}, // how many pieces; it knows no formula
 	// units that sizes leave out
 	"engine/said/sheets": {"engine/said", "engine/spelling"},
+	// The figures that stand plainly in a text, asked last: they know quantities and ovens.
+	"engine/said/plainly": {"engine/quantity", "engine/said/oven", "engine/spelling"},
 	// words for folds of a dough; it knows no formula
 	"engine/said/turns": {"engine/spelling"},
 	// what is around a part; it knows no formula
@@ -224,7 +226,7 @@ var mayKnow = map[string][]string{
 		"engine/said/counts",
 		"engine/said/oven",
 		"engine/said/puton",
-		"engine/said/sheets",
+		"engine/said/sheets", "engine/said/plainly",
 		"engine/said/sponge",
 		"engine/said/turns",
 		"engine/said/unread",
