@@ -30,7 +30,7 @@ var (
 		`case|casserole|ring|form|bundt|loaf|springform|skillet|brownie)\b`)
 	roundTin = spelling.Pattern(`(?i)\b(?:round|springform|spring form|bundt|tube|kugelhopf|` +
 		`gugelhupf|ring|cake|skillet|savarin|angel)\b`)
-	roundBox  = spelling.Pattern(`(?i)\b(?:round|rings?|springform|spring form|bundt|kugelhopf|` +
+	roundBox = spelling.Pattern(`(?i)\b(?:round|rings?|springform|spring form|bundt|kugelhopf|` +
 		`gugelhupf|savarin)\b`)
 	squareTin = spelling.Pattern(`(?i)\b(?:square|brownie)\b`)
 	deep      = spelling.Pattern(
@@ -51,6 +51,10 @@ func Size(name string) (t Tin, ok bool) {
 	if inRows().MatchString(name) {
 		return Tin{}, false
 	}
+	if t, ok = byRoom(name); ok {
+		return t, true
+	}
+	defer func() { t.usualDepth(name) }()
 	if !strings.ContainsAny(name, "0123456789./½¼¾") {
 		return t, false
 	}
