@@ -25,7 +25,8 @@ var (
 	packsEnd = spelling.Pattern(`(?i)^` + number + ` ` + packs + `,? (?:of )?\(?` + mass +
 		`( each)?\)?$`)
 	each = spelling.Pattern(`(?i)^(.*\d.*?) ?(?:each|apiece|(?:a|per) (?:piece|bun|roll|ball|` +
-		`one|doughnut|pastry|loaf|knot|twist|brioche)|(?:for|in|on) (?:each|every)(?: one| piece| bun| roll)?)$`)
+		`one|doughnut|pastry|loaf|knot|twist|brioche)|` +
+		`(?:for|in|on) (?:each|every)(?: one| piece| bun| roll)?)$`)
 	plus = spelling.Pattern(`(?i)^(\d[\d.,]* ?(?:g|kg|ml|l)),? (?:plus|and|\+) (?:some |` +
 		`a (?:little|bit) )?(?:more|extra)\b.*$`)
 )

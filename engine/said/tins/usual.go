@@ -58,11 +58,11 @@ func (t *Tin) usualDepth(name string) {
 }
 
 var (
-	muffin = spelling.Pattern(`(?i)\b(?:muffin|cupcake)[- ](?:tins?|pans?|trays?|moulds?|molds?|` +
-		`cups?|holes?)\b`)
+	muffin = spelling.Pattern(`(?i)\b(?:muffin|cupcake)[- ](?:tins?|pans?|trays?|moulds?|` +
+		`molds?|cups?|holes?)\b`)
 	otherMuffin = spelling.Pattern(`(?i)\b(?:mini|jumbo|texas|giant|large)\b`)
-	ringed      = spelling.Pattern(`(?i)\b(?:bundt|tube pan|ring (?:tin|pan|mould|mold)|kugelhopf|` +
-		`gugelhupf)\b`)
+	ringed      = spelling.Pattern(`(?i)\b(?:bundt|tube pan|ring (?:tin|pan|mould|mold)|` +
+		`kugelhopf|gugelhupf)\b`)
 	cupsOf  = spelling.Pattern(`(?i)\b(\d+(?:\.\d+)?)(?: ?(?:to|-|–) ?(\d+))?[- ]cups?\b`)
 	figures = spelling.Pattern(`\d`)
 )
