@@ -159,6 +159,9 @@ func Range(f *facts.Fact, v *facts.Value) string {
 func FormatRange(iv figure.Interval, unit string) string {
 	width := iv.Hi - iv.Lo
 	lo, hi := RoundToError(iv.Lo, width, unit), RoundToError(iv.Hi, width, unit)
+	if math.IsInf(hi, 1) && !math.IsInf(lo, 0) && lo >= 0 {
+		return quantity.Format(lo, unit) + " or more"
+	}
 	return quantity.FormatInterval(figure.Interval{Lo: lo, Hi: hi}, unit)
 }
 

@@ -30,7 +30,7 @@ var (
 		`case|casserole|ring|form|bundt|loaf|springform|skillet|brownie)\b`)
 	roundTin = spelling.Pattern(`(?i)\b(?:round|springform|spring form|bundt|tube|kugelhopf|` +
 		`gugelhupf|ring|cake|skillet|savarin|angel)\b`)
-	roundBox  = spelling.Pattern(`(?i)\b(?:round|rings?|springform|spring form|bundt|kugelhopf|` +
+	roundBox = spelling.Pattern(`(?i)\b(?:round|rings?|springform|spring form|bundt|kugelhopf|` +
 		`gugelhupf|savarin)\b`)
 	squareTin = spelling.Pattern(`(?i)\b(?:square|brownie)\b`)
 	deep      = spelling.Pattern(
