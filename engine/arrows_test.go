@@ -126,6 +126,14 @@ var mayKnow = map[string][]string{
 		"engine/said/unread",
 		"engine/spelling",
 	}, // words beside an amount; it knows no formula
+	"engine/said/behind": {
+		"engine/larder",
+		"engine/quantity",
+		"engine/said",
+		"engine/said/beside",
+		"engine/said/unread",
+		"engine/spelling",
+	}, // clauses behind an amount; it knows no formula
 	"engine/said/sponge": {"engine/spelling"}, // a sponge in words; it knows no formula
 	"engine/formula/values": {
 		"engine/figure",
@@ -174,6 +182,7 @@ var mayKnow = map[string][]string{
 		"engine/quantity",
 		"engine/reading",
 		"engine/said",
+		"engine/said/behind",
 		"engine/said/beside",
 		"engine/said/unread",
 		"engine/source",
