@@ -1121,10 +1121,21 @@ rule "raw-flour-eaten" {
   level  = "stop"
   doubt  = "flag"
   risk   = "part.flour_usually_baked"
-  when   = "(part.has_process || formula.has_steps && part.kind != 'dough') && !(part.kind == 'dough' && part.has_leaven && !part.is_baked) && part.flour_eaten_raw"
+  when   = "(part.has_process || formula.has_steps && part.kind != 'dough') && !(part.kind == 'dough' && part.has_leaven && !part.is_baked && !part.says_eaten) && part.flour_eaten_raw"
   say    = "The flour in this is raw when it is eaten: no bake and no cook to 74 C reaches it. Bake it, cook it, or buy flour sold as heat-treated."
   why    = "Flour is a raw food: it can carry E. coli and Salmonella, and neither milling nor toasting it at home is a proven kill."
   source = "US CDC and FDA, raw flour and dough (read); 74 C: the careful end of consumer advice, no code names a figure for flour"
+}
+
+trial "a leavened dough that nothing bakes" {
+  rule  = "raw-flour-eaten"
+  cases = { "served cold, as a sweet" = "flagged", "never eat it" = "clear", "until tomorrow" = "clear" }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "300 g", "instant yeast" = "6 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { shape = "balls", pieces = 40 }, { store = "1 day", at = "fridge", covered = true, note = "$case" }]
+    }
+  }
 }
 
 trial "raw crumb put on after the bake" {
@@ -1902,6 +1913,61 @@ trial "which cassava" {
   }
 }
 
+rule "raw-for-frail" {
+  on     = "part"
+  level  = "stop"
+  limits = { cook_c = 71, milk_c = 75 }
+  when   = "formula.for_frail && (part.has_process || part.is_used) && (('raw juice' in part.hazards || 'frozen berries' in part.hazards || part.has_sprouts) && part.heated_to_c < limit.cook_c || part.has_raw_milk && part.heated_to_c < limit.milk_c)"
+  say    = "This is named for guests whom a small dose makes ill, and holds raw juice, raw milk, frozen berries or sprouts that nothing cooks. Take pasteurised or cooked ones."
+  why    = "For the very young, the pregnant, the ill and the old such food is not served at all: Listeria and E. coli kill there."
+  source = "FDA Food Code 2022, 3-801.11: juice, sprouts and raw animal food for highly susceptible guests (read); frozen berries, and 75 C for milk: as in the rules for everybody"
+}
+
+trial "raw apple juice on buns for" {
+  rule  = "raw-for-frail"
+  cases = {
+    "the care home"          = "flagged"
+    "the antenatal class"    = "flagged"
+    "Sunday"                 = "clear"
+    "lunch, not in hospital" = "clear"
+  }
+  formula "Buns for $case" {
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "300 g", "instant yeast" = "6 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { bake = "20 min", at = "200 C", core = "93 C" }, { brush = "juice" }]
+    }
+    syrup "juice" {
+      ingredients = { "unpasteurised apple juice" = "200 g" }
+    }
+  }
+}
+
+trial "raw milk in a dough, baked to" {
+  rule  = "raw-for-frail"
+  cases = { "74 C" = "flagged", "76 C" = "clear" }
+  formula "Buns for the nursing home" {
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "unpasteurised milk" = "300 g", "instant yeast" = "6 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { bake = "20 min", at = "200 C", measured = "$case core" }]
+    }
+  }
+}
+
+trial "a soak of raw juice, to" {
+  rule  = "raw-for-frail"
+  cases = { "70 C" = "flagged", "72 C" = "clear" }
+  formula "Buns for the nursing home" {
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "300 g", "instant yeast" = "6 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { bake = "20 min", at = "200 C", core = "93 C" }, { brush = "juice" }]
+    }
+    syrup "juice" {
+      ingredients = { "unpasteurised apple juice" = "200 g" }
+      steps       = [{ cook = "5 min", to = "$case" }]
+    }
+  }
+}
+
 rule "sprouts-raw" {
   on     = "part"
   level  = "risk"
@@ -2007,6 +2073,99 @@ trial "something pushed into the loaf" {
     "close with toothpicks, remove them after the bake" = "clear"
     "hide an almond in one of them"                     = "clear"
   }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "300 g", "instant yeast" = "6 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { handle = "$case" }, { bake = "20 min", at = "200 C", core = "93 C" }]
+    }
+  }
+}
+
+rule "frozen-into-fat" {
+  on     = "cook"
+  level  = "risk"
+  when   = "cook.is_in_fat && cook.comes_frozen"
+  say    = "This goes from the freezer into hot fat: frost boils in it, and the pot spits or boils over. Thaw it, wipe it dry, and fill the pot by half."
+  why    = "Ice becomes steam at once, some 1700 times its room, and throws burning fat out of the pot. The middle stays cold besides."
+  source = "USDA FSIS, Deep fat frying and food safety: no frost on what is fried (memory); the volume of steam at 100 C (computed)"
+}
+
+trial "doughnuts straight from the freezer, by" {
+  rule  = "frozen-into-fat"
+  cases = { "frying" = "flagged", "boiling" = "clear" }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "300 g", "instant yeast" = "6 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { shape = "balls", pieces = 12 }, { freeze = "1 day" }, { handle = "off the tray" }, { cook = "5 min", by = "$case" }]
+    }
+  }
+}
+
+trial "doughnuts thawed before they are fried" {
+  rule   = "frozen-into-fat"
+  expect = "clear"
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "300 g", "instant yeast" = "6 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { shape = "balls", pieces = 12 }, { freeze = "1 day" }, { thaw = "2 h", at = "fridge" }, { cook = "5 min", at = "180 C", by = "frying" }]
+    }
+  }
+}
+
+rule "fat-near-fire" {
+  on     = "cook"
+  level  = "stop"
+  limits = { smokes_c = 215 }
+  when   = "cook.is_in_fat && known(cook.at_c) && cook.at_c > limit.smokes_c"
+  say    = "Fat at {cook.at_c} smokes, and a little hotter it catches fire. Fry at 170 to 195 C with a thermometer in it, and leave it never."
+  why    = "Smoking fat is the last sign before it burns, and water makes a burning pot explode: smother it with a lid."
+  source = "smoke points of refined oils of some 220 C and more, less when used; fire services' advice on frying (memory); the figure: judgement"
+
+  adjust "step.at" { within = [170, 195] }
+}
+
+trial "fat at" {
+  rule  = "fat-near-fire"
+  cases = { "220 C" = "flagged", "210 C" = "clear", "180 C" = "clear" }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "300 g", "instant yeast" = "6 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { shape = "balls", pieces = 12 }, { cook = "5 min", at = "$case", by = "frying" }]
+    }
+  }
+}
+
+rule "raw-meat-beside" {
+  on     = "part"
+  level  = "stop"
+  when   = "part.names_contact"
+  say    = "Raw meat, or its juice, touches this unheated: {part.contact_words}. Throw out what it touched; keep raw below and apart."
+  why    = "One drop carries Salmonella, Campylobacter and E. coli on to food that is eaten as it is. What raw meat lay in is a sauce only after it has boiled."
+  source = "FDA Food Code 2022, 3-302.11: raw animal food apart from ready-to-eat food; Regulation (EC) 852/2004, Annex II, chapter IX; USDA FSIS: boil a marinade that held raw meat (memory)"
+}
+
+trial "cream buns in the fridge" {
+  rule  = "raw-meat-beside"
+  cases = {
+    "bottom shelf, open, under the tray of thawing raw chicken"  = "flagged"
+    "raw pork juices ran on to two of them, wiped off"           = "flagged"
+    "on the board of the raw fish"                               = "flagged"
+    "top shelf, above the raw chicken"                           = "clear"
+    "keep away from raw meat"                                    = "clear"
+    "covered, on a shelf of their own"                           = "clear"
+    "never beside raw chicken"                                   = "clear"
+  }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "300 g", "instant yeast" = "6 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { bake = "20 min", at = "200 C", core = "93 C" }, { store = "10 h", at = "fridge", note = "$case" }]
+    }
+  }
+}
+
+trial "raw sausage that is baked in" {
+  rule  = "raw-meat-beside"
+  cases = { "wrap each round a raw sausage" = "clear", "lay beside the raw mince" = "clear" }
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "500 g", "water" = "300 g", "instant yeast" = "6 g" }
@@ -2451,6 +2610,23 @@ rule "filling-needs-cold" {
   say    = "After the bake it [stands {formula.warm_after_bake_h} neither cold nor hot|may stand warm too long]; {limit.warm_h} is the most. Chill it and write the step, or throw it away."
   why    = "A bun with custard, cream or cheese in it is a fridge food unless water activity and pH prove otherwise."
   source = "FDA Food Code 2022, 3-501.16, 3-501.19(B) (read)"
+}
+
+trial "jam boiled with water, brushed on after the bake" {
+  rule  = "filling-needs-cold"
+  cases = { "apricot jam" = "clear", "strawberry jam" = "clear", "fig jam" = "flagged", "jam" = "flagged" }
+  formula "t" {
+    makes = "12 buns"
+    keep  = "2 day"
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "280 g", "instant yeast" = "7 g" }
+      steps       = [{ mix = "10 min", to = "26 C" }, { shape = "balls", pieces = 12 }, { bake = "14 min", at = "195 C", core = "92 C" }, { brush = "glaze" }]
+    }
+    topping "glaze" {
+      ingredients = { "$case" = "200 g", "water" = "60 g" }
+      steps       = [{ cook = "3 min", to = "95 C" }]
+    }
+  }
 }
 
 trial "custard buns at room temperature" {

@@ -76,6 +76,31 @@ var hazardPartFacts = []Fact{
 		part:   anyNamed(hazard.ThingsNamed),
 	},
 	{
+		Name:   "says_eaten",
+		Type:   YesNo,
+		names:  true,
+		Means:  "its name or the words of its steps say that it is eaten or served",
+		Source: srcGiven,
+		part:   hazard.SaysEaten,
+	},
+	{
+		Name: "contact_words",
+		Type: List,
+		Means: "raw meat, or what runs out of it, that words of its steps put beside it once " +
+			"nothing heats it any more",
+		Source: srcGiven,
+		names:  true,
+		part:   hazard.ContactsNamed,
+	},
+	{
+		Name:   "names_contact",
+		Type:   YesNo,
+		names:  true,
+		Means:  "such is named",
+		Source: srcGiven,
+		part:   anyNamed(hazard.ContactsNamed),
+	},
+	{
 		Name:   "has_sprouts",
 		Type:   YesNo,
 		Means:  "holds sprouted seeds",
@@ -170,6 +195,14 @@ var hazardStepFacts = []Fact{
 		step: hazard.SoakShare,
 	},
 	{
+		Name:   "comes_frozen",
+		Type:   YesNo,
+		of:     (*formula.Verb).Cooks,
+		Means:  "it comes straight from the freezer: no step thaws it",
+		Source: srcGiven,
+		step:   func(_ *parts, s *formula.Step) Value { return hazard.ComesFrozen(s) },
+	},
+	{
 		Name:   "dusts_raw_flour",
 		Type:   YesNo,
 		Means:  "flour is dusted on what no later step heats",
@@ -248,6 +281,15 @@ var hazardFormulaFacts = []Fact{
 			"believes it is hurt",
 		Source:  srcGiven,
 		formula: hazard.BeliedHarms,
+	},
+	{
+		Name:  "for_frail",
+		Type:  YesNo,
+		words: true,
+		Means: "its names or steps say that small children, the pregnant, the ill or the old " +
+			"eat it",
+		Source:  srcGiven,
+		formula: hazard.ForFrail,
 	},
 	{
 		Name:    "coumarin_mg_per_kg",

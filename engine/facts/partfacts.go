@@ -733,6 +733,13 @@ var partFacts = []Fact{
 		part:   func(p *part) Value { return figure.YesNo(p.InTray()) },
 	},
 	{
+		Name:   "is_eaten_warm",
+		Type:   YesNo,
+		Means:  "its steps after the bake say served warm, or meat or fish is closed in it",
+		Source: "common practice, no source",
+		part:   isEatenWarm,
+	},
+	{
 		Name:   "is_pulled_apart",
 		Type:   YesNo,
 		Means:  "more than eight lumps for each piece are piled in a tin: pulled apart, not cut",

@@ -470,6 +470,40 @@ func isFatMelted(p *part) Value {
 	return figure.YesNo(found)
 }
 
+// makesCounted says what the wish for pieces is held against: of what may be meant, the nearest.
+func makesCounted(s *parts) Value {
+	meant := s.Meant()
+	gaps, missing := s.Gaps(meant)
+	if gaps == nil {
+		return missing
+	}
+	far := func(i int) float64 { return max(-gaps[i].Lo, gaps[i].Hi) }
+	nearest := 0
+	for i := range gaps {
+		if far(i) < far(nearest) {
+			nearest = i
+		}
+	}
+	g := s.KindMass(formula.Dough).Add(meant[nearest])
+	text := quantity.FormatInterval(g, "g") + " of dough"
+	if meant[nearest].Hi > 0 {
+		text += " and what goes on before the bake"
+	}
+	return figure.Text(text)
+}
+
+// isEatenWarm reports whether a baked part is eaten warm: by words of its last steps, or
+// for the meat or fish that is closed in it.
+func isEatenWarm(p *part) Value {
+	return figure.YesNo(slices.ContainsFunc(p.Steps, func(s *formula.Step) bool {
+		if s.IsAfterHeat() {
+			return s.ServesWarm()
+		}
+		return s.Uses != nil && makeup.IsClosedIn(s) &&
+			p.Sheet().Part(s.Uses).Controls(larder.ControlMeat, larder.ControlFish)
+	}))
+}
+
 // isChocolateSpread reports whether a filling is chocolate in fat, a seventh of it
 // or more, with no more than a tenth water (judgement): it sets under 26 C.
 func isChocolateSpread(p *part) bool {

@@ -157,6 +157,7 @@ var stepFacts = []Fact{
 		Source: srcHeat,
 		Error:  errHeat,
 		Settle: "a probe settles it: write measured = \"... C\" in the step before",
+		past:   true,
 		step:   (*parts).StartCore,
 	},
 	{
@@ -167,6 +168,7 @@ var stepFacts = []Fact{
 		Source: srcHeat,
 		Error:  errHeat,
 		Settle: settleProbe,
+		past:   true,
 		step:   (*parts).CoreEnd,
 	},
 	{
@@ -176,6 +178,7 @@ var stepFacts = []Fact{
 		Source: srcHeat,
 		Error:  errHeat,
 		Settle: settleProbe,
+		past:   true,
 		step:   ofStage(func(st *history.Stage) figure.Estimate { return st.Mean }),
 	},
 	{
@@ -185,6 +188,7 @@ var stepFacts = []Fact{
 		Source: srcHeat,
 		Error:  errHeat,
 		Settle: settleProbe,
+		past:   true,
 		step:   ofStage(func(st *history.Stage) figure.Estimate { return st.Surface }),
 	},
 	{
@@ -195,6 +199,7 @@ var stepFacts = []Fact{
 		Source: srcHeat,
 		Error:  errHeat,
 		Settle: settleProbe,
+		past:   true,
 		step:   ofStage(func(st *history.Stage) figure.Estimate { return st.CoreMax }),
 	},
 	{
@@ -331,6 +336,7 @@ var stepFacts = []Fact{
 		Source: srcBake,
 		Error:  "factor 1.5 in time",
 		Settle: settleCore,
+		past:   true,
 		step:   (*parts).CoreUsual,
 
 		harsher:  lower,
@@ -345,6 +351,7 @@ var stepFacts = []Fact{
 		Source: srcBake,
 		Error:  "factor 1.5 in time",
 		Settle: settleCore,
+		past:   true,
 		step:   (*parts).CoreLow,
 
 		harsher:  lower,
@@ -368,6 +375,7 @@ var stepFacts = []Fact{
 		Source: srcBake,
 		Error:  "factor 1.5 in time",
 		Settle: settleCore,
+		past:   true,
 		step:   (*parts).CoreAsRound,
 
 		harsher:  lower,
@@ -463,6 +471,7 @@ var stepFacts = []Fact{
 		Error:  ferment.RiseModel.Error,
 		Misses: ferment.PaceModel.Misses,
 		Settle: settleRise,
+		past:   true,
 		step:   (*parts).Gained,
 	},
 
@@ -475,6 +484,7 @@ var stepFacts = []Fact{
 		Source: srcBalance,
 		Error:  errBalance,
 		Settle: settleMix,
+		past:   true,
 		step:   func(sh *parts, s *formula.Step) Value { return sh.Part(s.Part).MixTemp(s) },
 	},
 	{
@@ -486,6 +496,7 @@ var stepFacts = []Fact{
 		Source: srcBalance,
 		Error:  errBalance,
 		Settle: settleMix,
+		past:   true,
 		step:   (*parts).LiquidNeeded,
 	},
 	{
@@ -497,6 +508,7 @@ var stepFacts = []Fact{
 		Source: "Gisslen, Professional Cooking; Hamelman, Bread (memory)",
 		Error:  errBalance,
 		Settle: settleMix,
+		past:   true,
 		step:   (*parts).LiquidByFactor,
 	},
 	{
@@ -991,6 +1003,7 @@ var stepFacts = []Fact{
 		Error: "factor 1.4 in a tin and for rolls, 1.6 for a loaf that stands free, up to 2 " +
 			"below 140 and above 250 C: a first guess to be probed",
 		Settle: settleCore,
+		past:   true,
 		step:   (*parts).MinutesToCore,
 	},
 	{
@@ -1000,6 +1013,7 @@ var stepFacts = []Fact{
 		of:     (*formula.Verb).Bakes,
 		Means:  "how long it is in the oven by its end: of bakes one after the other the sum",
 		Source: srcGiven,
+		past:   true,
 		step:   (*parts).OvenMinutes,
 	},
 	{
@@ -1009,6 +1023,7 @@ var stepFacts = []Fact{
 		of:     (*formula.Verb).Bakes,
 		Means:  "temperature of the oven; its mean over the time where it is turned up or down",
 		Source: srcGiven,
+		past:   true,
 		step:   (*parts).OvenTemp,
 	},
 	{
@@ -1052,6 +1067,7 @@ var stepFacts = []Fact{
 		Source: srcHeat,
 		Error:  errHeat,
 		Settle: settleProbe,
+		past:   true,
 		step:   ofStage(func(st *history.Stage) figure.Estimate { return st.Core }),
 	},
 

@@ -55,7 +55,14 @@ type Step struct {
 func (s *Step) IsProbed() bool { return s.Reading != nil && s.Reading.Temp.Set }
 
 // Airless reports whether the step shuts air out: a jar, a vacuum bag.
-func (s *Step) Airless() bool { return s.Sealed || around.Airless(s.Words+" "+s.Tin+" "+s.Manner) }
+func (s *Step) Airless() bool {
+	return s.Sealed || around.Airless(s.Words+" "+s.Tin+" "+s.Manner) || around.Airless(s.Note)
+}
+
+// ServesWarm reports whether the step's words say that the part is eaten warm.
+func (s *Step) ServesWarm() bool {
+	return around.ServedWarm(s.Words) || around.ServedWarm(s.Note) || around.ServedWarm(s.Manner)
+}
 
 // Unpacks reports whether the step takes the part out of its container.
 func (s *Step) Unpacks() bool { return around.Unpacked(s.Words) }

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"regexp"
 	"slices"
+	"strings"
 
 	"forebake/engine/figure"
 	"forebake/engine/formula"
@@ -65,6 +66,61 @@ var noThing = spelling.Pattern(`(?i)(?:(?:size|thick\w*|width|wide|like|big|shap
 // takesOut tells of a step that takes such a thing out again.
 var takesOut = spelling.Pattern(`(?i)(?:remov|take (?:\w+ )?out|pull(?:ing)? (?:\w+ )?out|` +
 	`(?:snip|cut|take) (?:\w+ )*off|discard|entfern|zieh|retire|togli|rimuov|quita|saca)`)
+
+// meats are foods that are dangerous while they are raw.
+const meats = `(?:chicken|poultry|turkey|duck|goose|meats?|pork|beef|veal|lamb|mutton|game|mince|` +
+	`steaks?|bacon|sausages?|offal|liver|fish|prawns?|shrimps?|seafood|hähnchen|geflügel|fleisch|` +
+	`hackfleisch|poulet|viande|volaille|pollo|carne)`
+
+// rawMeat are words of raw meat, or of what runs out of it, beside food.
+var rawMeat = spelling.Pattern(`(?i)\b((?:raw|uncooked|thawing|defrosting|unwashed|rohe[ms]?|` +
+	`crue?s?|crud[oa])(?: [\pL-]+){0,2} ` + meats + `|` +
+	meats + ` (?:juices?|drip(?:s|pings?)?|blood|` +
+	`marinade|brine)|(?:juices?|drip(?:s|pings?)?|blood|marinade|brine) (?:of|from) (?:the )?` +
+	`(?:[\pL-]+ )?` + meats + `|(?:poulet|viande|pollo|carne) cru[de]?[oae]?s?)\b`)
+
+// apart are words that keep the two from each other.
+var apart = spelling.Pattern(`(?i)\b(?:no|not|never|without|away from|apart from|separate\w*|` +
+	`instead of|above|over the raw|clean\w*|washed|disinfect\w*|sanit\w*|other|another|different|` +
+	`own|ohne|nie|sans|jamais|senza|mai|sin|nunca)\b[^.;]*`)
+
+// ContactsNamed lists what words say of raw meat beside a part that nothing heats any more.
+func ContactsNamed(p *Part) Value {
+	var out []string
+	said(p, func(words string, line int, step *formula.Step) {
+		if step == nil || !strings.Contains(words, " ") || !mayBeMeat(words) ||
+			step.HeatsAll() || step.IsBeforeHeat() {
+			return
+		}
+		words = apart().ReplaceAllString(words, "")
+		if m := rawMeat().FindStringSubmatch(words); m != nil {
+			out = append(out, fmt.Sprintf("%s (line %d)", m[1], line))
+		}
+	})
+	return figure.List(out)
+}
+
+// eats are words that say that somebody eats it, and not that nobody does.
+var eats = spelling.Pattern(`(?i)(\b(?:not?|never|don't|nobody)\b[^.;,]{0,20})?\b(?:` +
+	`eat(?:en|ing)?|serve[ds]?|serving|enjoy(?:ed)?|no[- ]bake|unbaked|edible|taste[ds]?|` +
+	`gegessen|serviert|` +
+	`servir|servis?|servire|mangia\w*|comer)\b`)
+
+// SaysEaten reports whether the words of a part's steps, or its name, say that it is eaten.
+func SaysEaten(p *Part) Value {
+	says := func(text string) bool {
+		m := eats().FindStringSubmatch(text)
+		return m != nil && m[1] == ""
+	}
+	yes := says(p.Name) || p.IsDough() && says(p.Part.Formula.Name)
+	said(p, func(words string, _ int, step *formula.Step) {
+		yes = yes || step != nil && says(words)
+	})
+	return figure.YesNo(yes)
+}
+
+// mayBeMeat is asked first: most words name none.
+var mayBeMeat = spelling.MayMatch(`(?i)` + meats)
 
 // said is what the steps and ingredients of a part say in words, and the line of each. The name of
 // a part that a step puts on tells a shape as often as a food: it is left out. So is an ingredient

@@ -473,6 +473,7 @@ func (rd *Reader) settleManner(s *formula.Step) {
 	if s.OpenOwn && s.Verb.Divides() && s.Pieces != nil && counts.CutSize(s.Note) {
 		s.OpenOwn = false // cut = "squares of 10 cm", pieces = 16
 	}
+	rd.settleHandTime(s)
 	rd.tellBetween(s)
 	defer rd.settleDrying(s)
 	if s.Manner == "" {
