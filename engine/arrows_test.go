@@ -126,6 +126,14 @@ var mayKnow = map[string][]string{
 		"engine/said/unread",
 		"engine/spelling",
 	}, // words beside an amount; it knows no formula
+	"engine/said/behind": {
+		"engine/larder",
+		"engine/quantity",
+		"engine/said",
+		"engine/said/beside",
+		"engine/said/unread",
+		"engine/spelling",
+	}, // clauses behind an amount; it knows no formula
 	"engine/said/sponge": {"engine/spelling"}, // a sponge in words; it knows no formula
 	"engine/formula/values": {
 		"engine/figure",
@@ -175,6 +183,7 @@ var mayKnow = map[string][]string{
 		"engine/quantity",
 		"engine/reading",
 		"engine/said",
+		"engine/said/behind",
 		"engine/said/beside",
 		"engine/said/unread",
 		"engine/source",
@@ -195,6 +204,7 @@ var mayKnow = map[string][]string{
 	"engine/formula/usual": {
 		"engine/figure",
 		"engine/formula",
+		"engine/said/work",
 		"engine/spelling",
 	}, // usual times of steps; it reads no step
 	"engine/formula/steps": {
@@ -278,8 +288,10 @@ var mayKnow = map[string][]string{
 		"engine/source",
 		"engine/spelling",
 	}, // plain text to a formula file; it judges nothing
+	"engine/history/ambient": {"engine/formula", "engine/kitchen"}, // where a step stands
 	"engine/history": {
 		"engine/formula",
+		"engine/history/ambient",
 		"engine/kitchen",
 		"engine/quantity",
 		"engine/science/bake",
@@ -306,6 +318,7 @@ var mayKnow = map[string][]string{
 		"engine/family",
 		"engine/formula",
 		"engine/history",
+		"engine/history/ambient",
 		"engine/kitchen",
 		"engine/larder",
 		"engine/makeup",
@@ -336,6 +349,7 @@ var mayKnow = map[string][]string{
 	"engine/cooling": {
 		"engine/formula",
 		"engine/history",
+		"engine/history/ambient",
 		"engine/quantity",
 		"engine/safety",
 	}, // the clock of the code; it judges no rule
@@ -359,6 +373,7 @@ var mayKnow = map[string][]string{
 		"engine/quantity",
 		"engine/reading",
 		"engine/safety",
+		"engine/said/work",
 		"engine/science/bake",
 		"engine/science/ferment",
 		"engine/science/geometry",

@@ -136,7 +136,7 @@ func TestHistoriesThatCannotBe(t *testing.T) {
 			`{ proof = "400 h", at = "28 C" }, { bake = "30 min", at = "190 C", core = "92 C" }`,
 			"", "proof-long"},
 		{"a proof of 400 days", "20 C", `{ mix = "9 min", to = "25 C" }, ` +
-			`{ proof = "400 day", at = "28 C" }`, "60 days", ""},
+			`{ proof = "400 day", at = "28 C" }`, "366 days", ""},
 		{"surroundings as warm as the dough", "20 C",
 			`{ mix = "9 min", measured = "22 C" }, { rest = "1 h", at = "22 C" }`, "", ""},
 		{"a sheet of nothing", "20 C", `{ mix = "9 min" }, { sheet = "0.001 mm" }, ` +

@@ -208,7 +208,7 @@ rule "salt-low" {
   level  = "risk"
   limits = { salt_pct = 1.2, sweet_pct = 0.6, sugar_pct = 15, margin_pct = 0.2, butter_pct = 0.1 }
   note   = "!dough.weighs_salt && dough.salt_pct >= limit.butter_pct || dough.salt_pct >= min(dough.sugar_pct >= limit.sugar_pct ? limit.sweet_pct : limit.salt_pct, dough.family_salt_min_pct) - 2 * max(limit.margin_pct, dough.family_salt_margin_pct)"
-  when   = "dough.salt_pct > 0 && dough.cooked_by != 'steaming' && dough.salt_pct < min(dough.sugar_pct >= limit.sugar_pct ? limit.sweet_pct : limit.salt_pct, dough.family_salt_min_pct) - max(limit.margin_pct, dough.family_salt_margin_pct)"
+  when   = "dough.salt_pct > 0 && dough.cooked_by != 'steaming' && dough.salt_pct < min(dough.sugar_pct >= limit.sugar_pct ? limit.sweet_pct : limit.salt_pct, dough.family_salt_min_pct) - max(limit.margin_pct, dough.family_salt_margin_pct) && !formula.is_for_babies"
   say    = "Salt is {dough.salt_pct} of the flour; {min(dough.sugar_pct >= limit.sugar_pct ? limit.sweet_pct : limit.salt_pct, dough.family_salt_min_pct)} % is the low end. Add salt[: {dough.sugar_pct >= limit.sugar_pct ? round(0.01 * dough.flour_g) : round(0.018 * dough.flour_g)} g is usual]."
   why    = "With little salt the dough is slack and the crumb tastes flat, sugar or not."
   source = "1.2 %: common practice, no source; published doughs of 15 % sugar and more begin at 0.56 to 0.68 %, their middle is 0.9 to 1.1 % from 20 % sugar (tsoureki, panettone, pandoro, colomba; derived); a family whose published formulas reach lower, down to where they do (derived); steamed buns are made with a pinch or none, and bakers who use salted butter often add no other salt (common practice, no source)"

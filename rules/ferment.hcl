@@ -580,11 +580,11 @@ rule "not-cold-yet" {
   level  = "risk"
   limits = { core_c = 12, margin_c = 3, fat_pct = 25, laminated_c = 17 }
   note   = "sheet.start_c <= (part.is_laminated ? limit.laminated_c : limit.core_c) + 2 * limit.margin_c"
-  when   = "part.has_leaven && (part.is_laminated || part.butterfat_pct > limit.fat_pct) && sheet.start_c > (part.is_laminated ? limit.laminated_c : limit.core_c) + limit.margin_c"
+  when   = "part.has_leaven && (part.is_laminated || part.butterfat_pct > limit.fat_pct && !sheet.is_by_hand) && sheet.start_c > (part.is_laminated ? limit.laminated_c : limit.core_c) + limit.margin_c"
   doubt  = "middle"
   say    = "The dough is rolled at {sheet.start_c}; {part.is_laminated ? 'laminated' : 'so rich in fat'}, it needs {part.is_laminated ? limit.laminated_c : limit.core_c} C or less. Chill it longer or flatter, and probe the middle."
   why    = "Warm butter sticks to pin and bench and presses out; the sheet tears, and layers run together."
-  source = "4 to 12 C at the pin for rich doughs: common practice, no source; 25 % fat and the margin are judgements; laminated 16 to 20 C: an ingredient maker's baking compendium 11.3 (read)"
+  source = "4 to 12 C at the pin for rich doughs: common practice, no source; 25 % fat and the margin are judgements; laminated 16 to 20 C: an ingredient maker's baking compendium 11.3 (read); a soft dough is patted into its pan with floured hands (common practice, no source)"
 
   adjust "chill.time" { within = [15, 2880] }
   adjust "chill.as" { within = [25, 200] }
@@ -622,6 +622,21 @@ trial "rolled at 25 C, by the fat" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "500 g", "$case" = "350 g", "instant yeast" = "10 g" }
       steps       = [{ mix = "10 min", measured = "25 C" }, { sheet = "5 mm" }]
+    }
+  }
+}
+
+trial "rolled, or patted out" {
+  rule  = "not-cold-yet"
+  cases = {
+    "by a pin"       = { expect = "flagged", verb = "roll out", how = "5 mm" }
+    "patted"         = { expect = "clear", verb = "pat", how = "12 mm" }
+    "by the fingers" = { expect = "clear", verb = "flatten", how = "12 mm, with your fingers" }
+  }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "500 g", "unsalted butter" = "330 g", "instant yeast" = "10 g" }
+      steps       = [{ mix = "10 min", measured = "25 C" }, { "$verb" = "$how" }]
     }
   }
 }
@@ -975,12 +990,12 @@ trial "warmth of a proof" {
 rule "rise-too-cold" {
   on     = ["rest", "proof"]
   level  = "risk"
-  limits = { at_c = 16, margin_c = 3, long_h = 4 }
+  limits = { at_c = 16, margin_c = 3, long_h = 4, short_min = 30 }
   note   = "step.at_c >= limit.at_c - 2 * limit.margin_c"
-  when   = "part.has_leaven && part.is_baked && !part.is_laminated && !step.is_after_proof && known(step.at_c) && known(step.minutes) && step.at_c < limit.at_c - limit.margin_c && step.minutes < 60 * limit.long_h"
+  when   = "part.has_leaven && part.is_baked && !part.is_laminated && !step.is_after_proof && known(step.at_c) && known(step.minutes) && step.at_c < limit.at_c - limit.margin_c && step.minutes < 60 * limit.long_h && (step.verb == 'proof' || step.minutes > limit.short_min)"
   say    = "The dough is to rise at {step.at_c}; under {limit.at_c} it hardly rises within hours. Set it warmer, or call it a chill."
   why    = "At 8 C yeast works at an eighth of its pace at 26 C."
-  source = "pace of yeast by temperature (fit); 16 C as the limit is a judgement"
+  source = "pace of yeast by temperature (fit); 16 C as the limit is a judgement; a rest of up to half an hour in the cold firms or slackens the dough, and is no rise (common practice, no source)"
 
   adjust "step.at" { within = [20, 35] }
 }
@@ -992,6 +1007,21 @@ trial "cold of a proof" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }
       steps       = [{ mix = "10 min", to = "26 C" }, { shape = "loaf" }, { proof = "1 h", at = "$case" }, { bake = "30 min", at = "200 C" }]
+    }
+  }
+}
+
+trial "a short rest in the fridge is no rise" {
+  rule  = "rise-too-cold"
+  cases = {
+    "a rest of 28 min"  = { expect = "clear", verb = "rest", time = "28 min" }
+    "a rest of 32 min"  = { expect = "flagged", verb = "rest", time = "32 min" }
+    "a proof of 28 min" = { expect = "flagged", verb = "proof", time = "28 min" }
+  }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "instant yeast" = "10 g" }
+      steps       = [{ mix = "10 min", to = "26 C" }, { shape = "loaf" }, { "$verb" = "$time", at = "fridge" }, { bake = "30 min", at = "200 C" }]
     }
   }
 }

@@ -45,3 +45,9 @@ figure "is_short_pastry" {
   is    = "part.fat_pct > 35 && part.hydration_pct < 45"
   means = "a short yeast pastry: over 35 % fat in a dry dough; its yeast loosens it, and it hardly rises"
 }
+
+figure "dissolved_sugar_pct" {
+  on    = "part"
+  is    = "part.sugar_pct - part.whole_sugar_pct"
+  means = "sugar that the dough's water can take up, on flour: not that which stays in grains"
+}

@@ -14,7 +14,7 @@ rule "cool-first-stage" {
   careful = "risk"
   limits  = { first_h = "kitchen.cool_first_h" }
   when    = "step.surely_needs_control && step.starts_hot && step.h_57_to_21 > limit.first_h"
-  say     = "Cooling to 21 C [takes {step.h_57_to_21}|may take too long]; {limit.first_h} is the most. Use [{step.cooling_way}|shallow trays], or throw it away."
+  say     = "Cooling to 21 C [{step.h_57_to_21 > limit.first_h ? 'takes' : 'stays under'} {step.h_57_to_21}|may take {step.h_57_to_21}|may take too long]; {limit.first_h} is the most. Use [{step.cooling_way}|shallow trays], or throw it away."
   why     = "Between 57 and 21 C the spores that came through the cook grow fastest. A deep mass holds its warmth in the middle however cold the fridge is."
   source  = "FDA Food Code 2022, 3-501.14(A)(1) (read), and not where it is baked within the hours of 3-501.19(B) (read); ways to cool: 3-501.15 (memory)"
 
@@ -215,7 +215,7 @@ rule "cool-second-stage" {
   careful = "risk"
   limits  = { total_h = "kitchen.cool_total_h" }
   when    = "step.surely_needs_control && step.starts_hot && step.h_57_to_5 > limit.total_h"
-  say     = "Cooling to 5 C [takes {step.h_57_to_5}|may take too long]; {limit.total_h} is the most. Use [{step.cooling_way}|shallow trays], then a cold fridge."
+  say     = "Cooling to 5 C [{step.h_57_to_5 > limit.total_h ? 'takes' : 'stays under'} {step.h_57_to_5}|may take {step.h_57_to_5}|may take too long]; {limit.total_h} is the most. Use [{step.cooling_way}|shallow trays], then a cold fridge."
   why     = "Below 21 C growth slows and does not stop: the second stage has what the first has left of the six hours."
   source  = "FDA Food Code 2022, 3-501.14(A)(2) (read), and not where it is baked within the hours of 3-501.19(B) (read); ways to cool: 3-501.15 (memory)"
 
@@ -291,6 +291,21 @@ trial "cream in trays, down to 5 C by the model" {
       ph          = 6.5
       ingredients = { "whole milk" = "300 g", "egg yolk" = "60 g", "sugar" = "70 g", "corn starch" = "28 g" }
       steps       = [{ cook = "3 min", to = "90 C" }, { chill = "3 h", at = "fridge", as = "tray $case", covered = true }]
+    }
+  }
+}
+
+trial "a blast chiller blows cold air of its own" {
+  rule  = "cool-second-stage"
+  cases = {
+    "blast chiller" = "risk" # its air may be no colder than 3 C
+    "fan"           = "stop"
+  }
+  formula "t" {
+    filling "custard" {
+      ph          = 6.5
+      ingredients = { "whole milk" = "700 g", "egg yolk" = "160 g", "sugar" = "160 g", "corn starch" = "60 g" }
+      steps       = [{ cook = "8 min", to = "92 C" }, { cool = "1 h", by = "$case", as = "tray 20 mm", covered = true }, { chill = "12 h", at = "fridge", as = "tray 20 mm", covered = true }]
     }
   }
 }
@@ -898,6 +913,29 @@ rule "b-cereus-grown" {
   adjust "hold.time" {}
 }
 
+trial "cold cream in a fried dough whose core nobody wrote" {
+  rule  = "b-cereus-grown"
+  cases = {
+    "cooled, then chilled" = { expect = "clear", cool = "40 min", hold = "4 h", at = "fridge" }
+    "held out for a day"   = { expect = "stop", cool = "40 min", hold = "2 day", at = "room" }
+  }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "16 g", "instant yeast" = "15 g" }
+      steps = [
+        { mix = "10 min", to = "25 C" }, { shape = "rounds", pieces = 30 }, { proof = "1 h", at = "27 C" },
+        { cook = "4 min", at = "175 C", by = "frying" }, { cool = "$cool", at = "room" },
+        { fill = "cream" }, { hold = "$hold", at = "$at" },
+      ]
+    }
+    filling "cream" {
+      ph          = 6.5
+      ingredients = { "whole milk" = "700 g", "egg yolk" = "160 g", "sugar" = "160 g", "corn starch" = "60 g" }
+      steps       = [{ cook = "8 min", to = "92 C" }, { cool = "1 h", by = "ice bath", as = "tray 10 mm", measured = "8 C" }, { chill = "12 h", at = "fridge", as = "tray 10 mm" }]
+    }
+  }
+}
+
 trial "a scald in a warm room" {
   rule  = "b-cereus-grown"
   cases = { "305 min" = "flagged", "295 min" = "clear", "12 h" = "flagged" }
@@ -1083,10 +1121,21 @@ rule "raw-flour-eaten" {
   level  = "stop"
   doubt  = "flag"
   risk   = "part.flour_usually_baked"
-  when   = "(part.has_process || formula.has_steps && part.kind != 'dough') && !(part.kind == 'dough' && part.has_leaven && !part.is_baked) && part.flour_eaten_raw"
+  when   = "(part.has_process || formula.has_steps && part.kind != 'dough') && !(part.kind == 'dough' && part.has_leaven && !part.is_baked && !part.says_eaten) && part.flour_eaten_raw"
   say    = "The flour in this is raw when it is eaten: no bake and no cook to 74 C reaches it. Bake it, cook it, or buy flour sold as heat-treated."
   why    = "Flour is a raw food: it can carry E. coli and Salmonella, and neither milling nor toasting it at home is a proven kill."
   source = "US CDC and FDA, raw flour and dough (read); 74 C: the careful end of consumer advice, no code names a figure for flour"
+}
+
+trial "a leavened dough that nothing bakes" {
+  rule  = "raw-flour-eaten"
+  cases = { "served cold, as a sweet" = "flagged", "never eat it" = "clear", "until tomorrow" = "clear" }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "300 g", "instant yeast" = "6 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { shape = "balls", pieces = 40 }, { store = "1 day", at = "fridge", covered = true, note = "$case" }]
+    }
+  }
 }
 
 trial "raw crumb put on after the bake" {
@@ -1818,9 +1867,9 @@ rule "cassava-raw" {
   level  = "stop"
   doubt  = "flag"
   limits = { cook_c = 90 }
-  when   = "'raw cassava' in part.hazards && (part.has_process || part.is_used) && part.heated_to_c < limit.cook_c"
-  say    = "Cassava in this [reaches {part.heated_to_c}|may stay raw]: raw it gives off cyanide. Peel sweet cassava, slice it and boil it soft; throw the water away."
-  why    = "Raw cassava holds linamarin, which turns to cyanide as it is cut or grated. Heat and plenty of water drive it off."
+  when   = "'raw cassava' in part.hazards && ((part.has_process || part.is_used) && part.heated_to_c < limit.cook_c || part.bitter_cassava)"
+  say    = "Cassava here is bitter, keeps its juice, or is not boiled: it gives off cyanide. Peel sweet cassava, slice it and boil it soft; throw the water away."
+  why    = "Raw cassava holds linamarin, which turns to cyanide as it is cut or grated. Heat and plenty of water drive it off, but not from the bitter kind, the peel or the juice."
   source = "FAO; Food Standards Australia New Zealand: sweet cassava is peeled, sliced and cooked through (memory); the figure: judgement"
 }
 
@@ -1841,6 +1890,9 @@ trial "cassava" {
     "92 C"  = { expect = "clear", of = "cassava", to = "92 C" }
     "a ?"   = { expect = "flagged", of = "cassava", to = "?" }
     "flour" = { expect = "clear", of = "cassava flour", to = "30 C" }
+    "bitter" = { expect = "flagged", of = "bitter cassava root", to = "92 C" }
+    "peel"   = { expect = "flagged", of = "cassava, grated with the peel", to = "92 C" }
+    "peeled" = { expect = "clear", of = "cassava, peeled and grated", to = "92 C" }
   }
   formula "t" {
     filling "f" {
@@ -1857,6 +1909,61 @@ trial "which cassava" {
     filling "f" {
       ingredients = { "cassava" = "300 g", "sugar" = "100 g" }
       steps       = [{ cook = "30 min", to = "$case" }]
+    }
+  }
+}
+
+rule "raw-for-frail" {
+  on     = "part"
+  level  = "stop"
+  limits = { cook_c = 71, milk_c = 75 }
+  when   = "formula.for_frail && (part.has_process || part.is_used) && (('raw juice' in part.hazards || 'frozen berries' in part.hazards || part.has_sprouts) && part.heated_to_c < limit.cook_c || part.has_raw_milk && part.heated_to_c < limit.milk_c)"
+  say    = "This is named for guests whom a small dose makes ill, and holds raw juice, raw milk, frozen berries or sprouts that nothing cooks. Take pasteurised or cooked ones."
+  why    = "For the very young, the pregnant, the ill and the old such food is not served at all: Listeria and E. coli kill there."
+  source = "FDA Food Code 2022, 3-801.11: juice, sprouts and raw animal food for highly susceptible guests (read); frozen berries, and 75 C for milk: as in the rules for everybody"
+}
+
+trial "raw apple juice on buns for" {
+  rule  = "raw-for-frail"
+  cases = {
+    "the care home"          = "flagged"
+    "the antenatal class"    = "flagged"
+    "Sunday"                 = "clear"
+    "lunch, not in hospital" = "clear"
+  }
+  formula "Buns for $case" {
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "300 g", "instant yeast" = "6 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { bake = "20 min", at = "200 C", core = "93 C" }, { brush = "juice" }]
+    }
+    syrup "juice" {
+      ingredients = { "unpasteurised apple juice" = "200 g" }
+    }
+  }
+}
+
+trial "raw milk in a dough, baked to" {
+  rule  = "raw-for-frail"
+  cases = { "74 C" = "flagged", "76 C" = "clear" }
+  formula "Buns for the nursing home" {
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "unpasteurised milk" = "300 g", "instant yeast" = "6 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { bake = "20 min", at = "200 C", measured = "$case core" }]
+    }
+  }
+}
+
+trial "a soak of raw juice, to" {
+  rule  = "raw-for-frail"
+  cases = { "70 C" = "flagged", "72 C" = "clear" }
+  formula "Buns for the nursing home" {
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "300 g", "instant yeast" = "6 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { bake = "20 min", at = "200 C", core = "93 C" }, { brush = "juice" }]
+    }
+    syrup "juice" {
+      ingredients = { "unpasteurised apple juice" = "200 g" }
+      steps       = [{ cook = "5 min", to = "$case" }]
     }
   }
 }
@@ -1899,13 +2006,13 @@ rule "no-food" {
   level  = "stop"
   when   = "'no food' in part.hazards"
   say    = "An ingredient of this is no food, but a poison. Leave it out."
-  why    = "Rhubarb leaves hold oxalate enough to kill; only the stalks are eaten."
+  why    = "Some plants and parts of plants kill. Of rhubarb only the stalks are eaten: its leaves hold oxalate."
   source = "common knowledge (memory)"
 }
 
 trial "rhubarb" {
   rule  = "no-food"
-  cases = { "rhubarb leaves" = "flagged", "rhubarb" = "clear" }
+  cases = { "rhubarb leaves" = "flagged", "rhubarb" = "clear", "foxglove leaves" = "flagged" }
   formula "t" {
     filling "f" { ingredients = { "$case" = "300 g", "sugar" = "100 g" } }
   }
@@ -1931,6 +2038,11 @@ trial "flowers on the icing" {
     "rose petals"                       = "clear"
     "ivy leaves laid on the icing"      = "flagged"
     "viola flowers, no lily of the valley" = "clear"
+    "elder leaves and stalks"           = "flagged"
+    "elderberries with their stalks"    = "flagged"
+    "elderflowers without stalks"       = "clear"
+    "elderberries with the stalks taken off" = "clear"
+    "elderberry jam and mint leaves"    = "clear"
   }
   formula "t" {
     dough "d" {
@@ -1961,6 +2073,99 @@ trial "something pushed into the loaf" {
     "close with toothpicks, remove them after the bake" = "clear"
     "hide an almond in one of them"                     = "clear"
   }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "300 g", "instant yeast" = "6 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { handle = "$case" }, { bake = "20 min", at = "200 C", core = "93 C" }]
+    }
+  }
+}
+
+rule "frozen-into-fat" {
+  on     = "cook"
+  level  = "risk"
+  when   = "cook.is_in_fat && cook.comes_frozen"
+  say    = "This goes from the freezer into hot fat: frost boils in it, and the pot spits or boils over. Thaw it, wipe it dry, and fill the pot by half."
+  why    = "Ice becomes steam at once, some 1700 times its room, and throws burning fat out of the pot. The middle stays cold besides."
+  source = "USDA FSIS, Deep fat frying and food safety: no frost on what is fried (memory); the volume of steam at 100 C (computed)"
+}
+
+trial "doughnuts straight from the freezer, by" {
+  rule  = "frozen-into-fat"
+  cases = { "frying" = "flagged", "boiling" = "clear" }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "300 g", "instant yeast" = "6 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { shape = "balls", pieces = 12 }, { freeze = "1 day" }, { handle = "off the tray" }, { cook = "5 min", by = "$case" }]
+    }
+  }
+}
+
+trial "doughnuts thawed before they are fried" {
+  rule   = "frozen-into-fat"
+  expect = "clear"
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "300 g", "instant yeast" = "6 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { shape = "balls", pieces = 12 }, { freeze = "1 day" }, { thaw = "2 h", at = "fridge" }, { cook = "5 min", at = "180 C", by = "frying" }]
+    }
+  }
+}
+
+rule "fat-near-fire" {
+  on     = "cook"
+  level  = "stop"
+  limits = { smokes_c = 215 }
+  when   = "cook.is_in_fat && known(cook.at_c) && cook.at_c > limit.smokes_c"
+  say    = "Fat at {cook.at_c} smokes, and a little hotter it catches fire. Fry at 170 to 195 C with a thermometer in it, and leave it never."
+  why    = "Smoking fat is the last sign before it burns, and water makes a burning pot explode: smother it with a lid."
+  source = "smoke points of refined oils of some 220 C and more, less when used; fire services' advice on frying (memory); the figure: judgement"
+
+  adjust "step.at" { within = [170, 195] }
+}
+
+trial "fat at" {
+  rule  = "fat-near-fire"
+  cases = { "220 C" = "flagged", "210 C" = "clear", "180 C" = "clear" }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "300 g", "instant yeast" = "6 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { shape = "balls", pieces = 12 }, { cook = "5 min", at = "$case", by = "frying" }]
+    }
+  }
+}
+
+rule "raw-meat-beside" {
+  on     = "part"
+  level  = "stop"
+  when   = "part.names_contact"
+  say    = "Raw meat, or its juice, touches this unheated: {part.contact_words}. Throw out what it touched; keep raw below and apart."
+  why    = "One drop carries Salmonella, Campylobacter and E. coli on to food that is eaten as it is. What raw meat lay in is a sauce only after it has boiled."
+  source = "FDA Food Code 2022, 3-302.11: raw animal food apart from ready-to-eat food; Regulation (EC) 852/2004, Annex II, chapter IX; USDA FSIS: boil a marinade that held raw meat (memory)"
+}
+
+trial "cream buns in the fridge" {
+  rule  = "raw-meat-beside"
+  cases = {
+    "bottom shelf, open, under the tray of thawing raw chicken"  = "flagged"
+    "raw pork juices ran on to two of them, wiped off"           = "flagged"
+    "on the board of the raw fish"                               = "flagged"
+    "top shelf, above the raw chicken"                           = "clear"
+    "keep away from raw meat"                                    = "clear"
+    "covered, on a shelf of their own"                           = "clear"
+    "never beside raw chicken"                                   = "clear"
+  }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "300 g", "instant yeast" = "6 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { bake = "20 min", at = "200 C", core = "93 C" }, { store = "10 h", at = "fridge", note = "$case" }]
+    }
+  }
+}
+
+trial "raw sausage that is baked in" {
+  rule  = "raw-meat-beside"
+  cases = { "wrap each round a raw sausage" = "clear", "lay beside the raw mince" = "clear" }
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "500 g", "water" = "300 g", "instant yeast" = "6 g" }
@@ -2405,6 +2610,23 @@ rule "filling-needs-cold" {
   say    = "After the bake it [stands {formula.warm_after_bake_h} neither cold nor hot|may stand warm too long]; {limit.warm_h} is the most. Chill it and write the step, or throw it away."
   why    = "A bun with custard, cream or cheese in it is a fridge food unless water activity and pH prove otherwise."
   source = "FDA Food Code 2022, 3-501.16, 3-501.19(B) (read)"
+}
+
+trial "jam boiled with water, brushed on after the bake" {
+  rule  = "filling-needs-cold"
+  cases = { "apricot jam" = "clear", "strawberry jam" = "clear", "fig jam" = "flagged", "jam" = "flagged" }
+  formula "t" {
+    makes = "12 buns"
+    keep  = "2 day"
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "280 g", "instant yeast" = "7 g" }
+      steps       = [{ mix = "10 min", to = "26 C" }, { shape = "balls", pieces = 12 }, { bake = "14 min", at = "195 C", core = "92 C" }, { brush = "glaze" }]
+    }
+    topping "glaze" {
+      ingredients = { "$case" = "200 g", "water" = "60 g" }
+      steps       = [{ cook = "3 min", to = "95 C" }]
+    }
+  }
 }
 
 trial "custard buns at room temperature" {

@@ -363,12 +363,12 @@ trial "milk beside eggs and butter of any warmth" { # cooler milk alone is the l
 rule "fat-too-soft" {
   on     = "mix"
   level  = "risk"
-  limits = { fat_c = 22, soft_c = 26, butter_pct = 15 }
+  limits = { fat_c = 22, soft_c = 26, liquid_c = 28, butter_pct = 15 }
   note   = "mix.fat_c <= limit.soft_c"
-  when   = "part.has_leaven && part.has_flour && known(mix.fat_c) && mix.fat_c > (part.butterfat_pct > limit.butter_pct ? limit.fat_c : limit.soft_c)"
+  when   = "part.has_leaven && part.has_flour && known(mix.fat_c) && !(mix.fat_c > limit.liquid_c && !part.is_laminated && (mix.is_first || part.butterfat_pct <= limit.butter_pct)) && mix.fat_c > (part.butterfat_pct > limit.butter_pct ? limit.fat_c : limit.soft_c)"
   say    = "Butter goes in at {mix.fat_c}; over {limit.fat_c} it is greasy. Chill it first, and work it in at 16 to 18 C."
   why    = "Soft butter smears over the flour instead of lying in the gluten: the dough turns greasy and slack, and the crumb comes out short."
-  source = "16 to 18 C, pliable and not greasy, soft at 26 C: a sourdough school's note (read); 22 C as the limit, and only where butterfat is over 15 %, is common practice, no source"
+  source = "16 to 18 C, pliable and not greasy, soft at 26 C: a sourdough school's note (read); over 28 C at most a tenth of its fat is solid (Kaylegian & Lindsay, memory), and it is meant liquid where it goes in from the start or is no more than 15 %: common practice, no source; 22 C as the limit, and only where butterfat is over 15 %, is common practice, no source"
 
   adjust "fat.temp" {
     to     = "17"
@@ -395,11 +395,28 @@ trial "butter about the softest" {
 
 trial "soft butter of a bun dough" {
   rule  = "fat-too-soft"
-  cases = { "25.5 C" = "clear", "26.5 C" = "risk" }
+  cases = { "25.5 C" = "clear", "26.5 C" = "risk", "27.5 C" = "risk", "28.5 C" = "clear", "34 C" = "clear" }
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "unsalted butter" = { amount = "100 g", temp = "$case" }, "instant yeast" = "15 g" }
       steps       = [{ mix = "10 min" }]
+    }
+  }
+}
+
+trial "liquid butter, from the start or worked in" {
+  rule = "fat-too-soft"
+  cases = {
+    "from the start"     = { expect = "clear", butter = "300 g", second = "salt", temp = "30 C" }
+    "worked in, rich"    = { expect = "risk", butter = "300 g", second = "unsalted butter", temp = "30 C" }
+    "as rich, at 34 C"   = { expect = "risk", butter = "300 g", second = "unsalted butter", temp = "34 C" }
+    "worked in, a bun"   = { expect = "clear", butter = "180 g", second = "unsalted butter", temp = "30 C" }
+    "the bun's, at 34 C" = { expect = "clear", butter = "180 g", second = "unsalted butter", temp = "34 C" }
+  }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "560 g", "salt" = "18 g", "unsalted butter" = { amount = "$butter", temp = "$temp" }, "instant yeast" = "15 g" }
+      steps       = [{ mix = "10 min" }, { mix = "6 min", with = "$second" }]
     }
   }
 }
@@ -428,7 +445,7 @@ trial "melted butter" {
 
 trial "butter that is poured in, by its words" {
   rule  = "fat-too-soft"
-  cases = { "35 C" = "flagged", "melted" = "clear", "melted and cooled" = "clear" }
+  cases = { "27 C" = "flagged", "35 C" = "clear", "melted" = "clear", "melted and cooled" = "clear", "lukewarm" = "clear" }
   formula "t" {
     dough "d" {
       ingredients = { "bread flour" = "1000 g", "water" = "560 g", "unsalted butter" = { amount = "200 g", temp = "$case" }, "instant yeast" = "15 g" }

@@ -13,9 +13,9 @@ rule "sugar-outruns-yeast" {
   level  = "risk"
   limits = { sugar_pct = 20, yeast_pct = 1.2, rise_h = 3, cold_pace = 0.15 }
   note   = "2 * (known(dough.rise_h) ? dough.yeast_pct * (dough.rise_h + limit.cold_pace * dough.retard_h) / limit.rise_h : dough.yeast_pct) >= limit.yeast_pct"
-  when   = "dough.has_leaven && !dough.has_culture && known(dough.yeast_needed_pct) && dough.sugar_pct >= limit.sugar_pct && dough.yeast_pct < dough.yeast_needed_pct && (known(dough.rise_h) ? dough.yeast_pct * (dough.rise_h + limit.cold_pace * dough.retard_h) / limit.rise_h : dough.yeast_pct) < limit.yeast_pct"
+  when   = "dough.has_leaven && !dough.has_culture && known(dough.yeast_needed_pct) && dough.dissolved_sugar_pct >= limit.sugar_pct && dough.yeast_pct < dough.yeast_needed_pct && (known(dough.rise_h) ? dough.yeast_pct * (dough.rise_h + limit.cold_pace * dough.retard_h) / limit.rise_h : dough.yeast_pct) < limit.yeast_pct"
   doubt  = "middle"
-  say    = "Sugar is {dough.sugar_pct} of the flour, too much for {dough.yeast_pct} yeast[ in {dough.rise_h}]. Let it rise longer, or use osmotolerant yeast or more of it."
+  say    = "Sugar is {dough.dissolved_sugar_pct} of the flour, too much for {dough.yeast_pct} yeast[ in {dough.rise_h}]. Let it rise longer, or use osmotolerant yeast or more of it."
   why    = "Dissolved sugar draws water from the yeast, which then gasses slowly. By the model a standard yeast at 20 % sugar works at a quarter to a third of its lean pace."
   source = "published doughs of 20 to 30 % sugar hold 1.06 to 3 % yeast as instant, their middles 1.0 to 1.3 (tsoureki, conchas, pandoro, colomba; derived), and rise about 3 h; those of less yeast stand a night; the osmotic factor is a fit to six points of weak evidence (trade dose rules, two informal timings, one threshold), weighed again with two more"
 

@@ -15,6 +15,7 @@ import (
 	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/history"
+	"forebake/engine/history/ambient"
 	"forebake/engine/quantity"
 	"forebake/engine/safety"
 )
@@ -93,7 +94,7 @@ func HotOut(s *Sheet, step *formula.Step) Value {
 func startsHot(s *Sheet, step *formula.Step) Value {
 	hot := s.Limits().CoolFromC.Value
 	keptHot := func(step *formula.Step) bool {
-		around, ok := history.Around(s.Kitchen, step)
+		around, ok := ambient.Around(s.Kitchen, step)
 		return ok && around.Lo >= hot
 	}
 	before := false

@@ -111,6 +111,7 @@ type Fact struct {
 	main   bool                     // it stands on the first screen of its subject
 	words  bool                     // it follows from words, which no range of a figure changes
 	names  bool                     // it follows from names and notes, which no setting changes
+	past   bool                     // step facts: no later step of its part moves it
 	advice bool                     // it takes the careful end of every range itself, for a message
 	// harsher reports whether one value is harsher than another, for a
 	// figure that takes the careful end of the unknown: an open or

@@ -51,6 +51,14 @@ var hazardPartFacts = []Fact{
 		part:   anyNamed(hazard.PoisonsNamed),
 	},
 	{
+		Name:   "bitter_cassava",
+		Type:   YesNo,
+		Means:  "holds cassava that is called bitter, or that keeps its peel or juice",
+		Source: srcHazard,
+		names:  true,
+		part:   hazard.BitterCassava,
+	},
+	{
 		Name: "thing_words",
 		Type: List,
 		Means: "what is no food and is put in, by the words of its steps: a coin, a charm, a " +
@@ -66,6 +74,31 @@ var hazardPartFacts = []Fact{
 		Means:  "one is named",
 		Source: srcGiven,
 		part:   anyNamed(hazard.ThingsNamed),
+	},
+	{
+		Name:   "says_eaten",
+		Type:   YesNo,
+		names:  true,
+		Means:  "its name or the words of its steps say that it is eaten or served",
+		Source: srcGiven,
+		part:   hazard.SaysEaten,
+	},
+	{
+		Name: "contact_words",
+		Type: List,
+		Means: "raw meat, or what runs out of it, that words of its steps put beside it once " +
+			"nothing heats it any more",
+		Source: srcGiven,
+		names:  true,
+		part:   hazard.ContactsNamed,
+	},
+	{
+		Name:   "names_contact",
+		Type:   YesNo,
+		names:  true,
+		Means:  "such is named",
+		Source: srcGiven,
+		part:   anyNamed(hazard.ContactsNamed),
 	},
 	{
 		Name:   "has_sprouts",
@@ -162,6 +195,14 @@ var hazardStepFacts = []Fact{
 		step: hazard.SoakShare,
 	},
 	{
+		Name:   "comes_frozen",
+		Type:   YesNo,
+		of:     (*formula.Verb).Cooks,
+		Means:  "it comes straight from the freezer: no step thaws it",
+		Source: srcGiven,
+		step:   func(_ *parts, s *formula.Step) Value { return hazard.ComesFrozen(s) },
+	},
+	{
 		Name:   "dusts_raw_flour",
 		Type:   YesNo,
 		Means:  "flour is dusted on what no later step heats",
@@ -225,6 +266,14 @@ var hazardFormulaFacts = []Fact{
 		formula: anyNamed(hazard.Belied),
 	},
 	{
+		Name:    "is_for_babies",
+		Type:    YesNo,
+		words:   true,
+		Means:   "its name says that somebody under one year old eats it",
+		Source:  srcGiven,
+		formula: func(s *parts) Value { return figure.YesNo(hazard.ForInfants(s.Formula.Name)) },
+	},
+	{
 		Name:  "belied_harms",
 		Type:  YesNo,
 		words: true,
@@ -232,6 +281,15 @@ var hazardFormulaFacts = []Fact{
 			"believes it is hurt",
 		Source:  srcGiven,
 		formula: hazard.BeliedHarms,
+	},
+	{
+		Name:  "for_frail",
+		Type:  YesNo,
+		words: true,
+		Means: "its names or steps say that small children, the pregnant, the ill or the old " +
+			"eat it",
+		Source:  srcGiven,
+		formula: hazard.ForFrail,
 	},
 	{
 		Name:    "coumarin_mg_per_kg",

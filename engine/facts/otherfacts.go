@@ -300,6 +300,14 @@ var formulaFacts = []Fact{
 		formula: (*parts).MakesGap,
 	},
 	{
+		Name: "makes_counted",
+		Type: Text,
+		Means: "what is held against pieces times their weight: the dough, or with what goes " +
+			"in or on it before the bake, whichever is nearer",
+		Source:  srcAdd,
+		formula: makesCounted,
+	},
+	{
 		Name:   "filling_ratio_pct",
 		Unit:   "%",
 		Means:  "filling on dough, by weight",

@@ -733,6 +733,13 @@ var partFacts = []Fact{
 		part:   func(p *part) Value { return figure.YesNo(p.InTray()) },
 	},
 	{
+		Name:   "is_eaten_warm",
+		Type:   YesNo,
+		Means:  "its steps after the bake say served warm, or meat or fish is closed in it",
+		Source: "common practice, no source",
+		part:   isEatenWarm,
+	},
+	{
 		Name:   "is_pulled_apart",
 		Type:   YesNo,
 		Means:  "more than eight lumps for each piece are piled in a tin: pulled apart, not cut",
@@ -754,18 +761,33 @@ var partFacts = []Fact{
 		part:   goesInBaked,
 	},
 	{
+		Name:   "is_mixed_in",
+		Type:   YesNo,
+		Means:  "it is an ingredient of another part, and no step puts it in or on one",
+		Source: srcGiven,
+		part:   isMixedIn,
+	},
+	{
+		Name:   "cooked_min",
+		Label:  "time on the stove",
+		Unit:   "min",
+		Means:  "how long all of it is cooked, by its own steps",
+		Source: srcGiven,
+		part:   cookedMinutes,
+	},
+	{
 		Name: "soaks_in",
 		Type: YesNo,
-		Means: "so much of it is put on what is baked that it soaks in: 15 % of " +
+		Means: "so much of it is put on what is baked that it soaks in: 8 % of " +
 			"its weight or more",
-		Source: srcAdd + "; 15 % is a judgement: a gloss takes a few per cent",
+		Source: srcAdd + "; 8 % is a judgement: a gloss takes a few per cent, a twisted loaf 25 %",
 		part:   func(p *part) Value { return p.SoaksIn() },
 	},
 	{
 		Name:   "is_soaked",
 		Type:   YesNo,
 		Means:  "a syrup that is put on it when it is baked soaks in",
-		Source: srcAdd + "; 15 % of its weight is a judgement",
+		Source: srcAdd + "; 8 % of its weight is a judgement",
 		part:   func(p *part) Value { return p.IsSoaked() },
 	},
 	{Name: "mixes", Means: "how many mix steps it has", Source: srcGiven, part: mixes},
@@ -903,7 +925,7 @@ var partFacts = []Fact{
 	{
 		Name:   "is_icing",
 		Type:   YesNo,
-		Means:  "a topping of dry sugar stirred with something wet, without flour, never cooked",
+		Means:  "a topping of powdered sugar and something wet, no flour in it, never cooked",
 		Source: srcGiven,
 		part:   (*part).IsIcing,
 	},

@@ -232,12 +232,13 @@ func (s *Sheet) areStepsWritten(p *formula.Part, from int, untilHeat bool) bool 
 }
 
 // isPlaceSharp reports whether formula and kitchen give one temperature
-// around a step. The span of a place such as an ice bath is its own.
+// around a step. The span of an ice bath or a blast chiller is its own.
 func (s *Sheet) isPlaceSharp(step *formula.Step, st *history.Stage) bool {
 	if given, ok := s.Kitchen.At(step.Where.String()); ok {
 		return given.IsPoint()
 	}
-	return step.Where != nil || step.Iced() || !st.HasAmbient || st.Ambient.IsPoint()
+	_, own := step.OwnAir()
+	return step.Where != nil || own || !st.HasAmbient || st.Ambient.IsPoint()
 }
 
 // cooksLater reports whether a later step brings all of the part to one

@@ -609,6 +609,45 @@ func (r *version) in(x Subject) Subject {
 	return x
 }
 
+// seen is what of the open and ranged settings may move a figure.
+type seen struct {
+	spans         []formula.Span
+	after         *formula.Step // no setting of a later step of its part does; nil for all do
+	open, tooMany bool          // as of spanning
+}
+
+// seenBy leaves out, for a figure of a step that nothing later moves, the
+// settings of later steps.
+func (sp *spanning) seenBy(f *Fact, x Subject, most int) seen {
+	see := seen{spans: sp.spans, open: sp.open, tooMany: sp.tooMany}
+	if !f.past || !sp.open {
+		return see
+	}
+	see.after, see.open = x.Step, false
+	readings := 0
+	for i := range sp.spans {
+		if sp.spans[i].Open && !see.isAfter(i) {
+			see.open = true
+			readings += len(sp.spans[i].Readings)
+		}
+	}
+	for i := range sp.kitchen {
+		see.open = see.open || sp.kitchen[i].Open
+		readings += len(sp.kitchen[i].Readings)
+	}
+	see.tooMany = see.open && readings > most
+	return see
+}
+
+// isAfter reports whether a span is a setting of a later step.
+func (see *seen) isAfter(span int) bool {
+	if see.after == nil || span < 0 || span >= len(see.spans) {
+		return false
+	}
+	step := see.spans[span].Step
+	return step != nil && step.Part == see.after.Part && step.Index > see.after.Index
+}
+
 // over gives the figure over all readings; spread reports whether they
 // differ in its value, or in whether it has one.
 func (s *Sheet) over(
@@ -618,10 +657,14 @@ func (s *Sheet) over(
 	readings []*version,
 ) (v Value, spread bool) {
 	sp := &s.spanning
-	if f.harsher != nil && !(sp.open && (sp.tooMany || f.ofRanges)) {
+	see := sp.seenBy(f, x, s.most())
+	if f.harsher != nil && !(see.open && (see.tooMany || f.ofRanges)) {
 		worst := base
 		var missing *figure.Need
 		for _, r := range readings {
+			if see.isAfter(r.of) {
+				continue
+			}
 			one := r.value(s, f, x)
 			spread = spread || one.Absent != base.Absent
 			if one.Absent {
@@ -636,15 +679,18 @@ func (s *Sheet) over(
 		}
 		return worst, spread
 	}
-	if f.names || f.advice || !sp.open && (f.Type == Text || f.Type == List || f.words) {
+	if f.names || f.advice || !see.open && (f.Type == Text || f.Type == List || f.words) {
 		return base, false // no range of a figure changes a word that a rule reads
 	}
 	v = base
 	clear(sp.moves)
 	for _, r := range readings {
+		if see.isAfter(r.of) {
+			continue
+		}
 		one := r.value(s, f, x)
 		sp.note(r.of, &one)
-		if one.Absent && !base.Absent && !sp.open &&
+		if one.Absent && !base.Absent && !see.open &&
 			math.IsInf(base.Hi, 1) {
 			continue // the range is open at that end already
 		}
@@ -658,7 +704,7 @@ func (s *Sheet) over(
 	if !moved {
 		return base, false
 	}
-	spread = spread || sp.open && sp.tooMany
+	spread = spread || see.open && see.tooMany
 	if spread {
 		v.Absent = true
 		if f.Type == Number {
@@ -673,7 +719,7 @@ func (s *Sheet) over(
 		v.Mid = math.NaN()
 	}
 	if !base.Absent && (v.Lo != v.Hi || spread) {
-		if need := sp.firstOpen(); need != nil {
+		if need := sp.firstOpen(&see); need != nil {
 			v.Need = need
 		}
 	}
@@ -688,12 +734,13 @@ const asOne = ", as one figure"
 
 // firstOpen names the first open setting of formula or kitchen that
 // moves the figure.
-func (sp *spanning) firstOpen() *figure.Need {
+func (sp *spanning) firstOpen(see *seen) *figure.Need {
 	// Where no one's readings move it, the first open one stands
 	// for all.
 	for _, any := range [...]bool{false, true} {
 		for i := range sp.spans {
-			if sp.spans[i].Open && (any || i < len(sp.moves) && sp.moves[i].moved) {
+			if sp.spans[i].Open && !see.isAfter(i) &&
+				(any || i < len(sp.moves) && sp.moves[i].moved) {
 				return &figure.Need{What: sp.spans[i].What + asOne, Place: sp.spans[i].Place}
 			}
 		}

@@ -399,6 +399,46 @@ func liesOpen(p *part) Value { return onlyPutOn(p, makeup.LiesOpen) }
 // another follows the other's bake.
 func goesInBaked(p *part) Value { return onlyPutOn(p, (*formula.Step).IsAfterHeat) }
 
+// isMixedIn reports whether a part is an ingredient of others and goes into them no other way.
+func isMixedIn(p *part) Value {
+	for _, q := range p.Formula.Parts {
+		for _, s := range q.Steps {
+			if s.Uses == p.Part {
+				return figure.YesNo(false)
+			}
+		}
+	}
+	return figure.YesNo(len(p.TakenBy()) > 0)
+}
+
+// cookedMinutes is how long the cooks of a whole part take.
+func cookedMinutes(p *part) Value {
+	sum := Interval{}
+	for _, s := range p.Steps {
+		switch {
+		case !s.Verb.Cooks() || !s.HeatsAll():
+		case !s.Time.Set:
+			return figure.Absent("the time of this "+s.Verb.Name, s.Place)
+		default:
+			sum = sum.Add(s.Time.Interval)
+		}
+	}
+	return figure.ValueOf(sum)
+}
+
+// toppedNext reports whether the next work on the part puts something on it, before any cut.
+func toppedNext(step *formula.Step) bool {
+	for _, s := range step.Part.Steps[step.Index+1:] {
+		switch {
+		case s.Verb.Divides():
+			return false
+		case s.Verb.Tops() || s.Verb.Washes():
+			return true
+		}
+	}
+	return false
+}
+
 // onlyPutOn reports whether a part goes only into or onto others, by
 // one kind of step.
 func onlyPutOn(p *part, is func(*formula.Step) bool) Value {
@@ -428,6 +468,53 @@ func isFatMelted(p *part) Value {
 		}
 	}
 	return figure.YesNo(found)
+}
+
+// makesCounted says what the wish for pieces is held against: of what may be meant, the nearest.
+func makesCounted(s *parts) Value {
+	meant := s.Meant()
+	gaps, missing := s.Gaps(meant)
+	if gaps == nil {
+		return missing
+	}
+	far := func(i int) float64 { return max(-gaps[i].Lo, gaps[i].Hi) }
+	nearest := 0
+	for i := range gaps {
+		if far(i) < far(nearest) {
+			nearest = i
+		}
+	}
+	g := s.KindMass(formula.Dough).Add(meant[nearest])
+	text := quantity.FormatInterval(g, "g") + " of dough"
+	if meant[nearest].Hi > 0 {
+		text += " and what goes on before the bake"
+	}
+	return figure.Text(text)
+}
+
+// isEatenWarm reports whether a baked part is eaten warm: by words of its last steps, or
+// for the meat or fish that is closed in it.
+func isEatenWarm(p *part) Value {
+	return figure.YesNo(slices.ContainsFunc(p.Steps, func(s *formula.Step) bool {
+		if s.IsAfterHeat() {
+			return s.ServesWarm()
+		}
+		return s.Uses != nil && makeup.IsClosedIn(s) &&
+			p.Sheet().Part(s.Uses).Controls(larder.ControlMeat, larder.ControlFish)
+	}))
+}
+
+// isChocolateSpread reports whether a filling is chocolate in fat, a seventh of it
+// or more, with no more than a tenth water (judgement): it sets under 26 C.
+func isChocolateSpread(p *part) bool {
+	mass, chocolate := p.Grams(makeup.Mass), 0.0
+	for in := range p.Foods() {
+		if in.Item.Class == larder.ClassChocolate {
+			chocolate += p.Sheet().Amount(in).Lo
+		}
+	}
+	return chocolate >= mass.Hi/7 && p.Grams(makeup.AllWater).Hi <= mass.Lo/10 &&
+		p.Grams(makeup.Fat).Lo >= mass.Hi/5
 }
 
 // hasSugarTurns reports whether sugar is folded in beside the roll-in

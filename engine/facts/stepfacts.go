@@ -8,6 +8,7 @@ import (
 	"forebake/engine/larder"
 	"forebake/engine/makeup"
 	"forebake/engine/process"
+	"forebake/engine/said/work"
 	"forebake/engine/science/ferment"
 	"forebake/engine/science/geometry"
 )
@@ -156,6 +157,7 @@ var stepFacts = []Fact{
 		Source: srcHeat,
 		Error:  errHeat,
 		Settle: "a probe settles it: write measured = \"... C\" in the step before",
+		past:   true,
 		step:   (*parts).StartCore,
 	},
 	{
@@ -166,6 +168,7 @@ var stepFacts = []Fact{
 		Source: srcHeat,
 		Error:  errHeat,
 		Settle: settleProbe,
+		past:   true,
 		step:   (*parts).CoreEnd,
 	},
 	{
@@ -175,6 +178,7 @@ var stepFacts = []Fact{
 		Source: srcHeat,
 		Error:  errHeat,
 		Settle: settleProbe,
+		past:   true,
 		step:   ofStage(func(st *history.Stage) figure.Estimate { return st.Mean }),
 	},
 	{
@@ -184,6 +188,7 @@ var stepFacts = []Fact{
 		Source: srcHeat,
 		Error:  errHeat,
 		Settle: settleProbe,
+		past:   true,
 		step:   ofStage(func(st *history.Stage) figure.Estimate { return st.Surface }),
 	},
 	{
@@ -194,6 +199,7 @@ var stepFacts = []Fact{
 		Source: srcHeat,
 		Error:  errHeat,
 		Settle: settleProbe,
+		past:   true,
 		step:   ofStage(func(st *history.Stage) figure.Estimate { return st.CoreMax }),
 	},
 	{
@@ -330,6 +336,7 @@ var stepFacts = []Fact{
 		Source: srcBake,
 		Error:  "factor 1.5 in time",
 		Settle: settleCore,
+		past:   true,
 		step:   (*parts).CoreUsual,
 
 		harsher:  lower,
@@ -344,6 +351,7 @@ var stepFacts = []Fact{
 		Source: srcBake,
 		Error:  "factor 1.5 in time",
 		Settle: settleCore,
+		past:   true,
 		step:   (*parts).CoreLow,
 
 		harsher:  lower,
@@ -367,6 +375,7 @@ var stepFacts = []Fact{
 		Source: srcBake,
 		Error:  "factor 1.5 in time",
 		Settle: settleCore,
+		past:   true,
 		step:   (*parts).CoreAsRound,
 
 		harsher:  lower,
@@ -462,6 +471,7 @@ var stepFacts = []Fact{
 		Error:  ferment.RiseModel.Error,
 		Misses: ferment.PaceModel.Misses,
 		Settle: settleRise,
+		past:   true,
 		step:   (*parts).Gained,
 	},
 
@@ -474,6 +484,7 @@ var stepFacts = []Fact{
 		Source: srcBalance,
 		Error:  errBalance,
 		Settle: settleMix,
+		past:   true,
 		step:   func(sh *parts, s *formula.Step) Value { return sh.Part(s.Part).MixTemp(s) },
 	},
 	{
@@ -485,6 +496,7 @@ var stepFacts = []Fact{
 		Source: srcBalance,
 		Error:  errBalance,
 		Settle: settleMix,
+		past:   true,
 		step:   (*parts).LiquidNeeded,
 	},
 	{
@@ -496,6 +508,7 @@ var stepFacts = []Fact{
 		Source: "Gisslen, Professional Cooking; Hamelman, Bread (memory)",
 		Error:  errBalance,
 		Settle: settleMix,
+		past:   true,
 		step:   (*parts).LiquidByFactor,
 	},
 	{
@@ -639,6 +652,30 @@ var stepFacts = []Fact{
 		Source: srcGiven,
 		step: func(sh *parts, s *formula.Step) Value {
 			return figure.YesNo(s.Uses != nil && sh.Part(s.Uses).IsBoiledNut())
+		},
+	},
+	{
+		Name:   "spreads_chocolate",
+		Type:   YesNo,
+		of:     (*formula.Verb).Fills,
+		Means:  "what is spread is chocolate and fat with hardly any water, which sets as it cools",
+		Source: srcGiven,
+		step: func(sh *parts, s *formula.Step) Value {
+			return figure.YesNo(s.Uses != nil && isChocolateSpread(sh.Part(s.Uses)))
+		},
+	},
+	{
+		Name:   "cooled_to_c",
+		Unit:   "C",
+		of:     (*formula.Verb).Fills,
+		Means:  "temperature that the filling's last cooling aims at",
+		Source: srcGiven,
+		step: func(_ *parts, s *formula.Step) Value {
+			cool := process.CoolStep(s.Uses)
+			if cool == nil {
+				return figure.Absent("a step that cools the filling", s.Place)
+			}
+			return makeup.Given(cool.To, "to = \"24 C\" in this "+cool.Verb.Name, cool.Place)
 		},
 	},
 	{
@@ -792,6 +829,28 @@ var stepFacts = []Fact{
 	},
 
 	{
+		Name:   "is_by_hand",
+		Type:   YesNo,
+		of:     (*formula.Verb).Sheets,
+		words:  true,
+		Means:  "it is patted or pressed out by hand, without a pin",
+		Source: srcGiven,
+		step: func(_ *parts, s *formula.Step) Value {
+			return figure.YesNo(work.ByHand(s.Word, s.Words+" "+s.Manner+" "+s.Note))
+		},
+	},
+	{
+		Name:   "is_meant_thin",
+		Type:   YesNo,
+		of:     (*formula.Verb).Sheets,
+		words:  true,
+		Means:  "its words say that it is drawn out thin on purpose",
+		Source: srcGiven,
+		step: func(_ *parts, s *formula.Step) Value {
+			return figure.YesNo(work.Thin(s.Words + " " + s.Manner + " " + s.Note))
+		},
+	},
+	{
 		Name:   "is_wound",
 		Type:   YesNo,
 		of:     (*formula.Verb).Sheets,
@@ -823,6 +882,14 @@ var stepFacts = []Fact{
 		Means:  "how many pieces it gives",
 		Source: srcAdd,
 		step:   (*parts).Divided,
+	},
+	{
+		Name:   "is_first",
+		Type:   YesNo,
+		of:     (*formula.Verb).Mixes,
+		Means:  "no mix goes before it",
+		Source: srcGiven,
+		step:   func(_ *parts, s *formula.Step) Value { return figure.YesNo(process.FirstMix(s)) },
 	},
 	{
 		Name:   "is_last",
@@ -893,7 +960,6 @@ var stepFacts = []Fact{
 	{
 		Name:   "is_after_bake",
 		Type:   YesNo,
-		of:     waits,
 		Means:  "it comes after the bake",
 		Source: srcGiven,
 		step:   func(_ *parts, s *formula.Step) Value { return figure.YesNo(s.IsAfterHeat()) },
@@ -905,6 +971,16 @@ var stepFacts = []Fact{
 		Means:  "no cooling follows it",
 		Source: srcGiven,
 		step:   func(_ *parts, s *formula.Step) Value { return figure.YesNo(process.LastCool(s)) },
+	},
+	{
+		Name:   "is_topped_next",
+		Type:   YesNo,
+		of:     (*formula.Verb).Cools,
+		Means:  "something is put on it after, before any cut",
+		Source: srcGiven,
+		step: func(_ *parts, s *formula.Step) Value {
+			return figure.YesNo(toppedNext(s))
+		},
 	},
 	{
 		Name:   "is_stored_next",
@@ -927,6 +1003,7 @@ var stepFacts = []Fact{
 		Error: "factor 1.4 in a tin and for rolls, 1.6 for a loaf that stands free, up to 2 " +
 			"below 140 and above 250 C: a first guess to be probed",
 		Settle: settleCore,
+		past:   true,
 		step:   (*parts).MinutesToCore,
 	},
 	{
@@ -936,6 +1013,7 @@ var stepFacts = []Fact{
 		of:     (*formula.Verb).Bakes,
 		Means:  "how long it is in the oven by its end: of bakes one after the other the sum",
 		Source: srcGiven,
+		past:   true,
 		step:   (*parts).OvenMinutes,
 	},
 	{
@@ -945,6 +1023,7 @@ var stepFacts = []Fact{
 		of:     (*formula.Verb).Bakes,
 		Means:  "temperature of the oven; its mean over the time where it is turned up or down",
 		Source: srcGiven,
+		past:   true,
 		step:   (*parts).OvenTemp,
 	},
 	{
@@ -961,8 +1040,8 @@ var stepFacts = []Fact{
 		Name:   "is_soaked",
 		Type:   YesNo,
 		of:     (*formula.Verb).Tops,
-		Means:  "so much is put on that it soaks in: 15 % of the dough's weight or more",
-		Source: srcAdd + "; 15 % is a judgement: a gloss takes a few per cent",
+		Means:  "so much is put on that it soaks in: 8 % of the dough's weight or more",
+		Source: srcAdd + "; 8 % is a judgement: a gloss takes a few per cent, a twisted loaf 25 %",
 		step: func(s *parts, step *formula.Step) Value {
 			if step.Uses == nil {
 				return figure.YesNo(false)
@@ -988,6 +1067,7 @@ var stepFacts = []Fact{
 		Source: srcHeat,
 		Error:  errHeat,
 		Settle: settleProbe,
+		past:   true,
 		step:   ofStage(func(st *history.Stage) figure.Estimate { return st.Core }),
 	},
 

@@ -242,6 +242,20 @@ func TestMakesGap(t *testing.T) {
 			test.hi,
 		)
 	}
+	for body, want := range map[string]string{
+		`makes = "10 pieces of 100 g"` + dough("900 g", ""): "900 g of dough",
+		`makes = "10 pieces of 100 g"` + dough("700 g", `{ fill = "f" }`) +
+			filling: "900 g of dough and what goes on before the bake",
+		`makes = "10 pieces of 100 g"` + dough("1200 g", `{ fill = "f" }`) +
+			filling: "1200 g of dough",
+		`makes = "10 pieces of 100 g"` + dough("800 g", `{ bake = "20 min" }, { fill = "f" }`) +
+			filling: "800 g of dough",
+	} {
+		got := value(t, sheet(t, body), "", "makes_counted").Words
+		if len(got) != 1 || got[0] != want {
+			t.Errorf("%s: counted %q, want %q", body, got, want)
+		}
+	}
 	wantAbsent(t, "nothing asked", value(t, sheet(t, dough("1 kg", "")), "", "makes_gap_pct"))
 	wantAbsent(
 		t,

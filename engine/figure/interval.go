@@ -177,3 +177,20 @@ func Corners(sides [3]Interval) [][3]float64 {
 	}
 	return out
 }
+
+// NearestToZero spans the possible figures nearest to zero, each within
+// its own interval.
+func NearestToZero(list []Interval) Interval {
+	most := math.Inf(1)
+	for _, x := range list {
+		most = min(most, max(math.Abs(x.Lo), math.Abs(x.Hi)))
+	}
+	out := Interval{Lo: math.Inf(1), Hi: math.Inf(-1)}
+	for _, x := range list {
+		if x.Lo > most || x.Hi < -most {
+			continue
+		}
+		out.Lo, out.Hi = min(out.Lo, max(x.Lo, -most)), max(out.Hi, min(x.Hi, most))
+	}
+	return out
+}

@@ -157,7 +157,7 @@ const (
 	MaxParts       = 64
 	MaxIngredients = 256 // in one part
 	MaxSteps       = 128 // in one part
-	MaxMinutes     = 60 * 24 * 60
+	MaxMinutes     = 60 * 24 * 366
 )
 
 // Keys of the blocks, for messages and the reference page.

@@ -378,23 +378,29 @@ func init() {
 		}
 		return ""
 	}
-	OptAt.assumes = func(s *Step) string {
-		switch {
-		case s.Verb.place != nil:
-			return "in the " + s.Verb.place.Name
-		case s.Verb.Usual == InRoom:
-			return "in the room, 4 C either way"
-		case s.Verb.Usual == inWarmth:
-			return "in the room or a warm place"
-		case s.Verb.Waits() && !s.Verb.Stores():
-			return "stands at the right temperature"
-		case s.Verb.Cooks():
-			return "somewhere up to the boil"
-		case s.Verb.HeatsThrough():
-			return "hot enough"
-		}
-		return ""
+	OptAt.assumes = assumesAt
+}
+
+// assumesAt is what is taken to be around a step; "" for nothing.
+func assumesAt(s *Step) string {
+	own, ok := s.OwnAir()
+	switch {
+	case ok && !s.Iced():
+		return fmt.Sprintf("air of %g to %g C in the %s", own.Lo, own.Hi, s.Way.Name)
+	case s.Verb.place != nil:
+		return "in the " + s.Verb.place.Name
+	case s.Verb.Usual == InRoom:
+		return "in the room, 4 C either way"
+	case s.Verb.Usual == inWarmth:
+		return "in the room or a warm place"
+	case s.Verb.Waits() && !s.Verb.Stores():
+		return "stands at the right temperature"
+	case s.Verb.Cooks():
+		return "somewhere up to the boil"
+	case s.Verb.HeatsThrough():
+		return "hot enough"
 	}
+	return ""
 }
 
 // numbered gives each option its place in the list.

@@ -17,6 +17,7 @@ type Span struct {
 	Place    source.Place
 	Open     bool
 	Readings []Narrowing
+	Step     *Step // that it is a setting of; nil for other settings
 }
 
 // Narrowing puts one figure in the place of an open or ranged setting, in a copy of the formula.
@@ -86,7 +87,7 @@ func (f *Formula) Spans() []Span {
 		out = append(out, Span{"makes", n.Place, false, ends(n.Interval, func(f *Formula, x float64,
 		) {
 			f.Makes.Pieces = x
-		})})
+		}), nil})
 	}
 	for _, p := range f.Parts {
 		for _, in := range p.Ingredients {
@@ -99,19 +100,19 @@ func (f *Formula) Spans() []Span {
 				}
 				if list := o.spans(s); len(list) > 0 {
 					out = append(out, Span{"the " + o.Name + " of this " + s.Verb.Name, s.Place,
-						true, at(s, list)})
+						true, at(s, list), s})
 				}
 			}
 			if s.OpenOwn {
 				if list := s.ownReadings(); len(list) > 0 {
 					out = append(out, Span{s.Verb.Measures() + " of this " + s.Verb.Name, s.Place,
-						true, at(s, list)})
+						true, at(s, list), s})
 				}
 			}
 			if s.isShapeOpen() { // a range, whose other end is the thickest
 				out = append(out, Span{s.Verb.Name, s.Place, false, at(s, []func(*Step){
 					func(s *Step) { s.Words, s.OpenOwn = Thinnest.Name, false },
-				})})
+				}), s})
 			}
 			out = append(out, s.ranges()...)
 		}
@@ -148,7 +149,7 @@ func (s *Step) ranges() []Span {
 		for _, x := range [...]float64{iv.Lo, iv.Hi} {
 			list = append(list, func(s *Step) { set(s, figure.Point(x)) })
 		}
-		out = append(out, Span{s.Verb.Name, s.Place, false, at(s, list)})
+		out = append(out, Span{s.Verb.Name, s.Place, false, at(s, list), s})
 	}
 	for _, field := range [...]func(*Step) *Given{
 		func(s *Step) *Given { return &s.Time }, func(s *Step) *Given { return &s.Measure },
@@ -187,7 +188,7 @@ func (s *Step) ranges() []Span {
 			one := *s.Form
 			one.Brick, s.Form = box, &one
 		}); list != nil {
-			out = append(out, Span{s.Verb.Name, s.Place, false, at(s, list)})
+			out = append(out, Span{s.Verb.Name, s.Place, false, at(s, list), s})
 		}
 		add(s.Form.MM, func(s *Step, iv Interval) {
 			one := *s.Form
@@ -256,7 +257,7 @@ func (in *Ingredient) settings() []Span {
 				f.sum()
 			})
 		}
-		out = append(out, Span{"amount of " + in.Name, in.Place, false, list})
+		out = append(out, Span{"amount of " + in.Name, in.Place, false, list, nil})
 	}
 	here := func(list []func(*Ingredient)) []Narrowing {
 		narrow := make([]Narrowing, len(list))
@@ -273,7 +274,7 @@ func (in *Ingredient) settings() []Span {
 	}
 	for _, o := range in.Open {
 		name := fmt.Sprintf("%s of %q", o.Name, in.Name)
-		out = append(out, Span{name, in.Place, true, here(o.Spans(in))})
+		out = append(out, Span{name, in.Place, true, here(o.Spans(in)), nil})
 	}
 	if in.DE != nil && !in.DE.IsPoint() {
 		var list []func(*Ingredient)
@@ -283,7 +284,7 @@ func (in *Ingredient) settings() []Span {
 				one.Interval, in.DE = figure.Point(x), &one
 			})
 		}
-		out = append(out, Span{"de of " + in.Name, in.Place, false, here(list)})
+		out = append(out, Span{"de of " + in.Name, in.Place, false, here(list), nil})
 	}
 	if in.Item == nil || len(in.Item.Readings) == 0 || in.isLater() {
 		return out
@@ -300,7 +301,7 @@ func (in *Ingredient) settings() []Span {
 			}
 		})
 	}
-	return append(out, Span{in.Item.Open, in.Place, in.Item.Open != "", list})
+	return append(out, Span{in.Item.Open, in.Place, in.Item.Open != "", list, nil})
 }
 
 // isLater reports whether an earlier ingredient of the formula is the same item.
@@ -412,7 +413,7 @@ func (f *Formula) OpenPart(p *Part, key string, at source.Place) {
 	for i, set := range list {
 		narrow[i] = func(f *Formula) { set(f.Parts[p.Serial]) }
 	}
-	f.open = append(f.open, Span{fmt.Sprintf("%s of %q", key, p.Name), at, true, narrow})
+	f.open = append(f.open, Span{fmt.Sprintf("%s of %q", key, p.Name), at, true, narrow, nil})
 }
 
 // OpenKeys lists the settings of the formula itself, and of its parts, that are "?".
@@ -425,7 +426,7 @@ func settled(at source.Place, x float64, kind quantity.Kind) Given {
 
 // OpenKey keeps that a setting of a formula is "?".
 func (f *Formula) OpenKey(key string, at source.Place) {
-	f.open = append(f.open, Span{key, at, true, openFormula[key](at)})
+	f.open = append(f.open, Span{key, at, true, openFormula[key](at), nil})
 }
 
 // IsSettled reports whether each setting of a step is one figure, except its time,

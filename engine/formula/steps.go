@@ -55,7 +55,14 @@ type Step struct {
 func (s *Step) IsProbed() bool { return s.Reading != nil && s.Reading.Temp.Set }
 
 // Airless reports whether the step shuts air out: a jar, a vacuum bag.
-func (s *Step) Airless() bool { return s.Sealed || around.Airless(s.Words+" "+s.Tin+" "+s.Manner) }
+func (s *Step) Airless() bool {
+	return s.Sealed || around.Airless(s.Words+" "+s.Tin+" "+s.Manner) || around.Airless(s.Note)
+}
+
+// ServesWarm reports whether the step's words say that the part is eaten warm.
+func (s *Step) ServesWarm() bool {
+	return around.ServedWarm(s.Words) || around.ServedWarm(s.Note) || around.ServedWarm(s.Manner)
+}
 
 // Unpacks reports whether the step takes the part out of its container.
 func (s *Step) Unpacks() bool { return around.Unpacked(s.Words) }
@@ -95,6 +102,30 @@ func (s *Step) Usual(room figure.Interval) (around figure.Interval, ok bool) {
 		return around, true
 	}
 	return around, false
+}
+
+// MixesLater reports whether a later step of the part mixes something in.
+func (s *Step) MixesLater() bool {
+	return slices.ContainsFunc(s.Part.Steps[s.Index+1:], func(later *Step) bool {
+		return later.Verb.Mixes()
+	})
+}
+
+// HeatsLater reports whether a later step of the part heats it or mixes something in.
+func (s *Step) HeatsLater() bool {
+	return slices.ContainsFunc(s.Part.Steps[s.Index+1:], func(later *Step) bool {
+		return later.Verb.Heats() || later.Verb.Mixes()
+	})
+}
+
+// OwnAir is the temperature of the water or air that the step's way brings along, C. A written
+// temperature stands before it, and before cold air a written place or a freezer.
+func (s *Step) OwnAir() (around figure.Interval, ok bool) {
+	if s.Way == nil || s.Way.Holds == (figure.Interval{}) || s.At.Set ||
+		!s.Way.Iced() && (s.Where != nil || s.Verb.Freezes()) {
+		return around, false
+	}
+	return s.Way.Holds, true
 }
 
 // Iced reports whether the part is in ice and water.

@@ -23,6 +23,8 @@ type Way struct {
 	Steps []string // words for a step that is done this way: { fry = "2 min" }
 	// how hot wet food gets in it where nothing is written, C; nothing if empty
 	Food figure.Interval
+	// temperature of its water or air where the step writes none, C; nothing if empty
+	Holds figure.Interval
 }
 
 // wayTraits are the traits of a way. The zero of each is the least favourable for food safety.
@@ -71,6 +73,12 @@ func (w *Way) heatsTo(lo, hi float64) *Way {
 	return w
 }
 
+// holds sets the temperature of the way's own water or air, C.
+func (w *Way) holds(lo, hi float64) *Way {
+	w.Holds = figure.Interval{Lo: lo, Hi: hi}
+	return w
+}
+
 // Words are the name of the way and the other words for it.
 func (w *Way) Words() []string { return append([]string{w.Name}, w.Also...) }
 
@@ -86,7 +94,11 @@ func warms(v *Verb) bool { return v.Cooks() || v.Melts() }
 // IceBath is the way to cool that advice names first.
 var IceBath = way("ice bath", "in ice and water", (*Verb).Cools,
 	noFat, in(heat.IceBath), noOven, noMixer,
-	"ice", "ice water", "iced water", "ice water bath", "ice and water", "bath of ice")
+	"ice", "ice water", "iced water", "ice water bath", "ice and water", "bath of ice").
+	holds(iceLoC, iceHiC)
+
+// iceLoC and iceHiC are what a bath of ice and water holds, C.
+const iceLoC, iceHiC = 0, 2
 
 // Griddle is the way to cook on a plate: muffins, and batters that are poured.
 var Griddle = way("griddle", "on a griddle, a hot plate or in a waffle iron", (*Verb).Cooks,
@@ -196,12 +208,15 @@ var Ways = []*Way{
 	IceBath,
 	way("stirred ice bath", "in ice and water, stirred", (*Verb).Cools,
 		noFat, in(heat.StirredBath), noOven, noMixer,
-		"stirred ice", "stirred ice water", "stirring in an ice bath", "ice bath stirred"),
+		"stirred ice", "stirred ice water", "stirring in an ice bath", "ice bath stirred").
+		holds(iceLoC, iceHiC),
 	way("fan", "in moving air", (*Verb).Cools,
 		noFat, in(heat.FanFridge), noOven, noMixer, "moving air", "forced air", "fan cooling"),
+	// A soft cycle blows air of 3 C: Foodservice Equipment Reports (read). A hard one goes down to
+	// -20 C: common practice, no source. UK guidance asks for 70 to 3 C in 90 min (read).
 	way("blast chiller", "in a blast chiller or blast freezer", (*Verb).Cools, noFat,
 		in(heat.Blast), noOven, noMixer, "blast", "blast chilling", "blast freezer",
-		"blast freezing", "shock freezer", "shock chiller"),
+		"blast freezing", "shock freezer", "shock chiller").holds(-20, 3),
 
 	way("deck oven", "on the hot deck, in still air", (*Verb).Bakes,
 		noFat, ownAir, bake.DeckOven, noMixer,

@@ -199,6 +199,11 @@ func belied(s *Sheet) (out []string, harms bool) {
 	return out, harms
 }
 
+// ForInfants reports whether a name says that somebody under one year old eats it.
+func ForInfants(name string) bool {
+	return claimed(name) && claimWords[infants](noInfant().ReplaceAllString(name, ""))
+}
+
 // breaking are the ingredients of parts that break a claim.
 func breaking(c claim, parts []*Part) (out []*formula.Ingredient) {
 	for _, p := range parts {
@@ -213,3 +218,37 @@ func breaking(c claim, parts []*Part) (out []*formula.Ingredient) {
 
 // infants is the place of the claim for babies.
 var infants = slices.IndexFunc(claims, func(c claim) bool { return c.name == "for babies" })
+
+// frail are words for guests whom a small dose makes ill: "highly susceptible population" of FDA
+// Food Code 2022, 1-201.10(B) (memory).
+const frail = `(?:care|nursing|rest|retirement|old people'?s) homes?|hospitals?|hospices?|` +
+	`elderly|pregnan\w*|antenatal|prenatal|maternity|expectant|mothers?[- ]to[- ]be|chemo\w*|` +
+	`immun\w*|pre-?schools?|kindergartens?|nurser(?:y|ies)|day ?care|altenheim|pflegeheim|` +
+	`krankenhaus|schwangere?n?|kita|maison de retraite|hôpital|enceintes?|crèche|` +
+	`casa di riposo|ospedale|incinta|asilo|embarazad\w*|residencia de mayores|guardería`
+
+var (
+	mayBeFrail = spelling.MayMatch(frail)
+	// frailWords are those words, and one before them that says not.
+	frailWords = spelling.Pattern(`(?i)(\b(?:not?|never|nobody|nor|kein\w*|nicht|pas|non|no)\b` +
+		`[^.;,]{0,30})?(?:^|[^\pL])(?:` + frail + `)(?:$|[^\pL])`)
+)
+
+// ForFrail reports whether the names of the formula and its parts, or the words of its steps, say
+// that such guests eat it.
+func ForFrail(s *Sheet) Value {
+	says := func(text string) bool {
+		if !mayBeFrail(text) {
+			return false
+		}
+		m := frailWords().FindStringSubmatch(text)
+		return m != nil && m[1] == ""
+	}
+	yes := says(s.Formula.Name) || claimWords[infants](s.Formula.Name)
+	for _, p := range s.Formula.Parts {
+		yes = yes || says(p.Name) || slices.ContainsFunc(p.Steps, func(step *formula.Step) bool {
+			return says(step.Words + ". " + step.Note)
+		})
+	}
+	return figure.YesNo(yes)
+}

@@ -285,3 +285,13 @@ func DoughCore(s *Sheet, step *formula.Step) Value {
 	}
 	return v
 }
+
+// ComesFrozen reports whether the last step before this in which the part stands is a freezer.
+func ComesFrozen(step *formula.Step) Value {
+	for _, s := range slices.Backward(step.Part.Steps[:step.Index]) {
+		if s.Verb.Waits() || s.Verb.Heats() {
+			return figure.YesNo(s.Verb.Freezes())
+		}
+	}
+	return figure.YesNo(false)
+}

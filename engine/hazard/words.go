@@ -5,46 +5,13 @@ import (
 	"fmt"
 	"regexp"
 	"slices"
+	"strings"
 
 	"forebake/engine/figure"
 	"forebake/engine/formula"
+	"forebake/engine/larder"
 	"forebake/engine/spelling"
 )
-
-// plants are those that are laid on cakes by mistake, by the names of their flowers and leaves:
-// cardiac glycosides, alkaloids, cyanide (lists of gardeners and poison centres, memory).
-const plants = `(lil(?:y|ies)[- ]of[- ]the[- ]valley|foxgloves?|oleanders?|hydrangeas?|` +
-	`daffodils?|jonquils?|narciss(?:us|i)|yew|wisterias?|azaleas?|rhododendrons?|` +
-	`monkshood|aconites?|wolfsbane|delphiniums?|` +
-	`larkspurs?|hellebores?|christmas roses?|snowdrops?|hyacinths?|` +
-	`bluebells?|mistletoe|holly|ivy|laburnum|lantanas?|` +
-	`(?:calla|arum|peace|gloriosa) lil(?:y|ies)|` +
-	`autumn crocus(?:es)?|buttercups?|anemones?|cherry[- ]laurel|mountain[- ]laurel|daphne|` +
-	`angel'?s trumpets?|brugmansia|daturas?|nightshade|belladonna|hemlock|amaryllis|lobelias?|` +
-	`(?:sweet[- ]peas?|lupins?) (?:flowers?|blossoms?|petals?|blooms?)|morning glor(?:y|ies)|` +
-	`star of bethlehem|periwinkles?|privet|castor beans?|rhubarb lea(?:f|ves)|maiglöckchen|` +
-	`hortensien?|oleanderblüten?|fingerhutblüten?|narzissen?|osterglocken?|goldregen|eiben?|` +
-	`eisenhut|efeu|kirschlorbeer|stechpalmen?|mistelzweige?|muguet|laurier-rose|laurier-cerise|` +
-	`hortensias?|jonquilles?|narcisses?|fleurs? de digitale|houx|mughett[oi]|oleandr[oi]|` +
-	`ortensi[ae]|narcis[oi]|glicin[ei]|agrifoglio|lirios? de los valles|adelfas?|narcisos?|` +
-	`glicinias?|acebo)`
-
-// mayBePlant is asked first: most words name none.
-var mayBePlant = spelling.MayMatch(`(?i)` + plants)
-
-var poisonPlants = spelling.Pattern(`(?i)(?:^|[^\pL])` + plants + `(?:$|[^\pL])`)
-
-// eaten are what such a flower is made of where it may be eaten, or is no flower.
-const eaten = `(?:dough|marzipan|fondant|sugar|icing|paper|paste|plastic|silk|fabric|artificial|` +
-	`fake|chocolate|wafer|pastry|buttercream|zucker|papier|teig)`
-
-// noPlant is the shape of a plant in something that is eaten, or words that warn of it.
-var noPlant = spelling.Pattern(`(?i)` + eaten + `[- ]` + plants + `|` +
-	plants + `(?: \pL+)? (?:cut |made |cast |piped |shaped )?(?:of|from|out of|in|aus|en|di|de) ` +
-	`(?:the )?(?:\pL+ )?` + eaten + `|` +
-	plants + `(?: \pL+)?[- ](?:shapes?|shaped|stencils?|stamps?|patterns?|mou?lds?|cutters?)|` +
-	`\b(?:no|not|never|without|instead of|avoid|don't|keine?|ohne|pas de|sans|sin|senza)` +
-	`(?: \pL+){0,2} ` + plants)
 
 // thing is something that is no food, by the words that put it into one.
 type thing struct {
@@ -100,9 +67,64 @@ var noThing = spelling.Pattern(`(?i)(?:(?:size|thick\w*|width|wide|like|big|shap
 var takesOut = spelling.Pattern(`(?i)(?:remov|take (?:\w+ )?out|pull(?:ing)? (?:\w+ )?out|` +
 	`(?:snip|cut|take) (?:\w+ )*off|discard|entfern|zieh|retire|togli|rimuov|quita|saca)`)
 
+// meats are foods that are dangerous while they are raw.
+const meats = `(?:chicken|poultry|turkey|duck|goose|meats?|pork|beef|veal|lamb|mutton|game|mince|` +
+	`steaks?|bacon|sausages?|offal|liver|fish|prawns?|shrimps?|seafood|hähnchen|geflügel|fleisch|` +
+	`hackfleisch|poulet|viande|volaille|pollo|carne)`
+
+// rawMeat are words of raw meat, or of what runs out of it, beside food.
+var rawMeat = spelling.Pattern(`(?i)\b((?:raw|uncooked|thawing|defrosting|unwashed|rohe[ms]?|` +
+	`crue?s?|crud[oa])(?: [\pL-]+){0,2} ` + meats + `|` +
+	meats + ` (?:juices?|drip(?:s|pings?)?|blood|` +
+	`marinade|brine)|(?:juices?|drip(?:s|pings?)?|blood|marinade|brine) (?:of|from) (?:the )?` +
+	`(?:[\pL-]+ )?` + meats + `|(?:poulet|viande|pollo|carne) cru[de]?[oae]?s?)\b`)
+
+// apart are words that keep the two from each other.
+var apart = spelling.Pattern(`(?i)\b(?:no|not|never|without|away from|apart from|separate\w*|` +
+	`instead of|above|over the raw|clean\w*|washed|disinfect\w*|sanit\w*|other|another|different|` +
+	`own|ohne|nie|sans|jamais|senza|mai|sin|nunca)\b[^.;]*`)
+
+// ContactsNamed lists what words say of raw meat beside a part that nothing heats any more.
+func ContactsNamed(p *Part) Value {
+	var out []string
+	said(p, func(words string, line int, step *formula.Step) {
+		if step == nil || !strings.Contains(words, " ") || !mayBeMeat(words) ||
+			step.HeatsAll() || step.IsBeforeHeat() {
+			return
+		}
+		words = apart().ReplaceAllString(words, "")
+		if m := rawMeat().FindStringSubmatch(words); m != nil {
+			out = append(out, fmt.Sprintf("%s (line %d)", m[1], line))
+		}
+	})
+	return figure.List(out)
+}
+
+// eats are words that say that somebody eats it, and not that nobody does.
+var eats = spelling.Pattern(`(?i)(\b(?:not?|never|don't|nobody)\b[^.;,]{0,20})?\b(?:` +
+	`eat(?:en|ing)?|serve[ds]?|serving|enjoy(?:ed)?|no[- ]bake|unbaked|edible|taste[ds]?|` +
+	`gegessen|serviert|` +
+	`servir|servis?|servire|mangia\w*|comer)\b`)
+
+// SaysEaten reports whether the words of a part's steps, or its name, say that it is eaten.
+func SaysEaten(p *Part) Value {
+	says := func(text string) bool {
+		m := eats().FindStringSubmatch(text)
+		return m != nil && m[1] == ""
+	}
+	yes := says(p.Name) || p.IsDough() && says(p.Part.Formula.Name)
+	said(p, func(words string, _ int, step *formula.Step) {
+		yes = yes || step != nil && says(words)
+	})
+	return figure.YesNo(yes)
+}
+
+// mayBeMeat is asked first: most words name none.
+var mayBeMeat = spelling.MayMatch(`(?i)` + meats)
+
 // said is what the steps and ingredients of a part say in words, and the line of each. The name of
 // a part that a step puts on tells a shape as often as a food: it is left out. So is an ingredient
-// by the larder's own name, which the larder judges.
+// by the larder's own name, which the larder judges; a house's own is not.
 func said(p *Part, tell func(words string, line int, step *formula.Step)) {
 	for _, s := range p.Steps {
 		words := s.Words
@@ -114,7 +136,7 @@ func said(p *Part, tell func(words string, line int, step *formula.Step)) {
 		}
 	}
 	for _, in := range p.Ingredients {
-		plain := in.Item != nil && in.Form+in.Aside+in.Note == "" &&
+		plain := in.Item != nil && in.Form+in.Aside+in.Note == "" && in.Item.Basis != "house" &&
 			(in.Name == in.Item.Name || slices.Contains(in.Item.Aliases, in.Name))
 		if in.Of == nil && !plain {
 			tell(in.Name+" "+in.Form+" "+in.Aside+". "+in.Note, in.Place.Line(), nil)
@@ -134,12 +156,8 @@ func PoisonsNamed(p *Part) Value {
 		if step != nil && shapes(step.Verb) {
 			return
 		}
-		if !mayBePlant(words) || !poisonPlants().MatchString(words) { // the next is a long one
-			return
-		}
-		words = noPlant().ReplaceAllString(words, "")
-		if m := poisonPlants().FindStringSubmatch(words); m != nil {
-			out = append(out, fmt.Sprintf("%s (line %d)", m[1], line))
+		if plant := larder.Poison(words); plant != "" {
+			out = append(out, fmt.Sprintf("%s (line %d)", plant, line))
 		}
 	})
 	return figure.List(out)

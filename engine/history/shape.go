@@ -1,6 +1,7 @@
 package history
 
 import (
+	"cmp"
 	"math"
 
 	"forebake/engine/figure"
@@ -97,8 +98,8 @@ func (f *Simulator) intoTin(step *formula.Step) bool {
 	switch {
 	case step.Count != nil && step.Count.Lo >= 1:
 		f.shape.tins = step.Count.Lo
-	case f.fillsTinTogether(&tin, step.Pieces != nil):
-		f.shape.tins = 1
+	default:
+		f.shape.tins = cmp.Or(f.sharedTins(&tin, step.Pieces != nil), f.shape.tins)
 	}
 	if f.shape.tins > 0 {
 		f.shape.pieces = f.shape.tins
@@ -106,13 +107,13 @@ func (f *Simulator) intoTin(step *formula.Step) bool {
 	return fresh
 }
 
-// fillsTinTogether reports whether the pieces lie side by side in one tin.
-func (f *Simulator) fillsTinTogether(tin *kitchen.Tin, counted bool) bool {
+// sharedTins is how many tins the pieces lie in side by side; 0 for a tin to each.
+func (f *Simulator) sharedTins(tin *kitchen.Tin, counted bool) float64 {
 	n := f.shape.pieces
 	if made := f.setup.Part.Formula.Makes.Pieces; n <= 1 {
 		n = made
 	}
-	return tin.Together(n, f.massKg()*1e6/f.shape.mixedRho, counted)
+	return tin.Shared(n, f.massKg()*1e6/f.shape.mixedRho, counted)
 }
 
 // inTin gives the body in a tin; in one with a chimney it is the ring, unrolled.

@@ -1,8 +1,6 @@
 package history
 
 import (
-	"slices"
-
 	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/science/ferment"
@@ -197,22 +195,25 @@ func (f *Simulator) heated(step *formula.Step, st *Stage) {
 		target = r.Temp
 		st.Measured = true
 	}
-	after := estimateOf(target.Interval)
-	switch {
-	case target.Set:
-	case f.setup.Part.Kind == formula.Dough:
-		f.loseTrack(st, "to = \"... C\" in this "+step.Verb.Name)
-		return
-	default: // anything between as it came in and boiling
+	after, dough := estimateOf(target.Interval), f.setup.Part.Kind == formula.Dough
+	if !target.Set { // anything between as it came in and boiling
 		after = figure.Estimate{Low: st.Core.Low, Mid: max(st.Core.Mid, usualCookC),
 			High: max(st.Core.High, BoilingC)}
 	}
+	sets := dough && f.mixed && after.Low >= crumbC && !step.MixesLater()
+	if dough && !target.Set {
+		f.loseTrack(st, "core = \"... C\" in this "+step.Verb.Name)
+		if !f.mixed || step.HeatsLater() {
+			return
+		}
+		f.missing, sets = "", true // what cools after it is no hotter than water boils
+	} else {
+		st.Core, st.Mean, st.Surface = after, after, after
+		st.CoreMax = st.StartCore.Max(after)
+	}
 	f.setEven(after)
 	f.killYeast(after)
-	st.Core, st.Mean, st.Surface = after, after, after
-	st.CoreMax = st.StartCore.Max(after)
-	if f.setup.Part.Kind == formula.Dough && f.mixed && after.Low >= crumbC && !MixesLater(step) {
-		// fried, steamed or boiled through: it has risen as in an oven
+	if sets { // fried, steamed or boiled through: it has risen as in an oven
 		_, body, rho := f.inOven(step)
 		f.becomeCrumb(body, rho)
 	}
@@ -221,13 +222,6 @@ func (f *Simulator) heated(step *formula.Step, st *Stage) {
 // crumbC is the temperature at which a dough's starch has set to crumb, C (memory:
 // 60 to 85 C).
 const crumbC = 80
-
-// MixesLater reports whether a later step of the part mixes something in.
-func MixesLater(step *formula.Step) bool {
-	return slices.ContainsFunc(step.Part.Steps[step.Index+1:], func(later *formula.Step) bool {
-		return later.Verb.Mixes()
-	})
-}
 
 // fill spreads a filling on. The two are thin and share their heat at once. false
 // where the filling, and so what comes after, is not known.

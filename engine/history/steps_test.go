@@ -101,8 +101,8 @@ func TestNotWritten(t *testing.T) {
 			`{ proof = "1 h", at = "30 C" }`, `at = "room" or a temperature in this hold`, 1, nil},
 		{"a chill without a time", `{ mix = "9 min" }, { chill = "?", as = "slab 40 mm" }, ` +
 			`{ sheet = "5 mm" }, { proof = "1 h", at = "30 C" }`, "the time of this chill", 1, nil},
-		{"a cook to nothing", `{ cook = "9 min", at = "180 C" }, { cool = "1 h", at = "room" }`,
-			`to = "... C" in this cook`, 0, nil},
+		{"a cook to nothing", `{ cook = "9 min", at = "180 C" }, { bake = "1 h", at = "180 C" }`,
+			`core = "... C" in this cook`, 0, nil},
 		{"a filling that nobody knows", `{ mix = "9 min" }, { fill = "f" }, ` +
 			`{ proof = "1 h", at = "30 C" }`, `the amounts and the temperature of "f"`, 1, nil},
 		{"a filling that is open", `{ mix = "9 min" }, { fill = "?" }, ` +
@@ -416,6 +416,63 @@ func TestOddCorners(t *testing.T) {
 					}
 				}
 			}
+		}
+	}
+}
+
+// A fried dough whose core nobody wrote is no hotter than water boils, and no colder than it went
+// in: that bounds what is cooled after it. Its own end stays unknown.
+func TestFriedToNothingIsNoHotterThanWater(t *testing.T) {
+	st := follow(t, setup(t, `{ mix = "9 min" }, { cook = "4 min", at = "175 C", by = "frying" }, `+
+		`{ cool = "2 h", at = "room", as = "pieces 60 g" }`)).Stages
+	unknown(t, st[1], `core = "... C" in this cook`)
+	if b := st[2].StartCore; !st[2].Known || b.Low != st[0].Core.Low || b.High != history.BoilingC {
+		t.Errorf("it cools from %v, known %v; want from as it went in to %v", b, st[2].Known,
+			float64(history.BoilingC))
+	}
+	if b := st[2].Core; !(b.High < 30) {
+		t.Errorf("after 2 h in the room it is at %v", b)
+	}
+}
+
+// A cooling ends at what it aims at; without an aim cold air goes on. A reading says more.
+func TestCoolingStopsAtItsAim(t *testing.T) {
+	cooled := func(options string) history.Stage {
+		return follow(t, setup(t, `{ cook = "8 min", to = "85 C" }, `+
+			`{ cool = "3 h", as = "tray 20 mm", `+options+` }, `+
+			`{ chill = "1 h", at = "fridge" }`)).Stages[1]
+	}
+	for _, around := range []string{`by = "blast chiller"`, `by = "ice bath"`, `at = "-20 C"`} {
+		on, stopped := cooled(around).Core, cooled(around+`, to = "21 C"`)
+		if !(on.High < 21) {
+			t.Fatalf("%s: without an aim it ends at %v", around, on)
+		}
+		nearBand(t, around, stopped.Core, even(21), 0.01)
+		if last := stopped.Trace[figure.High]; last != nil && last[len(last)-1].Hours != 3 {
+			t.Errorf("%s: its course ends after %v h", around, last[len(last)-1].Hours)
+		}
+	}
+	far := cooled(`at = "room", to = "4 C"`).Core
+	nearBand(t, "an aim out of reach", far, cooled(`at = "room"`).Core, 0)
+	read := cooled(`by = "ice bath", to = "21 C", measured = "9 C"`).Core
+	if !(read.Mid < 12) {
+		t.Errorf("a reading of 9 C, and it ends at %v", read)
+	}
+}
+
+// A blast chiller blows cold air of its own where nothing else is written.
+func TestBlastChillerBlowsCold(t *testing.T) {
+	for options, want := range map[string]figure.Interval{
+		`by = "blast chiller"`:                 {Lo: -20, Hi: 3},
+		`by = "blast chiller", at = "-8 C"`:    figure.Point(-8),
+		`by = "blast chiller", at = "freezer"`: figure.Point(-18),
+		`by = "ice bath"`:                      {Lo: 0, Hi: 2},
+		`by = "fan"`:                           {Lo: 18, Hi: 26},
+	} {
+		st := follow(t, setup(t, `{ cook = "8 min", to = "85 C" }, `+
+			`{ cool = "1 h", as = "tray 20 mm", `+options+` }`)).Stages[1]
+		if st.Ambient != want {
+			t.Errorf("%s: air of %v, want %v", options, st.Ambient, want)
 		}
 	}
 }

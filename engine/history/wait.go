@@ -7,7 +7,7 @@ import (
 
 	"forebake/engine/figure"
 	"forebake/engine/formula"
-	"forebake/engine/kitchen"
+	"forebake/engine/history/ambient"
 	"forebake/engine/science/bake"
 	"forebake/engine/science/ferment"
 	"forebake/engine/science/heat"
@@ -25,9 +25,6 @@ type environment struct {
 	minutes Interval
 	body    heat.Body
 }
-
-// IceBathC is what a bath of ice and water holds, C.
-var IceBathC = Interval{Lo: 0, Hi: 2}
 
 // airKind is a kind of surroundings that readings are evidence of: those of package
 // heat, and warm still air beside the air of the room.
@@ -59,27 +56,11 @@ func airAt(c float64) (heat.Place, airKind) {
 	return at, airKind(at)
 }
 
-// Around is the temperature around a step: of ice water, of its place, as written,
-// or its verb's usual one. ok is false where none is known.
-func Around(k *kitchen.Kitchen, step *formula.Step) (ambient Interval, ok bool) {
-	switch place := step.Stands(); {
-	case step.Iced():
-		return IceBathC, true
-	case place != nil:
-		g, known := k.At(place.Name)
-		return g.Interval, known
-	}
-	if usual, ok := step.Usual(k.Room.Interval); ok {
-		return usual, true
-	}
-	return step.At.Interval, step.At.Set
-}
-
 // environment reads the surroundings of a step; missing is what they lack, "" when
 // they are given.
 func (f *Simulator) environment(step *formula.Step, st *Stage) (e environment, missing string) {
 	e = environment{minutes: step.Time.Interval, error: heat.AirError}
-	ambient, ok := Around(f.setup.Kitchen, step)
+	around, ok := ambient.Around(f.setup.Kitchen, step)
 	if !ok {
 		return e, "at = \"room\" or a temperature in this " + step.Verb.Name
 	}
@@ -87,12 +68,12 @@ func (f *Simulator) environment(step *formula.Step, st *Stage) (e environment, m
 	if f.setup.Gas > 0 && f.setup.HeatSilent != "" && !read {
 		return e, readAtEnd(step, f.setup.HeatSilent)
 	}
-	e.ambient = ambient
+	e.ambient = around
 	if why := f.setup.Material.FreezeSilent; why != "" && f.mayFreeze(e) && !read {
 		return e, readAtEnd(step, why)
 	}
-	around := ambient.Mid()
-	at, kind := airAt(around)
+	middle := around.Mid()
+	at, kind := airAt(middle)
 	if place := step.Stands(); place != nil {
 		at, kind = place.Air(), airKind(place.Air())
 	}
@@ -109,20 +90,20 @@ func (f *Simulator) environment(step *formula.Step, st *Stage) (e environment, m
 	dry := c.Typical
 	e.h = dry
 	start := f.now(&f.runs[figure.Middle]).MeanC
-	switch cold := around - start; {
+	switch cold := middle - start; {
 	case e.error != heat.AirError: // a bath
 	case f.setup.Material.Crumb:
 		e.error = bake.CoolingError
-		dry, e.h = bake.OpenCrumb(dry, start, around, at == heat.Room)
+		dry, e.h = bake.OpenCrumb(dry, start, middle, at == heat.Room)
 		if step.Covered != nil && *step.Covered {
 			e.h = dry
 		}
 	case at == heat.Room && cold > 0: // a warm place draws at what is cold, and may settle on it
-		surface := around - heat.SurfaceLag*cold
-		dry = max(dry, heat.StillAir(surface, around))
+		surface := middle - heat.SurfaceLag*cold
+		dry = max(dry, heat.StillAir(surface, middle))
 		e.h = dry
 		if air := formula.OptHumidity.Of(step); air.Set {
-			e.h += heat.Dew(surface, around, air.Mid()/100)
+			e.h += heat.Dew(surface, middle, air.Mid()/100)
 		}
 	}
 	e.covered = (dry + heat.InSeries(dry, lid.Typical)) / 2 // a lid is over the top face only
@@ -417,7 +398,11 @@ func (f *Simulator) runThrough(w *waiting, i int, speed, seconds float64) {
 	solved := !w.read && !w.bathed[i] && f.solvedFor(l, w.e)
 	r := w.step.Reading
 	riseAfter := r != nil && r.Rise.Set && r.After.Set && l.which == figure.Middle
-	early := 0.0
+	early, held := 0.0, 0.0
+	if stop := f.stops(w, i); stop < seconds {
+		held = max(0, fermenting-stop)
+		seconds, fermenting = stop, min(fermenting, stop)
+	}
 	if riseAfter {
 		seen := min(r.After.Mid()*60, fermenting)
 		if w.bathed[i] {
@@ -444,6 +429,11 @@ func (f *Simulator) runThrough(w *waiting, i int, speed, seconds float64) {
 		end, w.most[i], w.hours[i] = f.walkStage(l, w.e, speed, seconds, fermenting)
 		w.most[i] = max(w.most[i], w.start[i])
 	}
+	if held > 0 {
+		end.CoreC = min(end.CoreC, max(w.start[i], estimateOf(w.step.To.Interval).At(l.which)))
+		w.hours[i] += f.activity(end.MeanC) * held / 3600
+		f.sample(fermenting+held, end)
+	}
 	f.tracing = false
 	if f.setup.Trace {
 		w.st.Trace[i] = f.samples[from:len(f.samples):len(f.samples)]
@@ -452,6 +442,22 @@ func (f *Simulator) runThrough(w *waiting, i int, speed, seconds float64) {
 	if riseAfter && w.hours[i] > 0 {
 		w.st.read = early / w.hours[i]
 	}
+}
+
+// stops is when a run that cools comes to what the step aims at, s: from there on it is kept so
+// warm. It is infinite without an aim, or where a probe says more.
+func (f *Simulator) stops(w *waiting, i int) float64 {
+	l, aim := &f.runs[i], estimateOf(w.step.To.Interval)
+	now, to := f.now(l), aim.At(l.which)
+	switch {
+	case !w.step.To.Set || w.read || !w.step.Verb.Cools() || !(now.MeanC > l.ambient(w.e)):
+		return math.Inf(1)
+	case now.CoreC <= to:
+		return 1 // and not 0, for a course goes forward
+	case w.bathed[i]:
+		return w.baths[i].TimeTo(to, longestWatch)
+	}
+	return f.reach(l, w.e, to, false) * 3600
 }
 
 // believe makes a run pass through a probe reading (learn keeps its evidence for

@@ -32,6 +32,12 @@ const thinInTin = 15
 // side by side in one tin: each alone would not cover its base, and
 // together they fit. counted: their number is written beside the tin.
 func (t *Tin) Together(n, ml float64, counted bool) bool {
+	return t.Shared(n, ml, counted) == 1
+}
+
+// Shared is how many tins n pieces of a dough of that volume, mL, lie in
+// side by side; 0 for a tin to each.
+func (t *Tin) Shared(n, ml float64, counted bool) float64 {
 	base, thin := t.Inside[0]*t.Inside[1], float64(thinInTin)
 	if t.Round {
 		base = math.Pi / 4 * (base - t.Chimney*t.Chimney)
@@ -40,7 +46,13 @@ func (t *Tin) Together(n, ml float64, counted bool) bool {
 		thin /= 2
 	}
 	high := ml * 1000 / base
-	return n > 1 && high/n < thin && high < t.Inside[2]
+	if n <= 1 || !(high/n < thin) {
+		return 0
+	}
+	if tins := math.Floor(high/t.Inside[2]) + 1; tins < n {
+		return tins
+	}
+	return 0
 }
 
 // TinKeys are the keys of a tin block.

@@ -27,4 +27,12 @@ func TestTogether(t *testing.T) {
 			t.Errorf("%s: %t", name, got)
 		}
 	}
+	for name, c := range map[string]struct{ n, ml, want float64 }{
+		"12 of 102 mL": {12, 1225, 1}, "40 of 76 mL": {40, 3060, 2}, "loaves": {2, 1900, 0},
+		"each as high as the tin": {2, 6000, 0}, "no piece": {0, 1000, 0},
+	} {
+		if got := box.Shared(c.n, c.ml, false); got != c.want {
+			t.Errorf("%s lie in %g tins, not %g", name, got, c.want)
+		}
+	}
 }

@@ -100,6 +100,11 @@ func (l *Larder) Near(name string) []string {
 	if held := l.Held(name); held != "" {
 		return []string{held}
 	}
+	written := name
+	all = slices.DeleteFunc(all, func(n string) bool {
+		it, ok := l.Find(n)
+		return ok && turnsState(written, n, it)
+	})
 	name = strings.Join(typed, " ")
 	offered := map[*Item]bool{} // one name of each item
 	near := slices.DeleteFunc(spelling.Nearest(name, all, 4*maxNear), func(n string) bool {
@@ -136,7 +141,9 @@ func (l *Larder) Near(name string) []string {
 		}
 		if score > 0 {
 			seen[it] = true
-			found = append(found, candidate{it, score})
+			if !turnsState(written, it.Name, it) {
+				found = append(found, candidate{it, score})
+			}
 		}
 	}
 	slices.SortStableFunc(found, func(a, b candidate) int { return b.score - a.score })
@@ -169,7 +176,8 @@ func (l *Larder) Held(name string) string {
 		for at := len(typed) - n; at >= 0; at -= len(typed) - n {
 			it, ok := l.Find(strings.Join(typed[at:at+n], " "))
 			left := slices.Concat(typed[:at], typed[at+n:])
-			if ok && lacking(graves, it) == "" && !slices.ContainsFunc(left, l.tells) {
+			if ok && lacking(graves, it) == "" && !turnsState(name, it.Name, it) &&
+				!slices.ContainsFunc(left, l.tells) {
 				return it.Name
 			}
 		}

@@ -151,9 +151,7 @@ var (
 	leadingCount = spelling.Pattern(`^\d+ `)
 	inRound      = spelling.Pattern(`\(([^()]*)\)`)
 
-	inches  = spelling.Pattern(`[\d/½¼¾.]+[- ]?(?:inch(?:es)?|cm|mm|in)\b`)
-	creamOf = spelling.Pattern(`^(?:\w+ )?(?:cream|sahne|creme|panna|gradde|flode) ` +
-		`?\(?(\d+) ?%(?: fat)?\)?$`)
+	inches        = spelling.Pattern(`[\d/½¼¾.]+[- ]?(?:inch(?:es)?|cm|mm|in)\b`)
 	partedPercent = spelling.Pattern(` +%`) // "35 %" is one word
 	leadingKind   = spelling.Pattern(`^(flour|yeast|sugar|salt|butter|cream|oil|eggs?|mehl) (.+)$`)
 )
@@ -163,8 +161,15 @@ var (
 // Words in brackets or after a comma that are in no name of the larder are passed over; see Unread.
 // Any other unknown word makes it fail.
 func (l *Larder) Described(name string) (it *Item, said []string, ok bool) {
-	it, said, _, ok = l.described(name)
-	return it, said, ok
+	if it, said, _, ok = l.described(name); ok {
+		return it, said, true
+	}
+	head, _, _ := strings.Cut(inRound().ReplaceAllString(name, " "), ",")
+	if Poison(head) == "" {
+		return nil, nil, false
+	}
+	it, ok = l.Find(PoisonName) // so that it is judged
+	return it, nil, ok
 }
 
 // Unread are the words of a name that Described passes over: "top grade" of "wheat flour, top
@@ -183,11 +188,11 @@ func (l *Larder) described(name string) (it *Item, said []string, unread string,
 			return it, said, strings.TrimSpace(m + unread), true
 		}
 	}
-	m := creamOf().FindStringSubmatch(fold(name))
-	if m != nil { // "cream 35 %" says which by its fat
-		if it, ok = l.Find("heavy cream"); ok && it.fatIs(m[1]) {
-			return it, []string{m[1] + "% fat"}, "", true
-		}
+	if it, said, unread, ok = l.stateOf(name); ok {
+		return it, said, unread, true
+	}
+	if it, said, ok = l.byFigure(name); ok {
+		return it, said, "", true
 	}
 	aside := ""
 	var also []*Item // another name of it in brackets: "plum butter (Powidl)"
@@ -216,6 +221,9 @@ func (l *Larder) described(name string) (it *Item, said []string, unread string,
 		if ok && it.Flour > 0 { // "bread flour (high gluten)"
 			plain = strongWords().ReplaceAllString(aside, "")
 		}
+		if ok {
+			plain = it.withoutOwnShare(plain)
+		}
 		for _, w := range strings.Fields(plain) {
 			if ok && !leaves(w, it) {
 				ok = !l.tells(w)
@@ -229,6 +237,9 @@ func (l *Larder) described(name string) (it *Item, said []string, unread string,
 	}
 	if aside != "" {
 		said = append(said, aside)
+	}
+	if unread == "" && ok && it.withoutOwnShare(aside) != aside {
+		unread = aside
 	}
 	if unread != "" {
 		unread = aside

@@ -1,7 +1,6 @@
 package makeup
 
 import (
-	"math"
 	"slices"
 	"strings"
 	"unicode"
@@ -139,9 +138,9 @@ func (s *Sheet) ClosedInRatio() Value {
 	return figure.ValueOf(s.Put(closed).Div(dough).Scale(100))
 }
 
-// soakShare is the share of a dough's weight from which a syrup soaks
-// in (judgement).
-const soakShare = 0.15
+// soakShare is the share of a dough's weight from which a syrup soaks in:
+// published twisted loaves take 25 %, a gloss a few per cent (judgement).
+const soakShare = 0.08
 
 // Soaks reports whether a step puts enough on the baked dough to
 // soak in.
@@ -164,29 +163,21 @@ func (s *Sheet) Soaks(step *formula.Step) Value {
 func (p *Part) SoaksIn() Value {
 	out := figure.YesNo(false)
 	for _, q := range p.Formula.Parts {
-		for _, step := range q.Steps {
-			if step.Uses != p.Part {
-				continue
-			}
-			switch v := p.sheet.Soaks(step); {
-			case v.Lo == 1:
-				return v
-			case v.Need != nil:
-				out = v
-			}
-		}
+		out = p.sheet.anySoaks(q.Steps, p.Part, out)
 	}
 	return out
 }
 
 // IsSoaked reports whether a syrup put on the baked part soaks in.
-func (p *Part) IsSoaked() Value {
-	out := figure.YesNo(false)
-	for _, step := range p.Steps {
-		switch v := p.sheet.Soaks(step); {
-		case v.Lo == 1:
-			return v
-		case v.Need != nil && out.Need == nil:
+func (p *Part) IsSoaked() Value { return p.sheet.anySoaks(p.Steps, nil, figure.YesNo(false)) }
+
+// anySoaks is Soaks of any step that puts on a part, nil for any.
+func (s *Sheet) anySoaks(steps []*formula.Step, put *formula.Part, out Value) Value {
+	for _, step := range steps {
+		if put != nil && step.Uses != put {
+			continue
+		}
+		if v := s.Soaks(step); v.Lo == 1 || v.Need != nil && out.Lo < 1 {
 			out = v
 		}
 	}
@@ -314,6 +305,15 @@ func (s *Sheet) PieceGrams() Value {
 // usual loss explains it. Both ends rise with the dough and fall with
 // what is asked.
 func (s *Sheet) MakesGap() Value {
+	gaps, missing := s.Gaps(s.Meant())
+	if gaps == nil {
+		return missing
+	}
+	return figure.ValueOf(figure.NearestToZero(gaps))
+}
+
+// Gaps is MakesGap for each of what may be meant, g; nil where something is missing.
+func (s *Sheet) Gaps(meant []Interval) (gaps []Interval, missing Value) {
 	n, each := s.Pieces(), s.PieceAsked()
 	if cut := s.cutUp(); cut != nil && !s.Formula.Makes.Each.Set {
 		n = Given(*cut, "", cut.Place) // strands of a plait are no pieces of it
@@ -323,32 +323,13 @@ func (s *Sheet) MakesGap() Value {
 	case s.Formula.Makes.Total.Set:
 		asked = s.Formula.Makes.Total.Interval
 	case n.Absent:
-		return n
+		return nil, n
 	case each.Absent:
-		return each
+		return nil, each
 	default:
 		asked = n.Interval().Mul(each.Interval())
 	}
 	dough := s.KindMass(formula.Dough)
-	// The weight asked for is that of the dough, of the filled piece,
-	// or of all with its topping: only the baker knows.
-	meant := []Interval{{}}
-	switch cut := s.divides(); {
-	case (s.Formula.Makes.Each.Set || s.Formula.Makes.Total.Set) && !s.cutToWish():
-		inside := func(step *formula.Step) bool { return IsClosedIn(step) || isRollIn(step) }
-		topped := func(step *formula.Step) bool { // a crust of biscuit dough may weigh as much
-			return step.Uses != nil && !step.IsAfterHeat() &&
-				(step.Verb.Fills() || step.Uses.Kind == formula.Topping)
-		}
-		meant = []Interval{{}, s.Put(inside), s.Put(GoesOnBeforeHeat), s.Put(topped)}
-		if s.Formula.Makes.Total.Set {
-			meant = append(meant, s.Spread())
-		}
-	case cut != nil: // with what it has in it by then
-		meant[0] = s.Put(func(step *formula.Step) bool {
-			return GoesOnBeforeHeat(step) && step.Part == cut.Part && step.Index < cut.Index
-		})
-	}
 	gap := func(dough, filling, asked float64) float64 {
 		most := (dough + filling) / asked
 		least := (dough*(1-benchLoss.Hi) + filling) / asked
@@ -360,29 +341,34 @@ func (s *Sheet) MakesGap() Value {
 		}
 		return 0
 	}
-	gaps := make([]Interval, len(meant))
-	for i, filling := range meant {
-		gaps[i] = figure.Between(
-			gap(dough.Lo, filling.Lo, asked.Hi), gap(dough.Hi, filling.Hi, asked.Lo))
+	for _, filling := range meant {
+		gaps = append(gaps, figure.Between(
+			gap(dough.Lo, filling.Lo, asked.Hi), gap(dough.Hi, filling.Hi, asked.Lo)))
 	}
-	return figure.ValueOf(nearestToZero(gaps))
+	return gaps, missing
 }
 
-// nearestToZero spans the possible figures nearest to zero, each within
-// its own interval.
-func nearestToZero(list []Interval) Interval {
-	most := math.Inf(1)
-	for _, x := range list {
-		most = min(most, max(math.Abs(x.Lo), math.Abs(x.Hi)))
-	}
-	out := Interval{Lo: math.Inf(1), Hi: math.Inf(-1)}
-	for _, x := range list {
-		if x.Lo > most || x.Hi < -most {
-			continue
+// Meant lists what may be meant with the dough, g. The weight asked for is that of the dough,
+// of the filled piece, or of all with its topping: only the baker knows.
+func (s *Sheet) Meant() []Interval {
+	switch cut := s.divides(); {
+	case (s.Formula.Makes.Each.Set || s.Formula.Makes.Total.Set) && !s.cutToWish():
+		inside := func(step *formula.Step) bool { return IsClosedIn(step) || isRollIn(step) }
+		topped := func(step *formula.Step) bool { // a crust of biscuit dough may weigh as much
+			return step.Uses != nil && !step.IsAfterHeat() &&
+				(step.Verb.Fills() || step.Uses.Kind == formula.Topping)
 		}
-		out.Lo, out.Hi = min(out.Lo, max(x.Lo, -most)), max(out.Hi, min(x.Hi, most))
+		all := []Interval{{}, s.Put(inside), s.Put(GoesOnBeforeHeat), s.Put(topped), s.Spread()}
+		if !s.Formula.Makes.Total.Set {
+			all = all[:4]
+		}
+		return all
+	case cut != nil: // with what it has in it by then
+		return []Interval{s.Put(func(step *formula.Step) bool {
+			return GoesOnBeforeHeat(step) && step.Part == cut.Part && step.Index < cut.Index
+		})}
 	}
-	return out
+	return []Interval{{}}
 }
 
 // Unspread lists the fillings that a step spreads and that have

@@ -12,7 +12,7 @@ import (
 // icingSugar is the least share of dry sugar in an icing (judgement).
 const icingSugar = 0.2
 
-// IsIcing reports whether the part is a topping of dry sugar stirred
+// IsIcing reports whether the part is a topping of powdered sugar stirred
 // with something wet, without flour, which no step of its own cooks.
 // Open amounts leave it open.
 func (p *Part) IsIcing() Value {
@@ -20,20 +20,28 @@ func (p *Part) IsIcing() Value {
 	if p.Kind != formula.Topping || p.IsCooked() || flour.Lo > 0 || water.Hi == 0 {
 		return figure.YesNo(false)
 	}
-	dry := Interval{}
+	dry, powder := Interval{}, false
 	for _, in := range p.Ingredients {
 		if in.Item != nil && in.Item.Class == larder.ClassSugar && in.Item.Water < 5 {
 			dry = dry.Add(p.sheet.Mass(in).Grams(p.flourG))
+			powder = powder || isPowder(in.Item)
 		}
 	}
 	switch {
-	case dry.Hi == 0, dry.Hi < icingSugar*mass.Lo:
+	case !powder, dry.Hi == 0, dry.Hi < icingSugar*mass.Lo:
 		return figure.YesNo(false)
 	case flour.Hi == 0 && water.Lo > 0 && dry.Lo > 0 && dry.Lo >= icingSugar*mass.Hi:
 		return figure.YesNo(true)
 	}
 	return figure.Maybe("all amounts of \""+p.Name+"\"", p.Place)
 }
+
+// isPowder reports whether a sugar is ground: starch keeps it from caking, which no sugar in
+// grains holds. Grains in hot water are a syrup.
+func isPowder(it *larder.Item) bool { return it.Carbohydrate-it.Sugars-it.Fibre > leastStarch }
+
+// leastStarch is the starch of powdered sugar, % (the larder's row has 2, and sugar none).
+const leastStarch = 1
 
 // ActiveDry is the first active dry yeast among the ingredients, nil
 // for none.

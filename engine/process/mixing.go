@@ -6,6 +6,7 @@ import (
 	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/history"
+	"forebake/engine/history/ambient"
 	"forebake/engine/larder"
 	"forebake/engine/makeup"
 	"forebake/engine/science/bakersmath"
@@ -134,7 +135,7 @@ func (p *Part) anyTemp() Interval {
 		if s.Verb.Heats() && !s.To.Set && !s.Core.Set {
 			out.Hi = max(out.Hi, history.BoilingC)
 		}
-		if around, ok := history.Around(k, s); ok {
+		if around, ok := ambient.Around(k, s); ok {
 			out = out.Hull(around)
 		}
 		if s.Reading != nil && s.Reading.Temp.Set {

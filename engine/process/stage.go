@@ -7,6 +7,7 @@ import (
 	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/history"
+	"forebake/engine/history/ambient"
 	"forebake/engine/larder"
 	"forebake/engine/makeup"
 	"forebake/engine/quantity"
@@ -330,13 +331,17 @@ func (s *Sheet) Reached(step *formula.Step) Value {
 	case step.Verb.Bakes():
 		return s.CoreEnd(step)
 	}
-	return figure.Absent("to = \"... C\" in this "+step.Verb.Name, step.Place)
+	word := "to"
+	if step.Part.Kind == formula.Dough {
+		word = "core"
+	}
+	return figure.Absent(word+" = \"... C\" in this "+step.Verb.Name, step.Place)
 }
 
 // AroundStep gives the ambient temperature of a step. It fills in only what
 // needs no guess: a chill is in the fridge.
 func (sh *Sheet) AroundStep(s *formula.Step) Value {
-	around, ok := history.Around(sh.Kitchen, s)
+	around, ok := ambient.Around(sh.Kitchen, s)
 	if !ok {
 		return figure.Absent("at = \"room\" or a temperature in this "+s.Verb.Name, s.Place)
 	}

@@ -55,8 +55,8 @@ var kitchenWords = map[string]kitchenWord{
 	"pinche": {Mass, "is no fixed measure: weigh it", []measureOf{{0.1, 1, "g"}}},
 	"dash":   {Volume, "is no fixed measure: weigh it", []measureOf{{0.3, 1.5, "ml"}}},
 	"dashe":  {Volume, "is no fixed measure: weigh it", []measureOf{{0.3, 1.5, "ml"}}},
-	"sachet": {Mass, sachetMeans, []measureOf{{7, 7, "g"}, {11, 16, "g"}}},
-	"packet": {Mass, sachetMeans, []measureOf{{7, 7, "g"}, {11, 16, "g"}}},
+	"sachet": {Mass, sachetMeans, []measureOf{{7, 7, "g"}}},
+	"packet": {Mass, sachetMeans, []measureOf{{7, 7, "g"}}},
 	"envelope": {Mass, "is 7 g of dry yeast; read the label",
 		[]measureOf{{7, 7, "g"}}},
 	"cube": {Mass, "of fresh yeast is 42 g in Germany, 25 g in Italy, 50 g in Sweden",
@@ -81,13 +81,14 @@ var kitchenWords = map[string]kitchenWord{
 	"c": {Volume, "is a cup here", []measureOf{{1, 1, "cup"}}},
 	"cc": {Volume, "is a teaspoon in French, and a millilitre in English: say which",
 		[]measureOf{{1, 1, "tsp"}, {1, 1, "ml"}}},
-	"large": {Count, "is a size: name the egg, \"large egg\" or \"size L egg\", and count it",
+	"large": {Count, "is a size: of an egg name it, \"large egg\" or \"size L egg\"; weigh others",
 		[]measureOf{{1, 1, "pieces"}}},
-	"medium": {Count, "is a size: name the egg, \"medium egg\" or \"size M egg\", and count it",
+	"medium": {Count, "is a size: of an egg name it, \"medium egg\" or \"size M egg\"; " +
+		"weigh others",
 		[]measureOf{{1, 1, "pieces"}}},
 }
 
-const sachetMeans = "is 7 g of dry yeast, 11 to 16 g of baking powder; read the label"
+const sachetMeans = "is 7 g of dry yeast, more of other things; read the label"
 
 // countryUnit finds measures with one name in the US and the UK.
 var countryUnit = spelling.Pattern(`(?i)(^|[\d\s½¼¾⅓⅔⅛])(pints?|quarts?|gallons?|fl\.? ?oz\.?|` +

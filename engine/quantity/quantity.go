@@ -224,8 +224,12 @@ func (r *reader) quantity() (Quantity, *Fault) {
 			return Quantity{}, r.unknownUnit(hi, rest)
 		}
 		if strings.ContainsAny(rest, "0123456789") { // without it the amount would be another
-			return Quantity{}, r.fault(r.at, len(r.text), "%s is not part of the quantity; "+
-				"write one figure for the whole, or a range, such as %q", quote(rest),
+			text := quote(rest) + " is not part of the quantity; write one figure for the whole"
+			if r.allowed.Has(Mass) { // an example would be another amount
+				return Quantity{}, r.fault(r.at, len(r.text), "%s; another food has its own line",
+					text)
+			}
+			return Quantity{}, r.fault(r.at, len(r.text), "%s, or a range, such as %q", text,
 				r.rangeExample())
 		}
 		return Quantity{}, r.fault(r.at, len(r.text),

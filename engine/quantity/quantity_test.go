@@ -184,12 +184,12 @@ func TestFaults(t *testing.T) {
 			`"pinch" is no fixed measure: weigh it; write "0.1 to 1 g"`},
 		{"2 dashes", Amounts, "dashes",
 			`"dashes" is no fixed measure: weigh it; write "0.6 to 3 ml"`},
-		{"2 sachets", Amounts, "sachets", `"sachets" is 7 g of dry yeast, 11 to 16 g of ` +
-			`baking powder; read the label; write "14 g", or "22 to 32 g"`},
+		{"2 sachets", Amounts, "sachets", `"sachets" is 7 g of dry yeast, more of other ` +
+			`things; read the label; write "14 g"`},
 		{"1 pint", Amounts, "pint", `"pint" differs by a fifth between the US and the UK; ` +
 			`write "1 US pint", or "1 UK pint"`},
-		{"2 large", Amounts, "large", `"large" is a size: name the egg, "large egg" or ` +
-			`"size L egg", and count it; write "2 pieces"`},
+		{"2 large", Amounts, "large", `"large" is a size: of an egg name it, "large egg" ` +
+			`or "size L egg"; weigh others; write "2 pieces"`},
 		{"180", oven, "180", `"180" has no unit; write "180 C", or "180 F" if it is Fahrenheit`},
 		{"12", Of(Percent), "12", `"12" has no unit; write "12 %"`},
 		{"1½", scale, "1½", `"1½" has no unit; write "1½ g"`},

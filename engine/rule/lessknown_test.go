@@ -309,7 +309,7 @@ func TestEverySettingSpansWhatMayStandThere(t *testing.T) {
 					// between two samples.
 					continue
 				}
-				if _, still := less[key]; !still && !stillOn(key, a, less) {
+				if _, still := less[key]; !still && !stillOn(key, a, less) && !ofText(key) {
 					t.Fatalf("%s %s: %s %s, and clear once less is known:\n%s\n%s\n%s\n%s", name,
 						op, key, a.Answer,
 						text, after, homeText, afterHome)
@@ -352,5 +352,9 @@ func careful(key string) bool {
 	}
 	return false
 }
+
+// ofText reports whether a rule compares what is written: a step with a
+// "?" in it is no copy of one with a figure.
+func ofText(key string) bool { return strings.HasPrefix(key, "step-repeated on ") }
 
 func abs(x float64) float64 { return max(x, -x) }

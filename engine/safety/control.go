@@ -78,7 +78,9 @@ func (p *Part) needsOnceCooked() bool {
 //   - FDA/CFSAN, Approximate pH of Foods and Food Products (read at
 //     copies): apple 3.3 to 4.0, with sugar 3.2 to 3.55, sauce 3.1 to
 //     3.6; blueberry 3.1 to 3.3; red cherries 3.3 to 3.8; grapes 2.8 to
-//     3.8; prunes 3.6 to 3.9.
+//     3.8; prunes 3.6 to 3.9; apricots canned 3.4 to 3.78, dried and
+//     stewed 3.3 to 3.51, pureed 3.42 to 3.83, which is what their jam is
+//     cooked of. Jam of any fruit is 3.5 to 4.5 there: it has no such trait.
 //   - Handbook of Food Preparation (1993), means (read): gooseberry 3.0,
 //     rhubarb 3.2, strawberry 3.4, raspberry 3.6.
 //   - Currants, cranberry: memory.

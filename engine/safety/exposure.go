@@ -146,7 +146,7 @@ func (p *Part) expose(c *clock.Clock, from int, stops span) {
 		case verb.Cooks() && st.Known && !st.InOwnBowl && microbe.EggCooked(st.Core.Low, 1):
 			c.Kill()
 			sinceKill = 0
-			if p.IsDough() && !history.MixesLater(step) {
+			if p.IsDough() && !step.MixesLater() {
 				c.Live = figure.Estimate{} // steamed or boiled: nothing lives in it any more
 			}
 		}
@@ -226,23 +226,24 @@ func (p *Part) spentValue(b figure.Estimate) Value {
 	return v
 }
 
-// UnknownStage is what must be written to follow the part; nil for nothing.
+// UnknownStage is what must be written to follow the part, through its own steps and from where it
+// is put on in others; nil for nothing.
 func (p *Part) UnknownStage() *figure.Need {
-	look := func(q *Part) *figure.Need {
-		for i := range q.Record().Stages {
+	look := func(q *Part, from int) *figure.Need {
+		for i := from; i < len(q.Record().Stages); i++ {
 			if st := &q.Record().Stages[i]; !st.Known {
 				return process.Lacking(st).Need
 			}
 		}
 		return nil
 	}
-	if need := look(p); need != nil {
+	if need := look(p, 0); need != nil {
 		return need
 	}
 	for _, q := range p.Formula.Parts {
-		for _, step := range q.Steps {
+		for i, step := range q.Steps {
 			if step.Uses == p.Part {
-				if need := look(p.sheet.Part(q)); need != nil {
+				if need := look(p.sheet.Part(q), i); need != nil {
 					return need
 				}
 			}

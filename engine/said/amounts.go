@@ -29,8 +29,7 @@ func NoAmount(text string) bool {
 }
 
 const unitWords = `kg|g|grams?|oz|ounces?|lbs?|ml|dl|cl|l|tsps?|tbsps?|teaspoons?|tablespoons?|` +
-	`cups?|sachets?|packets?|packages?|pkgs?|packs?|envelopes?|cubes?|` +
-	`pinch(?:es)?|EL|TL|msk|tsk|spsk`
+	`cups?|sachets?|pack(?:et|age)?s?|pkgs?|envelopes?|cubes?|pinch(?:es)?|EL|TL|msk|tsk|spsk`
 
 // measured is an amount and words behind it.
 var measured = spelling.Pattern(`(?i)^((?:about |ca\.? )?[\d./⁄,¼½¾⅓⅔⅛ -]+(?:to [\d./¼½¾⅓⅔⅛ ]+)?` +
@@ -45,7 +44,15 @@ func KindBeside(l *larder.Larder, name, text string) (amount, whole string, ok b
 			return m[2], it.Name, true
 		}
 	}
-	m := measured().FindStringSubmatch(strings.TrimSpace(text))
+	text = strings.TrimSpace(text)
+	if m := fatBeside().FindStringSubmatch(text); m != nil { // "200 g, 35% fat" of cream
+		it, _, ok := l.Described(name + " " + m[2])
+		if plain, _ := l.Find(name); ok && it != plain && it.Class == larder.ClassDairy {
+			return m[1], it.Name, true
+		}
+	}
+	weighed := figureAside().FindString(text) // "1 packet active dry (2 1/4 tsp)"
+	m := measured().FindStringSubmatch(strings.TrimSpace(strings.Replace(text, weighed, "", 1)))
 	if m == nil || strings.TrimSpace(m[1]) == "" {
 		return "", "", false
 	}
@@ -54,11 +61,20 @@ func KindBeside(l *larder.Larder, name, text string) (amount, whole string, ok b
 	for _, whole := range []string{m[2] + " " + name, name + " " + m[2]} {
 		it, found := l.Find(whole)
 		if found && (!known || it != plain || several && !it.Prepared(strings.Fields(m[2]))) {
-			return strings.TrimSpace(m[1]), whole, true
+			if amount = strings.TrimSpace(m[1]); Number(amount) && it.Piece == 0 {
+				return text, whole, true // "2 sprigs" of rosemary
+			}
+			return strings.TrimSpace(amount + weighed), whole, true
 		}
 	}
 	return "", "", false
 }
+
+// fatBeside is the fat of a dairy food behind its amount.
+var fatBeside = spelling.Pattern(`(?i)^(.*\d ?\pL+)[,;]? ?\(?(\d+(?:[.,]\d+)? ?%)(?: fat)?\)?$`)
+
+// figureAside is the same amount in brackets, in another measure.
+var figureAside = spelling.Pattern(` ?\((?:about )?[\d./½¼¾⅓⅔ ]+ ?(?:` + unitWords + `)\)`)
 
 var (
 	fresh = spelling.Pattern(`(?i)\b(?:würfel|hefewürfel|cubes?|cakes?|blocks?|fresh|compressed|` +

@@ -44,7 +44,8 @@ var Abroad = []struct{ Words, English string }{
 // 7.5 g in France, 8 g in Germany, 10 g in Austria (memory); a stick of
 // butter is 4 oz (SR 28, read). Dry yeast of the north 11 to 14 g,
 // baking powder 11 to 16 g, a small glass 20 to 50 ml, pudding powder 35 to 45 g a packet, a glass
-// 150 to 250 ml, a bunch of herbs 10 to 40 g, a handful 5 to 40 g (memory).
+// 150 to 250 ml, a bunch of herbs 10 to 40 g, a handful 5 to 40 g, a dessertspoon 10 ml, a strip of
+// zest, a rasher, a sprig, a knob (memory).
 var measures = []struct {
 	word   func() *regexp.Regexp
 	lo, hi float64
@@ -57,6 +58,29 @@ var measures = []struct {
 		pinchAbroad + `)$`), 0.1, 1,
 		"g", false,
 		func(*larder.Item) bool { return true }, "a pinch is taken as 0.1 to 1 g: weigh it"},
+	{spelling.Pattern(`^(?:level )?(?:dessert ?spoons?(?:fuls?)?|dsp)$`), 10, 10, "ml", false,
+		func(it *larder.Item) bool { return it.Density > 0 },
+		"a dessertspoon is taken as 10 ml: weigh it"},
+	{spelling.Pattern(`^(?:heaped|heaping|rounded) (?:dessert ?spoons?(?:fuls?)?|dsp)$`), 12.5, 20,
+		"ml", false, func(it *larder.Item) bool { return it.Density > 0 },
+		"a heaped dessertspoon is taken as 12.5 to 20 ml: weigh it"},
+	{spelling.Pattern(`^(?:(?:thin|wide|long|small|large|pared) )?strips?$`), 0.5, 3, "g", false,
+		func(it *larder.Item) bool { return zests[it.Name].hi > 0 },
+		"a strip of zest is taken as 0.5 to 3 g: weigh it"},
+	{spelling.Pattern(`^(?:rashers?|strips?|slices?)$`), 15, 40, "g", false,
+		func(it *larder.Item) bool {
+			return it.Name == "bacon" || it.Name == "back bacon" || it.Name == "ham"
+		},
+		"a rasher or slice is taken as 15 to 40 g: weigh it"},
+	{spelling.Pattern(`^(?:(?:small|large|big|good) )?sprigs?$`), 0.3, 3, "g", false,
+		func(it *larder.Item) bool { return it.Class == larder.ClassSpice || it.Water > 80 },
+		"a sprig is taken as 0.3 to 3 g: weigh it"},
+	{spelling.Pattern(`^(?:(?:small|large|big|good|generous) )?knobs?$`), 10, 25, "g", false,
+		func(it *larder.Item) bool { return it.Class == larder.ClassFat },
+		"a knob is taken as 10 to 25 g: weigh it"},
+	{spelling.Pattern(`^(?:leaf|leaves|sheets?|blatt|blätter|feuilles?|fogli[oa]?)$`), 1.7, 5,
+		"g", false, func(it *larder.Item) bool { return it.Name == "leaf gelatin" },
+		"a leaf of gelatin is taken as 1.7 to 5 g, by its grade: weigh it"},
 	{spelling.Pattern(`^dash(?:es)?$`), 0.3, 1.5, "ml", false,
 		func(it *larder.Item) bool { return it.Density > 0 },
 		"a dash is taken as 0.3 to 1.5 ml: weigh it"},

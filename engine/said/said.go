@@ -182,29 +182,12 @@ func Beside(l *larder.Larder, name string) (head, rest string) {
 		!strings.Contains(rest, " ") {
 		return "", ""
 	}
-	if GoesIn(rest) == "" && unread.AskedOf(l, withoutLacks(it, rest)) {
+	if GoesIn(rest) == "" && unread.AskedOf(l, unread.WithoutLacks(it, rest)) {
 		if _, apart := Apart(name); !apart {
 			return "", ""
 		}
 	}
 	return head, rest
-}
-
-var (
-	lacks = spelling.Pattern(`(?i)\b(?:no|without|without any) (?:skins?|seeds|pips|stalks|` +
-		`stones)\b|\b(?:bake|oven)[- ]?(?:stable|proof|fast)\b`)
-	noFat = spelling.Pattern(`(?i)\b(?:no|without|without any) (?:added )?(?:butter|cream|oil)\b`)
-)
-
-// leanG is the fat of a food that needs no fat to be what it is, at the most, g per 100 g.
-const leanG = 1
-
-// withoutLacks drops words that deny what a food does not hold anyway: "no butter" of a potato.
-func withoutLacks(it *larder.Item, words string) string {
-	if it.Fat < leanG {
-		words = noFat().ReplaceAllString(words, "")
-	}
-	return lacks().ReplaceAllString(words, "")
 }
 
 var named = spelling.Pattern(`(?i)^((?:(?:an?|one|\d+) )?(?:(?:small|large|good|generous|big) )?` +

@@ -27,6 +27,8 @@ var warmNames = []struct {
 		`body (?:heat|temperature)`),
 		"35 C to 40 C", anything},
 	{names(`boiling|kochende\w*|bouillante?|bollente|kogende|kokande`), "95 C to 100 C", flows},
+	{names(`melted[, ]+(?:and |but )?(?:still )?(?:very )?hot|hot,? melted`), "50 C to 95 C",
+		anything},
 	{names(`melted|zerlassen\w*|geschmolzen\w*|flüssige?|fondue?s?|fus[oa]|derretid[oa]|sm[aä]lt|` +
 		`smeltet`), "32 C to 45 C", anything},
 	{names(`warm(?:ed)?|warme?[nrs]?|varmt?|varme`), "35 C to 43 C", anything},

@@ -10,9 +10,9 @@ formula "Beyond" {
     steps = [
       { mix   = "10 min", to = "-273.16 C" },
       { rest  = "1 h", at = "-460 F" },
-      { chill = "61 day" },
+      { chill = "400 day" },
       { chill = "1441 h" },
-      { store = "1 day to 90 day" },
+      { store = "1 day to 400 day" },
       { rest  = "-5 min" },
       { rest  = "0 min" },
       { sheet = "0 mm" },

@@ -15,7 +15,7 @@ formula "Milk buns" {
       { rest = "1 h", at = "-300 C" },
       { rest = "1 h", at = "frige" },
       { bake = "20 min", covered = "yes" },
-      { rest = "70 day" },
+      { rest = "400 day" },
       { rest = "2 h to 1 h" },
       { rest = "90" },
       { sheet = "5" },

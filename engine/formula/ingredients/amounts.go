@@ -12,6 +12,7 @@ import (
 	"forebake/engine/larder"
 	"forebake/engine/quantity"
 	"forebake/engine/said"
+	"forebake/engine/said/behind"
 	"forebake/engine/said/beside"
 	"forebake/engine/said/unread"
 	"forebake/engine/source"
@@ -191,11 +192,37 @@ func (rd *Reader) weighedText(
 	if _, fault := quantity.Read(plain, quantity.Amounts); fault != nil {
 		plain = rd.besideAmount(in, plain, at)
 	}
+	_, fault := quantity.Read(plain, quantity.Amounts)
+	if fault != nil && rd.asks(in, plain, at, what) {
+		return formula.Amount{}
+	}
 	g, _ := rd.QuantityText(plain, at, quantity.Amounts, what)
 	if g.Set {
 		g.Text = written // as it was written
 	}
 	return formula.Amount{Given: g}
+}
+
+// asks reports words behind an amount that could turn it, with a line that loses none of them. It
+// reports whether it did: a figure among them is for the quantity reader to tell.
+func (rd *Reader) asks(in *formula.Ingredient, text string, at source.Place, what string) bool {
+	amount, words := beside.Parted(text, rd.counted(in.Called()))
+	it, _, known := rd.Find(in)
+	if amount == "" || !known || strings.ContainsAny(said.NoSizes(words), "0123456789½¼¾⅓⅔⅛") {
+		return false
+	}
+	if food := unread.Food(rd.Opts.Larder, words); food != "" {
+		rd.Fault(at, "%s: %q behind the amount names another food, %q; write amount = %q, and "+
+			"give that food its own line", what, words, food, amount)
+		return true
+	}
+	warm := ""
+	if t := said.WarmthOf(it, words); t != "" {
+		warm = fmt.Sprintf(", temp = %q", t)
+	}
+	rd.Fault(at, "%s: %q behind the amount can name another kind or amount; put a kind into the "+
+		"name, and write amount = %q%s, note = %q", what, words, amount, warm, words)
+	return true
 }
 
 // besideAmount reads an amount that has words beside it, or that is reckoned from two
@@ -210,8 +237,20 @@ func (rd *Reader) besideAmount(in *formula.Ingredient, text string, at source.Pl
 		}
 	}
 	counted := rd.counted(in.Called())
-	amount, words, ok := beside.Words(rd.Opts.Larder, text, counted)
 	it, _, known := rd.Find(in)
+	if known {
+		s, ok := behind.Read(rd.Opts.Larder, it, in.Called(), text, rd.Listed, counted)
+		if ok {
+			rd.tellBehind(in, s, at)
+			if g, ok := cookedPieces(it, s); ok {
+				rd.Assumed(at, fmt.Sprintf("%q of %q is taken as %s: weigh it", s.Amount, in.Name,
+					g))
+				return g
+			}
+			return rd.countedAmount(in, s.Amount, counted, at)
+		}
+	}
+	amount, words, ok := beside.Words(rd.Opts.Larder, text, counted)
 	if same, found := rd.Opts.Larder.Find(words); found && known && same == it && amount != "" {
 		ok = true // "3/4 teaspoon fine sea salt" of salt
 	}
@@ -222,10 +261,45 @@ func (rd *Reader) besideAmount(in *formula.Ingredient, text string, at source.Pl
 		rd.NotRead(at, words)
 	}
 	in.Aside = strings.TrimSpace(in.Aside + " " + words)
+	return rd.countedAmount(in, amount, counted, at)
+}
+
+// countedAmount is an amount that the quantity reader reads, in pieces where a bare number counts.
+func (rd *Reader) countedAmount(in *formula.Ingredient, amount string, counted bool,
+	at source.Place) string {
 	if _, fault := quantity.Read(amount+" pieces", formula.ForCount); counted && fault == nil {
 		return amount + " pieces"
 	}
 	return rd.saidAmount(in, amount, at)
+}
+
+// cookedPieces is the weight of things that are counted raw and go in cooked, where the larder
+// knows no piece of the cooked thing: half of the raw weight to all of it (judgement).
+func cookedPieces(it *larder.Item, s behind.Said) (g string, ok bool) {
+	q, fault := quantity.Read(s.Amount+" pieces", formula.ForCount)
+	if s.Item == nil || s.Item.Piece > 0 || fault != nil || it.Piece == 0 {
+		return "", false
+	}
+	return quantity.Plain(q.Lo*it.Piece/2) + " to " + quantity.Plain(q.Hi*it.Piece) + " g", true
+}
+
+// tellBehind takes what the words behind an amount say: a state that the larder knows, how warm
+// it goes in, and what is told as not read.
+func (rd *Reader) tellBehind(in *formula.Ingredient, s behind.Said, at source.Place) {
+	if s.Item != nil {
+		in.Sized = s.Item.Name
+		rd.Assumed(at, fmt.Sprintf("%q of %q is read as %s of %s", s.Amount+", "+s.Words, in.Name,
+			s.Amount, s.Item.Name))
+	}
+	if s.Temp != "" && !in.Temp.Set && !in.HasOpen("temp") {
+		in.Temp, _ = rd.QuantityText(s.Temp, at, formula.ForTemperature, in.Name)
+		rd.Assumed(at, fmt.Sprintf("%q of %q is taken as %s: measure it", s.Words, in.Name,
+			s.Temp))
+	}
+	for _, clause := range s.Untold {
+		rd.NotRead(at, clause)
+	}
+	in.Aside = strings.TrimSpace(in.Aside + " " + s.Words)
 }
 
 // FreshYeast takes a yeast for fresh where its name or its amount says so, and tells it.
@@ -254,6 +328,9 @@ func (rd *Reader) counted(name string) bool {
 		return it.Piece >= countedFromG
 	case it.Class == larder.ClassNut && said.IsWhole(name):
 		return it.Piece > 0
+	case it.Control == larder.ControlRawVegetable, it.Control == larder.ControlCookedVegetable,
+		it.Control == larder.ControlCookedStarch:
+		return it.Piece >= countedFromG // "4" of spring onions
 	}
 	return it.Class == larder.ClassEgg && it.Piece > 0
 }
@@ -275,6 +352,10 @@ func (rd *Reader) saidAmount(in *formula.Ingredient, text string, at source.Plac
 			in.Sized = name
 			return count
 		}
+	}
+	if a, several := rd.Opts.Larder.Ambiguous(in.Called()); !known && several &&
+		slices.Contains(a.Choices, "instant yeast") { // a packet is of dry yeast, whichever
+		it, known = rd.Opts.Larder.Find("instant yeast")
 	}
 	if known {
 		if t, taken := said.Amount(it, text, rd.Opts.Units); taken {
@@ -331,8 +412,18 @@ var sticks = spelling.Pattern(`(?i)^[\d./ ½¼¾]*\bsticks?$`)
 func (rd *Reader) plainAmount(in *formula.Ingredient, text string, at source.Place, what string) (
 	out string, ok bool,
 ) {
-	text, says := said.Spoons(text, rd.File.Text)
+	text, says := said.Spoons(behind.InFigures(text), rd.File.Text)
 	rd.Assumed(at, says)
+	if one, ok := behind.Weighing(text); ok {
+		rd.Assumed(at, fmt.Sprintf("%q of %q is read as %s", text, in.Name, one))
+		text = one
+	}
+	if in.Part != nil && in.Part.Kind.IsDough() {
+		if amount, says, ok := behind.Shared(text); ok {
+			rd.Assumed(at, says)
+			text = amount
+		}
+	}
 	if amount, ok := said.Soaked(text); ok {
 		text, in.Aside = amount, "soaked"
 	}

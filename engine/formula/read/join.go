@@ -85,6 +85,9 @@ func (rd *reader) joinParts() {
 			continue
 		}
 		u.Step.Uses = p
+		if u.Step.Verb == formula.BrushVerb && !u.Step.IsAfterHeat() && u.Step.IsBeforeHeat() {
+			u.Step.Verb = formula.StepNamed("top").Verb // brushed on before the bake, it is a wash
+		}
 		rd.pipedOn(u)
 		p.Taken = append(p.Taken, u.Place)
 	}

@@ -19,6 +19,10 @@ import (
 // Taken tells what a word with several meanings is read as; "" for
 // others.
 func Taken(l *larder.Larder, name string) string {
+	if it, _, known := l.Described(name); known && it.Name == larder.PoisonName {
+		return fmt.Sprintf("%q names a poison, %s: it is read as no food", name,
+			larder.Poison(name))
+	}
 	a, ok := l.Ambiguous(name)
 	if !ok || a.Taken == "" || len(a.Choices) < 2 {
 		return ""
@@ -58,7 +62,7 @@ func Unknown(l *larder.Larder, name string, at source.Place, amount reading.Give
 	if a, ok := l.Ambiguous(name); ok && len(a.Choices) > 0 {
 		var paste []string
 		for _, c := range a.Choices {
-			if amount.Set {
+			if amount.Set && !(c == "fresh yeast" && ofPacket().MatchString(amount.Text)) {
 				paste = append(paste, fmt.Sprintf("%q = %q", c, amount.Text))
 			}
 		}
@@ -80,6 +84,9 @@ func Unknown(l *larder.Larder, name string, at source.Place, amount reading.Give
 			"  like  = \"...\"   # the nearest larder name, or give all of the figures below\n"+
 			"  water = \"0 %%\"\n  fat   = \"0 %%\"\n  sugar = \"0 %%\"\n}", name)}
 }
+
+// ofPacket is what only dry yeast is sold in.
+var ofPacket = spelling.Pattern(`(?i)\b(?:packets?|sachets?|envelopes?|päckchen|bustin[ae])\b`)
 
 // Family says that a family is not known: a misspelt one with the nearest
 // name, another with the family nearest to the dough's make-up.

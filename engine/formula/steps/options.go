@@ -11,6 +11,7 @@ import (
 	"forebake/engine/formula"
 	"forebake/engine/formula/ingredients"
 	"forebake/engine/formula/known"
+	"forebake/engine/formula/usual"
 	"forebake/engine/formula/values"
 	"forebake/engine/larder"
 	"forebake/engine/quantity"
@@ -374,7 +375,7 @@ func (rd *Reader) listOwn(s *formula.Step, e hclsyntax.Expression) bool {
 	}
 	at := rd.Place(e.Range())
 	rd.ReadWith(s, e, s.Verb.Name)
-	if s.OpenOwn = !s.Verb.Mixes() && !s.Verb.Melts(); !s.OpenOwn {
+	if s.OpenOwn = !usual.Has(s, ""); !s.OpenOwn {
 		s.Sign = &formula.Sign{Text: s.Word + " of a list", At: at} // its time is the usual one
 	}
 	rd.Assumed(at, fmt.Sprintf("a list behind %s is read as what goes in", s.Word))
@@ -474,6 +475,7 @@ func (rd *Reader) settleManner(s *formula.Step, pairs []reading.Pair) {
 	if s.OpenOwn && s.Verb.Divides() && s.Pieces != nil && counts.CutSize(s.Note) {
 		s.OpenOwn = false // cut = "squares of 10 cm", pieces = 16
 	}
+	rd.settleHandTime(s)
 	rd.tellBetween(s)
 	defer rd.settleDrying(s)
 	if words := s.Manner; words != "" {

@@ -12,6 +12,7 @@ import (
 	"forebake/engine/formula"
 	"forebake/engine/formula/ingredients"
 	"forebake/engine/formula/listed"
+	"forebake/engine/formula/usual"
 	"forebake/engine/formula/values"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
@@ -333,14 +334,47 @@ func (rd *Reader) noVerb(pairs []reading.Pair, e hclsyntax.Expression) {
 		"this step says nothing to do; start it with a verb: { rest = \"1 h\", at = \"room\" }")
 }
 
+// handTime reads a time in the place of a verb's own value: { divide = "8 min", pieces = 40 }. It
+// is that of the hand work.
+func (rd *Reader) handTime(s *formula.Step, e hclsyntax.Expression) bool {
+	text, at, ok := rd.Literal(e)
+	v := s.Verb
+	if !ok || v.Waits() || v.PutsOn() || v.Own.Kinds.Has(quantity.Time) || v.Sheets() ||
+		!v.Takes(formula.OptTime) || !v.Takes(formula.OptPieces) {
+		return false
+	}
+	q, fault := quantity.Read(text, formula.ForTime)
+	if fault != nil {
+		return false
+	}
+	s.Time = formula.Given{Quantity: q, Place: at, Set: true}
+	return true
+}
+
+// settleHandTime asks for the pieces of a division that only has its time.
+func (rd *Reader) settleHandTime(s *formula.Step) {
+	if s.Verb.Divides() && s.Time.Set && !s.Measure.Set && !s.OpenOwn && s.Pieces == nil &&
+		!slices.Contains(s.Open, formula.OptPieces) {
+		s.OpenOwn = true
+		rd.Assumed(s.Place, fmt.Sprintf("%s = %q is its time: the number of pieces is taken as "+
+			"\"?\"; write pieces = 12", s.Word, s.Time.Text))
+	}
+}
+
 // readOwn reads the verb's own value, which may be "?".
 func (rd *Reader) readOwn(s *formula.Step, e hclsyntax.Expression) {
+	if rd.handTime(s, e) {
+		return
+	}
 	before := len(rd.Problems)
 	rd.readOwnValue(s, e)
 	text, at, _ := rd.Literal(e)
 	switch {
 	case !rd.WordsAlone(before, text):
-	case s.Verb.Own.Kinds.Has(quantity.Time) && !unread.Asked(rd.Opts.Larder, text),
+	case s.Verb.Turns() && !turns.Waits(text): // work of the hands, and no wait
+		rd.timesInWords(s, text, at)
+	case !s.Verb.Mixes() && usual.Has(s, text) && !leftToStand().MatchString(text),
+		s.Verb.Own.Kinds.Has(quantity.Time) && !unread.Asked(rd.Opts.Larder, text),
 		s.Verb.Mixes() && !leftToStand().MatchString(text): // its foods are of the list
 		s.Sign = &formula.Sign{Text: text, At: at}
 	default:
@@ -451,7 +485,7 @@ func (rd *Reader) readOwnQuantity(s *formula.Step, e hclsyntax.Expression) {
 				"write your own hours")
 		}
 		rd.Within(g, 0, formula.MaxMinutes,
-			"a step of more than 60 days is not read; write 60 days at the most")
+			"a step of more than a year is not read; write 366 days at the most")
 	case rd.tooThick(s, g):
 	default:
 		s.Measure = g

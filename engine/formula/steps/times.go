@@ -306,7 +306,7 @@ func (rd *Reader) namesOwn(s *formula.Step, text string, at source.Place) bool {
 	if len(names) == 0 {
 		return false
 	}
-	if s.Verb.Mixes() || s.Verb.Melts() {
+	if usual.Has(s, text) {
 		s.Sign = &formula.Sign{Text: text, At: at} // its time is the usual one
 		return true
 	}
@@ -339,6 +339,7 @@ func (rd *Reader) SaidArea(s *formula.Step, e hclsyntax.Expression, own bool, wh
 	if one, ok := said.LengthIn(text); ok && !isArea && !(own && sideways().MatchString(text)) {
 		g, ok := rd.QuantityText(one, at, formula.ForLength, what)
 		if g.Text = one; ok && own {
+			s.Manner = text
 			if !rd.tooThick(s, g) {
 				s.Measure = g
 			}

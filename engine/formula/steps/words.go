@@ -10,6 +10,7 @@ import (
 	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/formula/listed"
+	"forebake/engine/formula/usual"
 	"forebake/engine/formula/values"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
@@ -211,6 +212,8 @@ func (rd *Reader) readDone(s *formula.Step, at source.Place) {
 	case s.Verb.Turns():
 		s.Measure = values.BareCount(1, at)
 	case s.Verb.Own.Words:
+	case usual.Has(s, ""):
+		s.Sign = &formula.Sign{Text: s.Word + " = true", At: at}
 	default:
 		s.OpenOwn = true
 		rd.Assumed(at, fmt.Sprintf("%s = true says no figure: taken as \"?\"", s.Word))
@@ -284,7 +287,7 @@ func (rd *Reader) readTurns(s *formula.Step, text string, at source.Place) bool 
 // and what is put on meanwhile. It reports whether it did.
 func (rd *Reader) readTimes(s *formula.Step, text string, at source.Place) bool {
 	n, rest, ok := turns.Times(text)
-	if !ok {
+	if !ok || turns.Waits(rest) { // "twice, resting between" takes a time
 		return false
 	}
 	s.Measure = values.BareCount(float64(n), at)

@@ -6,6 +6,7 @@ import (
 
 	"forebake/engine/figure"
 	"forebake/engine/formula"
+	"forebake/engine/said/work"
 	"forebake/engine/spelling"
 )
 
@@ -46,7 +47,7 @@ var signTimes = []signTime{
 	{func(s *formula.Step) bool { return s.Verb.Mixes() }, anySign, hours(3.0/60, 15.0/60), usage},
 	{func(s *formula.Step) bool { return s.Verb.Melts() }, anySign, hours(2.0/60, 10.0/60), usage},
 	{func(s *formula.Step) bool { return s.Verb.Cooks() && s.Part.Kind != formula.Dough }, anySign,
-		hours(2.0/60, 20.0/60), usage},
+		hours(1.0/60, 1), usage},
 	{func(s *formula.Step) bool { return !s.Verb.Waits() && !s.Verb.Heats() }, anySign,
 		hours(1.0/60, 15.0/60), usage},
 	{func(s *formula.Step) bool {
@@ -76,4 +77,10 @@ func Time(s *formula.Step, words string) (span figure.Interval, source string, o
 		}
 	}
 	return figure.Interval{}, "", false
+}
+
+// Has reports whether work in words alone has its usual time. No dough is in hot fat.
+func Has(s *formula.Step, text string) bool {
+	return s.Verb.Mixes() || !work.Long(text) && (s.Verb.Melts() ||
+		s.Verb.Cooks() && s.Part.Kind != formula.Dough)
 }

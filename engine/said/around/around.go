@@ -28,7 +28,8 @@ func Cover(text string) (covered, ok bool) {
 
 var (
 	airless = spelling.Pattern(`(?i)\b(?:jars?|vacuum|vacuum-\w+|vacuumed|vac-?pac\w*|` +
-		`hermetic\w*|canning|tin cans?|preserving glass\w*)\b`)
+		`hermetic\w*|canning|tin cans?|preserving glass\w*|` +
+		`lids? (?:screwed|clamped|clipped) (?:on|down|tight))\b`)
 	notIn    = spelling.Pattern(`(?i)\b(?:without|no|not|never|cut|with an?)\b`)
 	unpacked = spelling.Pattern(`(?i)\b(?:out|unmou?ld\w*|remov\w+|open\w*|unpack\w*)\b`)
 )
@@ -37,6 +38,17 @@ var (
 // vacuum bag.
 func Airless(text string) bool {
 	return airless().MatchString(text) && !notIn().MatchString(text) && !Unpacked(text)
+}
+
+var (
+	served = spelling.Pattern(`(?i)\b(?:serv\w*|eat\w*)(?: \w+){0,3} (?:luke)?(?:warm|hot)\b|` +
+		`\b(?:luke)?(?:warm|hot)(?: \w+){0,3} (?:to )?(?:serv\w*|eat\w*|the table)\b`)
+	notServed = spelling.Pattern(`(?i)\b(?:not|never|don't|before|cold)\b`)
+)
+
+// ServedWarm reports whether words say that what is baked is eaten warm: "serve warm".
+func ServedWarm(text string) bool {
+	return served().MatchString(text) && !notServed().MatchString(text)
 }
 
 // Unpacked reports whether words take something out of what it is in:

@@ -2,27 +2,16 @@ package around
 
 import "testing"
 
-func TestAirless(t *testing.T) {
+// TestServedWarm holds which words say that what is baked is eaten warm.
+func TestServedWarm(t *testing.T) {
 	for text, want := range map[string]bool{
-		"preserving jars": true, "in a vacuum bag": true, "vacuum-pack each": true,
-		"lids of the jars on": true, "hermetically sealed": true, "jam jars": true,
-		"a plastic bag": false, "balls": false, "turn out of the jars": false,
-		"rounds cut with a jar": false, "loaf tins": false, "not in a jar": false,
-		"so that it can cool": false, "": false,
+		"served warm in thick slices": true, "serve while still hot": true, "eaten lukewarm": true,
+		"bring warm to the table": true, "turn out hot, before the caramel sets": false,
+		"do not serve it warm": false, "serve cold, never warm": false, "left warm": false,
+		"in a warm place": false,
 	} {
-		if got := Airless(text); got != want {
-			t.Errorf("%q: airless %v, not %v", text, got, want)
-		}
-	}
-}
-
-func TestUnpacked(t *testing.T) {
-	for text, want := range map[string]bool{
-		"turn out": true, "unmould": true, "take out of the jars": true, "open the bags": true,
-		"lids on": false, "clip": false, "": false,
-	} {
-		if got := Unpacked(text); got != want {
-			t.Errorf("%q: unpacked %v, not %v", text, got, want)
+		if got := ServedWarm(text); got != want {
+			t.Errorf("%q: %v, want %v", text, got, want)
 		}
 	}
 }

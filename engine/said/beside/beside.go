@@ -22,9 +22,21 @@ var otherAmount = spelling.Pattern(`(?i)\b(?:minus|plus|weight|net|gross|extra|o
 // leveled", where they can turn nothing. counted says that the thing is
 // counted where no unit is written. ok is false where they are asked.
 func Words(l *larder.Larder, text string, counted bool) (amount, words string, ok bool) {
+	amount, words = Parted(text, counted)
+	if amount == "" {
+		return "", "", false
+	}
+	return amount, words, !unread.AskedOf(l, words) && !OtherAmount(words)
+}
+
+// OtherAmount reports whether words make another amount of the one before them.
+func OtherAmount(words string) bool { return otherAmount().MatchString(words) }
+
+// Parted is an amount and the words behind it; "" for none. counted is as of Words.
+func Parted(text string, counted bool) (amount, words string) {
 	text = strings.TrimSpace(text)
 	if strings.Contains(text, "%") { // "2 % of the dough" is another percent
-		return "", "", false
+		return "", ""
 	}
 	for i := len(text) - 1; i > 0; i-- {
 		if !strings.ContainsRune(" ,;(", rune(text[i])) {
@@ -37,10 +49,10 @@ func Words(l *larder.Larder, text string, counted bool) (amount, words string, o
 			_, fault = quantity.Read(amount+" pieces", quantity.Of(quantity.Count))
 		}
 		if fault == nil && words != "" {
-			return amount, words, !unread.AskedOf(l, words) && !otherAmount().MatchString(words)
+			return amount, words
 		}
 	}
-	return "", "", false
+	return "", ""
 }
 
 var pieces = spelling.Pattern(`(?i)^(\d+) ?(?:(?:pieces?|pcs?\.?|sticks?|bars?|squares?|cubes?|` +

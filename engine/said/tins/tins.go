@@ -30,6 +30,8 @@ var (
 		`case|casserole|ring|form|bundt|loaf|springform|skillet|brownie)\b`)
 	roundTin = spelling.Pattern(`(?i)\b(?:round|springform|spring form|bundt|tube|kugelhopf|` +
 		`gugelhupf|ring|cake|skillet|savarin|angel)\b`)
+	roundBox = spelling.Pattern(`(?i)\b(?:round|rings?|springform|spring form|bundt|kugelhopf|` +
+		`gugelhupf|savarin)\b`)
 	squareTin = spelling.Pattern(`(?i)\b(?:square|brownie)\b`)
 	deep      = spelling.Pattern(
 		`(?i)([\d./½¼¾]+)[ -]?(mm|cm|in\b|inch(?:es)?|"|″) (?:deep|high|tall)`)
@@ -87,8 +89,11 @@ func Size(name string) (t Tin, ok bool) {
 		t.Sides = [3]figure.Interval{read(m[1], unit(m[2])), read(m[3], unit(m[4])), height}
 		if m[5] != "" {
 			t.Sides[2] = read(m[5], last)
+			t.Round = roundBox().MatchString(rest) && t.Sides[0] == t.Sides[1]
+		} else if roundBox().MatchString(rest) && height == anyHeight {
+			t.Sides, t.Round = widthAndHeight(t.Sides[0], t.Sides[1]), true
 		}
-		if t.Sides[0].Hi < t.Sides[1].Hi {
+		if !t.Round && t.Sides[0].Hi < t.Sides[1].Hi {
 			t.Sides[0], t.Sides[1] = t.Sides[1], t.Sides[0]
 		}
 		return t, t.fits()
@@ -118,6 +123,16 @@ func Size(name string) (t Tin, ok bool) {
 	}
 	t.Sides = [3]figure.Interval{side, side, height}
 	return t, t.fits()
+}
+
+// widthAndHeight are the sides of a round tin with two figures, as the house writes them: width,
+// then height, unless no tin is so tall and narrow.
+func widthAndHeight(width, height figure.Interval) [3]figure.Interval {
+	const tall = 1.6 // a tin for kulich is 1.4 times as high as wide (judgement)
+	if height.Lo > tall*width.Hi {
+		width, height = height, width
+	}
+	return [3]figure.Interval{width, width, height}
 }
 
 // otherWord is a word that is no unit of length: "triangles" in "triangles 9 x 28 cm".

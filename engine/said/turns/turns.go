@@ -111,6 +111,18 @@ func During(text string) (n int, ok bool) {
 	return n, n > 0
 }
 
+var waiting = spelling.Pattern(`(?i)\b(?:leav(?:e|ing)|left|stand(?:ing)?|wait(?:ing)?|` +
+	`between|until|till?|lassen|laisser|lasciare|dejar|` +
+	`rest(?:s|ed|ing)?|overnight|prov(?:e|ing)|proof(?:ing)?|ris(?:e|ing)|chill(?:ed|ing)?|` +
+	`fridge|freez(?:e|er|ing)|cool(?:ed|ing)?|relax\w*)\b`)
+
+var remainder = spelling.Pattern(`(?i)\b(?:the|all) rest of\b`)
+
+// Waits reports whether words of a fold may tell of a wait: what they say takes a time.
+func Waits(text string) bool {
+	return waiting().MatchString(remainder().ReplaceAllString(text, " "))
+}
+
 // LeastSome and MostSome are how many folds "some folds" are: common practice, no source.
 const LeastSome, MostSome = 2, 6
 
@@ -118,7 +130,12 @@ var some = spelling.Pattern(`(?i)\b(?:some|several|few|couple|every|each|folds|t
 	`repeat\w*|again)\b`)
 
 // Some reports whether words say that a dough is folded more than once: "a few gentle folds".
-func Some(text string) bool { return some().MatchString(text) }
+func Some(text string) bool {
+	return some().MatchString(ofEach().ReplaceAllString(text, " "))
+}
+
+// ofEach are the pieces that are folded once each: "each one in half".
+var ofEach = spelling.Pattern(`(?i)\b(?:each|every) (?:one|piece|roll|ball|round|bun|disc)\b`)
 
 var layers = spelling.Pattern(`(?i)\b(?:laminat(?:e|ing|ion)|roll(?:ing)?[- ]in|tourage|beurrage|` +
 	`(?:butter )?block|layers|layering|lock[- ]?in)\b`)

@@ -69,3 +69,18 @@ func TestTimes(t *testing.T) {
 		}
 	}
 }
+
+// TestWaits finds a wait in the words of a fold, and pieces that are folded once each.
+func TestWaits(t *testing.T) {
+	if Some("each one in half") || !Some("after each half hour") {
+		t.Error("each piece once, or each time: mistaken")
+	}
+	for text, want := range map[string]bool{
+		"each one in half and pinch": false, "over the rest of the butter": false,
+		"and let it rest": true, "till puffy": true, "in the fridge": true, "over and seal": false,
+	} {
+		if Waits(text) != want {
+			t.Errorf("%q waits: %v", text, !want)
+		}
+	}
+}

@@ -73,3 +73,26 @@ func Food(l *larder.Larder, words string) string {
 	}
 	return ""
 }
+
+var (
+	lacks = spelling.Pattern(`(?i)\b(?:no|without|without any) (?:skins?|seeds|pips|stalks|` +
+		`stones)\b|\b(?:bake|oven)[- ]?(?:stable|proof|fast)\b`)
+	// ownJuice are parts of cassava that make it worse: it is judged with them.
+	ownJuice = spelling.Pattern(`(?i)\b(?:peels?|skins?|juices?|bitter)\b`)
+	noFat    = spelling.Pattern(`(?i)\b(?:no|without|without any) (?:added )?` +
+		`(?:butter|cream|oil)\b`)
+)
+
+// leanG is the fat of a food that needs no fat to be what it is, at the most, g per 100 g.
+const leanG = 1
+
+// WithoutLacks drops words that deny what a food does not hold anyway: "no butter" of a potato.
+func WithoutLacks(it *larder.Item, words string) string {
+	if it.Fat < leanG {
+		words = noFat().ReplaceAllString(words, "")
+	}
+	if it.Hazard == larder.HazardCassava {
+		words = ownJuice().ReplaceAllString(words, "")
+	}
+	return lacks().ReplaceAllString(words, "")
+}

@@ -54,6 +54,34 @@ var tools = spelling.Pattern(`(?i)\b(?:piping bag|pastry bag|bag|nozzle|tip|syri
 // Tool reports whether words name a tool, and no food.
 func Tool(words string) bool { return said.NoFigure(words) && tools().MatchString(words) }
 
+var byHand = spelling.Pattern(`(?i)\b(?:by hand|palms?|fingers?|fingertips|hands|pat(?:ted)?|` +
+	`press(?:ed)?|dimple)\b`)
+
+var patted = spelling.Pattern(`^(?:pat|press|flatten by hand|push|dimple)(?: out| down| flat)?$`)
+
+// ByHand reports whether a step that makes a dough flat does so by hand: by its word, or by the
+// words beside it. A pin among them is a pin.
+func ByHand(word, words string) bool {
+	return !rolled().MatchString(words) &&
+		(patted().MatchString(said.Key(word)) || byHand().MatchString(words))
+}
+
+var rolled = spelling.Pattern(`(?i)\b(?:pins?|roll(?:ed|ing)?|sheeter)\b`)
+
+var thin = spelling.Pattern(`(?i)\b(?:(?:paper|wafer|tissue|very|as|strudel)[- ]thin|` +
+	`thin as\b.*|see[- ]through|see through it|translucent|transparent|read (?:a|the|your) ` +
+	`(?:newspaper|paper|letter|pattern)|sehr dünn|hauchdünn|très fine?|sottilissim\pL+|` +
+	`papierdünn|tunn som papper)\b`)
+
+// Thin reports whether words say that a dough is drawn out thin on purpose: "paper-thin".
+func Thin(words string) bool { return thin().MatchString(words) }
+
+var long = spelling.Pattern(`(?i)\b(?:hours?|hrs?|day|days|night|long|slow\w*|sous[- ]vide|` +
+	`confit|keep\w*|hold\w*|sit\w*)\b`)
+
+// Long reports whether words of a cook or a melt say that it goes on for longer than an hour.
+func Long(words string) bool { return long().MatchString(words) }
+
 var leftTo = spelling.Pattern(`(?i)^(?:it |them |the \pL+ )?to (\pL+)\b`)
 
 // LeftTo is what words say that a part is left to do: "to cool for 20 min" is cool; "" for none.
