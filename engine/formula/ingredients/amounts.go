@@ -396,8 +396,12 @@ func (rd *Reader) Described(in *formula.Ingredient, words []string) {
 	if write := said.WarmthOf(in.Item, in.Name+" "+all); write != "" && !in.Temp.Set &&
 		!in.HasOpen("temp") {
 		in.Temp, _ = rd.QuantityText(write, in.Place, formula.ForTemperature, in.Name)
-		rd.Assumed(in.Place, fmt.Sprintf("%q is taken to go in at %s: measure it",
-			strings.TrimSpace(in.Name+" "+in.Aside), write))
+		words := strings.TrimSpace(in.Name + " " + in.Aside)
+		says := "%q is taken to go in at %s: measure it"
+		if strings.Contains(words, write) { // the baker has written the figure
+			says = "%q is read as temp = %q"
+		}
+		rd.Assumed(in.Place, fmt.Sprintf(says, words, write))
 	}
 	if said.IsSoaked(all) {
 		rd.Assumed(in.Place, fmt.Sprintf("%q is read as weighed before the soak: "+
