@@ -23,7 +23,7 @@ func (l Limit) Refuses(x float64) string {
 	if unit != "" {
 		unit = " " + unit
 	}
-	return fmt.Sprintf("%s is %.4g%s; %s from %g to %g%s",
+	return fmt.Sprintf("%s is %.2g%s; %s from %g to %g%s",
 		l.Quantity, x, unit, l.Why, l.Low, l.High, unit)
 }
 

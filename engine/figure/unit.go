@@ -13,7 +13,7 @@ var endings = [...]struct{ ending, unit string }{
 		"_cm2",
 		"cm2",
 	}, {"_cm", "cm"}, {"_ml", "mL"}, {"_log", "log"}, {"_h", "h"}, {"_c", "C"}, {"_g", "g"},
-	{"_e", "%-hours"}, {"_m", "m"}, {"_x", "x"},
+	{"_e", "%-hours"}, {"_m", "m"}, {"_x", "x"}, {"_k", "K"},
 }
 
 // SplitUnit splits a figure's name into what it measures and the unit

@@ -31,7 +31,7 @@ func (p *Part) MixTemp(s *formula.Step) Value {
 		if before := s.Part.Steps[s.Index-1]; before.Verb.Mixes() && mixesIn(s) {
 			return p.MixTemp(before)
 		}
-		return figure.Absent("to = \"25 C\" or measured = \"25 C\" in this mix", s.Place)
+		return figure.Absent("its temperature here, to = \"25 C\" or measured = \"25 C\"", s.Place)
 	}
 	v := p.balance(s)
 	if v.Absent && s.To.Set {
@@ -341,7 +341,7 @@ func (p *Part) pourableMix(s *formula.Step, aimC float64, mix bakersmath.Mixing,
 func (p *Part) water(s *formula.Step) (plan bakersmath.Plan, open, missing *Value) {
 	lacks := func(v Value) (bakersmath.Plan, *Value, *Value) { return plan, nil, &v }
 	if !s.To.Set {
-		return lacks(figure.Absent("to = \"25 C\" in this mix", s.Place))
+		return lacks(figure.Absent("its temperature here, to = \"25 C\"", s.Place))
 	}
 	if !firstMix(s) {
 		return lacks(figure.Absent("the liquid of this mix: the first mix takes it", s.Place))
@@ -419,7 +419,7 @@ var factorRange = figure.Limit{
 // less k times the rise.
 func (sh *Sheet) LiquidByFactor(s *formula.Step) Value {
 	if !s.To.Set {
-		return figure.Absent("to = \"25 C\" in this mix", s.Place)
+		return figure.Absent("its temperature here, to = \"25 C\"", s.Place)
 	}
 	p := sh.Part(s.Part)
 	mix, why := p.mixings(s)

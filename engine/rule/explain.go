@@ -251,16 +251,34 @@ func rangeLines(list []*formula.Ingredient) string {
 	return ", from " + strings.Join(lines, ", ")
 }
 
+// threeDigits rounds a figure to three digits. Whole numbers stay.
+func threeDigits(x float64) float64 {
+	if x == math.Round(x) || math.IsInf(x, 0) || math.IsNaN(x) {
+		return x
+	}
+	step := math.Pow(10, min(0, math.Floor(math.Log10(math.Abs(x)))-2))
+	return math.Round(x/step) * step
+}
+
 // rangeText says at which end of a range the condition holds.
 func (j *Judge) rangeText(rule *Rule, i int, v *facts.Value) string {
 	r := &rule.When.Reads()[i]
 	name := show.Label(r.Fact)
 	if r.Fact.Type != facts.Number {
+		switch {
+		case strings.HasPrefix(name, "is "), strings.HasPrefix(name, "has "):
+			return "whether it " + name + " is not known"
+		case strings.Contains(name, " is "):
+			return "whether the " + name + " is not known"
+		}
 		return name + " is not known"
 	}
 	lo, hi := figure.Interval{Lo: v.Lo, Hi: v.Lo}, figure.Interval{Lo: v.Hi, Hi: v.Hi}
 	atLo, atHi := j.judge.Pinned(i, lo), j.judge.Pinned(i, hi)
 	span, unit := facts.Seen(v.Interval(), r.Fact.Unit)
+	if v.Origin != figure.AsGiven { // no arithmetic on what is weighed is finer
+		span = figure.Interval{Lo: threeDigits(span.Lo), Hi: threeDigits(span.Hi)}
+	}
 	low := quantity.Format(span.Lo, unit)
 	high := quantity.Format(span.Hi, unit)
 	both := quantity.FormatInterval(span, unit)

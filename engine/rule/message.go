@@ -266,6 +266,11 @@ var nameless = map[string]string{
 // figure adds a figure as shown; words replace an unknown one.
 func (s *sentences) figure(shown, unit string) {
 	if shown != show.NoFigure {
+		if strings.HasPrefix(shown, "up to ") && strings.HasSuffix(s.String(), " to ") {
+			shown = shown[len("up to "):] // "gets to up to 65 C"
+			s.cut(s.Len() - len("to "))
+			s.WriteString("no more than ")
+		}
 		s.WriteString(shown)
 		return
 	}

@@ -23,9 +23,9 @@ func TestModelledFiguresAreRounded(t *testing.T) {
 		{"min", 38, 47.3, 61, "about 47 min", "38 to 61 min"},
 		{"h", 2.4, 3.14, 4.2, "about 3.1 h", "2.4 to 4.2 h"},
 		{"%-hours", 0.9, 1.459, 2.294, "about 2.2 times", "1.6 to 3.6 times"},
-		{"%-hours", 1.3, 9, 14, "over 6 times", "over 2.1 times"},
+		{"%-hours", 1.3, 9, 14, "over 6 times", "2.1 times or more"},
 		{"log", 0.2, 1.071, 2.36, "about 1.1 log", "0.2 to 2.4 log"},
-		{"log", 3, 180, 400, "over 12 log", "over 3 log"},
+		{"log", 3, 180, 400, "over 12 log", "3 log or more"},
 		{"mm", 112.8, 112.8, 112.8, "about 113 mm", "113 mm"},
 		{"ratio", 0.961, 0.9712, 0.981, "about 0.971", "0.961 to 0.981"},
 	} {

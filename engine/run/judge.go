@@ -125,6 +125,7 @@ func kitchenAssumed(l *Loaded) finding.Assumptions {
 // formula judges one formula by its house's rules and cautions.
 func (w *worker) formula(f *formula.Formula, out *File) {
 	out.Formulas = append(out.Formulas, finding.Formula{Name: f.Name, Place: f.Place})
+	said := len(out.said)
 	out.said = append(out.said, f.Said...)
 	w.sheet.Reset(f, out.House.House.Kitchen)
 	w.judge.Open(&w.sheet)
@@ -137,6 +138,10 @@ func (w *worker) formula(f *formula.Formula, out *File) {
 	if ReadsFahrenheit(f, out.House) {
 		for _, x := range out.Findings[before:] {
 			withFahrenheit(x)
+		}
+		for i := range out.said[said:] {
+			one := &out.said[said+i]
+			one.Text = quantity.WithFahrenheit(one.Text)
 		}
 	}
 	for _, c := range out.House.Rules.Cautions {
@@ -176,7 +181,13 @@ func usesFahrenheit(f *formula.Formula) bool {
 
 // withFahrenheit puts Fahrenheit beside a finding's temperatures.
 func withFahrenheit(x *finding.Finding) {
-	x.Text, x.Reason = quantity.WithFahrenheit(x.Text), quantity.WithFahrenheit(x.Reason)
+	for _, text := range [...]*string{&x.Text, &x.Why, &x.Reason} {
+		*text = quantity.WithFahrenheit(*text)
+	}
+	for i := range x.Causes {
+		c := &x.Causes[i]
+		c.Text, c.Settle = quantity.WithFahrenheit(c.Text), quantity.WithFahrenheit(c.Settle)
+	}
 	for i, fig := range x.Figures {
 		if strings.Contains(fig.Name, "friction") { // a difference of temperatures
 			continue

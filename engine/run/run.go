@@ -8,10 +8,12 @@
 package run
 
 import (
+	"cmp"
 	"fmt"
 	"runtime"
 	"slices"
 	"sort"
+	"strconv"
 	"strings"
 	"sync"
 	"sync/atomic"
@@ -97,20 +99,51 @@ func Do(h *Houses, inputs []Input, o Options) *Result {
 // only the number is told.
 const mostAssumed = 3
 
+// readings are how words of a file were read, a line each: what stays open first, for answers hang
+// on it, then by line. What is said of several lines stands at the first.
+func readings(all []formula.Said) []string {
+	rank := func(text string) int {
+		if strings.Contains(text, `taken as "?"`) {
+			return 0
+		}
+		return 1
+	}
+	list := slices.Clone(all)
+	slices.SortStableFunc(list, func(a, b formula.Said) int {
+		return cmp.Or(rank(a.Text)-rank(b.Text), a.Place.Line()-b.Place.Line())
+	})
+	lines, texts := map[string][]string{}, []string{}
+	first := map[string]string{}
+	for _, a := range list {
+		key := a.Text
+		_, told, ok := strings.Cut(key, `" is read as `)
+		if ok && strings.Contains(told, "; name it") { // the same word with others beside it
+			key = told
+		}
+		if lines[key] == nil {
+			texts, first[key] = append(texts, key), a.Text
+		}
+		if n := strconv.Itoa(a.Place.Line()); !slices.Contains(lines[key], n) {
+			lines[key] = append(lines[key], n)
+		}
+	}
+	for i, key := range texts {
+		at := "line "
+		if len(lines[key]) > 1 {
+			at = "lines "
+		}
+		texts[i] = source.Safe(at + strings.Join(lines[key], ", ") + ", " + first[key])
+	}
+	return texts
+}
+
 // saidNotices tells how ambiguous words were read, a line a file.
 func saidNotices(files []File, order []int) []string {
 	var out []string
 	words := 0
 	for _, i := range order {
-		list := slices.Clone(files[i].said)
-		slices.SortStableFunc(list, func(a, b formula.Said) int {
-			return a.Place.Line() - b.Place.Line()
-		})
-		said := make([]string, len(list))
-		for j, a := range list {
-			said[j] = source.Safe(fmt.Sprintf("line %d, %s", a.Place.Line(), a.Text))
-		}
-		if words += len(said); len(said) > 0 {
+		said := readings(files[i].said)
+		if words += len(files[i].said); len(said) > 0 {
 			out = append(out, "Assumed in "+source.Safe(files[i].Input.Name)+":\n"+
 				strings.Join(said, ";\n")+".")
 		}

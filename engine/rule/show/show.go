@@ -43,7 +43,9 @@ func Figure(name string, f *facts.Fact, v *facts.Value) finding.Figure {
 		if v.Absent {
 			fig.Value = math.NaN()
 		} else if v.Origin == figure.ByModel && v.Lo < v.Hi {
-			fig.Error = Range(f, v)
+			if ends := Range(f, v); !saysAll(fig.Shown, ends) {
+				fig.Error = ends
+			}
 		}
 	}
 	return fig
@@ -159,7 +161,16 @@ func Range(f *facts.Fact, v *facts.Value) string {
 func FormatRange(iv figure.Interval, unit string) string {
 	width := iv.Hi - iv.Lo
 	lo, hi := RoundToError(iv.Lo, width, unit), RoundToError(iv.Hi, width, unit)
+	if math.IsInf(hi, 1) && !math.IsInf(lo, 0) && lo >= 0 {
+		return quantity.Format(lo, unit) + " or more"
+	}
 	return quantity.FormatInterval(figure.Interval{Lo: lo, Hi: hi}, unit)
+}
+
+// saysAll reports whether a figure without an upper end says what its range does.
+func saysAll(shown, ends string) bool {
+	least, open := strings.CutSuffix(ends, " or more")
+	return open && shown == "over "+least
 }
 
 // Words joins the items of a list; "none" for an empty one.
@@ -179,7 +190,7 @@ func Value(v *facts.Value, unit string) string {
 	f := &facts.Fact{Unit: unit}
 	text := Fact(f, v)
 	if v.Origin == figure.ByModel && v.Lo < v.Hi {
-		if ends := Range(f, v); text != "about "+ends {
+		if ends := Range(f, v); text != "about "+ends && !saysAll(text, ends) {
 			text += " (" + ends + ")"
 		}
 	}
