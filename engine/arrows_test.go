@@ -209,10 +209,21 @@ var mayKnow = map[string][]string{
 		"engine/said/work",
 		"engine/spelling",
 	}, // usual times of steps; it reads no step
+	// what no other reader knows: the figures that stand plainly among words
+	"engine/formula/plain": {
+		"engine/formula",
+		"engine/formula/known",
+		"engine/quantity",
+		"engine/said",
+		"engine/said/plainly",
+		"engine/said/unread",
+		"engine/source",
+	},
 	"engine/formula/steps": {
 		"engine/formula",
 		"engine/formula/ingredients",
 		"engine/formula/known",
+		"engine/formula/plain",
 		"engine/formula/listed",
 		"engine/formula/usual",
 		"engine/formula/values",
@@ -227,7 +238,7 @@ var mayKnow = map[string][]string{
 		"engine/said/counts",
 		"engine/said/oven",
 		"engine/said/puton",
-		"engine/said/sheets", "engine/said/plainly",
+		"engine/said/sheets",
 		"engine/said/sponge",
 		"engine/said/turns",
 		"engine/said/unread",

@@ -370,7 +370,7 @@ func (rd *Reader) readOwn(s *formula.Step, e hclsyntax.Expression) {
 	rd.readOwnValue(s, e)
 	text, at, _ := rd.Literal(e)
 	switch {
-	case rd.plainTime(before, s, text, at):
+	case rd.plain(s).Time(before, text, at):
 	case !rd.WordsAlone(before, text):
 	case s.Verb.Turns() && !turns.Waits(text): // work of the hands, and no wait
 		rd.timesInWords(s, text, at)

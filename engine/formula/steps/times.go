@@ -10,11 +10,10 @@ import (
 	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/formula/ingredients"
-	"forebake/engine/formula/known"
+	"forebake/engine/formula/plain"
 	"forebake/engine/formula/usual"
 	"forebake/engine/quantity"
 	"forebake/engine/said"
-	"forebake/engine/said/plainly"
 	"forebake/engine/said/sheets"
 	"forebake/engine/said/sponge"
 	"forebake/engine/said/times"
@@ -382,85 +381,22 @@ func (rd *Reader) SaidArea(s *formula.Step, e hclsyntax.Expression, own bool, wh
 	return true
 }
 
-// plainTime reads, where nothing else could, the times and the heat that stand plainly in a text,
-// and keeps the rest of it as a note. It reports whether it did. A place for each of two times, and
-// a wait within other work, are asked.
-func (rd *Reader) plainTime(before int, s *formula.Step, text string, at source.Place) bool {
-	if !rd.isUnread(before) || !s.Verb.Own.Kinds.Has(quantity.Time) || s.Time.Set {
-		return false
-	}
-	time, rest, ok := plainly.Times(text)
-	if t, ends, hot := plainly.Heat(text); !ok && hot && ends && s.Verb.Takes(formula.OptTo) &&
-		!s.To.Set && !said.NoFigure(text) && !unread.Turns(text) {
-		rd.Problems = rd.Problems[:before]
-		s.To, _ = rd.QuantityText(t, at, formula.ForTemperature, s.Verb.Name)
-		s.Sign, s.Manner = &formula.Sign{Text: text, At: at}, text
-		rd.Assumed(at, fmt.Sprintf("%q is read as to = %q", text, t))
-		return true
-	}
-	if minutes, ok := plainly.Minutes(text); ok && s.Verb.Waits() {
-		rd.Problems = rd.Problems[:before]
-		s.Time, _ = rd.QuantityText(minutes, at, formula.ForTime, s.Verb.Name)
-		s.Time.Text = text
-		rd.Assumed(at, fmt.Sprintf("%q says no unit: it is read as %s", text, minutes))
-		return true
-	}
-	if !ok || unread.Turns(rest) || !s.Verb.Waits() && leftToStand().MatchString(rest) ||
-		s.Verb.Waits() && known.PlaceAmong(rest) != nil && s.Where != known.PlaceAmong(rest) {
-		return false
-	}
-	heat, ends, hot := plainly.Heat(text)
-	if hot && (ends || !s.Verb.Takes(formula.OptAt) || s.At.Set) {
-		return false
-	}
-	rd.Problems = rd.Problems[:before]
-	s.Time, _ = rd.QuantityText(time, at, formula.ForTime, s.Verb.Name)
-	s.Time.Text, s.Manner = text, rest
-	says := time
-	if hot && !rd.saidAt(s, heat, at, s.Verb.Name+": at") {
-		s.At, _ = rd.QuantityText(heat, at, formula.ForTemperature, s.Verb.Name+": at")
-	}
-	if hot {
-		says += ", at = \"" + heat + "\""
-	}
-	s.Note = strings.TrimSpace(s.Note + " " + text)
-	rd.Assumed(at, fmt.Sprintf("%q is read as %s", text, says))
-	return true
-}
-
-// isUnread reports whether all problems from before on are of a text that says nothing known.
-func (rd *Reader) isUnread(before int) bool {
-	told := func(p source.Problem) bool { return p.Unread == "" }
-	return len(rd.Problems) > before && !slices.ContainsFunc(rd.Problems[before:], told)
-}
-
-// fill reads an option, and where nothing else could, the heat or the shape that stands plainly in
+// plain reads a step's own value or an option where nothing else could: what stands plainly among
 // its words.
+func (rd *Reader) plain(s *formula.Step) plain.Step {
+	return plain.Step{Reader: rd.Reader.Reader, Step: s,
+		Heat: func(text string, at source.Place) bool {
+			return rd.saidAt(s, text, at, s.Verb.Name+": at")
+		},
+		Waits: leftToStand().MatchString,
+	}
+}
+
+// fill reads an option, in figures or in words.
 func (rd *Reader) fill(s *formula.Step, o *formula.Option, e hclsyntax.Expression) {
 	before := len(rd.Problems)
 	rd.FillStep(s, o, e)
-	text, at, ok := rd.Literal(e)
-	if !ok || !rd.isUnread(before) {
-		return
+	if text, at, ok := rd.Literal(e); ok {
+		rd.plain(s).Option(before, o, text, at)
 	}
-	known := slices.Clone(rd.Problems[before:])
-	rd.Problems = rd.Problems[:before]
-	to := map[*formula.Option]*formula.Given{
-		formula.OptAt: &s.At, formula.OptTo: &s.To, formula.OptCore: &s.Core}[o]
-	found, _, ok := plainly.Heat(text)
-	switch shape, thick := plainly.Shape(text); {
-	case o == formula.OptAs && shape != "":
-		found = shape + " " + thick
-		g, _ := rd.QuantityText(thick, at, formula.ForLength, s.Verb.Name)
-		s.Form = &formula.Geometry{Place: at, Shape: shape, MM: g.Interval}
-	case to == nil || !ok: // told as it was
-	case o != formula.OptAt || !rd.saidAt(s, found, at, s.Verb.Name+": at"):
-		*to, _ = rd.QuantityText(found, at, formula.ForTemperature, s.Verb.Name+": "+o.Name)
-	}
-	if len(rd.Problems) > before || found == "" || to == nil && o != formula.OptAs {
-		rd.Problems = append(rd.Problems[:before], known...)
-		return
-	}
-	s.Note = strings.TrimSpace(s.Note + " " + text)
-	rd.Assumed(at, fmt.Sprintf("%q is read as %s = %q", text, o.Name, found))
 }
