@@ -7,6 +7,7 @@ import (
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
+	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/formula/ingredients"
 	"forebake/engine/formula/known"
@@ -352,7 +353,8 @@ func (rd *Reader) ReadWith(s *formula.Step, e hclsyntax.Expression, what string)
 		case work.Tool(name) && !rd.IsFood(name):
 			rd.keepAside(s, formula.OptWith.Name, name, places[i])
 			continue
-		case s.Verb.Turns() && rd.blockIn(name) != "" && rd.thenStep(s, "spread "+name, places[i]):
+		case (s.Verb.Turns() || s.Verb.Coils() || s.Verb.Finishes() || s.Verb.Divides()) &&
+			rd.blockIn(name) != "" && rd.thenStep(s, "spread "+name, places[i]):
 			continue
 		case s.Verb.PutsOn() && rd.blockIn(name) != "" && said.Names(s.Words, rd.blockIn(name)):
 			continue // it says again what it puts on
@@ -468,13 +470,19 @@ func (rd *Reader) checkTin(name string, at source.Place) bool {
 }
 
 // settleManner sets the place and the cover from words beside a time, if no option gives them.
-func (rd *Reader) settleManner(s *formula.Step) {
+func (rd *Reader) settleManner(s *formula.Step, pairs []reading.Pair) {
+	defer rd.tellNote(s, pairs)
 	if s.OpenOwn && s.Verb.Divides() && s.Pieces != nil && counts.CutSize(s.Note) {
 		s.OpenOwn = false // cut = "squares of 10 cm", pieces = 16
 	}
 	rd.settleHandTime(s)
 	rd.tellBetween(s)
 	defer rd.settleDrying(s)
+	if words := s.Manner; words != "" {
+		rd.spreadIn(s, words, s.Place)
+	} else if s.Sign != nil {
+		rd.spreadIn(s, s.Sign.Text, s.Sign.At)
+	}
 	if s.Manner == "" {
 		return
 	}
@@ -497,6 +505,39 @@ func (rd *Reader) settleManner(s *formula.Step) {
 		!slices.Contains(s.Open, formula.OptCovered) {
 		s.Covered = &yes
 	}
+}
+
+// spreadIn takes the depth of what is spread on a tray, if no option gives how it stands, and tells
+// it. It reports whether it did. A dough stands by its pieces.
+func (rd *Reader) spreadIn(s *formula.Step, words string, at source.Place) bool {
+	lo, hi, ok := around.Spread(words)
+	if !ok || s.Form != nil || s.Part.Kind.IsDough() || !s.Verb.Waits() ||
+		!s.Verb.Takes(formula.OptAs) || slices.Contains(s.Open, formula.OptAs) {
+		return false
+	}
+	s.Form = &formula.Geometry{Place: at, Shape: "tray", MM: figure.Between(lo, hi), Taken: true}
+	rd.Assumed(at, fmt.Sprintf("%q is read as as = \"tray %g to %g mm\"", words, lo, hi))
+	return true
+}
+
+// tellNote tells once that a time or a heat in a note is not read, where its step has none.
+func (rd *Reader) tellNote(s *formula.Step, pairs []reading.Pair) {
+	i := slices.IndexFunc(pairs, reading.IsKey(formula.OptNote.Name))
+	if i < 0 || rd.noteTold {
+		return
+	}
+	text, at, _ := rd.Literal(pairs[i].Value)
+	what, write := "", "a step of its own, { rest = \"?\" }"
+	switch {
+	case times.Waits(text) && !s.Time.Set:
+		what = "time"
+	case times.Heated(text) && !s.At.Set && !s.To.Set && !s.Core.Set:
+		what, write = "heat", "at, to or core"
+	default:
+		return
+	}
+	rd.noteTold = true
+	rd.Assumed(at, fmt.Sprintf("a %s in a note is not read, %q: write it as %s", what, text, write))
 }
 
 // settleDrying leaves open to the air what is left to dry, where nothing says that it is covered.
@@ -643,6 +684,10 @@ func (rd *Reader) readWhere(s *formula.Step, pair reading.Pair, text string, at 
 		return true
 	}
 	_, isTin := tins.Size(text)
+	if rd.spreadIn(s, text, at) {
+		s.Note = strings.TrimSpace(s.Note + " " + pair.Key + " " + text)
+		return true
+	}
 	switch {
 	case isWay && s.Verb.Takes(formula.OptBy) && s.Way == nil:
 		s.Way = way

@@ -54,3 +54,34 @@ func ServedWarm(text string) bool {
 // Unpacked reports whether words take something out of what it is in:
 // "turn out", "unmould".
 func Unpacked(text string) bool { return unpacked().MatchString(text) }
+
+// How deep what is spread lies, mm, by the rim that holds it: a judgement.
+const (
+	leastSpreadMM = 15
+	mostSpreadMM  = 25 // the rim of a baking tray or a plate
+	mostShallowMM = 50 // the rim of a shallow dish
+)
+
+var (
+	spreadOn = spelling.Pattern(`(?i)\b(?:spread|poured|laid|turned|tipped|scraped|smoothed|` +
+		`smeared)(?: (?:it|them|out|thin|thinly|flat|evenly|on|onto|over|in|into|across|an?|the|` +
+		`large|wide|cold|clean|lined|baking|sheet|metal|flat))* ` +
+		`(?:trays?|plates?|sheets?|platters?|sheet pans?)\b`)
+	shallow = spelling.Pattern(`(?i)\bshallow (?:(?:baking|glass|metal|gratin|cold|clean|lined|` +
+		`roasting|wide) )*(?:trays?|dish(?:es)?|pans?|tins?|containers?|plates?|bowls?|tubs?)\b`)
+	deeper = spelling.Pattern(`(?i)\b(?:not|no|never|without|or|deep|then)\b`)
+)
+
+// Spread reads how deep a filling lies that words say is spread, "spread on a tray", mm. ok is
+// false for other words, and where they could be turned round.
+func Spread(text string) (lo, hi float64, ok bool) {
+	switch {
+	case deeper().MatchString(text):
+		return 0, 0, false
+	case shallow().MatchString(text):
+		return leastSpreadMM, mostShallowMM, true
+	case spreadOn().MatchString(text):
+		return leastSpreadMM, mostSpreadMM, true
+	}
+	return 0, 0, false
+}
