@@ -247,6 +247,7 @@ func (rd *Reader) ReadTin(s *formula.Step, e hclsyntax.Expression, what string) 
 	own := slices.ContainsFunc(rd.Opts.Tins, func(t string) bool {
 		return formula.SameName(t, text)
 	})
+	text = tins.Bare(text, rd.Opts.Tins)
 	n, name := tins.Several(text)
 	switch {
 	case own || rd.Opts.OwnTins:
@@ -309,7 +310,7 @@ func (rd *Reader) readSized(s *formula.Step, e hclsyntax.Expression) bool {
 // the house or a size it stays open.
 func (rd *Reader) tinInWords(s *formula.Step, text string, at source.Place) {
 	under := rd.partUnder(s, text, at)
-	food := rd.Opts.Larder.AllergenIn(text)
+	food := rd.Opts.Larder.AllergenIn(tins.Foodless(text))
 	if food != "" && s.Verb.Finishes() && !under && !rd.mixes(food) {
 		rd.Assumed(at, fmt.Sprintf("%s = %q names %s, and no list here holds it: its weight and "+
 			"its allergens are not counted; write filling %q { ingredients = { %q = \"?\" } } "+
@@ -318,7 +319,7 @@ func (rd *Reader) tinInWords(s *formula.Step, text string, at source.Place) {
 	if !s.Verb.Takes(formula.OptTin) || s.Tin != "" {
 		return
 	}
-	n, name := tins.Several(text)
+	n, name := tins.Several(tins.Bare(text, rd.Opts.Tins))
 	own := slices.ContainsFunc(rd.Opts.Tins, func(t string) bool {
 		return formula.SameName(t, name)
 	})
