@@ -236,7 +236,8 @@ func (l *Larder) described(name string) (it *Item, said []string, unread string,
 	}
 	if !ok || slices.ContainsFunc(also, func(other *Item) bool { return other != it }) ||
 		unread != "" && Harmless(name, it) != "" {
-		return nil, nil, "", false
+		it, _ = l.InWords(name)
+		return it, nil, "", it != nil
 	}
 	if aside != "" {
 		said = append(said, aside)
