@@ -884,14 +884,6 @@ var stepFacts = []Fact{
 		step:   (*parts).Divided,
 	},
 	{
-		Name:   "is_first",
-		Type:   YesNo,
-		of:     (*formula.Verb).Mixes,
-		Means:  "no mix goes before it",
-		Source: srcGiven,
-		step:   func(_ *parts, s *formula.Step) Value { return figure.YesNo(process.FirstMix(s)) },
-	},
-	{
 		Name:   "is_last",
 		Type:   YesNo,
 		of:     (*formula.Verb).Mixes,

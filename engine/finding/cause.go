@@ -100,6 +100,19 @@ func (f *Finding) isWithinError() bool {
 	return f.Answer == Unsure && len(f.Causes) > 0
 }
 
+// WaitsAs reports whether two food-safety findings, neither ruled out, stand in one place and wait
+// for one reading.
+func (f *Finding) WaitsAs(g *Finding) bool {
+	if !f.Safety || !g.Safety || !f.Doubt || !g.Doubt || f.Place != g.Place {
+		return false
+	}
+	return slices.ContainsFunc(f.Causes, func(a Cause) bool {
+		return slices.ContainsFunc(g.Causes, func(b Cause) bool {
+			return a == b || a.Settle != "" && a.Settle == b.Settle
+		})
+	})
+}
+
 func withinOf(list []*Finding) *Within {
 	if len(list) == 0 {
 		return nil

@@ -351,9 +351,17 @@ func (t *text) findings(list []*finding.Finding) {
 		}
 	}
 	reasoned := map[string]bool{} // rules whose reason was given
-	for _, f := range flagged {
-		t.finding(f, reasoned[f.Rule])
-		reasoned[f.Rule] = true
+	for len(flagged) > 0 {
+		f, also, rest := flagged[0], []*finding.Finding(nil), []*finding.Finding(nil)
+		for _, g := range flagged[1:] {
+			if !t.each && f.WaitsAs(g) {
+				also = append(also, g)
+			} else {
+				rest = append(rest, g)
+			}
+		}
+		t.finding(f, reasoned[f.Rule], also)
+		reasoned[f.Rule], flagged = true, rest
 	}
 	t.unsure(open)
 	t.waived(waived)
@@ -402,13 +410,17 @@ func tally(list []*finding.Finding) string {
 
 const indent = "        "
 
-// finding prints one finding. reasoned reports whether an earlier one
-// gave the rule's reason.
-func (t *text) finding(f *finding.Finding, reasoned bool) {
+// finding prints one finding, and shortly those that wait for the same
+// reading. reasoned reports whether an earlier one gave the rule's reason.
+func (t *text) finding(f *finding.Finding, reasoned bool, also []*finding.Finding) {
 	t.paragraph(fmt.Sprintf("%s, %s", source.Safe(FileLine(f.Place)), source.Safe(f.Subject)),
 		"  "+t.level(f).Sprintf("%-5s", f.Word())+" ", indent)
 	t.body(f, reasoned)
 	t.paragraph("Rule: "+f.Rule, indent, indent)
+	for _, g := range also {
+		t.paragraph(fmt.Sprintf("The same wait also breaks: %s %s. %s",
+			t.level(g).Sprint(g.Word()), g.Rule, source.Safe(g.Text)), indent, indent)
+	}
 	t.WriteString("\n")
 }
 
