@@ -7,6 +7,7 @@ import (
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
+	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/formula/ingredients"
 	"forebake/engine/formula/known"
@@ -479,6 +480,7 @@ func (rd *Reader) settleManner(s *formula.Step) {
 		return
 	}
 	rd.wayOfManner(s)
+	rd.settleDepth(s)
 	if s.Where == nil && !s.At.Set && s.Verb.Waits() && s.Verb.Takes(formula.OptAt) &&
 		!slices.Contains(s.Open, formula.OptAt) {
 		switch write, warm := said.WarmPlace(s.Manner); {
@@ -497,6 +499,19 @@ func (rd *Reader) settleManner(s *formula.Step) {
 		!slices.Contains(s.Open, formula.OptCovered) {
 		s.Covered = &yes
 	}
+}
+
+// settleDepth sets how a part stands from words beside a time, if no option gives it.
+func (rd *Reader) settleDepth(s *formula.Step) {
+	least, most, ok := around.Shallow(s.Manner)
+	if !ok || s.Form != nil || !s.Verb.Waits() || !s.Verb.Takes(formula.OptAs) ||
+		slices.Contains(s.Open, formula.OptAs) {
+		return
+	}
+	s.Form = &formula.Geometry{Place: s.Place, Shape: "tray", MM: figure.Between(least, most),
+		Taken: true}
+	rd.Assumed(s.Place, fmt.Sprintf("%q is read as as = \"tray %s\": measure it", s.Manner,
+		quantity.FormatInterval(s.Form.MM, "mm")))
 }
 
 // settleDrying leaves open to the air what is left to dry, where nothing says that it is covered.

@@ -54,3 +54,21 @@ func ServedWarm(text string) bool {
 // Unpacked reports whether words take something out of what it is in:
 // "turn out", "unmould".
 func Unpacked(text string) bool { return unpacked().MatchString(text) }
+
+var (
+	shallow = spelling.Pattern(`(?i)\bshallow (?:\pL+ )?(?:trays?|dish(?:es)?|pans?|containers?)\b`)
+	spread  = spelling.Pattern(`(?i)\b(?:spread|poured)(?: \pL+){0,3} (?:on|onto|over|in|into) ` +
+		`(?:an? |the )?(?:\pL+ ){0,2}(?:trays?|plates?|sheets?|dish|pan)\b|\bin a thin layer\b`)
+)
+
+// Shallow is how deep a part stands that words put in a shallow tray, or spread on a plate, mm. Two
+// inches are the most that guides call shallow (memory); the rest is a judgement.
+func Shallow(words string) (least, most float64, ok bool) {
+	switch {
+	case spread().MatchString(words):
+		return 5, 30, true
+	case shallow().MatchString(words):
+		return 10, 50, true
+	}
+	return 0, 0, false
+}
