@@ -43,7 +43,8 @@ func TestModelledFiguresAreRounded(t *testing.T) {
 // A figure that has no lower end begins with "up to": no sentence says "to up to".
 func TestUpToStandsOnce(t *testing.T) {
 	for before, want := range map[string]string{
-		"The middle gets to ": "The middle gets to no more than 65 C", "Bake it ": "Bake it up to 65 C",
+		"The middle gets to ": "The middle gets to no more than 65 C",
+		"Bake it ":            "Bake it up to 65 C",
 	} {
 		var s sentences
 		s.text(before)
