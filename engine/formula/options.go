@@ -170,8 +170,9 @@ var StepOptions = numbered(
 				return
 			}
 			if s.Form = rd.Values().Geometry(e, what); s.Form != nil && s.Form.Taken {
-				rd.Assumed(s.Form.Place, fmt.Sprintf("%s: %q is read as slab %s", what,
-					PlacedText(s.Form.Place), quantity.FormatInterval(s.Form.MM, "mm")))
+				rd.Assumed(s.Form.Place, fmt.Sprintf("%s: %q is read as %s %s", what,
+					PlacedText(s.Form.Place), s.Form.Shape,
+					quantity.FormatInterval(s.Form.MM, "mm")))
 			}
 		},
 		func(s *Step) string { return s.Form.Text() },
@@ -193,24 +194,8 @@ var StepOptions = numbered(
 	option("amount",
 		"how much of the part goes on here, where it is split, or \"15 g each\"",
 		func(rd *Reader, s *Step, e hclsyntax.Expression, what string) {
-			if text, at, ok := rd.Literal(e); ok {
-				if said.TheRest(text) {
-					return // what the other steps leave, as where nothing is written
-				}
-				if x, ok := said.Share(text); ok {
-					s.Portion = Given{Place: at, Set: true}
-					s.Portion.Interval, s.Portion.Text = figure.Point(x), text
-					return
-				}
-				if one, ok := said.Each(text); ok {
-					if _, fault := quantity.Read(one, ForMass); fault != nil {
-						s.PerPiece = Given{Place: at, Set: true} // no weight: open
-						s.PerPiece.Interval, s.PerPiece.Text = figure.Positive(), one
-						return
-					}
-					s.PerPiece, _ = rd.QuantityText(one, at, ForMass, what)
-					return
-				}
+			if text, at, ok := rd.Literal(e); ok && rd.SaidShare(s, text, at, what) {
+				return
 			}
 			s.Amount, _ = rd.Quantity(e, ForMass, what)
 		},
@@ -396,7 +381,8 @@ func assumesAt(s *Step) string {
 	own, ok := s.OwnAir()
 	switch {
 	case ok && !s.Iced():
-		return fmt.Sprintf("air of %g to %g C in the %s", own.Lo, own.Hi, s.Way.Name)
+		return fmt.Sprintf("air of %g to %g C in the %s (write at = to narrow it)",
+			own.Lo, own.Hi, s.Way.Name)
 	case s.Verb.place != nil:
 		return "in the " + s.Verb.place.Name
 	case s.Verb.Usual == InRoom:

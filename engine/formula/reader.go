@@ -6,6 +6,7 @@ import (
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
+	"forebake/engine/figure"
 	"forebake/engine/formula/values"
 	"forebake/engine/larder"
 	"forebake/engine/quantity"
@@ -145,4 +146,28 @@ func (rd *Reader) FillIngredient(
 		in.Open = append(in.Open, o)
 		rd.Assumed(at, fmt.Sprintf("%s: %q says no figure: taken as \"?\"", quoted, text))
 	}
+}
+
+// SaidShare reads how much of a part goes on by words: "the rest", "a third", "15 g each". It
+// reports whether it did.
+func (rd *Reader) SaidShare(s *Step, text string, at source.Place, what string) bool {
+	if said.TheRest(text) {
+		return true // what the other steps leave, as where nothing is written
+	}
+	if x, ok := said.Share(text); ok {
+		s.Portion = Given{Place: at, Set: true}
+		s.Portion.Interval, s.Portion.Text = figure.Point(x), text
+		return true
+	}
+	one, ok := said.Each(text)
+	if !ok {
+		return false
+	}
+	if _, fault := quantity.Read(one, ForMass); fault != nil {
+		s.PerPiece = Given{Place: at, Set: true} // no weight: open
+		s.PerPiece.Interval, s.PerPiece.Text = figure.Positive(), one
+		return true
+	}
+	s.PerPiece, _ = rd.QuantityText(one, at, ForMass, what)
+	return true
 }

@@ -24,8 +24,8 @@ var (
 		mass + ` ` + packs + `)$`)
 	packsEnd = spelling.Pattern(`(?i)^` + number + ` ` + packs + `,? (?:of )?\(?` + mass +
 		`( each)?\)?$`)
-	each = spelling.Pattern(`(?i)^(.*\d.*?) ?(?:each|apiece|a piece|per (?:piece|bun|roll|ball|` +
-		`one|doughnut|pastry|loaf)|(?:for|in|on) (?:each|every)(?: one| piece| bun| roll)?)$`)
+	each = spelling.Pattern(`(?i)^(.*\d.*?) ?(?:each|apiece|(?:an?|per|every) \pL{3,}|` +
+		`(?:for|in|on|to|into) (?:each|every|an?)\b(?: \pL+)?)$`)
 	plus = spelling.Pattern(`(?i)^(\d[\d.,]* ?(?:g|kg|ml|l)),? (?:plus|and|\+) (?:some |` +
 		`a (?:little|bit) )?(?:more|extra)\b.*$`)
 )
@@ -103,7 +103,9 @@ var restOf = spelling.Pattern(`(?i)^(?:(?:all )?(?:the |its )?(?:rest|remainder|
 var someShares = map[string]float64{"half": 0.5, "half of it": 0.5, "1/2": 0.5, "½": 0.5,
 	"a third": 1.0 / 3, "one third": 1.0 / 3, "1/3": 1.0 / 3, "two thirds": 2.0 / 3,
 	"2/3": 2.0 / 3, "a quarter": 0.25, "one quarter": 0.25, "1/4": 0.25, "three quarters": 0.75,
-	"3/4": 0.75, "an eighth": 0.125, "a fifth": 0.2, "a sixth": 1.0 / 6, "all": 1, "all of it": 1}
+	"3/4": 0.75, "an eighth": 0.125, "a fifth": 0.2, "a sixth": 1.0 / 6, "all": 1, "all of it": 1,
+	"a half": 0.5, "one half": 0.5, "⅓": 1.0 / 3, "⅔": 2.0 / 3, "¼": 0.25, "¾": 0.75,
+	"two fifths": 0.4, "one fifth": 0.2, "one sixth": 1.0 / 6, "one eighth": 0.125}
 
 // Share reads a share of a whole: "half", "a third".
 func Share(text string) (x float64, ok bool) {

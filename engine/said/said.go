@@ -341,7 +341,8 @@ var amountOf = spelling.Pattern(
 
 // alonePinch is a pinch without a number.
 var alonePinch = spelling.Pattern(`(?i)^(?:un[ao]? |une |eine? |en |ett? )?(` +
-	`(?:(?:small|large|good|generous|big) )?(?:pinch|dash|pizzico|pizca|pinc[ée]e|prise|nypa))$`)
+	`(?:(?:small|large|good|generous|big|tiny) )?` +
+	`(?:pinch|dash|pizzico|pizca|pinc[ée]e|prise|nypa))$`)
 
 // Amount gives an ingredient's quantity for a kitchen word. units is
 // whose measures the kitchen uses.

@@ -26,12 +26,29 @@ func (rd *reader) imply() {
 			name = cut
 		}
 		bare := u.Step.Verb.Own.Bare
-		if name == "" || f.PartNamed(name) != nil ||
+		if name == "" || f.PartNamed(name) != nil || rd.namesPart(u, name) ||
 			bare && rd.Opts.Larder.AllergenIn(name) == "" ||
 			rd.otherName(u, name) {
 			continue
 		}
+		if thing := rd.byWord(u, name); thing != "" {
+			rd.Assumed(u.Place, fmt.Sprintf("%q is kept as a note: what goes on is %s", name,
+				thing))
+			if u.Name = thing; f.PartNamed(thing) != nil {
+				continue
+			}
+			name = thing
+		}
 		things, notRead := puton.Of(rd.Opts.Larder, name, rd.Opts.Units)
+		if plain, how := puton.Plain(name); len(things) == 0 && how != "" {
+			if things, notRead = puton.Of(rd.Opts.Larder, plain, rd.Opts.Units); len(things) > 0 {
+				notRead = append(notRead, how)
+				if name = puton.Short(plain); f.PartNamed(name) != nil {
+					name = plain
+				}
+				u.Name = name
+			}
+		}
 		if head := rd.TossedIn(name); len(things) == 0 && head != "" {
 			things, notRead = puton.Of(rd.Opts.Larder, head, rd.Opts.Units)
 		}
@@ -71,11 +88,6 @@ func (rd *reader) imply() {
 func (rd *reader) otherName(u *steps.Use, name string) bool {
 	if short := puton.PartName(name); rd.Formula.PartNamed(short) != nil { // "with syrup"
 		u.Name = short
-		return true
-	}
-	if p := rd.partAmong(name); p != nil { // "egg wash, twice"
-		rd.Assumed(u.Place, fmt.Sprintf("%q is read as %s", name, p.Name))
-		u.Name = p.Name
 		return true
 	}
 	if rd.isOfDough(u, name) {
@@ -154,16 +166,4 @@ func (rd *reader) nearPart(name string) bool {
 		}
 	}
 	return len(spelling.Nearest(name, names, 1)) > 0
-}
-
-// partAmong gives the part with such a name, where only its use follows; nil for none.
-func (rd *reader) partAmong(words string) *formula.Part {
-	for _, p := range rd.Formula.Parts {
-		name := strings.ToLower(strings.TrimSpace(p.Name))
-		rest, is := strings.CutPrefix(strings.ToLower(puton.PartName(words)), name)
-		if is && p.Name != "" && puton.Onward(rest) {
-			return p
-		}
-	}
-	return nil
 }

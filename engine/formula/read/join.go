@@ -167,11 +167,37 @@ func (rd *reader) holdBack(u steps.Use, c said.Chosen) {
 		"and what goes in later has no step of its own", u.Name, c.Of, in.Reserve.Text))
 }
 
-// unknownUse reports a step that puts on what is no part, and nothing that the larder knows.
-func (rd *reader) unknownUse(u steps.Use, name string) {
-	unknown := reading.UnknownText("part", name, "this formula", rd.Formula.PartNames())
-	rd.Fault(u.Place, "%s: %s; write a block for it beside the dough: topping %q "+
-		"{ ingredients = { ... } }", u.Step.Verb.Name, unknown, name)
+// takeParts takes in the parts that mixes name by themselves, once all parts are read.
+func (rd *reader) takeParts() {
+	rd.Withs = slices.DeleteFunc(rd.Withs, func(u steps.Use) bool {
+		before := len(rd.Problems)
+		return rd.takesPart(u) && len(rd.Problems) > before
+	})
+}
+
+// takesPart reads a part that a mix names and that nothing else uses, { mix = "2 min", with =
+// "soaked fruit" }, as all of it among the ingredients. It reports whether words name a part.
+func (rd *reader) takesPart(u steps.Use) bool {
+	p, own := rd.Formula.PartNamed(strings.TrimPrefix(u.Name, "the ")), u.Step.Part
+	if _, why := said.Which(u.Name, rd.Names(u.Step)); why == "" || p == nil || p == own ||
+		p.Name == "" || !u.Step.Verb.Mixes() {
+		return false
+	}
+	line := fmt.Sprintf("%q = \"all\"", "the "+p.Name)
+	if !rd.isIdle(p, own) {
+		rd.Problems = append(rd.Problems, source.Problem{Place: u.Place,
+			Text: fmt.Sprintf("%s: with: %q is a part that another step uses too; write how much "+
+				"of it goes in here among the ingredients of %q", u.Step.Verb.Name, p.Name,
+				own.Name),
+			Paste: line})
+		return true
+	}
+	in := &formula.Ingredient{Part: own, Name: "the " + p.Name, Place: u.Place, Of: p}
+	in.Amount.All, in.Amount.Place = true, u.Place
+	own.Ingredients = append(own.Ingredients, in)
+	rd.Assumed(u.Place, fmt.Sprintf("%q is a part: it is read as %s among the ingredients of %q",
+		u.Name, line, own.Name))
+	return true
 }
 
 // noPart reports words that name an allergen and no part.

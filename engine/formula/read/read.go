@@ -46,6 +46,7 @@ func Formula(r *reading.Reader, b *hclsyntax.Block, opts formula.Options) *formu
 	rd.readParts(b)
 	rd.fryingFat(b.Body)
 	rd.imply()
+	rd.takeParts()
 	f.Number()
 	rd.joinParts()
 	if rd.order() {

@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strings"
 
+	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/larder"
 	"forebake/engine/quantity"
@@ -106,6 +107,15 @@ func (rd *reader) settleEach(s *formula.Step) {
 	}
 	s.Amount = s.PerPiece
 	n, text := s.Part.PiecesAt(s), s.PerPiece.Text
+	if !s.PerPiece.IsFinite() {
+		s.PerPiece.Interval = rd.spooned(s.Uses, text)
+		if one := s.PerPiece.Interval.Mul(n); n.IsFinite() && one.Lo > s.Uses.MassG.Hi {
+			s.Amount = formula.Given{} // spoons differ
+			rd.Assumed(s.PerPiece.Place, fmt.Sprintf("%q each would be more than all of %q: "+
+				"all of it is read as going on", text, s.Uses.Name))
+			return
+		}
+	}
 	if !n.IsFinite() || !s.PerPiece.IsFinite() {
 		s.Amount, s.Open = formula.Given{}, append(s.Open, formula.OptAmount)
 		rd.Assumed(s.PerPiece.Place, fmt.Sprintf("%q each is taken as \"?\": write a weight such "+
@@ -118,6 +128,22 @@ func (rd *reader) settleEach(s *formula.Step) {
 	s.Amount.Text = whole
 	rd.Assumed(s.PerPiece.Place, fmt.Sprintf("%q each, of %s pieces, is read as %s", text,
 		quantity.FormatInterval(n, ""), whole))
+}
+
+// spooned weighs a spoon of a part that is one ingredient, g; of others it is open.
+func (rd *reader) spooned(p *formula.Part, text string) formula.Interval {
+	q, fault := quantity.Read(strings.TrimPrefix(text, "about "), quantity.Of(quantity.Volume))
+	if fault != nil || p == nil || len(p.Ingredients) != 1 || p.Ingredients[0].Item == nil {
+		return figure.Positive()
+	}
+	it := p.Ingredients[0].Item
+	switch span := it.PerMl; {
+	case span != (formula.Interval{}):
+		return q.Interval.Mul(span)
+	case it.Density > 0:
+		return q.Interval.Scale(it.Density)
+	}
+	return figure.Positive()
 }
 
 // tellMakes tells what a formula makes where other words say it: "2 dozen" is 24 pieces.

@@ -294,6 +294,9 @@ func coolsTo(s *formula.Step, text string) string {
 	if to := said.Until(text); to != "" || !s.Verb.Cools() {
 		return to
 	}
+	if known.PlaceAmong(text) != nil { // where it stands is not how cold it gets
+		return ""
+	}
 	return said.GoesIn(text)
 }
 

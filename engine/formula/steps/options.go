@@ -247,6 +247,7 @@ func (rd *Reader) ReadTin(s *formula.Step, e hclsyntax.Expression, what string) 
 	own := slices.ContainsFunc(rd.Opts.Tins, func(t string) bool {
 		return formula.SameName(t, text)
 	})
+	text = tins.Bare(text, rd.Opts.Tins)
 	n, name := tins.Several(text)
 	switch {
 	case own || rd.Opts.OwnTins:
@@ -309,7 +310,7 @@ func (rd *Reader) readSized(s *formula.Step, e hclsyntax.Expression) bool {
 // the house or a size it stays open.
 func (rd *Reader) tinInWords(s *formula.Step, text string, at source.Place) {
 	under := rd.partUnder(s, text, at)
-	food := rd.Opts.Larder.AllergenIn(text)
+	food := rd.Opts.Larder.AllergenIn(tins.Foodless(text))
 	if food != "" && s.Verb.Finishes() && !under && !rd.mixes(food) {
 		rd.Assumed(at, fmt.Sprintf("%s = %q names %s, and no list here holds it: its weight and "+
 			"its allergens are not counted; write filling %q { ingredients = { %q = \"?\" } } "+
@@ -318,7 +319,7 @@ func (rd *Reader) tinInWords(s *formula.Step, text string, at source.Place) {
 	if !s.Verb.Takes(formula.OptTin) || s.Tin != "" {
 		return
 	}
-	n, name := tins.Several(text)
+	n, name := tins.Several(tins.Bare(text, rd.Opts.Tins))
 	own := slices.ContainsFunc(rd.Opts.Tins, func(t string) bool {
 		return formula.SameName(t, name)
 	})
@@ -353,7 +354,8 @@ func (rd *Reader) ReadWith(s *formula.Step, e hclsyntax.Expression, what string)
 		case work.Tool(name) && !rd.IsFood(name):
 			rd.keepAside(s, formula.OptWith.Name, name, places[i])
 			continue
-		case s.Verb.Turns() && rd.blockIn(name) != "" && rd.thenStep(s, "spread "+name, places[i]):
+		case (s.Verb.Turns() || s.Verb.Coils() || s.Verb.Finishes() || s.Verb.Divides()) &&
+			rd.blockIn(name) != "" && rd.thenStep(s, "spread "+name, places[i]):
 			continue
 		case s.Verb.PutsOn() && rd.blockIn(name) != "" && said.Names(s.Words, rd.blockIn(name)):
 			continue // it says again what it puts on
@@ -469,18 +471,23 @@ func (rd *Reader) checkTin(name string, at source.Place) bool {
 }
 
 // settleManner sets the place and the cover from words beside a time, if no option gives them.
-func (rd *Reader) settleManner(s *formula.Step) {
+func (rd *Reader) settleManner(s *formula.Step, pairs []reading.Pair) {
+	defer rd.tellNote(s, pairs)
 	if s.OpenOwn && s.Verb.Divides() && s.Pieces != nil && counts.CutSize(s.Note) {
 		s.OpenOwn = false // cut = "squares of 10 cm", pieces = 16
 	}
 	rd.settleHandTime(s)
 	rd.tellBetween(s)
 	defer rd.settleDrying(s)
+	if words := s.Manner; words != "" {
+		rd.spreadIn(s, words, s.Place)
+	} else if s.Sign != nil {
+		rd.spreadIn(s, s.Sign.Text, s.Sign.At)
+	}
 	if s.Manner == "" {
 		return
 	}
 	rd.wayOfManner(s)
-	rd.settleDepth(s)
 	if s.Where == nil && !s.At.Set && s.Verb.Waits() && s.Verb.Takes(formula.OptAt) &&
 		!slices.Contains(s.Open, formula.OptAt) {
 		switch write, warm := said.WarmPlace(s.Manner); {
@@ -501,17 +508,37 @@ func (rd *Reader) settleManner(s *formula.Step) {
 	}
 }
 
-// settleDepth sets how a part stands from words beside a time, if no option gives it.
-func (rd *Reader) settleDepth(s *formula.Step) {
-	least, most, ok := around.Shallow(s.Manner)
-	if !ok || s.Form != nil || !s.Verb.Waits() || !s.Verb.Takes(formula.OptAs) ||
-		slices.Contains(s.Open, formula.OptAs) {
+// spreadIn takes the depth of what is spread on a tray, if no option gives how it stands, and tells
+// it. It reports whether it did. A dough stands by its pieces.
+func (rd *Reader) spreadIn(s *formula.Step, words string, at source.Place) bool {
+	lo, hi, ok := around.Spread(words)
+	if !ok || s.Form != nil || s.Part.Kind.IsDough() || !s.Verb.Waits() ||
+		!s.Verb.Takes(formula.OptAs) || slices.Contains(s.Open, formula.OptAs) {
+		return false
+	}
+	s.Form = &formula.Geometry{Place: at, Shape: "tray", MM: figure.Between(lo, hi), Taken: true}
+	rd.Assumed(at, fmt.Sprintf("%q is read as as = \"tray %g to %g mm\"", words, lo, hi))
+	return true
+}
+
+// tellNote tells once that a time or a heat in a note is not read, where its step has none.
+func (rd *Reader) tellNote(s *formula.Step, pairs []reading.Pair) {
+	i := slices.IndexFunc(pairs, reading.IsKey(formula.OptNote.Name))
+	if i < 0 || rd.noteTold {
 		return
 	}
-	s.Form = &formula.Geometry{Place: s.Place, Shape: "tray", MM: figure.Between(least, most),
-		Taken: true}
-	rd.Assumed(s.Place, fmt.Sprintf("%q is read as as = \"tray %s\": measure it", s.Manner,
-		quantity.FormatInterval(s.Form.MM, "mm")))
+	text, at, _ := rd.Literal(pairs[i].Value)
+	what, write := "", "a step of its own, { rest = \"?\" }"
+	switch {
+	case times.Waits(text) && !s.Time.Set:
+		what = "time"
+	case times.Heated(text) && !s.At.Set && !s.To.Set && !s.Core.Set:
+		what, write = "heat", "at, to or core"
+	default:
+		return
+	}
+	rd.noteTold = true
+	rd.Assumed(at, fmt.Sprintf("a %s in a note is not read, %q: write it as %s", what, text, write))
 }
 
 // settleDrying leaves open to the air what is left to dry, where nothing says that it is covered.
@@ -658,6 +685,10 @@ func (rd *Reader) readWhere(s *formula.Step, pair reading.Pair, text string, at 
 		return true
 	}
 	_, isTin := tins.Size(text)
+	if rd.spreadIn(s, text, at) {
+		s.Note = strings.TrimSpace(s.Note + " " + pair.Key + " " + text)
+		return true
+	}
 	switch {
 	case isWay && s.Verb.Takes(formula.OptBy) && s.Way == nil:
 		s.Way = way

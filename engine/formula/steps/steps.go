@@ -39,6 +39,7 @@ type Reader struct {
 	after       []func() *formula.Step // what the step that is read stands for besides itself
 	between     formula.Given          // the wait between its folds
 	betweenWord string
+	noteTold    bool // that a time in a note is not read
 }
 
 // Use is the name of a part or an ingredient in a step, to be looked up when all are read.
@@ -240,7 +241,7 @@ func (rd *Reader) readStep(s *formula.Step, e hclsyntax.Expression) bool {
 			rd.unknownOption(s, pair)
 		}
 	}
-	rd.settleManner(s)
+	rd.settleManner(s, pairs)
 	if s.Sign != nil {
 		rd.settleSign(s, *s.Sign)
 	}

@@ -145,6 +145,11 @@ func (rd *Reader) saidNoTime(s *formula.Step, text string, at source.Place) bool
 	if rd.namesOwn(s, text, at) || rd.namesClass(s, text, at) {
 		return true
 	}
+	if block := rd.blockIn(text); block != "" && s.Verb.Mixes() { // "the soaked fruit, gently"
+		rd.Withs = append(rd.Withs, Use{Step: s, Name: block, Place: at})
+		s.Sign = &formula.Sign{Text: text, At: at}
+		return true
+	}
 	// "over a low heat until thick, 65 C"
 	if t, ok := said.TempIn(times.NoFlame(text)); ok && s.Verb.Takes(formula.OptTo) {
 		s.To, _ = rd.QuantityText(t, at, formula.ForTemperature, s.Verb.Name)

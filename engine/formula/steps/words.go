@@ -43,10 +43,13 @@ func (rd *Reader) stepWord(s *formula.Step, pair reading.Pair) formula.StepWord 
 	text, at, _ := rd.Literal(pair.Value)
 	first, rest, more := strings.Cut(said.Key(pair.Key), " ")
 	switch {
-	case word.Verb != nil && word.Verb.Turns() && said.Rotates(text): // { turn = "90 degrees" }
+	case word.Verb != nil && word.Verb.Turns() && said.Rotates(text) &&
+		!strings.Contains(said.Key(pair.Key), formula.FoldVerb.Name): // { turn = "90 degrees" }
 		rd.Assumed(at, fmt.Sprintf("%s = %q is read as turned round, and not as a fold", pair.Key,
 			text))
 		return formula.StepNamed(formula.HandleVerb.Name)
+	case said.Key(pair.Key) == "lay" && rd.blockIn(text) != "": // on the sheet, to be closed in
+		return formula.StepNamed("spread")
 	case rd.turnsBlock(word, text):
 		rd.Assumed(at, fmt.Sprintf("%s = %q is read as { fill = %[2]q }, and its turns", pair.Key,
 			text))

@@ -10,6 +10,7 @@ import (
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/said"
+	"forebake/engine/said/around"
 	"forebake/engine/source"
 )
 
@@ -105,6 +106,9 @@ func (rd Reader) Geometry(e hclsyntax.Expression, what string) *Geometry {
 	if said.Flattened(text) {
 		return &Geometry{Place: at, Shape: "slab", MM: figure.Between(leastFlatMM, mostFlatMM),
 			Taken: true}
+	}
+	if lo, hi, spread := around.Spread(text); spread {
+		return &Geometry{Place: at, Shape: "tray", MM: figure.Between(lo, hi), Taken: true}
 	}
 	word, rest, _ := strings.Cut(strings.TrimSpace(text), " ")
 	if said.Deep(text) { // "a greased tub"

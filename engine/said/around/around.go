@@ -55,20 +55,33 @@ func ServedWarm(text string) bool {
 // "turn out", "unmould".
 func Unpacked(text string) bool { return unpacked().MatchString(text) }
 
-var (
-	shallow = spelling.Pattern(`(?i)\bshallow (?:\pL+ )?(?:trays?|dish(?:es)?|pans?|containers?)\b`)
-	spread  = spelling.Pattern(`(?i)\b(?:spread|poured)(?: \pL+){0,3} (?:on|onto|over|in|into) ` +
-		`(?:an? |the )?(?:\pL+ ){0,2}(?:trays?|plates?|sheets?|dish|pan)\b|\bin a thin layer\b`)
+// How deep what is spread lies, mm, by the rim that holds it: a judgement.
+const (
+	leastSpreadMM = 15
+	mostSpreadMM  = 25 // the rim of a baking tray or a plate
+	mostShallowMM = 50 // the rim of a shallow dish
 )
 
-// Shallow is how deep a part stands that words put in a shallow tray, or spread on a plate, mm. Two
-// inches are the most that guides call shallow (memory); the rest is a judgement.
-func Shallow(words string) (least, most float64, ok bool) {
+var (
+	spreadOn = spelling.Pattern(`(?i)\b(?:spread|poured|laid|turned|tipped|scraped|smoothed|` +
+		`smeared)(?: (?:it|them|out|thin|thinly|flat|evenly|on|onto|over|in|into|across|an?|the|` +
+		`large|wide|cold|clean|lined|baking|sheet|metal|flat))* ` +
+		`(?:trays?|plates?|sheets?|platters?|sheet pans?)\b`)
+	shallow = spelling.Pattern(`(?i)\bshallow (?:(?:baking|glass|metal|gratin|cold|clean|lined|` +
+		`roasting|wide) )*(?:trays?|dish(?:es)?|pans?|tins?|containers?|plates?|bowls?|tubs?)\b`)
+	deeper = spelling.Pattern(`(?i)\b(?:not|no|never|without|or|deep|then)\b`)
+)
+
+// Spread reads how deep a filling lies that words say is spread, "spread on a tray", mm. ok is
+// false for other words, and where they could be turned round.
+func Spread(text string) (lo, hi float64, ok bool) {
 	switch {
-	case spread().MatchString(words):
-		return 5, 30, true
-	case shallow().MatchString(words):
-		return 10, 50, true
+	case deeper().MatchString(text):
+		return 0, 0, false
+	case shallow().MatchString(text):
+		return leastSpreadMM, mostShallowMM, true
+	case spreadOn().MatchString(text):
+		return leastSpreadMM, mostSpreadMM, true
 	}
 	return 0, 0, false
 }

@@ -16,15 +16,17 @@ func TestServedWarm(t *testing.T) {
 	}
 }
 
-// TestShallow reads how deep a part stands from words, and leaves bowls and spreads of food alone.
-func TestShallow(t *testing.T) {
-	for words, want := range map[string]float64{
-		"in a shallow tray": 50, "2 hours in a shallow baking dish": 50, "spread on a plate": 30,
-		"spread out thinly on a lined tray": 30, "in a thin layer": 30, "in a bowl": 0,
-		"spread with jam": 0, "on a tray": 0, "in the shallow end": 0,
+// TestSpread reads how deep a filling lies by its tray.
+func TestSpread(t *testing.T) {
+	for text, want := range map[string]float64{
+		"spread on a tray": 25, "spread on a plate": 25, "spread thinly on a cold plate": 25,
+		"poured onto a lined baking tray": 25, "in a shallow tray": 50,
+		"spread in a shallow dish": 50, "in a shallow glass dish with film on top": 50,
+		"on a tray": 0, "on a rack": 0, "in a bowl": 0, "spread in a deep tray": 0,
+		"not spread on a tray": 0, "spread on a tray, then in a tub": 0, "": 0,
 	} {
-		if _, most, ok := Shallow(words); most != want || ok != (want > 0) {
-			t.Errorf("%q stands up to %g mm, %v", words, most, ok)
+		if lo, hi, ok := Spread(text); ok != (want > 0) || hi != want || ok && lo >= hi {
+			t.Errorf("%q: %g to %g, %v", text, lo, hi, ok)
 		}
 	}
 }

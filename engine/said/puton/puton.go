@@ -27,6 +27,9 @@ type Thing struct {
 var together = map[string][]string{"egg wash": {"egg"}, "eggwash": {"egg"}, "dorure": {"egg"},
 	"cinnamon sugar": {"sugar", "cinnamon"}, "sugar syrup": {"sugar", "water"},
 	"simple syrup": {"sugar", "water"}, "stock syrup": {"sugar", "water"},
+	"light syrup": {"sugar", "water"}, "heavy syrup": {"sugar", "water"},
+	"sugar glaze": {"sugar", "water"}, "bun wash": {"sugar", "water"},
+	"sugar wash": {"sugar", "water"}, "water icing": {"icing sugar", "water"},
 	"garlic butter": {"butter", "garlic"}, "honey butter": {"butter", "honey"},
 	"zimtzucker": {"sugar", "cinnamon"}, "zimt und zucker": {"sugar", "cinnamon"},
 	"cinnamon and sugar": {"sugar", "cinnamon"}, "milk wash": {"whole milk"},
@@ -34,7 +37,8 @@ var together = map[string][]string{"egg wash": {"egg"}, "eggwash": {"egg"}, "dor
 
 var (
 	// label is a word for a wash before what it is made of: "dorure: 1 egg".
-	label = spelling.Pattern(`(?i)^(?:egg ?wash|dorure|glaze|wash|coating|topping|syrup|icing|` +
+	label = spelling.Pattern(`(?i)^(?:(?:hot|warm|sticky|sugar|bun|light|thin|simple|sweet|shiny|` +
+		`milk|egg|butter) )*(?:egg ?wash|dorure|glaze|wash|coating|topping|syrup|icing|` +
 		`to finish|finish|filling|for the \pL+):? *(?::|=|-|\() *(.+?)\)?$`)
 	leading = spelling.Pattern(`(?i)^(?:(?:with|in|some|the|a|an|one|more|extra|plenty of|` +
 		`lots of|(?:a )?(?:little|bit|dash|splash|drop|drizzle|dusting|sprinkling|sprinkle|` +
@@ -61,7 +65,10 @@ var withThe = spelling.Pattern(`(?i)^(?:(?:with|in|some|the|more|all of|half of|
 // that say nothing of what it is; none where a word could be another
 // food, or turn the meaning.
 func Of(l *larder.Larder, words, units string) (things []Thing, notRead []string) {
-	words = strings.TrimSpace(words)
+	words = intoFigure().ReplaceAllString(strings.TrimSpace(words), "$1 with $2")
+	if things, notRead = inBrackets(l, words, units); things != nil {
+		return things, notRead
+	}
 	if m := label().FindStringSubmatch(words); m != nil {
 		if things, notRead = Of(l, m[1], units); things != nil {
 			return things, notRead
@@ -116,6 +123,54 @@ func Of(l *larder.Larder, words, units string) (things []Thing, notRead []string
 	}
 	return things, notRead
 }
+
+var (
+	// intoFigure is a liquid that has its own amount: "2 tbsp sugar in 2 tbsp water".
+	intoFigure  = spelling.Pattern(`(?i)(\pL) in(?:to)? (\d)`)
+	bracketed   = spelling.Pattern(`^([^():=]+?) ?\(([^()]+)\)$`)
+	warmedWords = spelling.Pattern(`(?i)^(?:warm(?:ed)?|heated|melted|hot|boiled|sieved|strained)` +
+		`(?: through| up)?$`)
+)
+
+// inBrackets reads a thing with its amount in brackets, "apricot jam (2 tbsp, warmed)", or things
+// with the list of what they are, "milk and egg (1 egg, 1 tbsp milk)".
+func inBrackets(l *larder.Larder, words, units string) (things []Thing, notRead []string) {
+	m := bracketed().FindStringSubmatch(words)
+	if m == nil {
+		return nil, nil
+	}
+	if thing, ok := one(l, m[1], units); ok {
+		it, _, _ := said.Ingredient(l, thing.Name, units)
+		first, rest, _ := strings.Cut(m[2], ",")
+		g, weighed := grams(it, strings.TrimSpace(first), units)
+		rest = strings.TrimSpace(rest)
+		if weighed && (rest == "" || warmedWords().MatchString(rest) && it.Water < wetAbove ||
+			!unread.AskedOf(l, rest)) {
+			if thing.Grams = g; rest != "" {
+				notRead = append(notRead, rest)
+			}
+			return []Thing{thing}, notRead
+		}
+	}
+	heads, _ := Of(l, m[1], units)
+	list, notRead := Of(l, m[2], units)
+	if len(heads) == 0 || len(list) == 0 {
+		return nil, nil // a label is read apart
+	}
+	for _, head := range heads { // the list holds all that is named before it
+		a, _, _ := said.Ingredient(l, head.Name, units)
+		if !slices.ContainsFunc(list, func(thing Thing) bool {
+			b, _, _ := said.Ingredient(l, thing.Name, units)
+			return a != nil && b != nil && a.Class == b.Class
+		}) {
+			return nil, nil
+		}
+	}
+	return list, notRead
+}
+
+// wetAbove is the water in 100 g of a thing whose warmth matters, g: not that of a jam.
+const wetAbove = 45
 
 // known are the things of words whose make-up is plain.
 func known(words string) []Thing {
@@ -185,6 +240,13 @@ func one(l *larder.Larder, words, units string) (Thing, bool) {
 	}
 	if _, _, ok := said.Ingredient(l, plain, units); ok && said.NoFigure(plain) {
 		return Thing{Name: plain}, true
+	}
+	if amount, name, ok := said.Named(strings.TrimSpace(words)); ok { // "pinch of salt"
+		if it, _, ok := said.Ingredient(l, name, units); ok {
+			if g, ok := grams(it, amount, units); ok {
+				return Thing{Name: name, Grams: g}, true
+			}
+		}
 	}
 	m := measured().FindStringSubmatch(plain)
 	if m == nil {
@@ -276,12 +338,6 @@ func beside(l *larder.Larder, part, units string) (thing Thing, rest string, ok 
 	}
 	return Thing{}, "", false
 }
-
-var onward = spelling.Pattern(`(?i)^(?:,| \(| -) ?\p{L}|^ (?:twice|again|generously|lightly|` +
-	`all over|on|over|evenly|thinly|to|once|while|and let|then|in|around)\b`)
-
-// Onward reports whether words behind a name say how it is put on: ", twice".
-func Onward(rest string) bool { return said.NoFigure(rest) && onward().MatchString(rest) }
 
 var intoTins = spelling.Pattern(
 	`(?i)^(?:in|into) .*\b(?:moulds?|molds?|tins?|pans?|cases?|cups?|rings?)\b`)

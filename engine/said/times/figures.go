@@ -97,6 +97,9 @@ func Figures(text string) (told Told, ok bool) {
 	return told, !strings.ContainsAny(rest, "0123456789½¼¾⅓⅔°")
 }
 
+// Heated reports whether words hold a temperature.
+func Heated(text string) bool { return degreed().MatchString(text) }
+
 var flame = spelling.Pattern(`(?i)\bover (an? |the )?((?:very )?(?:low|medium|gentle|high|` +
 	`moderate|slow)(?:(?:-| to )(?:low|medium|high))?(?: heat| flame)?|heat|flame)\b`)
 
