@@ -138,16 +138,22 @@ func at(s *Step, list []func(*Step)) []Narrowing {
 	return out
 }
 
+// fastestC is about where S. aureus and B. cereus grow fastest, C: within a range of temperatures
+// it is worse than either end (optima of 35 to 40 C, ICMSF, memory).
+const fastestC = 38
+
 // ranges lists the ranged settings of a step, each with its two ends.
 func (s *Step) ranges() []Span {
 	var out []Span
-	add := func(iv Interval, set func(*Step, Interval)) {
+	add := func(iv Interval, set func(*Step, Interval), between ...float64) {
 		if !isRange(iv) {
 			return
 		}
 		var list []func(*Step)
-		for _, x := range [...]float64{iv.Lo, iv.Hi} {
-			list = append(list, func(s *Step) { set(s, figure.Point(x)) })
+		for _, x := range append([]float64{iv.Lo, iv.Hi}, between...) {
+			if iv.Contains(x) {
+				list = append(list, func(s *Step) { set(s, figure.Point(x)) })
+			}
 		}
 		out = append(out, Span{s.Verb.Name, s.Place, false, at(s, list), s})
 	}
@@ -157,7 +163,12 @@ func (s *Step) ranges() []Span {
 		func(s *Step) *Given { return &s.Core }, func(s *Step) *Given { return &s.Amount },
 	} {
 		if g := field(s); g.Set && isRange(g.Interval) {
-			add(g.Interval, func(s *Step, iv Interval) { field(s).Interval = iv })
+			set := func(s *Step, iv Interval) { field(s).Interval = iv }
+			if g.Kind == quantity.Temperature {
+				add(g.Interval, set, fastestC)
+			} else {
+				add(g.Interval, set)
+			}
 		}
 	}
 	for _, field := range [...]func(*Step) **Given{
@@ -205,10 +216,15 @@ func (s *Step) ranges() []Span {
 			func(r *Reading) *Given { return &r.After },
 		} {
 			if g := field(s.Reading); g.Set {
-				add(g.Interval, func(s *Step, iv Interval) {
+				set := func(s *Step, iv Interval) {
 					one := *s.Reading
 					field(&one).Interval, s.Reading = iv, &one
-				})
+				}
+				if g.Kind == quantity.Temperature {
+					add(g.Interval, set, fastestC)
+				} else {
+					add(g.Interval, set)
+				}
 			}
 		}
 	}
