@@ -297,3 +297,13 @@ func (p *Part) IsWhole() bool {
 func (s *Step) HeatUnsaid() bool {
 	return s.Verb.Cooks() && !s.To.Set && !s.Core.Set && s.Reading == nil
 }
+
+// UnitBefore is the unit of the sides of the last sheet before a step; "" for none.
+func (s *Step) UnitBefore() (unit string) {
+	for _, before := range s.Part.Steps {
+		if before.IsSized() {
+			unit = before.Sides[0].Unit
+		}
+	}
+	return unit
+}

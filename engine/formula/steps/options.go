@@ -507,12 +507,21 @@ func (rd *Reader) settleManner(s *formula.Step, pairs []reading.Pair) {
 	}
 }
 
-// spreadIn takes the depth of what is spread on a tray, if no option gives how it stands, and tells
-// it. It reports whether it did. A dough stands by its pieces.
+// spreadIn takes the depth of what is spread on a tray, or of a dough that is chilled flat, if no
+// option gives how it stands, and tells it. It reports whether it did.
 func (rd *Reader) spreadIn(s *formula.Step, words string, at source.Place) bool {
 	lo, hi, ok := around.Spread(words)
-	if !ok || s.Form != nil || s.Part.Kind.IsDough() || !s.Verb.Waits() ||
-		!s.Verb.Takes(formula.OptAs) || slices.Contains(s.Open, formula.OptAs) {
+	if s.Form != nil || !s.Verb.Waits() || !s.Verb.Takes(formula.OptAs) ||
+		slices.Contains(s.Open, formula.OptAs) {
+		return false
+	}
+	if s.Part.Kind.IsDough() && s.Verb.Retards() && said.Flattened(words) {
+		s.Form = values.Flat(at)
+		rd.Assumed(at, fmt.Sprintf("%q is read as as = \"slab %s\"", words,
+			quantity.FormatInterval(s.Form.MM, "mm")))
+		return true
+	}
+	if !ok || s.Part.Kind.IsDough() {
 		return false
 	}
 	s.Form = &formula.Geometry{Place: at, Shape: "tray", MM: figure.Between(lo, hi), Taken: true}

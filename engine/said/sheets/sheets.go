@@ -49,3 +49,13 @@ func Sized(text string) (out, added string, ok bool) {
 	added = text[m[4]:m[5]] + " " + one
 	return text[:m[4]] + added + text[m[5]:], added, true
 }
+
+// SizedIn gives sides without any unit in the text that of another size: "out again to 30 x 60".
+func SizedIn(text, unit string) (out, added string, ok bool) {
+	m := sides().FindStringSubmatchIndex(text)
+	if m == nil || m[8] >= 0 || united().MatchString(text) {
+		return text, "", false
+	}
+	added = text[m[0]:m[1]] + " " + unit
+	return text[:m[0]] + added + text[m[1]:], added, true
+}
