@@ -175,12 +175,7 @@ var StepOptions = numbered(
 					quantity.FormatInterval(s.Form.MM, "mm")))
 			}
 		},
-		func(s *Step) string {
-			if s.Form == nil {
-				return ""
-			}
-			return PlacedText(s.Form.Place)
-		},
+		func(s *Step) string { return s.Form.Text() },
 		func(s *Step) string {
 			if s.Form == nil {
 				return ""
@@ -386,7 +381,8 @@ func assumesAt(s *Step) string {
 	own, ok := s.OwnAir()
 	switch {
 	case ok && !s.Iced():
-		return fmt.Sprintf("air of %g to %g C in the %s", own.Lo, own.Hi, s.Way.Name)
+		return fmt.Sprintf("air of %g to %g C in the %s (write at = to narrow it)",
+			own.Lo, own.Hi, s.Way.Name)
 	case s.Verb.place != nil:
 		return "in the " + s.Verb.place.Name
 	case s.Verb.Usual == InRoom:

@@ -118,6 +118,14 @@ func (s *Step) HeatsLater() bool {
 	})
 }
 
+// CoolsTo is what a cooling aims at, C: the core where one is written, else to.
+func (s *Step) CoolsTo() Given {
+	if s.Core.Set {
+		return s.Core
+	}
+	return s.To
+}
+
 // OwnAir is the temperature of the water or air that the step's way brings along, C. A written
 // temperature stands before it, and before cold air a written place or a freezer.
 func (s *Step) OwnAir() (around figure.Interval, ok bool) {
@@ -296,14 +304,4 @@ func (p *Part) IsWhole() bool {
 // HeatUnsaid reports whether the step cooks without a target, reading or way.
 func (s *Step) HeatUnsaid() bool {
 	return s.Verb.Cooks() && !s.To.Set && !s.Core.Set && s.Reading == nil
-}
-
-// UnitBefore is the unit of the sides of the last sheet before a step; "" for none.
-func (s *Step) UnitBefore() (unit string) {
-	for _, before := range s.Part.Steps {
-		if before.IsSized() {
-			unit = before.Sides[0].Unit
-		}
-	}
-	return unit
 }

@@ -231,6 +231,9 @@ func (l *Larder) described(name string) (it *Item, said []string, unread string,
 			}
 		}
 	}
+	if _, several := l.Ambiguous(head); !ok && several && len(also) == 1 && aside == "" {
+		return also[0], nil, "", Harmless(name, also[0]) == "" // "curd (plain yoghurt)"
+	}
 	if !ok || slices.ContainsFunc(also, func(other *Item) bool { return other != it }) ||
 		unread != "" && Harmless(name, it) != "" {
 		return nil, nil, "", false

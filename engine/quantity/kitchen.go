@@ -55,10 +55,8 @@ var kitchenWords = map[string]kitchenWord{
 	"pinche": {Mass, "is no fixed measure: weigh it", []measureOf{{0.1, 1, "g"}}},
 	"dash":   {Volume, "is no fixed measure: weigh it", []measureOf{{0.3, 1.5, "ml"}}},
 	"dashe":  {Volume, "is no fixed measure: weigh it", []measureOf{{0.3, 1.5, "ml"}}},
-	"sachet": {Mass, sachetMeans, []measureOf{{7, 7, "g"}}},
-	"packet": {Mass, sachetMeans, []measureOf{{7, 7, "g"}}},
-	"envelope": {Mass, "is 7 g of dry yeast; read the label",
-		[]measureOf{{7, 7, "g"}}},
+	"sachet": {Mass, sachetMeans, nil}, "packet": {Mass, sachetMeans, nil},
+	"envelope": {Mass, sachetMeans, nil},
 	"cube": {Mass, "of fresh yeast is 42 g in Germany, 25 g in Italy, 50 g in Sweden",
 		[]measureOf{{42, 42, "g"}, {25, 25, "g"}, {50, 50, "g"}}},
 	"würfel":  {Mass, "of fresh yeast is 42 g in Germany", []measureOf{{42, 42, "g"}}},
@@ -88,7 +86,7 @@ var kitchenWords = map[string]kitchenWord{
 		[]measureOf{{1, 1, "pieces"}}},
 }
 
-const sachetMeans = "is 7 g of dry yeast, more of other things; read the label"
+const sachetMeans = "is a pack: read the label for its weight"
 
 // countryUnit finds measures with one name in the US and the UK.
 var countryUnit = spelling.Pattern(`(?i)(^|[\d\s½¼¾⅓⅔⅛])(pints?|quarts?|gallons?|fl\.? ?oz\.?|` +

@@ -184,8 +184,8 @@ func TestFaults(t *testing.T) {
 			`"pinch" is no fixed measure: weigh it; write "0.1 to 1 g"`},
 		{"2 dashes", Amounts, "dashes",
 			`"dashes" is no fixed measure: weigh it; write "0.6 to 3 ml"`},
-		{"2 sachets", Amounts, "sachets", `"sachets" is 7 g of dry yeast, more of other ` +
-			`things; read the label; write "14 g"`},
+		{"2 sachets", Amounts, "sachets", `"sachets" is a pack: read the label for its weight; ` +
+			`write "?" until you have`},
 		{"1 pint", Amounts, "pint", `"pint" differs by a fifth between the US and the UK; ` +
 			`write "1 US pint", or "1 UK pint"`},
 		{"2 large", Amounts, "large", `"large" is a size: of an egg name it, "large egg" ` +
@@ -302,7 +302,7 @@ func TestFaults(t *testing.T) {
 // can be read, if it is one quoted text for the whole.
 func TestFaultsSuggestWhatReads(t *testing.T) {
 	for _, text := range []string{"180", "8 to 10", "8 h to 10", "200 G", "200 grmas",
-		"20 mintes to 2 h", "1,000,000 mg", "1.000 g", "1 pint", "3 sachets", "1 stick",
+		"20 mintes to 2 h", "1,000,000 mg", "1.000 g", "1 pint", "3 cubes", "1 stick",
 		"2 pinches", "1 000 g", "3 to 2 h",
 		"2 h to 90 min", "1e3 g", "", "about", "1 h 30", "200 g of flour", "8 h to"} {
 		_, fault := Read(text, all)

@@ -17,7 +17,8 @@ var noAmount = spelling.Pattern(`(?i)^(?:(?:enough )?to (?:cover|fill|taste)|(?:
 	`polvilhar|pincelar)|pour (?:décorer|dorer|saupoudrer)|zum (?:bestreuen|bestäuben|` +
 	`bestreichen)|` +
 	`c(?:antidad)?/?n(?:ecesaria)?|(?:as|if|where) (?:needed|required|desired|` +
-	`you like|necessary)|some|a (?:little|bit|few|handful|sprinkle|sprinkling|dusting|knob|glug)|` +
+	`you like|necessary)|some|plenty|lots|a (?:lot|little|bit|few|handful|sprinkle|sprinkling|` +
+	`dusting|knob|glug)|` +
 	`enough|optional|for [a-z][a-z ,-]*|to (?:serve|dust|sprinkle|coat|brush|finish|decorate|` +
 	`glaze|grease|roll)|nach bedarf|etwas|q\.?b\.?|un peu|quelques|lite|lidt|efter smag|efter ` +
 	`smak|nach geschmack|al gusto|a piacere)(?:[ ,;(].*)?$`)
@@ -74,7 +75,8 @@ func KindBeside(l *larder.Larder, name, text string) (amount, whole string, ok b
 var fatBeside = spelling.Pattern(`(?i)^(.*\d ?\pL+)[,;]? ?\(?(\d+(?:[.,]\d+)? ?%)(?: fat)?\)?$`)
 
 // figureAside is the same amount in brackets, in another measure.
-var figureAside = spelling.Pattern(` ?\((?:about )?[\d./½¼¾⅓⅔ ]+ ?(?:` + unitWords + `)\)`)
+var figureAside = spelling.Pattern(` ?\((?:about )?[\d./½¼¾⅓⅔ ]+ ?(?:` + unitWords +
+	`)(?: each)?\)`)
 
 var (
 	fresh = spelling.Pattern(`(?i)\b(?:würfel|hefewürfel|cubes?|cakes?|blocks?|fresh|compressed|` +

@@ -54,7 +54,7 @@ var measures = []struct {
 	fits   func(*larder.Item) bool
 	says   string
 }{
-	{spelling.Pattern(`^(?:(?:small|large|good|generous|big) )?(?:pinch(?:es)?|` +
+	{spelling.Pattern(`^(?:(?:small|large|good|generous|big|tiny) )?(?:pinch(?:es)?|` +
 		pinchAbroad + `)$`), 0.1, 1,
 		"g", false,
 		func(*larder.Item) bool { return true }, "a pinch is taken as 0.1 to 1 g: weigh it"},
@@ -78,6 +78,9 @@ var measures = []struct {
 	{spelling.Pattern(`^(?:(?:small|large|big|good|generous) )?knobs?$`), 10, 25, "g", false,
 		func(it *larder.Item) bool { return it.Class == larder.ClassFat },
 		"a knob is taken as 10 to 25 g: weigh it"},
+	{spelling.Pattern(`^(?:(?:small|large|big) )?(?:thumbs?|thumb[- ]sized? pieces?)$`), 10, 25,
+		"g", false, func(it *larder.Item) bool { return it.Name == "fresh ginger" },
+		"a thumb of ginger is taken as 10 to 25 g: weigh it"},
 	{spelling.Pattern(`^(?:leaf|leaves|sheets?|blatt|blätter|feuilles?|fogli[oa]?)$`), 1.7, 5,
 		"g", false, func(it *larder.Item) bool { return it.Name == "leaf gelatin" },
 		"a leaf of gelatin is taken as 1.7 to 5 g, by its grade: weigh it"},

@@ -342,7 +342,8 @@ var amountOf = spelling.Pattern(
 
 // alonePinch is a pinch without a number.
 var alonePinch = spelling.Pattern(`(?i)^(?:un[ao]? |une |eine? |en |ett? )?(` +
-	`(?:(?:small|large|good|generous|big) )?(?:pinch|dash|pizzico|pizca|pinc[ée]e|prise|nypa))$`)
+	`(?:(?:small|large|good|generous|big|tiny) )?` +
+	`(?:pinch|dash|pizzico|pizca|pinc[ée]e|prise|nypa))$`)
 
 // Amount gives an ingredient's quantity for a kitchen word. units is
 // whose measures the kitchen uses.
@@ -514,6 +515,9 @@ var (
 			`strong (?:white )?(?:bread )?flour|plain flour|self[- ]raising|treacle|golden syrup|` +
 			`muscovado|fast-action|mixed spice`)
 )
+
+// IsUS reports whether the words of a file are of the US, and none of the UK.
+func IsUS(file []byte) bool { return usSigns().Match(file) && !ukSigns().Match(file) }
 
 // Country reads a measure that differs between the US and the UK by the kitchen's country: the
 // house's, else that of other words in the file, as says tells.

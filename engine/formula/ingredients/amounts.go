@@ -204,14 +204,22 @@ func (rd *Reader) weighedText(
 }
 
 // asks reports words behind an amount that could turn it, with a line that loses none of them. It
-// reports whether it did: a figure among them is for the quantity reader to tell.
+// reports whether it did.
 func (rd *Reader) asks(in *formula.Ingredient, text string, at source.Place, what string) bool {
-	amount, words := beside.Parted(text, rd.counted(in.Called()))
 	it, _, known := rd.Find(in)
-	if amount == "" || !known || strings.ContainsAny(said.NoSizes(words), "0123456789½¼¾⅓⅔⅛") {
+	if !known {
 		return false
 	}
-	if food := unread.Food(rd.Opts.Larder, words); food != "" {
+	amount, words := behind.Parted(it, text, rd.counted(in.Called()))
+	switch {
+	case amount == "":
+		return false
+	case strings.ContainsAny(said.NoSizes(words), "0123456789½¼¾⅓⅔⅛"):
+		rd.Fault(at, "%s: %q behind the amount holds another figure; write amount = %q, and give "+
+			"another food its own line", what, words, amount)
+		return true
+	}
+	if food := behind.Food(rd.Opts.Larder, words); food != "" {
 		rd.Fault(at, "%s: %q behind the amount names another food, %q; write amount = %q, and "+
 			"give that food its own line", what, words, food, amount)
 		return true

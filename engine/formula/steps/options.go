@@ -247,6 +247,7 @@ func (rd *Reader) ReadTin(s *formula.Step, e hclsyntax.Expression, what string) 
 	own := slices.ContainsFunc(rd.Opts.Tins, func(t string) bool {
 		return formula.SameName(t, text)
 	})
+	text = tins.Bare(text, rd.Opts.Tins)
 	n, name := tins.Several(text)
 	switch {
 	case own || rd.Opts.OwnTins:
@@ -309,7 +310,7 @@ func (rd *Reader) readSized(s *formula.Step, e hclsyntax.Expression) bool {
 // the house or a size it stays open.
 func (rd *Reader) tinInWords(s *formula.Step, text string, at source.Place) {
 	under := rd.partUnder(s, text, at)
-	food := rd.Opts.Larder.AllergenIn(text)
+	food := rd.Opts.Larder.AllergenIn(tins.Foodless(text))
 	if food != "" && s.Verb.Finishes() && !under && !rd.mixes(food) {
 		rd.Assumed(at, fmt.Sprintf("%s = %q names %s, and no list here holds it: its weight and "+
 			"its allergens are not counted; write filling %q { ingredients = { %q = \"?\" } } "+
@@ -318,7 +319,7 @@ func (rd *Reader) tinInWords(s *formula.Step, text string, at source.Place) {
 	if !s.Verb.Takes(formula.OptTin) || s.Tin != "" {
 		return
 	}
-	n, name := tins.Several(text)
+	n, name := tins.Several(tins.Bare(text, rd.Opts.Tins))
 	own := slices.ContainsFunc(rd.Opts.Tins, func(t string) bool {
 		return formula.SameName(t, name)
 	})
@@ -515,17 +516,18 @@ func (rd *Reader) spreadIn(s *formula.Step, words string, at source.Place) bool 
 		slices.Contains(s.Open, formula.OptAs) {
 		return false
 	}
-	if s.Part.Kind.IsDough() && s.Verb.Retards() && said.Flattened(words) {
+	switch dough := s.Part.Kind.IsDough(); {
+	case dough && s.Verb.Retards() && said.Flattened(words):
 		s.Form = values.Flat(at)
-		rd.Assumed(at, fmt.Sprintf("%q is read as as = \"slab %s\"", words,
-			quantity.FormatInterval(s.Form.MM, "mm")))
-		return true
-	}
-	if !ok || s.Part.Kind.IsDough() {
+	case dough || !ok:
 		return false
+	default:
+		s.Form = &formula.Geometry{
+			Place: at, Shape: "tray", MM: figure.Between(lo, hi), Taken: true,
+		}
 	}
-	s.Form = &formula.Geometry{Place: at, Shape: "tray", MM: figure.Between(lo, hi), Taken: true}
-	rd.Assumed(at, fmt.Sprintf("%q is read as as = \"tray %g to %g mm\"", words, lo, hi))
+	rd.Assumed(at, fmt.Sprintf("%q is read as as = \"%s %s\"", words, s.Form.Shape,
+		quantity.FormatInterval(s.Form.MM, "mm")))
 	return true
 }
 
@@ -630,7 +632,7 @@ func (rd *Reader) unknownOption(s *formula.Step, pair reading.Pair) {
 	case quoted && name == formula.OptAt.Name && said.NoFigure(text): // in = "an oiled bowl"
 		rd.keepAside(s, pair.Key, text, at)
 	case o != nil && o != formula.OptNote && s.Verb.Takes(o) && o.Text(s) == "":
-		rd.FillStep(s, o, pair.Value)
+		rd.fill(s, o, pair.Value)
 	case o != nil && o != formula.OptNote && !s.Verb.Takes(o) && rd.otherwise(s, o, pair):
 	case quoted && strings.Contains(word, "between") && len(rd.after) > 0:
 		rd.between, _ = rd.QuantityText(said.Time(text), at, formula.ForTime, s.Verb.Name)

@@ -38,6 +38,15 @@ var (
 	// drained are words by which water is taken off, and none that dry a thing.
 	drained = spelling.Pattern(`(?i)\b(?:squeezed|patted|wrung|drained|pressed|dabbed|wiped) ` +
 		`(?:very |well )?dry\b`)
+	// harmless are words of a part, or of a quality, that make no other food.
+	harmless = spelling.Pattern(`(?i)\b(?:(?:the )?(?:white|green|pale)` +
+		`(?: and (?:white|green|pale))? (?:parts?|bits?|tops?|ends?)(?: only)?|leaves only|` +
+		`(?:no|without) added (?:sugar|salt)|` +
+		`(?:the )?(?:baking|cooking|everyday) (?:kind|type|sort)|for baking|skins? off|` +
+		`in (?:a (?:little|bit of|drop of) |some |hot )?` +
+		`(?:vegetable |olive |sunflower |rapeseed )?oil)\b`)
+	before = spelling.Pattern(`(?i)^(?:(?:in|into|with|over|on|through|for|from|to|of|all|some|` +
+		`it|the|its|their|a|an|and|more|extra|little) )+`)
 	into = spelling.Pattern(`(?i)\b(?:in|into|with|over|on|through|for|from|to|of) ` +
 		`(?:all |some )?(?:of )?(?:the |its |their )?`)
 )
@@ -60,8 +69,9 @@ func Read(l *larder.Larder, it *larder.Item, name, text string, listed []string,
 	if counted && it.Class != larder.ClassEgg {
 		text = sized().ReplaceAllString(strings.TrimSpace(text), "$1")
 	}
-	amount, words := beside.Parted(text, counted)
-	if amount == "" || unread.Turns(strings.ReplaceAll(words, "but", "")) {
+	amount, words := Parted(it, strings.TrimSpace(text), counted)
+	plain := harmless().ReplaceAllString(words, "")
+	if amount == "" || unread.Turns(strings.ReplaceAll(plain, "but", "")) {
 		return s, false
 	}
 	r := reader{Larder: l, it: it, name: name, listed: listed}
@@ -80,6 +90,34 @@ func Read(l *larder.Larder, it *larder.Item, name, text string, listed []string,
 		}
 	}
 	return r.out, true
+}
+
+// Parted is the longest amount of an ingredient at the start of a text, by figures or by a
+// kitchen's measures, and the words behind it; "" for none.
+func Parted(it *larder.Item, text string, counted bool) (amount, words string) {
+	if strings.Contains(text, "%") { // "2 % of the dough" is another percent
+		return "", ""
+	}
+	for i := len(text) - 1; i > 0; i-- {
+		if !strings.ContainsRune(" ,;(", rune(text[i])) {
+			continue
+		}
+		amount, words = strings.TrimRight(text[:i], " ,;("), strings.Trim(text[i:], " ,;().-")
+		if words == "" {
+			continue
+		}
+		bare := said.Bracketed(amount)
+		_, fault := quantity.Read(quantity.OfCountry(bare, "us"), quantity.Amounts)
+		if fault != nil && counted && text[i] != ' ' {
+			_, fault = quantity.Read(bare+" pieces", quantity.Of(quantity.Count))
+		}
+		_, measure := said.Amount(it, amount, "")
+		_, _, egg := said.SizedEggs(amount)
+		if fault == nil || measure || egg && it.Class == larder.ClassEgg {
+			return amount, words
+		}
+	}
+	return "", ""
 }
 
 // state reads words that the larder knows beside the name: the thing as it is, or in a state that
@@ -101,9 +139,13 @@ func (r *reader) state(words string) bool {
 
 // clause reports whether one clause can turn nothing, and notes what it says.
 func (r *reader) clause(clause string) bool {
-	plain := strings.TrimSpace(r.withoutListed(said.NoSizes(
-		drained().ReplaceAllString(clause, ""))))
+	plain := strings.TrimSpace(r.withoutListed(said.NoSizes(harmless().ReplaceAllString(
+		drained().ReplaceAllString(clause, ""), ""))))
 	if plain == "" {
+		return true
+	}
+	if t, ok := said.TempIn(clause); ok && !unread.Turns(plain) {
+		r.out.Temp = t
 		return true
 	}
 	if t := said.GoesIn(plain); t != "" {
@@ -131,10 +173,7 @@ func (r *reader) clause(clause string) bool {
 // withoutListed drops foods of the same list from words, which name no other: "melted in the milk".
 func (r *reader) withoutListed(words string) string {
 	for {
-		food := unread.Food(r.Larder, words)
-		if m := into().FindString(food); strings.HasPrefix(food, m) { // "in the milk"
-			food = food[len(m):]
-		}
+		food := Food(r.Larder, words)
 		if food == "" || !r.lists(food) {
 			return words
 		}
@@ -145,6 +184,12 @@ func (r *reader) withoutListed(words string) string {
 		}
 		words = words[:at[0]] + " " + words[at[1]:]
 	}
+}
+
+// Food is a food that the larder knows among words, without "in the" before it; "" for none.
+func Food(l *larder.Larder, words string) string {
+	food := unread.Food(l, words)
+	return before().ReplaceAllString(food, "") // "in the milk"
 }
 
 // lists reports whether a food stands in the same list.

@@ -39,16 +39,3 @@ func FuzzSized(f *testing.F) {
 		}
 	})
 }
-
-// TestSizedIn adds a unit where the text has none.
-func TestSizedIn(t *testing.T) {
-	for text, want := range map[string]string{
-		"out again to 30 x 60": "out again to 30 x 60 cm", "30 x 60 cm": "", "1 cm, 30 x 60": "",
-		"thinly": "",
-	} {
-		got, _, ok := SizedIn(text, "cm")
-		if ok != (want != "") || ok && got != want {
-			t.Errorf("%q: %q, %v", text, got, ok)
-		}
-	}
-}

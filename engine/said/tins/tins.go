@@ -51,6 +51,15 @@ func Size(name string) (t Tin, ok bool) {
 	if inRows().MatchString(name) {
 		return Tin{}, false
 	}
+	if t, ok = byRoom(name); !ok {
+		t, ok = byLengths(name)
+		t.usualDepth(name)
+	}
+	return t, ok
+}
+
+// byLengths reads the lengths in a tin's name.
+func byLengths(name string) (t Tin, ok bool) {
 	if !strings.ContainsAny(name, "0123456789./½¼¾") {
 		return t, false
 	}

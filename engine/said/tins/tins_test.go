@@ -77,3 +77,29 @@ func TestSeveral(t *testing.T) {
 		}
 	}
 }
+
+// TestBare takes the words off a tin's name by which it is made ready, and leaves a house's own.
+func TestBare(t *testing.T) {
+	own := []string{"greased ring"}
+	for text, want := range map[string]string{
+		"greased 9x13 pan": "9x13 pan", "9x13 pan, greased": "9x13 pan",
+		"buttered fluted brioche moulds":   "fluted brioche moulds",
+		"10 cup bundt pan, buttered well":  "10 cup bundt pan",
+		"2 lb loaf tin, greased and lined": "2 lb loaf tin", "Greased ring": "Greased ring",
+		"12-hole muffin tin, buttered and sugared": "12-hole muffin tin",
+		"well-buttered, floured kugelhopf tin":     "kugelhopf tin", "greased": "greased",
+		"loaf tin, lined, 30 x 11 x 8 cm": "loaf tin, lined, 30 x 11 x 8 cm",
+	} {
+		if got := Bare(text, own); got != want {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+	for text, want := range map[string]string{
+		"buttered brioche moulds": "buttered moulds", "almond rings": "almond rings",
+		"brioche crumbs": "brioche crumbs",
+	} {
+		if got := Foodless(text); got != want {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}
