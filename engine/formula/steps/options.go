@@ -479,14 +479,13 @@ func (rd *Reader) settleManner(s *formula.Step, pairs []reading.Pair) {
 	rd.settleHandTime(s)
 	rd.tellBetween(s)
 	defer rd.settleDrying(s)
-	if words := s.Manner; words != "" {
-		rd.spreadIn(s, words, s.Place)
-	} else if s.Sign != nil {
-		rd.spreadIn(s, s.Sign.Text, s.Sign.At)
-	}
 	if s.Manner == "" {
+		if s.Sign != nil {
+			rd.spreadIn(s, s.Sign.Text, s.Sign.At)
+		}
 		return
 	}
+	rd.spreadIn(s, s.Manner, s.Place)
 	rd.wayOfManner(s)
 	if s.Where == nil && !s.At.Set && s.Verb.Waits() && s.Verb.Takes(formula.OptAt) &&
 		!slices.Contains(s.Open, formula.OptAt) {
@@ -522,9 +521,7 @@ func (rd *Reader) spreadIn(s *formula.Step, words string, at source.Place) bool 
 	case dough || !ok:
 		return false
 	default:
-		s.Form = &formula.Geometry{
-			Place: at, Shape: "tray", MM: figure.Between(lo, hi), Taken: true,
-		}
+		s.Form = &formula.Geometry{Place: at, Shape: "tray", MM: figure.Between(lo, hi)}
 	}
 	rd.Assumed(at, fmt.Sprintf("%q is read as as = \"%s %s\"", words, s.Form.Shape,
 		quantity.FormatInterval(s.Form.MM, "mm")))
