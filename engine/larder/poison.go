@@ -29,8 +29,8 @@ const plants = `(lil(?:y|ies)[- ]of[- ]the[- ]valley|foxgloves?|oleanders?|hydra
 	`glicinias?|acebo)`
 
 // elder are the parts of it that poison, alone and beside the berries.
-const elder = `elder(?:[- ]?(?:berry|tree|bush|flower))? (?:(?:green|young|fresh|dried) )?` + greens +
-	`|elderberr(?:y|ies)[^;]{0,40}? (?:with|and) ` +
+const elder = `elder(?:[- ]?(?:berry|tree|bush|flower))? (?:(?:green|young|fresh|dried) )?` +
+	greens + `|elderberr(?:y|ies)[^;]{0,40}? (?:with|and) ` +
 	`(?:(?:the|their|its|all|some|a|few|green|young|fresh) )*` + greens +
 	`|holunder(?:blätter|stiele?|rinde)|feuilles? de sureau`
 

@@ -46,7 +46,8 @@ func turnsState(name string, near string, it *Item) bool {
 
 // denied are words that deny a state: what is not cooked is raw.
 var denied = spelling.Pattern(`(?i)\b(?:not|never|no|nicht|pas|non)[- ]` +
-	`(?:(?:yet|fully|been|at all) )*(?:(cooked|boiled|roasted|baked|fried|steamed|heated|heat[- ]treated|grilled|poached)|` +
+	`(?:(?:yet|fully|been|at all) )*(?:(cooked|boiled|roasted|baked|fried|steamed|heated|` +
+	`heat[- ]treated|grilled|poached)|` +
 	`(pasteuri[sz]ed))\b`)
 
 // inPlain writes the state that words deny as the one that they mean: "chicken, not cooked" is raw.
