@@ -675,7 +675,7 @@ var stepFacts = []Fact{
 			if cool == nil {
 				return figure.Absent("a step that cools the filling", s.Place)
 			}
-			return makeup.Given(cool.To, "to = \"24 C\" in this "+cool.Verb.Name, cool.Place)
+			return makeup.Given(cool.CoolsTo(), "to = \"24 C\" in this "+cool.Verb.Name, cool.Place)
 		},
 	},
 	{

@@ -23,7 +23,11 @@ func (l Limit) Refuses(x float64) string {
 	if unit != "" {
 		unit = " " + unit
 	}
-	return fmt.Sprintf("%s is %.2g%s; %s from %g to %g%s",
+	digits := "%.3g" // as many as tell 95.4 C from the limit of 95 C
+	if math.Abs(x) >= 1000 {
+		digits = "%.0f"
+	}
+	return fmt.Sprintf("%s is "+digits+"%s; %s from %g to %g%s",
 		l.Quantity, x, unit, l.Why, l.Low, l.High, unit)
 }
 

@@ -386,7 +386,8 @@ func assumesAt(s *Step) string {
 	own, ok := s.OwnAir()
 	switch {
 	case ok && !s.Iced():
-		return fmt.Sprintf("air of %g to %g C in the %s", own.Lo, own.Hi, s.Way.Name)
+		return fmt.Sprintf("air of %g to %g C in the %s (write at = to narrow it)",
+			own.Lo, own.Hi, s.Way.Name)
 	case s.Verb.place != nil:
 		return "in the " + s.Verb.place.Name
 	case s.Verb.Usual == InRoom:

@@ -118,6 +118,14 @@ func (s *Step) HeatsLater() bool {
 	})
 }
 
+// CoolsTo is what a cooling aims at, C: the core where one is written, else to.
+func (s *Step) CoolsTo() Given {
+	if s.Core.Set {
+		return s.Core
+	}
+	return s.To
+}
+
 // OwnAir is the temperature of the water or air that the step's way brings along, C. A written
 // temperature stands before it, and before cold air a written place or a freezer.
 func (s *Step) OwnAir() (around figure.Interval, ok bool) {

@@ -214,7 +214,8 @@ var Ways = []*Way{
 		noFat, in(heat.FanFridge), noOven, noMixer, "moving air", "forced air", "fan cooling"),
 	// A soft cycle blows air of 3 C: Foodservice Equipment Reports (read). A hard one goes down to
 	// -20 C: common practice, no source. UK guidance asks for 70 to 3 C in 90 min (read).
-	way("blast chiller", "in a blast chiller or blast freezer", (*Verb).Cools, noFat,
+	way("blast chiller", "in a blast chiller or freezer, at -20 to 3 C without at",
+		(*Verb).Cools, noFat,
 		in(heat.Blast), noOven, noMixer, "blast", "blast chilling", "blast freezer",
 		"blast freezing", "shock freezer", "shock chiller").holds(-20, 3),
 

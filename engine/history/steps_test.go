@@ -448,6 +448,7 @@ func TestCoolingStopsAtItsAim(t *testing.T) {
 			t.Fatalf("%s: without an aim it ends at %v", around, on)
 		}
 		nearBand(t, around, stopped.Core, even(21), 0.01)
+		nearBand(t, around+", core", cooled(around+`, core = "21 C"`).Core, even(21), 0.01)
 		if last := stopped.Trace[figure.High]; last != nil && last[len(last)-1].Hours != 3 {
 			t.Errorf("%s: its course ends after %v h", around, last[len(last)-1].Hours)
 		}

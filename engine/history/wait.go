@@ -430,7 +430,7 @@ func (f *Simulator) runThrough(w *waiting, i int, speed, seconds float64) {
 		w.most[i] = max(w.most[i], w.start[i])
 	}
 	if held > 0 {
-		end.CoreC = min(end.CoreC, max(w.start[i], estimateOf(w.step.To.Interval).At(l.which)))
+		end.CoreC = min(end.CoreC, estimateOf(w.step.CoolsTo().Interval).At(l.which))
 		w.hours[i] += f.activity(end.MeanC) * held / 3600
 		f.sample(fermenting+held, end)
 	}
@@ -447,10 +447,10 @@ func (f *Simulator) runThrough(w *waiting, i int, speed, seconds float64) {
 // stops is when a run that cools comes to what the step aims at, s: from there on it is kept so
 // warm. It is infinite without an aim, or where a probe says more.
 func (f *Simulator) stops(w *waiting, i int) float64 {
-	l, aim := &f.runs[i], estimateOf(w.step.To.Interval)
-	now, to := f.now(l), aim.At(l.which)
+	l, aim := &f.runs[i], w.step.CoolsTo()
+	now, to := f.now(l), estimateOf(aim.Interval).At(l.which)
 	switch {
-	case !w.step.To.Set || w.read || !w.step.Verb.Cools() || !(now.MeanC > l.ambient(w.e)):
+	case !aim.Set || w.read || !w.step.Verb.Cools() || !(now.MeanC > l.ambient(w.e)):
 		return math.Inf(1)
 	case now.CoreC <= to:
 		return 1 // and not 0, for a course goes forward
