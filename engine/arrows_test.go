@@ -108,6 +108,8 @@ var mayKnow = map[string][]string{
 	}, // how many pieces; it knows no formula
 	// units that sizes leave out
 	"engine/said/sheets": {"engine/said", "engine/spelling"},
+	// The figures that stand plainly in a text, asked last: they know quantities and ovens.
+	"engine/said/plainly": {"engine/quantity", "engine/said/oven", "engine/spelling"},
 	// words for folds of a dough; it knows no formula
 	"engine/said/turns": {"engine/spelling"},
 	// what is around a part; it knows no formula
@@ -207,10 +209,21 @@ var mayKnow = map[string][]string{
 		"engine/said/work",
 		"engine/spelling",
 	}, // usual times of steps; it reads no step
+	// what no other reader knows: the figures that stand plainly among words
+	"engine/formula/plain": {
+		"engine/formula",
+		"engine/formula/known",
+		"engine/quantity",
+		"engine/said",
+		"engine/said/plainly",
+		"engine/said/unread",
+		"engine/source",
+	},
 	"engine/formula/steps": {
 		"engine/formula",
 		"engine/formula/ingredients",
 		"engine/formula/known",
+		"engine/formula/plain",
 		"engine/formula/listed",
 		"engine/formula/usual",
 		"engine/formula/values",

@@ -314,6 +314,23 @@ trial "loaf at the end of its cooling" {
   }
 }
 
+trial "a loaf at 60 C, and what comes next" {
+  rule  = "cut-too-soon"
+  cases = {
+    "it is glazed"          = { expect = "clear", a = "drizzle", x = "g", b = "handle", y = "turn it round" }
+    "it is cut"             = { expect = "flagged", a = "cut", x = "12 pieces", b = "handle", y = "turn it round" }
+    "it is cut, and glazed" = { expect = "flagged", a = "cut", x = "12 pieces", b = "drizzle", y = "g" }
+  }
+  formula "t" {
+    makes = "1 loaf"
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "280 g", "instant yeast" = "7 g" }
+      steps       = [{ mix = "10 min", to = "26 C" }, { bake = "35 min", at = "190 C", measured = "93 C core" }, { cool = "30 min", at = "room", measured = "60 C" }, { "$a" = "$x" }, { "$b" = "$y" }]
+    }
+    topping "g" { ingredients = { "powdered sugar" = "100 g", "water" = "18 g" } }
+  }
+}
+
 trial "a loaf at 60 C, and how it is eaten" {
   rule  = "cut-too-soon"
   cases = {

@@ -1913,6 +1913,32 @@ trial "which cassava" {
   }
 }
 
+rule "formula-milk-cool" {
+  on     = "part"
+  level  = "stop"
+  doubt  = "flag"
+  limits = { water_c = 70 }
+  when   = "'infant formula' in part.hazards && (part.has_process || part.is_used) && part.heated_to_c < limit.water_c"
+  say    = "Powdered infant formula is not sterile, and nothing brings this to {limit.water_c}. Mix it with water of {limit.water_c} or more, cool it, and use it within 2 h."
+  why    = "Cronobacter and Salmonella stay alive in the dry powder, grow in lukewarm milk, and kill small babies."
+  source = "WHO and FAO, Safe preparation, storage and handling of powdered infant formula (2007) (memory)"
+}
+
+trial "a pap of powdered formula, heated to" {
+  rule  = "formula-milk-cool"
+  cases = { "40 C" = "flagged", "68 C" = "flagged", "72 C" = "clear" }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "300 g", "instant yeast" = "6 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { bake = "20 min", at = "200 C", core = "93 C" }, { cool = "1 h" }, { fill = "pap" }]
+    }
+    filling "pap" {
+      ingredients = { "infant formula powder" = "100 g", "water" = "600 g" }
+      steps       = [{ cook = "5 min", to = "$case" }]
+    }
+  }
+}
+
 rule "raw-for-frail" {
   on     = "part"
   level  = "stop"
@@ -2108,6 +2134,46 @@ trial "doughnuts thawed before they are fried" {
     dough "d" {
       ingredients = { "bread flour" = "500 g", "water" = "300 g", "instant yeast" = "6 g" }
       steps       = [{ mix = "10 min", to = "25 C" }, { shape = "balls", pieces = 12 }, { freeze = "1 day" }, { thaw = "2 h", at = "fridge" }, { cook = "5 min", at = "180 C", by = "frying" }]
+    }
+  }
+}
+
+rule "frozen-meat-baked" {
+  on     = "bake"
+  level  = "stop"
+  when   = "bake.comes_frozen && bake.holds_uncooked_meat && !bake.is_measured"
+  say    = "Raw meat goes into the oven frozen, and nothing proves its middle. Thaw it in the fridge, or bake it to a probe: measured = \"75 C core\"."
+  why    = "From the freezer the middle takes half as long again and more, and the crust is brown long before. Colour and clock say nothing."
+  source = "USDA FSIS, The big thaw: meat cooked from frozen takes about half as long again (memory); 74 C for stuffed food: FDA Food Code 2022, 3-401.11(A)(3) (read)"
+}
+
+trial "sausage rolls from the freezer" {
+  rule  = "frozen-meat-baked"
+  cases = {
+    "raw sausage"    = { expect = "flagged", a = "raw sausage", b = "200 C" }
+    "cooked sausage" = { expect = "clear", a = "cooked sausage", b = "200 C" }
+  }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "300 g", "instant yeast" = "6 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { divide = 6 }, { fill = "meat" }, { shape = "balls", pieces = 6 }, { freeze = "1 day" }, { bake = "17 min", at = "$b" }]
+    }
+    filling "meat" {
+      ingredients = { "$a" = "300 g" }
+    }
+  }
+}
+
+trial "sausage rolls from the freezer, thawed or probed" {
+  rule  = "frozen-meat-baked"
+  cases = { "75 C core" = "clear" }
+  formula "t" {
+    dough "d" {
+      ingredients = { "bread flour" = "500 g", "water" = "300 g", "instant yeast" = "6 g" }
+      steps       = [{ mix = "10 min", to = "25 C" }, { divide = 6 }, { fill = "meat" }, { shape = "balls", pieces = 6 }, { freeze = "1 day" }, { bake = "40 min", at = "190 C", measured = "$case" }]
+    }
+    filling "meat" {
+      ingredients = { "raw sausage" = "300 g" }
     }
   }
 }

@@ -44,6 +44,17 @@ trial "sugar on 1 % yeast" {
   }
 }
 
+trial "sugar that melts into the dough, or stays in grains" {
+  rule  = "sugar-outruns-yeast"
+  cases = { "sugar" = "flagged", "pearl sugar" = "clear" }
+  formula "t" {
+    family = "sweet dough"
+    dough "d" {
+      ingredients = { "bread flour" = "1000 g", "water" = "540 g", "honey" = "120 g", "$case" = "160 g", "salt" = "18 g", "instant yeast" = "10 g" }
+    }
+  }
+}
+
 trial "25 % sugar, no steps, yeast about the least" {
   rule  = "sugar-outruns-yeast"
   cases = {

@@ -30,7 +30,8 @@ var hazardPartFacts = []Fact{
 		Name: "hazards",
 		Type: List,
 		Means: "what in its own ingredients hurts by itself: lectin, caustic, sprouts, no food, " +
-			"raw elderberry, raw cassava, frozen berries, raw juice, and the poisons by dose",
+			"raw elderberry, raw cassava, frozen berries, raw juice, infant formula, and the " +
+			"poisons by dose",
 		Source: srcHazard,
 		part:   hazard.Of,
 	},
@@ -197,7 +198,7 @@ var hazardStepFacts = []Fact{
 	{
 		Name:   "comes_frozen",
 		Type:   YesNo,
-		of:     (*formula.Verb).Cooks,
+		of:     (*formula.Verb).HeatsThrough,
 		Means:  "it comes straight from the freezer: no step thaws it",
 		Source: srcGiven,
 		step:   func(_ *parts, s *formula.Step) Value { return hazard.ComesFrozen(s) },

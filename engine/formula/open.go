@@ -11,6 +11,7 @@ import (
 // figures between at which answers turn (judgement).
 var (
 	anyAround = []float64{-25, -18, 3, 8, 15, 22, 28, 38, 55}
+	anyLiquid = []float64{0, 8, 15, 22, 28, 38, 50, 60, 80, 100} // that something soaks in
 	anyOven   = []float64{110, 150, 180, 200, 230, 280}
 	anyTarget = []float64{-18, 0, 4, 10, 16, 21, 25, 28, 33, 40, 52, 60, 66, 75, 85, 93, 98, 105,
 		120}
@@ -38,8 +39,11 @@ var (
 func init() {
 	OptAt.spans = func(s *Step) []func(*Step) {
 		list := anyAround
-		if s.Verb.HeatsThrough() {
+		switch {
+		case s.Verb.HeatsThrough():
 			list = anyOven
+		case s.Verb.Soaks():
+			list = anyLiquid
 		}
 		return points(list, quantity.Temperature, func(s *Step, g Given) { s.At = g })
 	}

@@ -175,12 +175,7 @@ var StepOptions = numbered(
 					quantity.FormatInterval(s.Form.MM, "mm")))
 			}
 		},
-		func(s *Step) string {
-			if s.Form == nil {
-				return ""
-			}
-			return PlacedText(s.Form.Place)
-		},
+		func(s *Step) string { return s.Form.Text() },
 		func(s *Step) string {
 			if s.Form == nil {
 				return ""

@@ -39,7 +39,8 @@ var (
 		"rumstemperatur", "stuetemperatur", "romtemperatur", "huoneenlämpö",
 		"wire rack", "cooling rack", "rack")
 	fridge = place("fridge", "the fridge, in still air", heat.Fridge, cold,
-		"refrigerator", "walk-in fridge", "reach-in fridge", "kühlschrank", "kuehlschrank",
+		"refrigerator", "coolroom", "cool room", "cold room",
+		"walk-in fridge", "reach-in fridge", "kühlschrank", "kuehlschrank",
 		"froid", "au froid", "frigo", "réfrigérateur",
 		"frigorifero", "kylskåp", "kyl", "køleskab", "kjøleskap", "jääkaappi")
 	freezer = place("freezer", "the freezer, in still air", heat.Freezer, cold,

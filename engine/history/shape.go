@@ -182,7 +182,7 @@ func (f *Simulator) formOf(step *formula.Step) (heat.Body, bool) {
 	case "slab":
 		return heat.SlabOf(g.MM.Mid() / 1000), true
 	case "tray":
-		return heat.TrayOf(g.MM.Mid()/1000, false), true
+		return heat.TrayOf(g.Depth(f.setup.MassG.Hi/1000/rho), false), true
 	case "log":
 		d := g.MM.Mid() / 1000
 		return heat.LogOf(d, each/rho/(math.Pi*d*d/4)), true

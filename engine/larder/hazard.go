@@ -26,6 +26,7 @@ const (
 	HazardCassava    Hazard = "raw cassava"    // cyanide, until it is cooked
 	HazardBerries    Hazard = "frozen berries" // viruses, until they are boiled
 	HazardJuice      Hazard = "raw juice"      // until it is heated
+	HazardFormula    Hazard = "infant formula" // until water of 70 C meets it
 	HazardSprouts    Hazard = "sprouts"        // for the frail
 	HazardCaustic    Hazard = "caustic"        // on skin, and where it is eaten unbaked
 	HazardNoFood     Hazard = "no food"

@@ -4087,7 +4087,7 @@ var shipped = [...]Item{
 	},
 	{
 		Name: "infant formula powder", Class: ClassDairy, Water: 2.5, Protein: 11, Fat: 27, Carbohydrate: 57.3, Sugars: 53, Ash: 2.2, Lactose: 53, MilkSolids: 70.5, SpoonSpread: 10,
-		Traits: Dairy | Solid, US: []string{"milk", "soybeans?", "fish?"}, EU: []string{"milk", "soybeans?", "fish?"}, Aliases: []string{"powdered infant formula", "infant formula", "baby formula", "baby milk powder", "formula milk powder", "infant milk powder", "follow-on milk powder", "toddler milk powder"},
+		Traits: Dairy | Solid, Hazard: HazardFormula, US: []string{"milk", "soybeans?", "fish?"}, EU: []string{"milk", "soybeans?", "fish?"}, Aliases: []string{"powdered infant formula", "infant formula", "baby formula", "baby milk powder", "formula milk powder", "infant milk powder", "follow-on milk powder", "toddler milk powder"},
 		SplitBasis: "derived", Source: "recalled, not looked up", SourceID: "memory", Basis: "memory",
 		Notes: "not sterile: it can carry Cronobacter and Salmonella (WHO, memory); mixed with water it needs control; split: all lactose; density unknown",
 	},

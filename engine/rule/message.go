@@ -267,9 +267,7 @@ var nameless = map[string]string{
 func (s *sentences) figure(shown, unit string) {
 	if shown != show.NoFigure {
 		if strings.HasPrefix(shown, "up to ") && strings.HasSuffix(s.String(), " to ") {
-			shown = shown[len("up to "):] // "gets to up to 65 C"
-			s.cut(s.Len() - len("to "))
-			s.WriteString("no more than ")
+			shown = "no more than " + shown[len("up to "):] // "gets to up to 65 C"
 		}
 		s.WriteString(shown)
 		return

@@ -39,3 +39,18 @@ func TestModelledFiguresAreRounded(t *testing.T) {
 		}
 	}
 }
+
+// A figure that has no lower end begins with "up to": no sentence says "to up to".
+func TestUpToStandsOnce(t *testing.T) {
+	for before, want := range map[string]string{
+		"The middle gets to ": "The middle gets to no more than 65 C",
+		"Bake it ":            "Bake it up to 65 C",
+	} {
+		var s sentences
+		s.text(before)
+		s.figure("up to 65 C", "C")
+		if got := s.String(); got != want {
+			t.Errorf("%q, not %q", got, want)
+		}
+	}
+}

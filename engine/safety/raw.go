@@ -102,7 +102,7 @@ func (p *Part) HeatedTo() Value {
 func isHazardous(it *larder.Item) bool {
 	switch it.Hazard {
 	case larder.HazardElderberry, larder.HazardCassava, larder.HazardBerries,
-		larder.HazardJuice, larder.HazardSprouts:
+		larder.HazardJuice, larder.HazardSprouts, larder.HazardFormula:
 		return true
 	}
 	return false

@@ -515,6 +515,9 @@ var (
 			`muscovado|fast-action|mixed spice`)
 )
 
+// IsUS reports whether the words of a file are of the US, and none of the UK.
+func IsUS(file []byte) bool { return usSigns().Match(file) && !ukSigns().Match(file) }
+
 // Country reads a measure that differs between the US and the UK by the kitchen's country: the
 // house's, else that of other words in the file, as says tells.
 func Country(text, units string, file []byte) (out, says string) {

@@ -622,7 +622,7 @@ func (rd *Reader) unknownOption(s *formula.Step, pair reading.Pair) {
 	case quoted && name == formula.OptAt.Name && said.NoFigure(text): // in = "an oiled bowl"
 		rd.keepAside(s, pair.Key, text, at)
 	case o != nil && o != formula.OptNote && s.Verb.Takes(o) && o.Text(s) == "":
-		rd.FillStep(s, o, pair.Value)
+		rd.fill(s, o, pair.Value)
 	case o != nil && o != formula.OptNote && !s.Verb.Takes(o) && rd.otherwise(s, o, pair):
 	case quoted && strings.Contains(word, "between") && len(rd.after) > 0:
 		rd.between, _ = rd.QuantityText(said.Time(text), at, formula.ForTime, s.Verb.Name)

@@ -232,7 +232,7 @@ func (rd *Reader) readStep(s *formula.Step, e hclsyntax.Expression) bool {
 		case slices.ContainsFunc(pairs[:i], reading.IsKey(pair.Key)):
 			rd.Fault(pair.Place, "%q stands twice in this step", pair.Key)
 		case o != nil && s.Verb.Takes(o):
-			rd.FillStep(s, o, pair.Value)
+			rd.fill(s, o, pair.Value)
 		case o != nil && rd.otherwise(s, o, pair):
 		case o != nil:
 			rd.Fault(pair.Place, "%s takes no %q; it takes %s",
@@ -370,6 +370,7 @@ func (rd *Reader) readOwn(s *formula.Step, e hclsyntax.Expression) {
 	rd.readOwnValue(s, e)
 	text, at, _ := rd.Literal(e)
 	switch {
+	case rd.plain(s).Time(before, text, at):
 	case !rd.WordsAlone(before, text):
 	case s.Verb.Turns() && !turns.Waits(text): // work of the hands, and no wait
 		rd.timesInWords(s, text, at)

@@ -10,6 +10,7 @@ import (
 	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/formula/ingredients"
+	"forebake/engine/formula/plain"
 	"forebake/engine/formula/usual"
 	"forebake/engine/quantity"
 	"forebake/engine/said"
@@ -333,6 +334,9 @@ func (rd *Reader) SaidArea(s *formula.Step, e hclsyntax.Expression, own bool, wh
 		if whole, added, ok := sheets.Sized(text); ok {
 			rd.Assumed(at, fmt.Sprintf("%q leaves out a unit: it is read as %s", text, added))
 			text = whole
+		} else if whole, added, ok := sheets.Unwritten(text, said.IsUS(rd.File.Text)); ok {
+			rd.Assumed(at, fmt.Sprintf("%q has no unit: it is read as %s", text, added))
+			text = whole
 		}
 	}
 	long, short, isArea := said.Area(text)
@@ -375,4 +379,24 @@ func (rd *Reader) SaidArea(s *formula.Step, e hclsyntax.Expression, own bool, wh
 	rd.Assumed(at, fmt.Sprintf("%q is length by width: %s; it is rolled up from its longer side, "+
 		"unless the roll says \"from the short side\"", text, says))
 	return true
+}
+
+// plain reads a step's own value or an option where nothing else could: what stands plainly among
+// its words.
+func (rd *Reader) plain(s *formula.Step) plain.Step {
+	return plain.Step{Reader: rd.Reader.Reader, Step: s,
+		Heat: func(text string, at source.Place) bool {
+			return rd.saidAt(s, text, at, s.Verb.Name+": at")
+		},
+		Waits: leftToStand().MatchString,
+	}
+}
+
+// fill reads an option, in figures or in words.
+func (rd *Reader) fill(s *formula.Step, o *formula.Option, e hclsyntax.Expression) {
+	before := len(rd.Problems)
+	rd.FillStep(s, o, e)
+	if text, at, ok := rd.Literal(e); ok {
+		rd.plain(s).Option(before, o, text, at)
+	}
 }

@@ -15,7 +15,6 @@ import (
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/said"
-	"forebake/engine/said/counts"
 	"forebake/engine/said/times"
 	"forebake/engine/said/turns"
 	"forebake/engine/said/unread"
@@ -173,8 +172,8 @@ func (rd *Reader) settleVerb(s *formula.Step, own hclsyntax.Expression) {
 		return
 	case !ok:
 		return
-	case s.Verb.Divides() && s.IsAfterHeat() && said.NoFigure(text) && counts.CutSize(text):
-		s.Verb = formula.HandleVerb // what is baked is cut open
+	case s.Verb.Divides() && said.NoFigure(text) && (s.IsAfterHeat() || work.CutsInto(text)):
+		s.Verb = formula.HandleVerb // what is baked is cut open, a roll lengthways
 	case s.Verb.Coils() && said.InRounds(text) && !s.IsAfterHeat():
 		s.Verb = formula.ShapeVerb
 	case s.Verb.Coils() && s.IsAfterHeat() && rd.blockIn(text) != "":

@@ -43,6 +43,31 @@ func (g *Geometry) Written(mm float64) string {
 	return word + " " + q.Written(mm, mm)
 }
 
+// leastTrayM2 is the area of the smallest tray or dish that words call one, 12 by 17 cm, m2
+// (judgement).
+const leastTrayM2 = 0.02
+
+// Depth is how deep a volume stands in a tray, both in m and m3. Where words alone tell of the
+// tray, what is too little to fill the smallest one so high stands lower.
+func (g *Geometry) Depth(m3 float64) float64 {
+	deep := g.MM.Mid() / 1000
+	if g.Taken && m3 > 0 {
+		deep = min(deep, m3/leastTrayM2)
+	}
+	return deep
+}
+
+// Text is a geometry as written, or as it is taken where words say the shape; "" for none.
+func (g *Geometry) Text() string {
+	switch {
+	case g == nil:
+		return ""
+	case g.Taken:
+		return g.Shape + " " + quantity.FormatInterval(g.MM, "mm")
+	}
+	return strings.TrimSpace(string(g.Place.File.Text[g.Place.Start:g.Place.End]))
+}
+
 // Reading is what the baker read in a step. It always beats a model.
 type Reading struct {
 	Place source.Place

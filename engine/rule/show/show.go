@@ -129,7 +129,10 @@ func RoundToError(x, width float64, unit string) float64 {
 	if width == 0 && unit != "C" { // a model is no finer than a twentieth
 		width = math.Abs(x) / 10
 	}
-	if !(width > 0) || math.IsInf(width, 1) || x == 0 || math.IsInf(x, 0) {
+	if math.IsInf(width, 1) {
+		width = math.Abs(x)
+	}
+	if !(width > 0) || x == 0 || math.IsInf(x, 0) {
 		return x
 	}
 	step, most := width/2, math.Abs(x)/10

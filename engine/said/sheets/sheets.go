@@ -49,3 +49,29 @@ func Sized(text string) (out, added string, ok bool) {
 	added = text[m[4]:m[5]] + " " + one
 	return text[:m[4]] + added + text[m[5]:], added, true
 }
+
+// Sides beyond which a size without any unit is no longer in inches, or in centimetres: no bench
+// takes more.
+const mostInches, leastCM, mostCM = 40, 15, 99
+
+// Unwritten gives a size without any unit the country's: "into a 12x18 rectangle" is of inches
+// where the file is of the US. Elsewhere it is of centimetres if no side would be too narrow.
+func Unwritten(text string, us bool) (out, added string, ok bool) {
+	m := sides().FindStringSubmatchIndex(text)
+	if m == nil || m[8] >= 0 || united().MatchString(text) {
+		return text, "", false
+	}
+	a, fault1 := strconv.ParseFloat(text[m[2]:m[3]], 64)
+	b, fault2 := strconv.ParseFloat(text[m[6]:m[7]], 64)
+	unit := "cm"
+	switch {
+	case fault1 != nil || fault2 != nil:
+		return text, "", false
+	case us && max(a, b) <= mostInches:
+		unit = "in"
+	case us || min(a, b) < leastCM || max(a, b) > mostCM:
+		return text, "", false
+	}
+	added = text[m[0]:m[1]] + " " + unit
+	return text[:m[0]] + added + text[m[1]:], added, true
+}

@@ -108,3 +108,11 @@ func DriedBy(words string) (heat, hands bool) {
 	heat = byHeat().MatchString(words)
 	return heat, !heat && said.NoFigure(words) && wiped().MatchString(words)
 }
+
+var cutsInto = spelling.Pattern(`(?i)\b(?:length-?(?:ways?|wise)|down the middle|` +
+	`(?:nearly|almost|partly|half-?way|not quite) (?:all the way )?through|slits?|notch\w*|` +
+	`snips?|cross(?:es)? (?:in|on|into)|der länge nach|längs|nel senso della lunghezza)\b`)
+
+// CutsInto reports whether words of a cut leave the piece whole, or open it along its length: a
+// roll that is cut lengthways and twisted is still one.
+func CutsInto(words string) bool { return cutsInto().MatchString(words) }

@@ -17,6 +17,8 @@ func TestWork(t *testing.T) {
 			[]string{"then", "width", "leaving"}},
 		{"thin", Thin, []string{"each one paper-thin, about 2 mm", "paper thin on a bed sheet",
 			"as thin as you can", "hauchdünn"}, []string{"2 mm", "thin the icing", "thinner"}},
+		{"cuts into", CutsInto, []string{"lengthways down the middle", "each one nearly through",
+			"a few slits", "der Länge nach"}, []string{"in half", "12 pieces", "into strips"}},
 		{"long", Long, []string{"leave it on the stove for hours", "slowly, all day"},
 			[]string{"heat the milk", "till the butter melts"}},
 		{"by hand", func(words string) bool { return ByHand("sheet", words) },

@@ -76,8 +76,9 @@ var hazards = map[string]struct {
 	"bromate": {"HazardBromate", true}, "glycyrrhizin": {"HazardLiquorice", true},
 	"lectin": {"HazardLectin", false}, "raw elderberry": {"HazardElderberry", false},
 	"frozen berries": {"HazardBerries", false}, "raw juice": {"HazardJuice", false},
-	"raw cassava": {"HazardCassava", false},
-	"sprouts":     {"HazardSprouts", false}, "caustic": {"HazardCaustic", false},
+	"infant formula": {"HazardFormula", false},
+	"raw cassava":    {"HazardCassava", false},
+	"sprouts":        {"HazardSprouts", false}, "caustic": {"HazardCaustic", false},
 	"no food": {"HazardNoFood", false},
 }
 
