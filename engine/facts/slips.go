@@ -9,6 +9,7 @@ import (
 	"forebake/engine/formula"
 	"forebake/engine/larder"
 	"forebake/engine/makeup"
+	"forebake/engine/process"
 	"forebake/engine/quantity"
 )
 
@@ -502,6 +503,20 @@ func isEatenWarm(p *part) Value {
 		return s.Uses != nil && makeup.IsClosedIn(s) &&
 			p.Sheet().Part(s.Uses).Controls(larder.ControlMeat, larder.ControlFish)
 	}))
+}
+
+// spreadAt is how warm a filling is as it is spread, C. The baker cools it until it is at what is
+// aimed at, however long that takes; food safety counts the hours.
+func spreadAt(sh *parts, s *formula.Step) Value {
+	v := sh.UsedTemp(s)
+	if cool := process.CoolStep(s.Uses); cool != nil && cool.CoolsTo().Set {
+		aim := cool.CoolsTo().Hi
+		if v.Absent {
+			return makeup.Given(cool.CoolsTo(), "", cool.Place)
+		}
+		v.Lo, v.Mid, v.Hi = min(v.Lo, aim), min(v.Mid, aim), min(v.Hi, aim)
+	}
+	return v
 }
 
 // isChocolateSpread reports whether a filling is chocolate in fat, a seventh of it

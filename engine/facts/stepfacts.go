@@ -665,18 +665,16 @@ var stepFacts = []Fact{
 		},
 	},
 	{
-		Name:   "cooled_to_c",
-		Unit:   "C",
-		of:     (*formula.Verb).Fills,
-		Means:  "temperature that the filling's last cooling aims at",
-		Source: srcGiven,
-		step: func(_ *parts, s *formula.Step) Value {
-			cool := process.CoolStep(s.Uses)
-			if cool == nil {
-				return figure.Absent("a step that cools the filling", s.Place)
-			}
-			return makeup.Given(cool.CoolsTo(), "to = \"24 C\" in this "+cool.Verb.Name, cool.Place)
-		},
+		Name:  "spread_at_c",
+		Label: "filling",
+		Unit:  "C",
+		of:    (*formula.Verb).Fills,
+		Means: "temperature of the filling as its own steps leave it, and no warmer than its " +
+			"last cooling aims at",
+		Source: srcHeat,
+		Error:  errHeat,
+		Settle: settleUsed,
+		step:   spreadAt,
 	},
 	{
 		Name:   "has_cool_step",

@@ -297,7 +297,7 @@ var Verbs = []*Verb{
 		aPart, takes{OptAmount, OptAt, OptTime},
 		passing, NoHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, touched, attended,
 		keepsForm, fills, inMaking, anyTime, "spread", "lock", "lock in", "enclose", "stuff",
-		"pipe"),
+		"pipe", "spoon", "spoon on", "dollop"),
 	verb("roll", "roll the sheet into a coil",
 		aLengthOrWords, takes{OptSlice, OptPieces, OptTime},
 		passing, NoHeat, nowhere, anywhere, joinsNothing, goesOn, losesGas, touched, attended,

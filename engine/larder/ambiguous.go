@@ -82,6 +82,7 @@ const maxNear = 4
 // where all but the order of the letters is the same, so that ham is
 // not jam.
 func (l *Larder) Near(name string) []string {
+	name = inPlain(name)
 	typed := l.thing(name)
 	if len(typed) == 0 {
 		return nil
@@ -131,7 +132,8 @@ func (l *Larder) Near(name string) []string {
 		score := 0
 		words := foldedWords(n)
 		for i, w := range typed {
-			if len(w) < 3 || !slices.Contains(words, w) {
+			if len(w) < 3 || !slices.Contains(words, w) ||
+				strings.Contains(rawWords+heatedWords, " "+w+" ") {
 				continue
 			}
 			score++

@@ -183,6 +183,7 @@ func (l *Larder) described(name string) (it *Item, said []string, unread string,
 	if it, ok = l.Find(name); ok {
 		return it, nil, "", true
 	}
+	name = inPlain(name)
 	if m := makers().FindString(name); m != "" && !l.tells(fold(m)) { // "King's bread flour"
 		if it, said, unread, ok = l.described(name[len(m):]); ok {
 			return it, said, strings.TrimSpace(m + unread), true

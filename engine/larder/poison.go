@@ -29,8 +29,8 @@ const plants = `(lil(?:y|ies)[- ]of[- ]the[- ]valley|foxgloves?|oleanders?|hydra
 	`glicinias?|acebo)`
 
 // elder are the parts of it that poison, alone and beside the berries.
-const elder = `elder(?:[- ]?(?:berry|tree|bush))? (?:(?:green|young|fresh|dried) )?` + greens +
-	`|elderberr(?:y|ies)[^;]{0,40}? (?:with|and) ` +
+const elder = `elder(?:[- ]?(?:berry|tree|bush|flower))? (?:(?:green|young|fresh|dried) )?` +
+	greens + `|elderberr(?:y|ies)[^;]{0,40}? (?:with|and) ` +
 	`(?:(?:the|their|its|all|some|a|few|green|young|fresh) )*` + greens +
 	`|holunder(?:blätter|stiele?|rinde)|feuilles? de sureau`
 
@@ -45,8 +45,10 @@ var poisonPlants = spelling.Pattern(`(?i)(?:^|[^\pL])` + plants + `(?:$|[^\pL])`
 const eaten = `(?:dough|marzipan|fondant|sugar|icing|paper|paste|plastic|silk|fabric|artificial|` +
 	`fake|chocolate|wafer|pastry|buttercream|zucker|papier|teig)`
 
-// noPlant is the shape of a plant in something that is eaten, or words that warn of it.
-var noPlant = spelling.Pattern(`(?i)` + eaten + `[- ]` + plants + `|` +
+// noPlant is the shape of a plant in something that is eaten, a food that only shares its name, or
+// words that warn of it.
+var noPlant = spelling.Pattern(`(?i)buttercup (?:squash|pumpkin)|periwinkle snails?|` +
+	`sea anemones?|ivy gourds?|` + eaten + `[- ]` + plants + `|` +
 	plants + `(?: \pL+)? (?:cut |made |cast |piped |shaped )?(?:of|from|out of|in|aus|en|di|de) ` +
 	`(?:the )?(?:\pL+ )?` + eaten + `|` +
 	plants + `(?: \pL+)?[- ](?:shapes?|shaped|stencils?|stamps?|patterns?|mou?lds?|cutters?)|` +

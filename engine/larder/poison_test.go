@@ -26,6 +26,7 @@ func TestPoisonsByName(t *testing.T) {
 	for name, want := range map[string]bool{
 		"lily of the valley flowers": true, "elder leaves and stalks": true, "foxglove": true,
 		"elderberries with stalks": true, "rhubarb leaves": false, "yew berries": true,
+		"elderflower stems": true, "buttercup squash": false, "buttercup petals": true,
 		"elderflowers": false, "elderberries": false, "rose petals": false, "mint leaves": false,
 		"sugar daffodils": false, "holly cut from marzipan": false, "bay leaf": false,
 		"elderberries with the stalks taken off": false,
@@ -81,6 +82,10 @@ func TestStates(t *testing.T) {
 	for name, want := range map[string]string{
 		"raw chicken wings": "raw chicken", "pasteurised milk": "whole milk",
 		"raw pork shoulder": "pork shoulder", "pasteurised cream cheese": "cream cheese",
+		"chicken, not cooked": "raw chicken", "prawns (not cooked)": "shrimp",
+		"not cooked chicken": "raw chicken", "milk, not pasteurised": "raw milk",
+		"brie, not pasteurised": "raw-milk soft cheese", "potatoes, not boiled": "raw potato",
+		"egg, not pasteurised": "egg", "cooked chicken": "cooked chicken",
 		"raw milk": "raw milk", "raw almonds": "almonds", "raw cooked chicken": "",
 		"raw ham": "", "pasteurised raw milk": "", "pasteurised egg": "pasteurised whole egg",
 	} {

@@ -3,6 +3,8 @@ package larder
 import (
 	"slices"
 	"strings"
+
+	"forebake/engine/spelling"
 )
 
 // Words of a name that say whether heat reached it, folded.
@@ -40,6 +42,24 @@ func turnsState(name string, near string, it *Item) bool {
 		return !it.isRaw() || anyOf(known, heatedWords)
 	}
 	return anyOf(known, heatedWords) || it.Control == ControlRawMilk
+}
+
+// denied are words that deny a state: what is not cooked is raw.
+var denied = spelling.Pattern(`(?i)\b(?:not|never|no|nicht|pas|non)[- ]` +
+	`(?:(?:yet|fully|been|at all) )*(?:(cooked|boiled|roasted|baked|fried|steamed|heated|` +
+	`heat[- ]treated|grilled|poached)|` +
+	`(pasteuri[sz]ed))\b`)
+
+// inPlain writes the state that words deny as the one that they mean: "chicken, not cooked" is raw.
+func inPlain(name string) string {
+	m := denied().FindStringSubmatch(name)
+	switch {
+	case m == nil:
+		return name
+	case m[2] != "":
+		return strings.Replace(name, m[0], "unpasteurised", 1)
+	}
+	return strings.Replace(name, m[0], "raw", 1)
 }
 
 // stateOf finds the item of a name without a word that only says the state it has anyway: "raw

@@ -249,7 +249,8 @@ var every = spelling.Pattern(`(?i)^(\d{1,2}) ?(?:times?|x|folds?|sets?)?,? (?:(?
 	`once) )?(?:every|at|each) (\d[^,;]*?)(?: intervals?)?$`)
 
 var apartBy = spelling.Pattern(`(?i)^(\d{1,2}) ?(?:(?:letter|book|single|double|simple) )?` +
-	`(?:turns?|folds?|times?),? (?:with )?(\d[\d./ -]*(?:min\w*|h|hours?|hrs?))` +
+	`(?:turns?|folds?|times?),? (?:with |and )?(?:(?:resting|rest|chilling|chill|an?) )*` +
+	`(\d[\d./ -]*(?:min\w*|h|hours?|hrs?))` +
 	`(?: (?:in the |in )?(?:fridge|chill\w*|rest\w*))? (?:in )?between(?: each| them)?$`)
 
 // Every reads a number of times with the wait between them: "3 times, every 20 min".

@@ -49,3 +49,23 @@ func UnknownPlace(what, text string) string {
 	return what + ": " + reading.UnknownText("place", text, "the kitchen", formula.PlaceNames()) +
 		"; or write a temperature: \"27 C\""
 }
+
+// CoolsTo is the final temperature in words: "until lukewarm"; of a cooling, "lauwarm".
+func CoolsTo(s *formula.Step, text string) string {
+	if to := said.Until(text); to != "" || !s.Verb.Cools() {
+		return to
+	}
+	if PlaceAmong(text) != nil { // where it stands is not how cold it gets
+		return ""
+	}
+	return said.GoesIn(text)
+}
+
+// OfCold is the place of a verb that stands in the cold.
+func OfCold(v *formula.Verb) *formula.Place {
+	p, _ := Place("fridge")
+	if v.Freezes() {
+		p, _ = Place("freezer")
+	}
+	return p
+}

@@ -180,7 +180,7 @@ func (rd *reader) takeParts() {
 func (rd *reader) takesPart(u steps.Use) bool {
 	p, own := rd.Formula.PartNamed(strings.TrimPrefix(u.Name, "the ")), u.Step.Part
 	if _, why := said.Which(u.Name, rd.Names(u.Step)); why == "" || p == nil || p == own ||
-		p.Name == "" || !u.Step.Verb.Mixes() {
+		p.Name == "" || !u.Step.Verb.Joins() {
 		return false
 	}
 	line := fmt.Sprintf("%q = \"all\"", "the "+p.Name)

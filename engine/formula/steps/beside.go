@@ -169,6 +169,21 @@ func (rd *Reader) thenStep(s *formula.Step, text string, at source.Place) bool {
 	return false
 }
 
+// thenPart reads two parts that go on one after the other, "plum jam, then whipped cream", as two
+// steps, and gives the words of the first.
+func (rd *Reader) thenPart(s *formula.Step, text string, at source.Place) string {
+	head, tail, ok := strings.Cut(text, " then ")
+	first, second := rd.blockIn(head), rd.blockIn(tail)
+	if !ok || first == "" || second == "" || first == second {
+		return text
+	}
+	one := &formula.Step{Part: s.Part, Verb: s.Verb, Place: at, Word: s.Word, Words: tail}
+	rd.after = append(rd.after, func() *formula.Step { return one })
+	rd.Uses = append(rd.Uses, Use{Step: one, Name: tail, Place: at})
+	rd.Assumed(at, fmt.Sprintf("%q is read as two steps, %s and then %s", text, first, second))
+	return strings.TrimSuffix(strings.TrimRight(head, " ,;"), " and")
+}
+
 // keepNote keeps words as a note, and tells so if their key is not note.
 func (rd *Reader) keepNote(s *formula.Step, key, text string, at source.Place) {
 	switch {
@@ -210,6 +225,12 @@ func (rd *Reader) turnedTime(s *formula.Step, text string, at source.Place) bool
 	time, rest, ok := times.BothSides(text)
 	if !ok {
 		time, rest, ok = times.TwoSides(text)
+	}
+	if span, words, is := times.LeastToMost(text); is {
+		s.Time, _ = rd.QuantityText(span, at, formula.ForTime, s.Verb.Name)
+		s.Time.Text, s.Note, s.Manner = span, text, words
+		rd.Assumed(at, fmt.Sprintf("%q is read as %s", text, span))
+		return true
 	}
 	if !ok {
 		time, _, ok = times.EitherTime(text) // by the one way or by the other
@@ -287,17 +308,6 @@ func (rd *Reader) partUnder(s *formula.Step, text string, at source.Place) bool 
 	rd.after = append(rd.after, func() *formula.Step { return one })
 	rd.Assumed(at, fmt.Sprintf("%q is read as { top = %q } too", text, name))
 	return true
-}
-
-// coolsTo is the final temperature in words: "until lukewarm"; of a cooling, "lauwarm".
-func coolsTo(s *formula.Step, text string) string {
-	if to := said.Until(text); to != "" || !s.Verb.Cools() {
-		return to
-	}
-	if known.PlaceAmong(text) != nil { // where it stands is not how cold it gets
-		return ""
-	}
-	return said.GoesIn(text)
 }
 
 // tooThick reads a length above any thickness as a side of the sheet, and tells so. It reports
@@ -384,7 +394,7 @@ func (rd *Reader) chooses(s *formula.Step, text string, at source.Place) bool {
 		word := s.Word
 		places[i] = known.PlaceAmong(half)
 		if places[i] == nil && s.Verb.Retards() {
-			places[i] = placeOf(s.Verb)
+			places[i] = known.OfCold(s.Verb)
 		} else if places[i].Cold() && !s.Verb.Chills() {
 			word = formula.ChillVerb.Name
 		}
@@ -397,15 +407,6 @@ func (rd *Reader) chooses(s *formula.Step, text string, at source.Place) bool {
 		"%s: %q is two waits to choose from; write the one that you do", s.Word, text),
 		Paste: strings.Join(lines, "\n")})
 	return true
-}
-
-// placeOf is the place of a verb that stands in the cold.
-func placeOf(v *formula.Verb) *formula.Place {
-	p, _ := known.Place("fridge")
-	if v.Freezes() {
-		p, _ = known.Place("freezer")
-	}
-	return p
 }
 
 // toldBeside reads one time among words with other figures, "overnight, flattened to 20 x 30 cm".

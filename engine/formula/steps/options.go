@@ -479,14 +479,13 @@ func (rd *Reader) settleManner(s *formula.Step, pairs []reading.Pair) {
 	rd.settleHandTime(s)
 	rd.tellBetween(s)
 	defer rd.settleDrying(s)
-	if words := s.Manner; words != "" {
-		rd.spreadIn(s, words, s.Place)
-	} else if s.Sign != nil {
-		rd.spreadIn(s, s.Sign.Text, s.Sign.At)
-	}
 	if s.Manner == "" {
+		if s.Sign != nil {
+			rd.spreadIn(s, s.Sign.Text, s.Sign.At)
+		}
 		return
 	}
+	rd.spreadIn(s, s.Manner, s.Place)
 	rd.wayOfManner(s)
 	if s.Where == nil && !s.At.Set && s.Verb.Waits() && s.Verb.Takes(formula.OptAt) &&
 		!slices.Contains(s.Open, formula.OptAt) {
@@ -508,16 +507,24 @@ func (rd *Reader) settleManner(s *formula.Step, pairs []reading.Pair) {
 	}
 }
 
-// spreadIn takes the depth of what is spread on a tray, if no option gives how it stands, and tells
-// it. It reports whether it did. A dough stands by its pieces.
+// spreadIn takes the depth of what is spread on a tray, or of a dough that is chilled flat, if no
+// option gives how it stands, and tells it. It reports whether it did.
 func (rd *Reader) spreadIn(s *formula.Step, words string, at source.Place) bool {
 	lo, hi, ok := around.Spread(words)
-	if !ok || s.Form != nil || s.Part.Kind.IsDough() || !s.Verb.Waits() ||
-		!s.Verb.Takes(formula.OptAs) || slices.Contains(s.Open, formula.OptAs) {
+	if s.Form != nil || !s.Verb.Waits() || !s.Verb.Takes(formula.OptAs) ||
+		slices.Contains(s.Open, formula.OptAs) {
 		return false
 	}
-	s.Form = &formula.Geometry{Place: at, Shape: "tray", MM: figure.Between(lo, hi), Taken: true}
-	rd.Assumed(at, fmt.Sprintf("%q is read as as = \"tray %g to %g mm\"", words, lo, hi))
+	switch dough := s.Part.Kind.IsDough(); {
+	case dough && s.Verb.Retards() && said.Flattened(words):
+		s.Form = values.Flat(at)
+	case dough || !ok:
+		return false
+	default:
+		s.Form = &formula.Geometry{Place: at, Shape: "tray", MM: figure.Between(lo, hi)}
+	}
+	rd.Assumed(at, fmt.Sprintf("%q is read as as = \"%s %s\"", words, s.Form.Shape,
+		quantity.FormatInterval(s.Form.MM, "mm")))
 	return true
 }
 

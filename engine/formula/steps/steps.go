@@ -397,7 +397,7 @@ func (rd *Reader) readOwnValue(s *formula.Step, e hclsyntax.Expression) {
 			said.Key(s.Word) == "laminate" {
 			rd.readLayers(s, name, at)
 		} else if ok {
-			name = rd.foldsOf(s, name, at)
+			name = rd.thenPart(s, rd.foldsOf(s, name, at), at)
 			s.Words = name
 			rd.Uses = append(rd.Uses, Use{Step: s, Name: name, Place: at})
 		}

@@ -10,10 +10,12 @@ import (
 	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/formula/ingredients"
+	"forebake/engine/formula/known"
 	"forebake/engine/formula/plain"
 	"forebake/engine/formula/usual"
 	"forebake/engine/quantity"
 	"forebake/engine/said"
+	"forebake/engine/said/oven"
 	"forebake/engine/said/sheets"
 	"forebake/engine/said/sponge"
 	"forebake/engine/said/times"
@@ -67,6 +69,9 @@ func (rd *Reader) saidTime(s *formula.Step, e hclsyntax.Expression) bool {
 	text, at, ok := rd.Literal(e)
 	if !ok || said.PlainTime(text) {
 		return false
+	}
+	if text, ok = rd.coreBeside(s, text, at); ok {
+		return true
 	}
 	if sponge.Of(text).Named && rd.readSponge(s, text, at) || rd.turnedTime(s, text, at) ||
 		rd.chooses(s, text, at) {
@@ -139,6 +144,26 @@ func (rd *Reader) saidTime(s *formula.Step, e hclsyntax.Expression) bool {
 	return true
 }
 
+// coreBeside reads the core in the words of a bake, "25 min at 190 C, core 96 C", and gives the
+// others. done reports whether they are no more than a time, which it reads.
+func (rd *Reader) coreBeside(
+	s *formula.Step, text string, at source.Place,
+) (rest string, done bool) {
+	rest, core, ok := oven.CoreIn(text)
+	g, fault := quantity.Read(core, formula.ForTemperature)
+	if !ok || !s.Verb.Bakes() || s.Core.Set || fault != nil || g.Hi > hottestCore {
+		return text, false
+	}
+	s.Core, _ = rd.QuantityText(core, at, formula.ForTemperature, s.Verb.Name)
+	rd.Assumed(at, fmt.Sprintf("%q is read as core = %q", text, core))
+	if _, fault := quantity.Read(rest, formula.ForTime); fault != nil {
+		return rest, false
+	}
+	s.Time, _ = rd.QuantityText(rest, at, formula.ForTime, s.Verb.Name)
+	s.Time.Text = rest
+	return rest, true
+}
+
 // saidNoTime reads words where a time belongs that hold none: ingredients, a final temperature, a
 // sign of the end. It reports whether it could.
 func (rd *Reader) saidNoTime(s *formula.Step, text string, at source.Place) bool {
@@ -157,7 +182,7 @@ func (rd *Reader) saidNoTime(s *formula.Step, text string, at source.Place) bool
 		rd.Assumed(at, fmt.Sprintf("%q is read as to = %q", text, t))
 		text = strings.Trim(strings.Replace(text, t, "", 1), " ,;()")
 		s.Sign, s.Manner = &formula.Sign{Text: text, At: at}, text
-	} else if to := coolsTo(s, text); to != "" && s.Verb.Takes(formula.OptTo) {
+	} else if to := known.CoolsTo(s, text); to != "" && s.Verb.Takes(formula.OptTo) {
 		s.To, _ = rd.QuantityText(to, at, formula.ForTemperature, s.Verb.Name)
 		s.To.Text = text
 		rd.Assumed(at, fmt.Sprintf("%q is read as to = %q", text, to))

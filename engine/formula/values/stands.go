@@ -88,6 +88,12 @@ var shapes = []shape{
 // A dough that words say lies flat is so thick, mm: patted out for the fridge (judgement).
 const leastFlatMM, mostFlatMM = 15, 50
 
+// Flat is how a dough stands that words say lies flat.
+func Flat(at source.Place) *Geometry {
+	return &Geometry{Place: at, Shape: "slab", MM: figure.Between(leastFlatMM, mostFlatMM),
+		Taken: true}
+}
+
 // ShapeNames are the shapes in a list for messages.
 func ShapeNames() string {
 	names := make([]string, len(shapes))
@@ -104,8 +110,7 @@ func (rd Reader) Geometry(e hclsyntax.Expression, what string) *Geometry {
 		return nil
 	}
 	if said.Flattened(text) {
-		return &Geometry{Place: at, Shape: "slab", MM: figure.Between(leastFlatMM, mostFlatMM),
-			Taken: true}
+		return Flat(at)
 	}
 	if lo, hi, spread := around.Spread(text); spread {
 		return &Geometry{Place: at, Shape: "tray", MM: figure.Between(lo, hi), Taken: true}

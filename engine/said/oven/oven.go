@@ -90,6 +90,29 @@ func Fanned(text string) (temperature string, ok bool) {
 	return strings.TrimSpace(m[1]), true
 }
 
+var coreIn = spelling.Pattern(`(?i)[,;(]+ ?(?:and )?(?:(?:to (?:an? )?|until )?(?:the )?(?:core|` +
+	`internal(?: temp\w*)?|inside|centre|middle|crumb)(?: temp\w*)?(?: of| at| is| reaches)? ` +
+	`(\d{2,3} ?(?:°|º)? ?[CF])|(?:until|to) (\d{2,3} ?(?:°|º)? ?[CF]) (?:inside|core|` +
+	`in the (?:core|middle|centre|center)|internal\w*))\)?`)
+
+// twice is a second core in what is left.
+var twice = spelling.Pattern(`(?i)\b(?:core|internal\w*|inside)\b`)
+
+// CoreIn parts the core that a bake's words tell from the rest: "25 min at 190 C, core 96 C".
+func CoreIn(text string) (rest, core string, ok bool) {
+	at := coreIn().FindStringSubmatchIndex(text)
+	if at == nil {
+		return text, "", false
+	}
+	for _, i := range []int{2, 4} {
+		if at[i] >= 0 {
+			core = text[at[i]:at[i+1]]
+		}
+	}
+	rest = strings.Trim(text[:at[0]]+text[at[1]:], " ,;")
+	return rest, core, !twice().MatchString(rest)
+}
+
 const asRead = `(\d{2,3}(?:\.\d+)? ?(?:°|º|degrees|deg\.?)? ?[CF]?)`
 
 var atLeast = spelling.Pattern(`(?i)^(?:(?:at least|over|above|more than|min(?:imum|\.)?(?: of)?|` +

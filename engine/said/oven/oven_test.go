@@ -79,3 +79,20 @@ func TestHeatOfBoth(t *testing.T) {
 		}
 	}
 }
+
+// TestCoreIn parts a core from the words of a bake.
+func TestCoreIn(t *testing.T) {
+	for text, want := range map[string][2]string{
+		"25 min at 190 C, core 96 C":               {"25 min at 190 C", "96 C"},
+		"30 min, until 92 C inside":                {"30 min", "92 C"},
+		"20 min at 200 C (internal temp of 190 F)": {"20 min at 200 C", "190 F"},
+		"25 min at 190 C":                          {},
+		"25 min, then 180 C":                       {},
+		"10 min, core 80 C, then core 90 C":        {},
+	} {
+		rest, core, ok := CoreIn(text)
+		if ok != (want[1] != "") || ok && (rest != want[0] || core != want[1]) {
+			t.Errorf("%q: %q, %q, %v", text, rest, core, ok)
+		}
+	}
+}

@@ -27,7 +27,8 @@ var (
 	before = spelling.Pattern(`(?i)^(?:(?:with|in|into|some|the|an?|all|of|more|extra|plenty|` +
 		`generously|lightly|liberally|thinly|evenly|again|each|them|it|on|over|then|and|tops?|` +
 		`(?:generous|thick|thin|good|even|light|heaped|little|bit|coat|coating|layer|spoonful|` +
-		`teaspoonful|tablespoonful|blob|dollop|swirl|drizzle|dusting|sprinkling)|hot|warm|cold|` +
+		`teaspoonful|tablespoonful|blob|dollop|swirl|drizzle|dusting|sprinkling|` +
+		`(?:table|tea|dessert)?spoons?)|hot|warm|cold|` +
 		`cool|chilled|cooled|melted|soft|softened|sieved|strained|reserved|prepared|,) ?)*$`)
 	andRest = spelling.Pattern(`(?i)\bthe (?:rest|remainder|other half)\b`)
 	oneEach = spelling.Pattern(`(?i)[,;]? ?\(?\b((?:about |around )?\d[\d.,/]*(?: \d/\d)?` +
@@ -61,7 +62,10 @@ var places = []func() *regexp.Regexp{
 		`dollops?|pieces?|squares?|lines?|strips?|bit|pat|knob) )?(?:each|apiece|per \pL{3,})\b`),
 	spelling.Pattern(`(?i)\b(?:envelope|book|letter|swiss roll|jelly roll|parcel)[ -](?:style|` +
 		`fashion)\b`),
-	spelling.Pattern(`(?i)\b(?:twice|two coats|2 coats|three times|again|once more|once)\b`),
+	spelling.Pattern(`(?i)\b(?:twice|two coats|2 coats|three times|again|once more|once)\b` +
+		`(?:,? (?:\d{1,2}|five|ten) min(?:ute)?s? apart)?`),
+	spelling.Pattern(`(?i)\buntil (?:it|they) (?:takes?|absorbs?|holds?) no more\b|` +
+		`\buntil (?:saturated|soaked through|absorbed)\b`),
 }
 
 // Plain drops where, when and how often a thing is put on, which change no figure: "melted butter
@@ -109,11 +113,19 @@ func Part(l *larder.Larder, words string, parts []string) (told Told, why string
 	for _, part := range parts { // "round the custard"
 		rest = besidePart(rest, part)
 	}
+	if thin().MatchString(name) { // how warm it is changes nothing of a glaze
+		rest = warmth().ReplaceAllString(rest, " ")
+	}
 	if rest = strings.Trim(rest, " ,;().!"); unread.Asked(l, rest) {
 		return told, rest, false
 	}
 	return told, "", true
 }
+
+var (
+	thin   = spelling.Pattern(`(?i)\b(?:glaze|syrup|jam|icing|wash|butter)$`)
+	warmth = spelling.Pattern(`(?i)\b(?:warm(?:ed)?|hot|heated|boiled|melted|cold|cooled)\b`)
+)
 
 // among is the part that words begin with, else the one that they name, of several the longest, and
 // where it stands.

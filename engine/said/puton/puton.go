@@ -69,6 +69,12 @@ func Of(l *larder.Larder, words, units string) (things []Thing, notRead []string
 	if things, notRead = inBrackets(l, words, units); things != nil {
 		return things, notRead
 	}
+	if m := warmedBehind().FindStringSubmatch(words); m != nil { // "apricot jam, boiled and sieved"
+		thing, ok := one(l, m[1], units)
+		if it, _, _ := said.Ingredient(l, thing.Name, units); ok && it.Water < wetAbove {
+			return []Thing{thing}, []string{m[2]}
+		}
+	}
 	if m := label().FindStringSubmatch(words); m != nil {
 		if things, notRead = Of(l, m[1], units); things != nil {
 			return things, notRead
@@ -131,6 +137,9 @@ var (
 	warmedWords = spelling.Pattern(`(?i)^(?:warm(?:ed)?|heated|melted|hot|boiled|sieved|strained)` +
 		`(?: through| up)?$`)
 )
+
+var warmedBehind = spelling.Pattern(`(?i)^([^,;]+?), ((?:(?:warm(?:ed)?|hot|heated|boiled|melted|` +
+	`sieved|strained|thinned)(?:,? and |, | )?)+)$`)
 
 // inBrackets reads a thing with its amount in brackets, "apricot jam (2 tbsp, warmed)", or things
 // with the list of what they are, "milk and egg (1 egg, 1 tbsp milk)".

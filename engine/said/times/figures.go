@@ -106,8 +106,9 @@ var flame = spelling.Pattern(`(?i)\bover (an? |the )?((?:very )?(?:low|medium|ge
 // NoFlame says on where words say over of a flame, which is no bound: "over a medium heat".
 func NoFlame(text string) string { return flame().ReplaceAllString(text, "on $1$2") }
 
-var bare = spelling.Pattern(`(?i)^([^@]*?\d ?(?:hours?|hrs?|h|minutes?|mins?|min)\b\.?),? ?` +
-	`(?:\bat|@|\bin an?) (\d{2,3})(?: ?(?:degrees|deg|°|º))?( fan)?(?: oven)?((?:[,;( ][^\d]*)?)$`)
+var bare = spelling.Pattern(`(?i)^([^@]*?\d ?(?:hours?|hrs?|h|minutes?|mins?|min)\b\.?)` +
+	`(?: (?:in|on) (?:the|an?) [\pL ]+)?,? ?(?:\bat|@|\bin an?) (\d{2,3})` +
+	`(?: ?(?:degrees|deg|°|º))?( fan)?(?: oven)?((?:[,;( ][^\d]*)?)$`)
 
 // AtBare reads a time with an oven's heat that says no scale: "22-25 min at 350". rest are the
 // words behind it.
@@ -153,6 +154,27 @@ func TwoSides(text string) (time, rest string, ok bool) {
 		return time + " min", strings.Trim(strings.Join(m[2:3], "")+m[len(m)-1], " ,;()"), true
 	}
 	return "", "", false
+}
+
+var least = spelling.Pattern(`(?i)^(?:at least |min(?:imum|\.)? |from )?(` + spells +
+	`)(?: min(?:imum|\.)?| at (?:the )?least)?,? (?:but |and |or )?(?:up to|at (?:the )?most|` +
+	`(?:no|not) more than|max(?:imum|\.)?) (` + spells + `)((?:[,;( ][^\d]*)?)$`)
+
+// LeastToMost reads a time with its longest, "1 h minimum, up to 24 h", as a range. rest are the
+// words behind it.
+func LeastToMost(text string) (span, rest string, ok bool) {
+	m := least().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return "", "", false
+	}
+	kind := quantity.Of(quantity.Time)
+	a, fault1 := quantity.Read(m[1], kind)
+	b, fault2 := quantity.Read(m[2], kind)
+	if fault1 != nil || fault2 != nil || b.Hi <= a.Lo {
+		return "", "", false
+	}
+	return quantity.Plain(a.Lo) + " to " + quantity.Plain(b.Hi) + " min",
+		strings.Trim(m[3], " ,;()"), true
 }
 
 // Either parts two waits of which the baker has the choice: "1 hour or overnight in the fridge".

@@ -54,15 +54,16 @@ func TestFigures(t *testing.T) {
 // TestAtBare reads an oven's heat beside a time.
 func TestAtBare(t *testing.T) {
 	for text, want := range map[string]string{
-		"22-25 min at 350":              "22-25 min|350|",
-		"25-28 min at 350 until golden": "25-28 min|350|until golden",
-		"20 mins at 180 fan":            "20 mins|180 fan|",
-		"20 min in a 350 oven":          "20 min|350|",
-		"30 min at 350 degrees":         "30 min|350|",
-		"30 min at 350 F":               "",
-		"30 min at 350, then 10 at 300": "",
-		"30 min":                        "",
-		"at 350":                        "",
+		"22-25 min at 350":                          "22-25 min|350|",
+		"25-28 min at 350 until golden":             "25-28 min|350|until golden",
+		"20 mins at 180 fan":                        "20 mins|180 fan|",
+		"20 min in a 350 oven":                      "20 min|350|",
+		"30 min at 350 degrees":                     "30 min|350|",
+		"8-10 min in the middle of the oven at 225": "8-10 min|225|",
+		"30 min at 350 F":                           "",
+		"30 min at 350, then 10 at 300":             "",
+		"30 min":                                    "",
+		"at 350":                                    "",
 	} {
 		time, heat, rest, ok := AtBare(text)
 		if got := time + "|" + heat + "|" + rest; ok != (want != "") || ok && got != want {
@@ -123,4 +124,18 @@ func FuzzFigures(f *testing.F) {
 			t.Errorf("%q: %v", text, fault)
 		}
 	})
+}
+
+// TestLeastToMost reads a time with its longest.
+func TestLeastToMost(t *testing.T) {
+	for text, want := range map[string]string{
+		"1 hr minimum, up to 24 hours":          "60 to 1440 min",
+		"at least 2 h, at most 3 h":             "120 to 180 min",
+		"1 h, but no more than 90 min, covered": "60 to 90 min",
+		"2 h, up to 1 h":                        "", "1 h": "", "1 h up to 30 C": "",
+	} {
+		if got, _, ok := LeastToMost(text); ok != (want != "") || got != want {
+			t.Errorf("%q: %q, %v", text, got, ok)
+		}
+	}
 }
