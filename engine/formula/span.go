@@ -142,15 +142,23 @@ func at(s *Step, list []func(*Step)) []Narrowing {
 // it is worse than either end (optima of 35 to 40 C, ICMSF, memory).
 const fastestC = 38
 
+// between is what a range is followed at besides its ends.
+func between(g *Given) []float64 {
+	if g.Kind == quantity.Temperature {
+		return []float64{fastestC}
+	}
+	return nil
+}
+
 // ranges lists the ranged settings of a step, each with its two ends.
 func (s *Step) ranges() []Span {
 	var out []Span
-	add := func(iv Interval, set func(*Step, Interval), between ...float64) {
+	add := func(iv Interval, set func(*Step, Interval), also ...float64) {
 		if !isRange(iv) {
 			return
 		}
 		var list []func(*Step)
-		for _, x := range append([]float64{iv.Lo, iv.Hi}, between...) {
+		for _, x := range append([]float64{iv.Lo, iv.Hi}, also...) {
 			if iv.Contains(x) {
 				list = append(list, func(s *Step) { set(s, figure.Point(x)) })
 			}
@@ -163,12 +171,7 @@ func (s *Step) ranges() []Span {
 		func(s *Step) *Given { return &s.Core }, func(s *Step) *Given { return &s.Amount },
 	} {
 		if g := field(s); g.Set && isRange(g.Interval) {
-			set := func(s *Step, iv Interval) { field(s).Interval = iv }
-			if g.Kind == quantity.Temperature {
-				add(g.Interval, set, fastestC)
-			} else {
-				add(g.Interval, set)
-			}
+			add(g.Interval, func(s *Step, iv Interval) { field(s).Interval = iv }, between(g)...)
 		}
 	}
 	for _, field := range [...]func(*Step) **Given{
@@ -216,15 +219,10 @@ func (s *Step) ranges() []Span {
 			func(r *Reading) *Given { return &r.After },
 		} {
 			if g := field(s.Reading); g.Set {
-				set := func(s *Step, iv Interval) {
+				add(g.Interval, func(s *Step, iv Interval) {
 					one := *s.Reading
 					field(&one).Interval, s.Reading = iv, &one
-				}
-				if g.Kind == quantity.Temperature {
-					add(g.Interval, set, fastestC)
-				} else {
-					add(g.Interval, set)
-				}
+				}, between(g)...)
 			}
 		}
 	}

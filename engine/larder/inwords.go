@@ -11,10 +11,10 @@ const digits = "0123456789"
 // one longer name that holds them all, three or a figure: "wheat flour 405" is German type 405
 // wheat flour. Words that deny, or that tell another state, find nothing.
 func (l *Larder) InWords(name string) (it *Item, longer bool) {
-	typed := foldedWords(strings.NewReplacer("(", " ", ")", " ", ",", " ").Replace(name))
-	if len(typed) < 2 || slices.ContainsFunc(typed, func(w string) bool {
-		return strings.Contains(others, " "+w+" ")
-	}) {
+	typed := foldedWords(strings.NewReplacer("(", " ", ")", " ").Replace(name))
+	head, _ := l.Find(strings.TrimSpace(inRound().ReplaceAllString(name, " ")))
+	denies := func(w string) bool { return strings.Contains(others, " "+w+" ") }
+	if len(typed) < 2 || strings.Contains(name, ",") || slices.ContainsFunc(typed, denies) {
 		return nil, false
 	}
 	var held *Item
@@ -28,7 +28,8 @@ func (l *Larder) InWords(name string) (it *Item, longer bool) {
 		}
 		found, ok := l.Find(other)
 		switch {
-		case !ok || Harmless(name, found) != "" || lacking(gravesOf(name), found) != "":
+		case !ok || Harmless(name, found) != "" || lacking(gravesOf(name), found) != "",
+			head != nil && head.Class != found.Class: // "milk (almond)" is asked
 			continue
 		case len(words) == len(typed):
 			return found, false

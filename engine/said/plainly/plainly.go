@@ -33,6 +33,7 @@ var (
 		`(?: ?(?:cm|mm|in\b|inch(?:es)?|"))?|` +
 		number + `[- ]?(?:cm|mm|inch(?:es)?|")|\d/\d|\d+ ?%|` +
 		`\b(?:on|speed|gear|number|no\.?) ?\d\b|\b\d(?:st|nd|rd|th)\b`)
+	word   = spelling.Pattern(`\pL{3}`) // less is a slip of the pen
 	digits = "0123456789½¼¾"
 )
 
@@ -72,7 +73,7 @@ func Times(text string) (whole, rest string, ok bool) {
 		}
 	}
 	rest += text[at[len(at)-1][1]:]
-	if bound().MatchString(rest) ||
+	if bound().MatchString(rest) || strings.Trim(rest, " ,;()") != "" && !word().MatchString(rest) ||
 		strings.ContainsAny(harmless().ReplaceAllString(rest, ""), digits) {
 		return "", "", false
 	}
