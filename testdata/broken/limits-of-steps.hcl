@@ -11,7 +11,7 @@ formula "Beyond" {
       { mix   = "10 min", to = "-273.16 C" },
       { rest  = "1 h", at = "-460 F" },
       { chill = "400 day" },
-      { chill = "1441 h" },
+      { chill = "9000 h" },
       { store = "1 day to 400 day" },
       { rest  = "-5 min" },
       { rest  = "0 min" },

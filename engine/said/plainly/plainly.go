@@ -34,6 +34,7 @@ var (
 		number + `[- ]?(?:cm|mm|inch(?:es)?|")|\d/\d|\d+ ?%|` +
 		`\b(?:on|speed|gear|number|no\.?) ?\d\b|\b\d(?:st|nd|rd|th)\b`)
 	word   = spelling.Pattern(`\pL{3}`) // less is a slip of the pen
+	little = spelling.Pattern(`(?i)\b(?:on|at|in|for|by|of|to|my|so|it)\b`)
 	digits = "0123456789½¼¾"
 )
 
@@ -64,6 +65,9 @@ func Times(text string) (whole, rest string, ok bool) {
 			return "", "", false
 		case i > 0 && span().MatchString(gap) && len(all) > 0:
 			last := &all[len(all)-1]
+			if q.Hi < last.Hi {
+				return "", "", false // it runs backwards
+			}
 			last.Lo, last.Hi = min(last.Lo, q.Lo), max(last.Hi, q.Hi)
 			rest = strings.TrimSuffix(rest, gap)
 		case len(all) > 0 && moment().MatchString(gap):
@@ -73,8 +77,9 @@ func Times(text string) (whole, rest string, ok bool) {
 		}
 	}
 	rest += text[at[len(at)-1][1]:]
-	if bound().MatchString(rest) || strings.Trim(rest, " ,;()") != "" && !word().MatchString(rest) ||
-		strings.ContainsAny(harmless().ReplaceAllString(rest, ""), digits) {
+	around := little().ReplaceAllString(harmless().ReplaceAllString(rest, ""), "")
+	if bound().MatchString(rest) || strings.ContainsAny(around, digits) ||
+		strings.Trim(around, " ,;:.()!") != "" && !word().MatchString(around) {
 		return "", "", false
 	}
 	var longest, lo, hi float64
@@ -91,13 +96,13 @@ func Times(text string) (whole, rest string, ok bool) {
 }
 
 var (
-	heat = spelling.Pattern(`(?i)(-?\d{1,3}(?: ?(?:-|–|to) ?\d{1,3})? ?` +
+	heat = spelling.Pattern(`(?i)(?:^|[^\d.,-])(-?\d{1,3}(?:\.\d+)?(?: ?(?:-|–|to) ?\d{1,3})? ?` +
 		`(?:°|º|degrees?|deg\.?)? ?(?:[CF]\b|°|º|degrees?))`)
 	fan = spelling.Pattern(`(?i)[,;/( ]*(?:\bor ?)?\d{2,3} ?°? ?[CF]? ?(?:` +
 		oven.FanWords + `)\b\)?|` +
 		`[,;/( ]*\b(?:` + oven.FanWords + `) ?\d{2,3} ?°? ?[CF]?\)?|` +
 		`[,;/( ]*\bgas(?: mark)? ?\d\b\)?`)
-	bare    = spelling.Pattern(`(?i)(?:\bat|@|\boven|^) ?(\d{3})\b`)
+	bare    = spelling.Pattern(`(?i)(?:\bat|@|\boven) ?(\d{3})\b|^(\d{3}) \pL{3}`)
 	beside  = spelling.Pattern(`(?i)(?:\bat|@|\bin an?|\boven)? *$`)
 	reaches = spelling.Pattern(`(?i)\b(?:until|till|to|hits|reaches|core|inside|middle)[^,;]*$`)
 )
@@ -118,7 +123,11 @@ func takeHeat(text string) (rest, found string, ends bool) {
 	if len(at) != 1 {
 		return text, "", false
 	}
-	one := at[0]
+	one := at[0][2:]
+	if one[0] < 0 {
+		one = one[2:]
+	}
+	one = append([]int{0, 0}, one...)
 	before := beside().ReplaceAllString(plain[:one[2]], "")
 	return before + " " + strings.TrimLeft(plain[one[3]:], " "),
 		strings.TrimSpace(plain[one[2]:one[3]]), reaches().MatchString(before + " ")
@@ -130,7 +139,7 @@ func takeHeat(text string) (rest, found string, ends bool) {
 // around it.
 func Heat(text string) (found string, ends, ok bool) {
 	rest, found, ends := takeHeat(strings.TrimSpace(text))
-	if found == "" || bound().MatchString(rest) {
+	if found == "" || bound().MatchString(rest) || !word().MatchString(text) {
 		return "", false, false
 	}
 	return found, ends, true
@@ -141,6 +150,7 @@ var (
 	lengths  = spelling.Pattern(`(?i)` + number + `(?: ?(?:-|–|to) ?` + number + `)? ?(?:mm|cm)\b`)
 	lone     = spelling.Pattern(`^\D*?(\d{1,2}(?: ?(?:-|–|to) ?\d{1,2})?)\D*$`)
 	lying    = spelling.Pattern(`(?i)\bflat\b`)
+	minus    = spelling.Pattern(`-\d`)
 	standing = spelling.Pattern(`(?i)^(?:a |the )?(?:bench |table |short |quick )?(?:rest|proof|` +
 		`prove|stand)(?:s|ed|ing)?,? \d`)
 )
@@ -152,7 +162,7 @@ func Shape(text string) (shape, thick string) {
 	if len(all) == 0 && lying().MatchString(text) {
 		all = []string{"tray"}
 	}
-	if len(all) != 1 || len(long) != 1 || bound().MatchString(text) ||
+	if len(all) != 1 || len(long) != 1 || bound().MatchString(text) || minus().MatchString(text) ||
 		strings.ContainsAny(strings.Replace(text, long[0], "", 1), digits) {
 		return "", ""
 	}
