@@ -8033,7 +8033,6 @@ var index = [...]indexEntry{
 	{"mazaher", 293},
 	{"mazapan", 131},
 	{"mazsola", 150},
-	{"me", 145},
 	{"meat floss", 412},
 	{"medelstort agg", 59},
 	{"medium cheddar", 243},

@@ -350,7 +350,7 @@ func (l *line) apart() []edit {
 	var out []edit
 	end := 0
 	for _, m := range l.mods {
-		if m.Start >= end {
+		if m.Start >= end && m.End <= l.End-l.Start { // none reaches beyond it
 			out, end = append(out, m), m.End
 		}
 	}
