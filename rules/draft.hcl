@@ -375,7 +375,7 @@ rule "makes-mismatch" {
   limits = { gap_pct = 3, margin_pct = 3 }
   note   = "abs(formula.makes_gap_pct) <= limit.gap_pct + 2 * limit.margin_pct"
   when   = "known(formula.makes_gap_pct) && (formula.makes_gap_pct > limit.gap_pct || formula.makes_gap_pct < -limit.gap_pct)"
-  say    = "{formula.makes_counted} come to {round(abs(formula.makes_gap_pct))} % {formula.makes_gap_pct > 0 ? 'more' : 'less'} than the pieces, usual losses allowed. Change their number, their weight, or the dough."
+  say    = "The weights, {formula.makes_counted}, come to {round(abs(formula.makes_gap_pct))} % {formula.makes_gap_pct > 0 ? 'more' : 'less'} than the pieces, usual losses allowed. Change number, weight or dough."
   why    = "What goes on after the bake is not counted. Up to five parts in a hundred of a dough stay in the bowl and on the bench. Short dough means light pieces or one piece less."
   source = "mixing and scaling loss up to 5 %: an ingredient maker's baking compendium 13.5 (read); 3 % as the limit is common practice, no source"
 
