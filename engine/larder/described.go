@@ -164,6 +164,9 @@ func (l *Larder) Described(name string) (it *Item, said []string, ok bool) {
 	if it, said, _, ok = l.described(name); ok {
 		return it, said, true
 	}
+	if it, _ = l.inWords(name); it != nil {
+		return it, nil, true
+	}
 	head, _, _ := strings.Cut(inRound().ReplaceAllString(name, " "), ",")
 	if Poison(head) == "" {
 		return nil, nil, false
@@ -237,8 +240,7 @@ func (l *Larder) described(name string) (it *Item, said []string, unread string,
 	}
 	if !ok || slices.ContainsFunc(also, func(other *Item) bool { return other != it }) ||
 		unread != "" && Harmless(name, it) != "" {
-		it, _ = l.InWords(name)
-		return it, nil, "", it != nil
+		return nil, nil, "", false
 	}
 	if aside != "" {
 		said = append(said, aside)

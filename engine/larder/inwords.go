@@ -3,35 +3,42 @@ package larder
 import (
 	"slices"
 	"strings"
+	"sync"
 )
 
 const digits = "0123456789"
 
-// InWords finds the item of a name whose words stand in another order, "flour (bread)", or of the
-// one longer name that holds them all, three or a figure: "wheat flour 405" is German type 405
-// wheat flour. Words that deny, or that tell another state, find nothing.
-func (l *Larder) InWords(name string) (it *Item, longer bool) {
+// Longer is the item of the one longer name that holds all words of a name that is no other: "wheat
+// flour 405" is German type 405 wheat flour; nil for none.
+func (l *Larder) Longer(name string) *Item {
+	if _, _, _, known := l.described(name); known {
+		return nil
+	}
+	if it, longer := l.inWords(name); longer {
+		return it
+	}
+	return nil
+}
+
+// inWords finds the item of a name whose words stand in another order, "flour (bread)", or of the
+// one longer name that holds them all, three or a figure. Words that deny, or that tell another
+// state, find nothing.
+func (l *Larder) inWords(name string) (it *Item, longer bool) {
 	typed := foldedWords(strings.NewReplacer("(", " ", ")", " ").Replace(name))
-	head, _ := l.Find(strings.TrimSpace(inRound().ReplaceAllString(name, " ")))
 	denies := func(w string) bool { return strings.Contains(others, " "+w+" ") }
 	if len(typed) < 2 || strings.Contains(name, ",") || slices.ContainsFunc(typed, denies) {
 		return nil, false
 	}
+	head, _ := l.Find(strings.TrimSpace(inRound().ReplaceAllString(name, " ")))
 	var held *Item
 	several := false
-	for _, other := range l.Names() {
-		words := foldedWords(other)
-		if len(words) < len(typed) || slices.ContainsFunc(typed, func(w string) bool {
-			return !slices.Contains(words, w)
-		}) {
-			continue
-		}
+	for _, other := range l.holding(typed) {
 		found, ok := l.Find(other)
 		switch {
 		case !ok || Harmless(name, found) != "" || lacking(gravesOf(name), found) != "",
 			head != nil && head.Class != found.Class: // "milk (almond)" is asked
 			continue
-		case len(words) == len(typed):
+		case len(foldedWords(other)) == len(typed):
 			return found, false
 		case held != nil && held != found:
 			several = true
@@ -44,3 +51,35 @@ func (l *Larder) InWords(name string) (it *Item, longer bool) {
 	}
 	return held, held != nil
 }
+
+// holding lists the names that hold all the words.
+func (l *Larder) holding(typed []string) []string {
+	fewest := shippedByWord()[typed[0]]
+	for _, w := range typed[1:] {
+		if list := shippedByWord()[w]; len(list) < len(fewest) {
+			fewest = list
+		}
+	}
+	out := slices.Clone(fewest)
+	for _, it := range l.added {
+		out = append(append(out, it.Name), it.Aliases...)
+	}
+	return slices.DeleteFunc(out, func(name string) bool {
+		words := foldedWords(name)
+		return slices.ContainsFunc(typed, func(w string) bool { return !slices.Contains(words, w) })
+	})
+}
+
+// shippedByWord are the names of the shipped items by each of their words. Only a name that is not
+// known asks for it.
+var shippedByWord = sync.OnceValue(func() map[string][]string {
+	m := map[string][]string{}
+	for i := range shipped {
+		for _, name := range append([]string{shipped[i].Name}, shipped[i].Aliases...) {
+			for _, w := range foldedWords(name) {
+				m[w] = append(m[w], name)
+			}
+		}
+	}
+	return m
+})

@@ -23,10 +23,8 @@ func Taken(l *larder.Larder, name string) string {
 		return fmt.Sprintf("%q names a poison, %s: it is read as no food", name,
 			larder.Poison(name))
 	}
-	if _, known := l.Find(name); !known {
-		if it, longer := l.InWords(name); longer {
-			return fmt.Sprintf("%q is read as %s", name, it.Name)
-		}
+	if it := l.Longer(name); it != nil {
+		return fmt.Sprintf("%q is read as %s", name, it.Name)
 	}
 	a, ok := l.Ambiguous(name)
 	if !ok || a.Taken == "" || len(a.Choices) < 2 {
