@@ -87,29 +87,23 @@ func (l *Larder) Near(name string) []string {
 	if len(typed) == 0 {
 		return nil
 	}
-	all := slices.DeleteFunc(l.Names(), func(n string) bool {
-		it, _ := l.Find(n)
-		return it != nil && (it.Hazard == HazardCaustic || it.Hazard == HazardNoFood) &&
-			Harmless(n, it) == "" && Grave(name) == ""
-	})
-	if graves := gravesOf(name); len(graves) > 0 {
-		all = slices.DeleteFunc(all, func(n string) bool {
-			it, _ := l.Find(n)
-			return it != nil && lacking(graves, it) != ""
-		})
-	}
 	if held := l.Held(name); held != "" {
 		return []string{held}
 	}
-	written := name
-	all = slices.DeleteFunc(all, func(n string) bool {
-		it, ok := l.Find(n)
-		return ok && turnsState(written, n, it)
-	})
+	written, graves, all := name, gravesOf(name), l.Names()
+	// Few names come into question: they alone are asked whether they hurt, or turn what was said.
+	refused := func(n string, it *Item) bool {
+		return it != nil && ((it.Hazard == HazardCaustic || it.Hazard == HazardNoFood) &&
+			Harmless(n, it) == "" && Grave(written) == "" ||
+			len(graves) > 0 && lacking(graves, it) != "" || turnsState(written, n, it))
+	}
 	name = strings.Join(typed, " ")
 	offered := map[*Item]bool{} // one name of each item
-	near := slices.DeleteFunc(spelling.Nearest(name, all, 4*maxNear), func(n string) bool {
+	near := slices.DeleteFunc(spelling.Nearest(name, all, 12*maxNear), func(n string) bool {
 		it, _ := l.Find(n)
+		if refused(n, it) {
+			return true
+		}
 		again := offered[it]
 		offered[it] = true
 		known := foldedWords(n)
@@ -141,7 +135,7 @@ func (l *Larder) Near(name string) []string {
 				score++
 			}
 		}
-		if score > 0 {
+		if score > 0 && !refused(n, it) {
 			seen[it] = true
 			if !turnsState(written, it.Name, it) {
 				found = append(found, candidate{it, score})
