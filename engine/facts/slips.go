@@ -75,13 +75,12 @@ func slip(s *parts, in *formula.Ingredient) (factor float64, sure bool) {
 	if !ok {
 		return 1, true
 	}
-	share := s.Mass(in).
-		Grams(s.Part(in.Part).TotalFlour()).
-		Div(s.Part(in.Part).Grams(of)).
-		Scale(100)
+	p, m := s.Part(in.Part), s.Mass(in)
+	var share Interval
 	if of == makeup.Flour {
-		m := s.Mass(in)
-		share = m.OverFlour(s.Part(in.Part).TotalFlour()).Scale(100)
+		share = m.OverFlour(p.TotalFlour()).Scale(100)
+	} else {
+		share = m.Grams(p.TotalFlour()).Div(p.Grams(of)).Scale(100)
 	}
 	// Small doses of sugar, fat, milk or egg are common beside others
 	// of their class; much milk or water is for the dough's hydration
