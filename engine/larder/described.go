@@ -266,11 +266,13 @@ const others = " no non not without ohne sans senza sin utan uten less free frei
 	"artificial instead xylitol erythritol stevia allulose splenda sweetener sheeps sheep ewes " +
 	"ewe cows camels camel mares mare buffalos goats insect cricket acorn pea fava mix cured "
 
+func turnsNext(word string) bool { return strings.Contains(others, " "+word+" ") }
+
 // tells reports whether a folded word may mean another ingredient: it is in a larder name or an
 // ambiguous one, a figure, or one of others.
 func (l *Larder) tells(word string) bool {
 	word = strings.TrimSpace(word)
-	if strings.ContainsAny(word, "0123456789%&/") || strings.Contains(others, " "+word+" ") ||
+	if strings.ContainsAny(word, digits+"%&/") || turnsNext(word) ||
 		heldWords()[word] || heldWords()[singular(word)] {
 		return true
 	}

@@ -25,8 +25,7 @@ func (l *Larder) Longer(name string) *Item {
 // state, find nothing.
 func (l *Larder) inWords(name string) (it *Item, longer bool) {
 	typed := foldedWords(strings.NewReplacer("(", " ", ")", " ").Replace(name))
-	denies := func(w string) bool { return strings.Contains(others, " "+w+" ") }
-	if len(typed) < 2 || strings.Contains(name, ",") || slices.ContainsFunc(typed, denies) {
+	if len(typed) < 2 || strings.Contains(name, ",") || slices.ContainsFunc(typed, turnsNext) {
 		return nil, false
 	}
 	head, _ := l.Find(strings.TrimSpace(inRound().ReplaceAllString(name, " ")))

@@ -78,7 +78,7 @@ func (rd *reader) byWord(u *steps.Use, name string) string {
 		}
 		return key
 	}
-	if !puton.Again(l, name) {
+	if !puton.Again(name) {
 		return ""
 	}
 	for i := len(rd.Uses) - 1; i >= 0; i-- {

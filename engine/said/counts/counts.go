@@ -56,35 +56,27 @@ var sizedCount = spelling.Pattern(`(?i)^(?:into )?(\d+) ?(?:equal |small |large 
 
 // SizedCount reads a count whose pieces have a size: "12 squares of 10 cm".
 func SizedCount(text string) (number string, ok bool) {
-	m := sizedCount().FindStringSubmatch(strings.TrimSpace(text))
-	if m == nil {
-		// "12 rolls, with dental floss"
-		m = countAside().FindStringSubmatch(strings.TrimSpace(text))
-	}
-	if m == nil {
-		m = cutInto().FindStringSubmatch(text) // "lengthwise into 2 strands"
-	}
 	if two := cutTwice().FindStringSubmatch(text); two != nil { // "into 2, then each into 3"
 		a, _ := said.Count(two[1])
 		b, _ := said.Count(two[2])
 		return quantity.Plain(a * b), a*b > 0
 	}
-	if len(m) < 3 {
-		if m == nil {
-			number, _, ok = Led(text)
-			return number, ok
+	trimmed := strings.TrimSpace(text)
+	m := sizedCount().FindStringSubmatch(trimmed)
+	switch {
+	case m == nil:
+		// "12 rolls, with dental floss", "lengthwise into 2 strands"
+		if m = countAside().FindStringSubmatch(trimmed); m == nil {
+			m = cutInto().FindStringSubmatch(text)
 		}
-		return at(m, 1), true
-	}
-	rest := text[len(m[1]):]
-	if said.LengthAt(rest) == nil && !pieceMass().MatchString(rest) {
-		m = countAside().FindStringSubmatch(strings.TrimSpace(text))
+	case said.LengthAt(text[len(m[1]):]) == nil && !pieceMass().MatchString(text[len(m[1]):]):
+		m = countAside().FindStringSubmatch(trimmed)
 	}
 	if m == nil {
 		number, _, ok = Led(text)
 		return number, ok
 	}
-	return at(m, 1), true
+	return m[1], true
 }
 
 var begins = spelling.Pattern(`^(?:(?:in(?:to)?|about) )*(\d+),? (\pL.*)$`)
@@ -118,14 +110,6 @@ func Led(text string) (number, rest string, ok bool) {
 	rest = strings.TrimSpace(m[2] + m[3])
 	plain := shares().ReplaceAllString(said.NoSizes(rest), "")
 	return m[1], rest, !strings.ContainsAny(plain, "0123456789½¼¾%°") && !unread.Turns(plain)
-}
-
-// at is a part of what a pattern matched, "" for none.
-func at(m []string, i int) string {
-	if m == nil {
-		return ""
-	}
-	return m[i]
 }
 
 var (

@@ -27,7 +27,7 @@ var (
 	// bound are words that make a figure a bound, or one of two ways.
 	bound = spelling.Pattern(`(?i)\b(?:unless|except|instead|if|or|at least|at most|up to|` +
 		`(?:no|not|never|nor)[ ,]+(?:more|less|longer|over|under|above|below|before)|` +
-		`(?:more|less|longer) than|min(?:imum)?\.?|max(?:imum)?\.?|per|oder|ou|per)(?:\b|$)`)
+		`(?:more|less|longer) than|min(?:imum)?\.?|max(?:imum)?\.?|per|oder|ou)(?:\b|$)`)
 	// harmless are figures that change no time: sizes, speeds, shares of a tin, air.
 	harmless = spelling.Pattern(`(?i)\d[\d.]* ?(?:x|×|by) ?\d[\d.]*` +
 		`(?: ?(?:cm|mm|in\b|inch(?:es)?|"))?|` +

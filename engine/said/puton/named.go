@@ -197,7 +197,7 @@ func OfWord(l *larder.Larder, word, words string) string {
 }
 
 // Again reports whether words say only where, when or how often, and not what: "again, while warm".
-func Again(l *larder.Larder, words string) bool {
+func Again(words string) bool {
 	plain, how := Plain(words)
 	return onlyHow().MatchString(plain) && (how != "" || plain != "")
 }
