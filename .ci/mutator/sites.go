@@ -40,7 +40,9 @@ func isVerb(key string) bool {
 // with the rules that judge by it. Without the wish these rules have
 // no reference.
 var wishes = map[string][]string{
-	"makes": {"makes-mismatch", "divide-slipped", "pieces-uneven", "slices-off", "core-missing"},
+	// Without a piece's weight a bake is held against the longest.
+	"makes": {"makes-mismatch", "divide-slipped", "pieces-uneven", "slices-off", "core-missing",
+		"bake-long"},
 	"family": {
 		"yeast-high", "hydration-low", "hydration-high", "sugar-low", "sugar-high", "fat-low",
 		"fat-high", "salt-low", "egg-low", "egg-high", "roll-in-off", "dough-too-cold",

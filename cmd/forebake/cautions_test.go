@@ -226,7 +226,7 @@ func wholeCautions(t *testing.T, dir string) string {
 // whoseLimits is what the last caution says of the house's code: the
 // only thing in a caution that a house can change.
 var whoseLimits = regexp.MustCompile(
-	`(?s)The\s+limits\s+used\s+here\s+are\s.*?(Source:|\n[^ ]|",?\n)`,
+	`(?s)The\s+limits\s+used\s+here\s+are\s.*?(Source:|\n[^ ]|"[,}\n])`,
 )
 
 // cautionsOf takes the cautions out of what was printed, and holds that

@@ -1,6 +1,8 @@
 package formula
 
 import (
+	"slices"
+
 	"forebake/engine/family"
 	"forebake/engine/figure"
 	"forebake/engine/quantity"
@@ -11,6 +13,7 @@ import (
 // figures between at which answers turn (judgement).
 var (
 	anyAround = []float64{-25, -18, 3, 8, 15, 22, 28, 38, 55}
+	anyKept   = append(slices.Clone(anyAround), 65, 85)          // hot for service too
 	anyLiquid = []float64{0, 8, 15, 22, 28, 38, 50, 60, 80, 100} // that something soaks in
 	anyOven   = []float64{110, 150, 180, 200, 230, 280}
 	anyTarget = []float64{-18, 0, 4, 10, 16, 21, 25, 28, 33, 40, 52, 60, 66, 75, 85, 93, 98, 105,
@@ -44,6 +47,8 @@ func init() {
 			list = anyOven
 		case s.Verb.Soaks():
 			list = anyLiquid
+		case s.Verb.Keeps():
+			list = anyKept
 		}
 		return points(list, quantity.Temperature, func(s *Step, g Given) { s.At = g })
 	}

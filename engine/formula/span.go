@@ -142,10 +142,14 @@ func at(s *Step, list []func(*Step)) []Narrowing {
 // it is worse than either end (optima of 35 to 40 C, ICMSF, memory).
 const fastestC = 38
 
+// dyingC is where some yeast dies, and some lives: colder nearly all of it lives, hotter none is
+// left to be judged (thermal death from 48 to 55 C, memory).
+const dyingC = 50
+
 // between is what a range is followed at besides its ends.
 func between(g *Given) []float64 {
 	if g.Kind == quantity.Temperature {
-		return []float64{fastestC}
+		return []float64{fastestC, dyingC}
 	}
 	return nil
 }

@@ -2,7 +2,9 @@ package house
 
 import (
 	"fmt"
+	"maps"
 	"math"
+	"slices"
 	"strings"
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
@@ -225,15 +227,45 @@ func copyReadings(item *larder.Item) {
 	}
 }
 
+// edges gives the ends of what an open figure can be beside the others:
+// the whole is 100 g.
+func (l *label) edges(s spanned) []float64 {
+	if !s.open {
+		return nil
+	}
+	values := maps.Clone(l.values)
+	fits := func(x float64) bool {
+		values[s.key] = x
+		_, fault := l.compose(values)
+		return fault == ""
+	}
+	var out []float64
+	for i, to := range s.figures[1:] {
+		in, beyond := s.figures[i], to
+		if fits(in) == fits(beyond) {
+			continue
+		}
+		if !fits(in) {
+			in, beyond = beyond, in
+		}
+		for range 30 { // halves: a millionth of a percent
+			if half := (in + beyond) / 2; fits(half) {
+				in = half
+			} else {
+				beyond = half
+			}
+		}
+		out = append(out, in)
+	}
+	return out
+}
+
 // readings lists the figures with each spanned one at each of its
 // values, and all of them at their least and at their most.
 func (l *label) readings() []map[string]float64 {
 	var out []map[string]float64
 	put := func(pick func(s spanned) float64) {
-		values := map[string]float64{}
-		for key, x := range l.values {
-			values[key] = x
-		}
+		values := maps.Clone(l.values)
 		for _, s := range l.spanned {
 			if x := pick(s); !math.IsNaN(x) {
 				values[s.key] = x
@@ -242,7 +274,7 @@ func (l *label) readings() []map[string]float64 {
 		out = append(out, values)
 	}
 	for _, s := range l.spanned {
-		for _, x := range s.figures {
+		for _, x := range slices.Concat(s.figures, l.edges(s)) {
 			put(func(other spanned) float64 {
 				if other.key == s.key {
 					return x

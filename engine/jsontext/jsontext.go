@@ -25,6 +25,8 @@ type List struct {
 	Indent string // of its key
 	Key    string
 	Items  iter.Seq[any]
+	Flat   bool // each item stands on one line
+	Taken  *int // counts the items that were written, where it is asked for
 }
 
 // WriteInto writes an object as Write does, and fills in the items
@@ -79,7 +81,7 @@ func writeItems(out *bufio.Writer, l List) (some bool, err error) {
 	work, order := make(chan *chunk, crew), make(chan *chunk, 2*crew)
 	for range crew {
 		go func() {
-			lay := newLayout(l.Indent + "  ")
+			lay := newLayout(l.Indent+"  ", l.Flat)
 			for c := range work {
 				c.err = lay.out(&c.text, c.items)
 				close(c.done)
@@ -129,9 +131,13 @@ func writeItems(out *bufio.Writer, l List) (some bool, err error) {
 			out.WriteString(",")
 		}
 		some = true
-		if _, full := out.Write(c.text.Bytes()); full != nil && err == nil {
+		_, full := out.Write(c.text.Bytes())
+		switch {
+		case full != nil && err == nil:
 			err = full
 			refused.Store(true)
+		case full == nil && l.Taken != nil:
+			*l.Taken += len(c.items)
 		}
 		clear(c.items)
 		select {
@@ -149,11 +155,13 @@ type layout struct {
 	encode *json.Encoder
 }
 
-func newLayout(indent string) *layout {
+func newLayout(indent string, flat bool) *layout {
 	l := &layout{indent: indent}
 	l.encode = json.NewEncoder(&l.item)
 	l.encode.SetEscapeHTML(false)
-	l.encode.SetIndent(indent, "  ")
+	if !flat {
+		l.encode.SetIndent(indent, "  ")
+	}
 	return l
 }
 

@@ -40,13 +40,9 @@ func TestWriteIntoIsWrite(t *testing.T) {
 		err := WriteInto(
 			&parts,
 			object{"\n  \"some\": []", []map[string]any{}, []string{}, []string{}, 7},
-			List{
-				"  ",
-				"some",
-				each(some[:n]),
-			},
-			List{"  ", "none", each(more[:0])},
-			List{"  ", "more", each(more[:n])},
+			List{Indent: "  ", Key: "some", Items: each(some[:n])},
+			List{Indent: "  ", Key: "none", Items: each(more[:0])},
+			List{Indent: "  ", Key: "more", Items: each(more[:n])},
 		)
 		if err != nil {
 			t.Fatal(err)
@@ -55,7 +51,8 @@ func TestWriteIntoIsWrite(t *testing.T) {
 			t.Errorf("%d items: as a whole\n%s\nitem by item\n%s", n, whole.Bytes(), parts.Bytes())
 		}
 	}
-	if err := WriteInto(&bytes.Buffer{}, object{}, List{"  ", "gone", each(more)}); err == nil {
+	gone := List{Indent: "  ", Key: "gone", Items: each(more)}
+	if err := WriteInto(&bytes.Buffer{}, object{}, gone); err == nil {
 		t.Error("a list that the object does not have was taken")
 	}
 }

@@ -38,24 +38,20 @@ func fill(v reflect.Value) {
 	}
 }
 
-// Capped counts the bytes of a text, and keeps them while they are no
-// more than Most. With Stop it refuses what is beyond them.
+// Capped keeps a text of at most so many bytes, and refuses the rest.
 type Capped struct {
 	bytes.Buffer
-	Most, Size int
-	Stop       bool
+	Most int
 }
 
 // ErrFull is the error of a text that is longer than allowed.
 var ErrFull = errors.New("the text is longer than allowed")
 
 func (c *Capped) Write(p []byte) (int, error) {
-	if c.Size += len(p); c.Size <= c.Most {
-		c.Buffer.Write(p)
-	} else if c.Stop {
+	if c.Len()+len(p) > c.Most {
 		return 0, ErrFull
 	}
-	return len(p), nil
+	return c.Buffer.Write(p)
 }
 
 // Reference makes a relative reference (RFC 3986) of a path with

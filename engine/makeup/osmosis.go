@@ -53,14 +53,12 @@ func (p *Part) molality() (Interval, bool) {
 	at := func(end strength) (float64, bool) {
 		high := end == strongest
 		s := ferment.Solutes{
-			SucroseG: one(
-				Sucrose,
-				high,
-			), MonosaccharideG: one(Glucose, high) + one(Fructose, high) + one(Galactose, high),
-			LactoseG: one(
-				Lactose,
-				high,
-			), MaltoseG: one(Maltose, high), SaltG: one(Salt, high), WaterG: one(Water, !high),
+			SucroseG:        one(Sucrose, high),
+			MonosaccharideG: one(Glucose, high) + one(Fructose, high) + one(Galactose, high),
+			LactoseG:        one(Lactose, high),
+			MaltoseG:        one(Maltose, high),
+			SaltG:           one(Salt, high),
+			WaterG:          one(Water, !high),
 		}
 		if other := one(OtherSolute, high); other > 0 {
 			s.OtherG, s.OtherMolar = other, other/one(OtherMoles, high)
@@ -90,6 +88,16 @@ func (p *Part) molality() (Interval, bool) {
 // feels no solution.
 func (p *Part) NoFreeWater() Value {
 	return figure.Absent("free water in \""+p.Name+"\"", p.Place)
+}
+
+// MayLackFreeWater reports whether the flour may bind all the water.
+func (p *Part) MayLackFreeWater() bool {
+	return p.Grams(Water).Lo <= ferment.BoundWater*p.Grams(Flour).Hi
+}
+
+// Unweighed answers where a range of amounts is too wide for a figure.
+func (p *Part) Unweighed() Value {
+	return figure.Absent("all amounts of \""+p.Name+"\", each as one figure", p.Place)
 }
 
 // Molality is the osmolality of the free water, as a value.

@@ -92,10 +92,8 @@ func (p *Part) fermented(rise Rise, dose Interval, errorOf func(*fermentation) f
 		}
 	}
 	if !mixed {
-		return figure.Absent(
-			"a mix step with the dough's temperature (mix = \"10 min\", to = \"25 C\")",
-			p.Place,
-		)
+		return figure.Absent("a mix step with the dough's temperature "+
+			"(mix = \"10 min\", to = \"25 C\")", p.Place)
 	}
 	v := figure.Modelled(sum.Mul(dose), errorOf(&how))
 	v.Mid = mid * dose.Mid()
@@ -192,18 +190,17 @@ func (p *Part) YeastNeeded() Value {
 	if !ok {
 		return p.NoFreeWater()
 	}
+	if p.MayLackFreeWater() { // open, not absent: it is not a dough that does without
+		v := p.Unweighed()
+		v.Absent = false
+		return v
+	}
 	usual := p.Family()
 	if !usual.Yeast.Known || !usual.Sugar.Known || !usual.Hydration.Known {
 		return figure.Absent("a usual yeast dose for the family \""+p.FamilyName()+"\"", p.Place)
 	}
-	molality, ok := ferment.Molality(
-		ferment.Solutes{
-			SucroseG: typical(usual.Sugar),
-			SaltG:    typicalSalt,
-			WaterG:   typical(usual.Hydration),
-			FlourG:   100,
-		},
-	)
+	molality, ok := ferment.Molality(ferment.Solutes{SucroseG: typical(usual.Sugar),
+		SaltG: typicalSalt, WaterG: typical(usual.Hydration), FlourG: 100})
 	if !ok {
 		return figure.Absent("a usual make-up for the family", p.Place)
 	}

@@ -280,7 +280,7 @@ func (p *Part) balance(s *formula.Step) Value {
 		for _, in := range p.goesIn(s) {
 			one, ok := p.heatOf(in, figure.Run(run))
 			if !ok {
-				return figure.Absent("all amounts of \""+p.Name+"\", each as one figure", p.Place)
+				return p.Unweighed()
 			}
 			bowls[run].Goods = append(bowls[run].Goods, one)
 		}
@@ -356,7 +356,7 @@ func (p *Part) water(s *formula.Step) (plan bakersmath.Plan, open, missing *Valu
 		if !ok {
 			// The plan cannot be computed yet. It is open, not absent, so
 			// that no rule takes it for a figure the formula does without.
-			v := figure.Absent("all amounts of \""+p.Name+"\", each as one figure", p.Place)
+			v := p.Unweighed()
 			v.Absent = false
 			return lacks(v)
 		}

@@ -56,9 +56,10 @@ type sarif struct {
 	index map[string]int // of a rule, by its id
 	seen  map[string]int // results, by the key of their fingerprint
 
-	formulas []oneFormula // that have cautions
-	most     int          // findings that fit
-	merging  bool         // the cautions of all formulas stand as one
+	formulas []oneFormula       // that have cautions
+	most     int                // findings that fit
+	merging  bool               // the cautions of all formulas stand as one
+	joined   []*finding.Caution // as one, once they are
 }
 
 func init() { register(Format{"sarif", ".sarif", true, allMends, newSARIF, isSARIF}) }
@@ -99,29 +100,31 @@ func (s *sarif) End() error {
 	s.merging = len(s.formulas) > maxCautionResults
 	s.most = max(0, maxResults-s.fixed())
 	for {
-		apart := !s.merging && len(s.formulas) > 1 // how far beyond does not matter
-		text := jsontext.Capped{Most: maxLog, Stop: apart}
-		if err := s.write(&text); err != nil && !errors.Is(err, jsontext.ErrFull) {
+		text, taken := jsontext.Capped{Most: maxLog}, 0
+		err := s.write(&text, &taken)
+		if err == nil {
+			_, err = s.out.Write(text.Bytes())
+			return err
+		}
+		if !errors.Is(err, jsontext.ErrFull) {
 			return err
 		}
 		found := min(s.most, len(s.found.All()))
 		switch {
-		case text.Size <= maxLog:
-			_, err := s.out.Write(text.Bytes())
-			return err
-		case apart:
+		case !s.merging && len(s.formulas) > 1:
 			s.merging = true
-		case found > 0: // as many as fit if all were of one size, and a few less
-			s.most = min(found-1, int(float64(found)*0.97*maxLog/float64(text.Size)))
+		case found > 0: // as many as fitted if all were of one size, and a few less
+			fitted := max(0, taken-s.fixed())
+			s.most = min(found-1, int(float64(fitted)*0.97))
 		default: // nothing is left to be folded
-			return s.write(s.out)
+			return s.write(s.out, nil)
 		}
 	}
 }
 
-// write writes the log as it is folded. Its descriptors of rules stand
-// before its results.
-func (s *sarif) write(out io.Writer) error {
+// write writes the log as it is folded, and counts the results that
+// were taken. Its descriptors of rules stand before its results.
+func (s *sarif) write(out io.Writer, taken *int) error {
 	s.seen = map[string]int{}
 	run := sariflog.Run{
 		Properties: sariflog.RunProperties{Cautions: []JSONCaution{}, Totals: totalsJSON(s.totals)},
@@ -135,16 +138,19 @@ func (s *sarif) write(out io.Writer) error {
 	}
 	// The long lists are written item by item: as one text those of a
 	// large collection would take ten times the memory of the check.
+	// Each item takes one line, so that more of them fit.
 	const indent = "      "
 	return jsontext.WriteInto(out, sariflog.Log{Schema: sarifSchema, Version: "2.1.0",
 		Runs: []sariflog.Run{run}},
-		jsontext.List{Indent: indent + "  ", Key: "cautions", Items: func(yield func(any) bool) {
-			for _, c := range s.shownCautions() {
-				yield(JSONCaution{source.Safe(c.Whole()), source.Safe(c.Source),
-					source.Safe(c.Formula)})
-			}
-		}},
-		jsontext.List{Indent: indent, Key: "results", Items: s.results})
+		jsontext.List{Indent: indent + "  ", Key: "cautions", Flat: true,
+			Items: func(yield func(any) bool) {
+				for _, c := range s.shownCautions() {
+					yield(JSONCaution{source.Safe(c.Whole()), source.Safe(c.Source),
+						source.Safe(c.Formula)})
+				}
+			}},
+		jsontext.List{Indent: indent, Key: "results", Flat: true, Taken: taken,
+			Items: s.results})
 }
 
 // shownCautions lists the cautions for the properties of the run.
@@ -152,13 +158,14 @@ func (s *sarif) shownCautions() []*finding.Caution {
 	if !s.merging {
 		return s.cautions.List
 	}
-	var out []*finding.Caution
-	for _, m := range s.cautions.merged() {
-		one := *m.Caution
-		one.Formula, one.Detail = "", s.cautions.briefly(m)
-		out = append(out, &one)
+	if s.joined == nil {
+		for _, m := range s.cautions.merged() {
+			one := *m.Caution
+			one.Formula, one.Detail = "", s.cautions.briefly(m)
+			s.joined = append(s.joined, &one)
+		}
 	}
-	return out
+	return s.joined
 }
 
 // notifications gives the files that could not be read, which are in no

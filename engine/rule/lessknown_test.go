@@ -180,11 +180,25 @@ func slots(s *sketch, home []entry) map[string][]*entry {
 			see("ingredient ", l.options)
 		}
 		for _, step := range p.steps {
-			see("step ", step[1:])
+			for i := range step[1:] {
+				if e := &step[1+i]; !isOvenlike(step[0].key, e) {
+					out["step "+e.key] = append(out["step "+e.key], e)
+				}
+			}
 			out["step itself"] = append(out["step itself"], &step[0])
 		}
 	}
 	return out
+}
+
+// isOvenlike reports whether a part stands where no kitchen lets it, and
+// what "?" does not span: a rest in an oven.
+func isOvenlike(verb string, e *entry) bool {
+	v, _ := formula.FindVerb(verb)
+	if e.key != "at" || e.q == nil || v == nil || !v.Waits() || v.Soaks() {
+		return false
+	}
+	return e.q.hi > 85 || e.q.hi > 55 && !v.Keeps()
 }
 
 // declared lists the settings that the readers' tables declare.

@@ -156,7 +156,7 @@ func (p *Part) Botulinum() Value {
 	level := at(aw)
 	if class == microbe.MoistWrapped && p.Baked() && !p.WaterActivity.Set &&
 		at(microbe.Interval{Lo: aw.Lo, Hi: aw.Lo}) != level {
-		return figure.Absent("all amounts of \""+p.Name+"\", each as one figure", p.Place)
+		return p.Unweighed()
 	}
 	return figure.Text(level.String())
 }
