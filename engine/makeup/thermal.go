@@ -50,11 +50,11 @@ func (p *Part) Thermal() ThermalValues {
 		}
 	}
 	return ThermalValues{
-		Density:      model(loose.DensityKgM3/1000, tight.DensityKgM3/1000, mid.DensityKgM3/1000, 0.05),
+		Density: model(loose.DensityKgM3/1000, tight.DensityKgM3/1000, mid.DensityKgM3/1000,
+			0.05),
 		SpecificHeat: model(loose.SpecificHeat, tight.SpecificHeat, mid.SpecificHeat, 0.05),
 		Conductivity: model(loose.ConductivityWmK, tight.ConductivityWmK, mid.ConductivityWmK,
-			0.12,
-		),
+			0.12),
 		Diffusivity: model(loose.DiffusivityM2s, tight.DiffusivityM2s, mid.DiffusivityM2s, 0.15),
 	}
 }
