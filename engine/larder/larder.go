@@ -403,8 +403,10 @@ func (l *Larder) Find(name string) (*Item, bool) {
 // takesES reports whether a word makes its plural with es.
 func takesES(word []byte) bool {
 	switch n := len(word); word[n-1] {
-	case 'o', 's', 'x', 'z':
+	case 'o', 'x', 'z':
 		return true
+	case 's': // a plural takes no other: eggs
+		return word[n-2] == 's' || word[n-2] == 'u'
 	case 'h':
 		return word[n-2] == 'c' || word[n-2] == 's'
 	}
