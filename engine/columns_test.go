@@ -13,12 +13,6 @@ import (
 // mostColumns bounds a line of code or comment; a tab counts four.
 const mostColumns = 100
 
-// wideTables are the files of rows that read worse when wrapped, each
-// with its reason. Their lines are not counted.
-var wideTables = map[string]string{
-	"engine/recipe/cues.go": "a row of words for each kind of step or part",
-}
-
 // isGenerated is the mark of a file that a program wrote.
 var isGenerated = regexp.MustCompile(`(?m)^// Code generated .* DO NOT EDIT\.$`)
 
@@ -45,24 +39,13 @@ func eachSource(t *testing.T, visit func(path, text string)) {
 
 // TestColumns bounds every line.
 func TestColumns(t *testing.T) {
-	tables := map[string]bool{}
 	eachSource(t, func(path, text string) {
 		for n, line := range strings.Split(text, "\n") {
 			columns := utf8.RuneCountInString(line) + 3*strings.Count(line, "\t")
-			if columns <= mostColumns {
-				continue
+			if columns > mostColumns {
+				t.Errorf("%s:%d: %d columns, where %d is the most; break the line at an operator "+
+					"or a list, or name a part of it", path, n+1, columns, mostColumns)
 			}
-			if wideTables[path] != "" {
-				tables[path] = true
-				continue
-			}
-			t.Errorf("%s:%d: %d columns, where %d is the most; break the line at an operator or a "+
-				"list, or name a part of it", path, n+1, columns, mostColumns)
 		}
 	})
-	for path := range wideTables {
-		if !tables[path] {
-			t.Errorf("%s has no wide row; take it out of wideTables", path)
-		}
-	}
 }

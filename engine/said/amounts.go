@@ -33,7 +33,8 @@ const unitWords = `kg|g|grams?|oz|ounces?|lbs?|ml|dl|cl|l|tsps?|tbsps?|teaspoons
 	`cups?|sachets?|pack(?:et|age)?s?|pkgs?|envelopes?|cubes?|pinch(?:es)?|EL|TL|msk|tsk|spsk`
 
 // measured is an amount and words behind it.
-var measured = spelling.Pattern(`(?i)^((?:about |ca\.? )?[\d./⁄,¼½¾⅓⅔⅛ -]+(?:to [\d./¼½¾⅓⅔⅛ ]+)?` +
+var measured = spelling.Pattern(`(?i)^((?:about |ca\.? )?[\d./⁄,¼½¾⅓⅔⅛ -]+` +
+	`(?:to [\d./¼½¾⅓⅔⅛ ]+)?` +
 	`(?:` + unitWords + `)?)\.?,? ` +
 	`\(?((?:\p{L}|-| )+)\)?$`)
 
