@@ -2,6 +2,7 @@ package expr
 
 import (
 	"math"
+	"slices"
 
 	"forebake/engine/facts"
 	"forebake/engine/figure"
@@ -25,17 +26,18 @@ func (x Result) Words() []string { return x.words }
 func (x Result) Open() bool { return x.open }
 
 // Truth is the result of a yes-or-no expression.
-func (x Result) Truth() figure.Truth {
+func (x Result) Truth() figure.Truth { return truthOf(x.Interval()) }
+
+// truthOf is a yes or no between 0 and 1.
+func truthOf(iv Interval) figure.Truth {
 	switch {
-	case x.lo == 1:
+	case iv.Lo == 1:
 		return figure.Yes
-	case x.hi == 0:
+	case iv.Hi == 0:
 		return figure.No
 	}
 	return figure.Open
 }
-
-func number(iv Interval) Result { return Result{lo: iv.Lo, hi: iv.Hi} }
 
 func answer(t figure.Truth) Result {
 	switch t {
@@ -81,7 +83,7 @@ func (j *Judge) Set(x *Expr, subject facts.Subject, limits []Limit) {
 // skipped once the first is false, so that no figure is computed in vain.
 func (j *Judge) Holds(x *Expr, subject facts.Subject, limits []Limit) figure.Truth {
 	j.Set(x, subject, limits)
-	return j.eval(x.root).Truth()
+	return j.truth(x.root)
 }
 
 // Likely judges like Holds, with each modelled figure free of its model's
@@ -121,80 +123,117 @@ func (j *Judge) Value(i int) *facts.Value {
 // the expression library takes longer to receive its figures, and answers
 // on points only.
 func (j *Judge) eval(n *node) Result {
+	switch {
+	case n.typ == facts.YesNo:
+		return answer(j.truth(n))
+	case n.typ == facts.Number && n.op != opList:
+		iv := j.number(n)
+		return Result{lo: iv.Lo, hi: iv.Hi}
+	}
 	switch n.op {
-	case opNumber:
-		return Result{lo: n.number, hi: n.number}
 	case opText:
 		return Result{words: n.words}
-	case opYesNo:
-		return Result{lo: n.number, hi: n.number}
 	case opRead:
-		return j.read(n.read)
-	case opKnown:
-		return answer(j.Known(n.read))
-	case opNot:
-		x := j.eval(n.kids[0])
-		return Result{lo: 1 - x.hi, hi: 1 - x.lo}
-	case opAnd:
-		a := j.eval(n.kids[0])
-		if a.hi == 0 {
-			return a
-		}
-		b := j.eval(n.kids[1])
-		return Result{lo: min(a.lo, b.lo), hi: min(a.hi, b.hi)}
-	case opOr:
-		a := j.eval(n.kids[0])
-		if a.lo == 1 {
-			return a
-		}
-		b := j.eval(n.kids[1])
-		return Result{lo: max(a.lo, b.lo), hi: max(a.hi, b.hi)}
+		return j.text(n.read)
 	case opChoose:
 		return j.choose(n)
+	}
+	return Result{open: true}
+}
+
+// truth judges a yes or no.
+func (j *Judge) truth(n *node) figure.Truth {
+	switch n.op {
+	case opYesNo:
+		return figure.TruthOf(n.number == 1)
+	case opRead:
+		return truthOf(j.interval(n.read))
+	case opKnown:
+		return j.Known(n.read)
+	case opNot:
+		return j.truth(n.kids[0]).Not()
+	case opAnd:
+		a := j.truth(n.kids[0])
+		if a == figure.No {
+			return a
+		}
+		return a.And(j.truth(n.kids[1]))
+	case opOr:
+		a := j.truth(n.kids[0])
+		if a == figure.Yes {
+			return a
+		}
+		return a.Or(j.truth(n.kids[1]))
+	case opLess:
+		return less(j.number(n.kids[0]), j.number(n.kids[1]))
+	case opLessEq:
+		return less(j.number(n.kids[1]), j.number(n.kids[0])).Not()
+	case opEqual:
+		return equal(n.kids[0].typ, j.eval(n.kids[0]), j.eval(n.kids[1]))
+	case opNotEqual:
+		return equal(n.kids[0].typ, j.eval(n.kids[0]), j.eval(n.kids[1])).Not()
 	case opIn:
 		return j.in(n)
-	case opEqual, opNotEqual:
-		t := equal(n.kids[0].typ, j.eval(n.kids[0]), j.eval(n.kids[1]))
-		if n.op == opNotEqual {
-			t = t.Not()
+	case opChoose: // what both sides say while the question is open
+		switch j.truth(n.kids[0]) {
+		case figure.Yes:
+			return j.truth(n.kids[1])
+		case figure.No:
+			return j.truth(n.kids[2])
 		}
-		return answer(t)
+		if a := j.truth(n.kids[1]); a == j.truth(n.kids[2]) {
+			return a
+		}
 	}
-	a := j.eval(n.kids[0])
+	return figure.Open
+}
+
+// number computes a number's ends.
+func (j *Judge) number(n *node) Interval {
+	switch n.op {
+	case opNumber:
+		return figure.Point(n.number)
+	case opRead:
+		return j.interval(n.read)
+	case opChoose: // the hull of both sides while the question is open
+		switch j.truth(n.kids[0]) {
+		case figure.Yes:
+			return j.number(n.kids[1])
+		case figure.No:
+			return j.number(n.kids[2])
+		}
+		return j.number(n.kids[1]).Hull(j.number(n.kids[2]))
+	}
+	a := j.number(n.kids[0])
 	switch n.op {
 	case opNeg:
-		return finite(a.Interval().Neg())
+		return finite(a.Neg())
 	case opAbs:
-		return finite(a.Interval().Abs())
+		return finite(a.Abs())
 	case opRound:
-		return Result{lo: math.Round(a.lo), hi: math.Round(a.hi)}
+		return Interval{Lo: math.Round(a.Lo), Hi: math.Round(a.Hi)}
 	case opMin, opMax:
-		iv := a.Interval()
 		for _, k := range n.kids[1:] {
-			if b := j.eval(k).Interval(); n.op == opMin {
-				iv = iv.Min(b)
+			if b := j.number(k); n.op == opMin {
+				a = a.Min(b)
 			} else {
-				iv = iv.Max(b)
+				a = a.Max(b)
 			}
 		}
-		return number(iv)
+		return a
 	}
-	b := j.eval(n.kids[1])
+	b := j.number(n.kids[1])
 	switch n.op {
-	case opLess:
-		return answer(less(a, b, false))
-	case opLessEq:
-		return answer(less(a, b, true))
 	case opAdd:
-		return finite(a.Interval().Add(b.Interval()))
+		return finite(a.Add(b))
 	case opSub:
-		return finite(a.Interval().Sub(b.Interval()))
+		return finite(a.Sub(b))
 	case opMul:
-		return finite(a.Interval().Mul(b.Interval()))
+		return finite(a.Mul(b))
 	case opDiv:
-		return finite(a.Interval().Div(b.Interval()))
+		return finite(a.Div(b))
 	}
-	return number(figure.Unknown())
+	return figure.Unknown()
 }
 
 // Known tells whether the fact of a read is given. One withheld only by
@@ -213,55 +252,55 @@ func (j *Judge) Known(i int) figure.Truth {
 
 // finite opens a result without a finite point: a division by zero
 // answers nothing.
-func finite(iv Interval) Result {
+func finite(iv Interval) Interval {
 	if math.IsInf(iv.Lo, 1) || math.IsInf(iv.Hi, -1) || math.IsNaN(iv.Lo) || math.IsNaN(iv.Hi) {
-		return number(figure.Unknown())
+		return figure.Unknown()
 	}
-	return number(iv)
+	return iv
 }
 
-func (j *Judge) read(i int) Result {
-	r := &j.expr.reads[i]
-	if j.pins != nil && j.pins[i] != nil &&
-		(r.Fact == nil || r.Fact.Type == facts.Number || r.Fact.Type == facts.YesNo) {
-		return number(*j.pins[i]) // a text has no ends to be held at
+// interval gives the ends of a limit, or of a fact that is a number or
+// a yes or no.
+func (j *Judge) interval(i int) Interval {
+	if j.pins != nil && j.pins[i] != nil {
+		return *j.pins[i]
 	}
+	r := &j.expr.reads[i]
 	if r.Fact == nil {
 		l := &j.limits[r.Limit]
-		return Result{lo: l.Value - l.Half, hi: l.Value + l.Half}
+		return Interval{Lo: l.Value - l.Half, Hi: l.Value + l.Half}
 	}
 	if j.seen != nil {
 		j.seen[i] = true
 	}
 	v := j.Value(i)
-	if v.Absent && (r.Fact.Type == facts.Text || r.Fact.Type == facts.List) {
-		return Result{open: true}
-	}
-	if v.Absent && r.Fact.Type == facts.YesNo {
-		return answer(figure.Open)
+	if r.Fact.Type == facts.YesNo && v.Absent {
+		return figure.Between(0, 1)
 	}
 	if j.likely && r.Fact.Type == facts.Number {
-		iv := j.sheet.WithoutError(r.Fact, r.Subject(j.subject))
-		return Result{lo: iv.Lo, hi: iv.Hi}
+		return j.sheet.WithoutError(r.Fact, r.Subject(j.subject))
 	}
-	return Result{lo: v.Lo, hi: v.Hi, words: v.Words}
+	return Interval{Lo: v.Lo, Hi: v.Hi}
 }
 
-// less compares ends; orEqual lets equal numbers count.
-func less(a, b Result, orEqual bool) figure.Truth {
-	if orEqual {
-		switch {
-		case a.hi <= b.lo:
-			return figure.Yes
-		case a.lo > b.hi:
-			return figure.No
-		}
-		return figure.Open
+// text gives the words of a fact. They have no ends to be pinned at.
+func (j *Judge) text(i int) Result {
+	if j.seen != nil {
+		j.seen[i] = true
 	}
+	v := j.Value(i)
+	if v.Absent {
+		return Result{open: true}
+	}
+	return Result{words: v.Words}
+}
+
+// less compares ends.
+func less(a, b Interval) figure.Truth {
 	switch {
-	case a.hi < b.lo:
+	case a.Hi < b.Lo:
 		return figure.Yes
-	case a.lo >= b.hi:
+	case a.Lo >= b.Hi:
 		return figure.No
 	}
 	return figure.Open
@@ -283,7 +322,7 @@ func equal(t facts.Type, a, b Result) figure.Truth {
 	return figure.Open
 }
 
-func (j *Judge) in(n *node) Result {
+func (j *Judge) in(n *node) figure.Truth {
 	x := j.eval(n.kids[0])
 	if list := n.kids[1]; list.op == opList {
 		out := figure.No
@@ -293,34 +332,26 @@ func (j *Judge) in(n *node) Result {
 				break
 			}
 		}
-		return answer(out)
+		return out
 	}
 	list := j.eval(n.kids[1])
 	if x.open || list.open {
-		return answer(figure.Open)
+		return figure.Open
 	}
-	for _, w := range list.words {
-		if w == x.words[0] {
-			return answer(figure.Yes)
-		}
-	}
-	return answer(figure.No)
+	return figure.TruthOf(slices.Contains(list.words, x.words[0]))
 }
 
-// choose gives the hull of both sides while the question is open.
+// choose gives the text of the side that is chosen.
 func (j *Judge) choose(n *node) Result {
-	switch j.eval(n.kids[0]).Truth() {
+	switch j.truth(n.kids[0]) {
 	case figure.Yes:
 		return j.eval(n.kids[1])
 	case figure.No:
 		return j.eval(n.kids[2])
 	}
 	a, b := j.eval(n.kids[1]), j.eval(n.kids[2])
-	if n.typ == facts.Text {
-		if equal(facts.Text, a, b) == figure.Yes {
-			return a
-		}
-		return Result{open: true}
+	if equal(facts.Text, a, b) == figure.Yes {
+		return a
 	}
-	return number(a.Interval().Hull(b.Interval()))
+	return Result{open: true}
 }
