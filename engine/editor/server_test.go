@@ -122,7 +122,7 @@ const rolls = `formula "Rolls" {
       "water"         = "600 g"
       "instant yeast" = "1 %"
       "salt"          = "3 %"
-      "butter cream"  = "10 g"
+      "cinamon"       = "10 g"
     }
     steps = [
       { mix  = "8 min", by = "spiral" },
@@ -162,7 +162,7 @@ func TestFeatures(t *testing.T) {
 	for _, d := range diags {
 		found[d.Code] = d.Message
 	}
-	if !strings.Contains(found[""], "butter cream") || found["salt-high"] == "" {
+	if !strings.Contains(found[""], "cinamon") || found["salt-high"] == "" {
 		t.Errorf("a problem does not stand beside the findings: %v", found)
 	}
 	ask := func(method, mark string, more object) object {

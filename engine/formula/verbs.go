@@ -208,6 +208,7 @@ var (
 	MixVerb, SheetVerb, PanVerb, RestVerb, ProofVerb, ShapeVerb *Verb
 
 	HandleVerb, BrushVerb, ChillVerb, FoldVerb, CookVerb *Verb
+	HoldVerb, FillVerb                                   *Verb
 )
 
 func init() {
@@ -228,6 +229,7 @@ func init() {
 	HandleVerb, BrushVerb = StepNamed("handle").Verb, StepNamed("brush").Verb
 	ShapeVerb, CookVerb = StepNamed("shape").Verb, StepNamed("cook").Verb
 	ChillVerb, FoldVerb = StepNamed("chill").Verb, StepNamed("fold").Verb
+	HoldVerb, FillVerb = StepNamed("hold").Verb, StepNamed("fill").Verb
 }
 
 // Verbs are all the steps that the program knows, in the order of a bake.
@@ -236,7 +238,7 @@ var Verbs = []*Verb{
 		aTime, takes{OptAt, OptTo, OptCovered},
 		standing, NoHeat, nowhere, InRoom, soaks, goesOn, keepsGas, touched, unattended,
 		keepsForm, putsNothing, inMaking, anyTime, "bloom", "plump", "dissolve", "activate",
-		"proof yeast", "proof the yeast", "hydrate"),
+		"proof yeast", "proof the yeast", "hydrate", "marinate", "macerate"),
 	verb("mix", "bring the ingredients together, by hand or machine",
 		aTime, takes{OptBy, OptTo, OptAt},
 		passing, NoHeat, nowhere, anywhere, mixes, goesOn, losesGas, touched, attended,
@@ -351,7 +353,7 @@ var Verbs = []*Verb{
 		passing, bakes, nowhere, anywhere, joinsNothing, endsBulk, keepsGas, touched, unattended,
 		keepsForm, putsNothing, inMaking, anyTime, "cuisson", "par-bake", "bake off",
 		"backen", "cuire",
-		"cuocere", "grädda"),
+		"cuocere", "grädda", "reheat", "warm through"),
 	verb("brush", "put a syrup, glaze or topping on after the bake",
 		aPart, takes{OptTime},
 		passing, NoHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, closed, attended,
@@ -361,7 +363,7 @@ var Verbs = []*Verb{
 	verb("hold", "keep it hot or cold for service",
 		aTime, takes{OptAt, OptAs, OptCovered},
 		standing, NoHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, touched, unattended,
-		keepsForm, putsNothing, inService, anyTime),
+		keepsForm, putsNothing, inService, anyTime, "display", "show", "keep warm", "keep hot"),
 	verb("store", "keep it for later",
 		aTime, takes{OptAt, OptAs, OptCovered},
 		standing, NoHeat, nowhere, anywhere, joinsNothing, goesOn, keepsGas, closed, unattended,

@@ -130,7 +130,7 @@ func TestWordsForValues(t *testing.T) {
 		{"", `{ "knock back" = "1 min" }`, ""},
 		{`"whole milk" = "1/2 pint"`, "", `write "0.5 US pint", or "0.5 UK pint"`},
 		{`"whole milk" = "1/2 pint"`, `{ bake = "1 h", at = "gas mark 4" }`, ""},
-		{`"dried fruit" = "100 g"`, "", "can mean several things"},
+		{`"corn flour" = "100 g"`, "", "can mean several things"},
 		{"", `{ proof = "1 h", at = "28 C", humidity = "80 %" }`, ""},
 		{"", `{ bake = "20 min", at = "200 C", steam = true }`, ""},
 		{"", `{ dust = "flour" }`, ""},

@@ -57,7 +57,11 @@ func (j *Judge) brief(m *Message, x facts.Subject) (line string, list []string) 
 			line += j.say(&Message{func() []piece { return []piece{p} }}, x, nil, false)
 			continue
 		}
-		list = append(list, j.judge.Result(p.expr, x, nil).Words()...)
+		words := j.judge.Result(p.expr, x, nil)
+		if words.Open() { // as a caution it is never empty
+			list = append(list, "not known: ask for every one?")
+		}
+		list = append(list, words.Words()...)
 		line += finding.ListHere
 	}
 	return line, list

@@ -96,6 +96,18 @@ func slips(n int) int {
 	return n / 3
 }
 
+// IsSlip reports whether a word is a name with one letter wrong, or two
+// in a long one.
+func IsSlip(word, name string) bool {
+	w, n := fold(word), fold(name)
+	most := 1
+	if len(w) > 8 {
+		most = 2
+	}
+	d := distance(w, n, most)
+	return d > 0 && d <= most
+}
+
 // startsWith reports whether long begins with short, as whole words or
 // with at least three letters.
 func startsWith(long, short []rune) bool {

@@ -3,7 +3,7 @@ formula "Milk buns" {
     ingredients = {
       "bread flour" = "500 g"
       "caster suger" = "50 g"
-      "quandong paste"      = "5 g"
+      "quandong flour"      = "5 g"
     }
   }
 }

@@ -11,8 +11,10 @@ import (
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
 	"forebake/engine/formula"
+	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/said"
+	"forebake/engine/source"
 	"forebake/engine/spelling"
 )
 
@@ -34,17 +36,99 @@ func SettleOption(s *formula.Step, words []formula.StepWord) {
 	}
 }
 
-// Unknown says that a word is no step, with the near words for one, else all steps.
-func Unknown(word string) string {
+// Guess takes the first word of a step without a verb for one: a wait where it lasts, what is put
+// on where its value is the name of a part, else work by hand. i is -1 where the word is asked
+// instead: one that is spelt nearly as a step, and a step with heat in it.
+func Guess(s *formula.Step, pairs []reading.Pair, words []formula.StepWord,
+	isPart func(string) bool) (i int, v *formula.Verb) {
+	at := -1
+	for i, pair := range pairs {
+		text, _, _ := source.StringLiteral(pair.Value)
+		switch {
+		case words[i].Option == formula.OptCore, words[i].Option == formula.OptMeasured,
+			words[i].Option != nil && isHot(text):
+			return -1, nil
+		case at < 0 && words[i] == (formula.StepWord{}) && said.OtherOption(pair.Key) == "" &&
+			said.OtherStep(pair.Key) == "":
+			at = i
+		}
+	}
+	if at < 0 || isSlip(pairs[at].Key) {
+		return -1, nil
+	}
+	text, _, ok := source.StringLiteral(pairs[at].Value)
+	_, fault := quantity.Read(said.Time(text), formula.ForTime)
+	switch {
+	case !ok || isHot(text):
+		return -1, nil
+	case fault == nil && s.IsAfterHeat():
+		return at, formula.HoldVerb
+	case fault == nil:
+		return at, formula.RestVerb
+	case isPart(text) && s.IsAfterHeat():
+		return at, formula.BrushVerb
+	case isPart(text):
+		return at, formula.FillVerb
+	case said.NoFigure(text):
+		return at, formula.HandleVerb
+	}
+	return -1, nil
+}
+
+// NoVerb says what is wrong with a step without a verb, and where; a zero place is the step's.
+func NoVerb(pairs []reading.Pair) (text string, at source.Place) {
+	for _, pair := range pairs {
+		if formula.StepNamed(pair.Key).Option != nil {
+			continue
+		}
+		if line := said.OtherStep(pair.Key); line != "" {
+			value, _, _ := source.StringLiteral(pair.Value)
+			return fmt.Sprintf("no step %q; write %s", pair.Key, said.WithTime(line, value)),
+				pair.Place
+		}
+		return Unknown(pair.Key), pair.Place
+	}
+	for _, pair := range pairs {
+		if word := formula.StepNamed(pair.Key); word.Option != nil && word.Verb != nil {
+			return "slice stands beside a roll, with its length: { roll = \"coil\", " +
+				"slice = \"40 mm\" }; for a number of pieces write { divide = 12 }", pair.Place
+		}
+	}
+	return "this step says nothing to do; start it with a verb: { rest = \"1 h\", at = \"room\" }",
+		source.Place{}
+}
+
+// coolestC is the temperature from which a step that is not known may heat, C.
+const coolestC = 50
+
+// isHot reports whether a value is a temperature that may heat.
+func isHot(text string) bool {
+	g, fault := quantity.Read(text, quantity.Of(quantity.Temperature))
+	return fault == nil && g.Hi > coolestC
+}
+
+// isSlip reports whether a word is spelt nearly as one of a step.
+func isSlip(word string) bool {
+	return slices.ContainsFunc(stepWords(), func(known string) bool {
+		return spelling.IsSlip(word, known)
+	})
+}
+
+// stepWords are all words for steps.
+func stepWords() []string {
 	var words []string
 	for _, v := range formula.Verbs {
 		words = append(append(words, v.Name), v.Also...)
 	}
-	words = append(words, said.OtherSteps()...)
 	for _, w := range formula.Ways {
 		words = append(words, w.Steps...)
 	}
-	if near := spelling.Nearest(word, words, 3); len(near) > 0 {
+	return append(words, said.OtherSteps()...)
+}
+
+// Unknown says that a word is no step, with the near words for one, else all steps.
+func Unknown(word string) string {
+	if near := spelling.Nearest(word, stepWords(), 3); len(near) > 0 {
 		return fmt.Sprintf("no step %q; nearest is %s", word, strings.Join(near, ", "))
 	}
 	return fmt.Sprintf("no step %q; known are %s", word, strings.Join(formula.VerbNames(nil), ", "))

@@ -12,10 +12,12 @@ import (
 	"forebake/engine/formula/refusal"
 	"forebake/engine/formula/steps"
 	"forebake/engine/formula/values"
+	"forebake/engine/larder"
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/said"
 	"forebake/engine/source"
+	"forebake/engine/spelling"
 )
 
 // joinParts looks up the parts that ingredients and steps name.
@@ -221,8 +223,29 @@ func (rd *reader) noIngredient(in *formula.Ingredient) {
 			in.Name)
 		return
 	}
+	if it, ok := rd.unlisted(in); ok {
+		in.Item = it
+		rd.Assumed(in.Place, refusal.Unlisted(rd.Opts.Larder, it))
+		return
+	}
 	rd.Problems = append(rd.Problems, refusal.Unknown(rd.Opts.Larder, in.Name, in.Place,
 		in.Amount.Given))
+}
+
+// unlisted is the item of a name that nothing here is like: no part has nearly that name, and
+// another line of it is the same.
+func (rd *reader) unlisted(in *formula.Ingredient) (*larder.Item, bool) {
+	for _, p := range rd.Formula.Parts {
+		if spelling.IsSlip(in.Name, p.Name) {
+			return nil, false
+		}
+		for _, other := range p.Ingredients {
+			if other != in && other.Item != nil && formula.SameName(other.Name, in.Name) {
+				return other.Item, true
+			}
+		}
+	}
+	return rd.Opts.Larder.Unlisted(in.Name)
 }
 
 // checkPartOptions refuses ingredient options without meaning for a part.

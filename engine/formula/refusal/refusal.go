@@ -88,6 +88,24 @@ func Unknown(l *larder.Larder, name string, at source.Place, amount reading.Give
 			"  water = \"0 %%\"\n  fat   = \"0 %%\"\n  sugar = \"0 %%\"\n}", name)}
 }
 
+// Unlisted tells what an ingredient counts as whose name alone is known.
+func Unlisted(l *larder.Larder, it *larder.Item) string {
+	if a, several := l.Ambiguous(it.Name); several {
+		return fmt.Sprintf("%q can be %s: each is judged; write the one", it.Name,
+			strings.Join(a.Choices, ", or "))
+	}
+	if it.Class == larder.ClassFlour {
+		return fmt.Sprintf("%q is no flour of the larder: plain, strong, soft and whole wheat are "+
+			"judged each; write the nearest", it.Name)
+	}
+	text := fmt.Sprintf("%q is not in the larder: what is in it is not known, nor its allergens",
+		it.Name)
+	if why := larder.Grave(it.Name); why != "" {
+		text += "; its name says " + why + ", and it counts as that"
+	}
+	return text + fmt.Sprintf("; tell it in house.hcl: ingredient %q { like = \"...\" }", it.Name)
+}
+
 // ofPacket is what only dry yeast is sold in.
 var ofPacket = spelling.Pattern(`(?i)\b(?:packets?|sachets?|envelopes?|päckchen|bustin[ae])\b`)
 

@@ -185,8 +185,7 @@ func (rd *Reader) readStep(s *formula.Step, e hclsyntax.Expression) bool {
 	for _, pair := range pairs {
 		words = append(words, rd.stepWord(s, pair))
 	}
-	listed.SettleOption(s, words)
-	listed.SettleRemarks(pairs, words)
+	rd.settleWords(s, pairs, words)
 	putWith := false
 	for i, pair := range pairs {
 		word := words[i]
@@ -247,6 +246,23 @@ func (rd *Reader) readStep(s *formula.Step, e hclsyntax.Expression) bool {
 	}
 	rd.heatOfWay(s)
 	return true
+}
+
+// settleWords settles what the keys of a step stand for. One without a verb is taken for the
+// nearest that it can be, which is told.
+func (rd *Reader) settleWords(s *formula.Step, pairs []reading.Pair, words []formula.StepWord) {
+	listed.SettleOption(s, words)
+	listed.SettleRemarks(pairs, words)
+	has := func(w formula.StepWord) bool { return w.Verb != nil || w.Option == formula.OptTin }
+	if slices.ContainsFunc(words, has) {
+		return
+	}
+	isPart := func(text string) bool { return rd.blockIn(text) != "" }
+	if i, v := listed.Guess(s, pairs, words, isPart); v != nil {
+		words[i] = formula.StepNamed(v.Name)
+		rd.Assumed(pairs[i].Place, fmt.Sprintf("no step %q is known: it is read as %s",
+			pairs[i].Key, v.Name))
+	}
 }
 
 // putOn is the part that a step puts on a dough: the verb's value, or with beside a time: { soak =
@@ -311,27 +327,11 @@ func (rd *Reader) isNumber(e hclsyntax.Expression) bool {
 
 // noVerb reports a step without a verb.
 func (rd *Reader) noVerb(pairs []reading.Pair, e hclsyntax.Expression) {
-	for _, pair := range pairs {
-		if formula.StepNamed(pair.Key).Option == nil {
-			if line := said.OtherStep(pair.Key); line != "" {
-				text, _, _ := source.StringLiteral(pair.Value)
-				line = said.WithTime(line, text)
-				rd.Fault(pair.Place, "no step %q; write %s", pair.Key, line)
-				return
-			}
-			rd.Fault(pair.Place, "%s", listed.Unknown(pair.Key))
-			return
-		}
+	text, at := listed.NoVerb(pairs)
+	if at.IsZero() {
+		at = rd.Place(e.Range())
 	}
-	for _, pair := range pairs {
-		if word := formula.StepNamed(pair.Key); word.Option != nil && word.Verb != nil {
-			rd.Fault(pair.Place, "slice stands beside a roll, with its length: { roll = \"coil\", "+
-				"slice = \"40 mm\" }; for a number of pieces write { divide = 12 }")
-			return
-		}
-	}
-	rd.Fault(rd.Place(e.Range()),
-		"this step says nothing to do; start it with a verb: { rest = \"1 h\", at = \"room\" }")
+	rd.Fault(at, "%s", text)
 }
 
 // handTime reads a time in the place of a verb's own value: { divide = "8 min", pieces = 40 }. It

@@ -1,0 +1,250 @@
+package larder
+
+import (
+	"slices"
+	"strconv"
+	"strings"
+	"unicode"
+
+	"forebake/engine/figure"
+	"forebake/engine/spelling"
+)
+
+// Unlisted is an item of which only the name is known. It may be
+// anything that Readings holds, its allergens are not declared, and
+// what its name says of them stands as often present. ok is false where
+// the name is asked instead: a word for foods of several kinds, a slip
+// of a known name, one that says a poison, and what makes a dough, flour or
+// leaven. So is one with characters that nobody sees. Raw meat, fish
+// and milk in the name count as that.
+func (l *Larder) Unlisted(name string) (it *Item, ok bool) {
+	if a, several := l.Ambiguous(name); several {
+		if fold(a.Word) != fold(name) { // more is said, which may choose
+			return nil, false
+		}
+		return l.oneOf(name, a.Choices)
+	}
+	if l.isWheat(name) {
+		out, ok := l.oneOf(name, wheats)
+		if ok {
+			out.Open = "what kind of flour " + strconv.Quote(name) + " is"
+		}
+		return out, ok
+	}
+	typed := l.thing(name)
+	hidden := func(r rune) bool { return !unicode.IsPrint(r) }
+	if len(typed) == 0 || strings.ContainsFunc(name, hidden) ||
+		l.Held(name) != "" && Grave(name) == "" ||
+		slices.ContainsFunc(typed, l.makesDough) {
+		return nil, false
+	}
+	for _, near := range l.Near(name) {
+		if isSlipOf(typed, foldedWords(near)) {
+			return nil, false
+		}
+	}
+	us, eu := l.allergensOf(typed)
+	out := unlisted(name, us, eu)
+	raw, ok := l.rawOf(name, typed)
+	if !ok {
+		return nil, false
+	}
+	if raw != nil {
+		out.Control, out.Traits = raw.Control, raw.Traits
+		out.Hazard, out.HazardFigure = raw.Hazard, raw.HazardFigure
+	}
+	for _, r := range unlistedReadings {
+		one := *out
+		if r(&one); raw != nil {
+			one.Control = raw.Control
+		}
+		out.Readings = append(out.Readings, &one)
+	}
+	return out, true
+}
+
+// oneOf is an item that is one of several of a kind, "cream" or "lard or
+// butter": which is not known. ok is false for leavens and for foods of
+// different kinds.
+func (l *Larder) oneOf(name string, choices []string) (out *Item, ok bool) {
+	for _, c := range choices {
+		it, known := l.Find(c)
+		if !known || it.Yeast > 0 {
+			return nil, false
+		}
+		if out == nil {
+			first := *it
+			out = &first
+			out.Name, out.Aliases, out.Readings = name, nil, nil
+			out.Open = "which " + strconv.Quote(name) + " it is"
+			out.PerMl = figure.Point(it.Density)
+		}
+		if it.Class != out.Class || it.ControlOf() != out.ControlOf() {
+			return nil, false
+		}
+		one := *it
+		one.Name, one.Aliases = name, nil
+		out.Readings = append(out.Readings, &one)
+		out.PerMl = out.PerMl.Hull(figure.Point(it.Density))
+		out.US, out.EU = eitherCodes(out.US, it.US), eitherCodes(out.EU, it.EU)
+	}
+	if out == nil {
+		return nil, false
+	}
+	for _, one := range out.Readings {
+		one.PerMl, one.US, one.EU = out.PerMl, out.US, out.EU
+	}
+	return out, len(out.Readings) > 1
+}
+
+// wheats are what a flour of an unknown name may be.
+var wheats = []string{"all-purpose flour", "bread flour", "pastry flour", "whole wheat flour"}
+
+// isWheat reports whether a name is of a flour by its type, its class or
+// a mill's word, and names no other grain or food.
+func (l *Larder) isWheat(name string) bool {
+	if Grave(name) != "" {
+		return false
+	}
+	flour := false
+	for _, w := range foldedWords(name) {
+		if it, ok := l.Find(w); ok && (it.Class != ClassFlour || !slices.Contains(it.US, "wheat")) {
+			return false
+		}
+		flour = flour || flourWords[w]
+	}
+	return flour && typeOfFlour().MatchString(name)
+}
+
+// flourWords are flour in several languages.
+var flourWords = map[string]bool{"flour": true, "farine": true, "mehl": true, "farina": true,
+	"harina": true, "maka": true, "liszt": true, "mjol": true, "meel": true, "farinha": true}
+
+// typeOfFlour is a type or class beside the word.
+var typeOfFlour = spelling.Pattern(`(?i)\d{2,4}\b|\b(?:first|second|third|1st|2nd|3rd) class\b|` +
+	`\b(?:fine|plain|soft|hard|strong|bakers?|patent|premium|special|luxury|house)\b`)
+
+// eitherCodes are the allergens of one or the other: those of both, and
+// as often present those of one.
+func eitherCodes(a, b []string) []string {
+	var out []string
+	for _, c := range AddCodes(a, b) {
+		if !slices.Contains(a, c) || !slices.Contains(b, c) {
+			c = strings.TrimSuffix(c, "?") + "?"
+		}
+		if !slices.Contains(out, c) {
+			out = append(out, c)
+		}
+	}
+	return out
+}
+
+// rawOf gives the raw meat, fish or milk that a name counts as; nil for
+// none. ok is false where it says another thing that can hurt.
+func (l *Larder) rawOf(name string, typed []string) (it *Item, ok bool) {
+	milk := slices.ContainsFunc(typed, func(w string) bool {
+		one, known := l.Find(w)
+		a, several := l.Ambiguous(w) // cream
+		if several && len(a.Choices) > 0 {
+			one, known = l.Find(a.Choices[0])
+		}
+		return known && (one.Class == ClassDairy || one.Is(MilkFat))
+	})
+	for _, g := range gravesOf(name) {
+		switch {
+		case g.needs == ControlMeat || g.needs == ControlFish:
+			for _, held := range l.Holding(name) {
+				if one, known := l.Find(held); known && isRawFlesh(one) {
+					it = one
+					break
+				}
+			}
+			if it == nil {
+				return nil, false
+			}
+		case g.needs == ControlRawMilk && it == nil && milk:
+			it, _ = l.Find("raw milk")
+		case g.needs != ControlRawMilk || slices.Contains(typed, "egg") ||
+			slices.Contains(typed, "eggs"):
+			return nil, false
+		}
+	}
+	return it, true
+}
+
+// unlisted is the middle of what may stand there.
+func unlisted(name string, us, eu []string) *Item {
+	return &Item{Name: name, Class: ClassOther, Undeclared: true, Basis: "none",
+		Source: "not in the larder", US: us, EU: eu,
+		Water: 40, Protein: 8, Fat: 15, Carbohydrate: 35, Sugars: 20, Sucrose: 20, Ash: 2,
+		Density: 0.9, Piece: 20, Control: ControlUndeclared,
+		PerMl: figure.Between(0.2, 1.5), PerPiece: figure.Between(0.2, 500),
+		Open: "what is in " + strconv.Quote(name)}
+}
+
+// unlistedReadings are what an unknown food may be at its most:
+// judgement.
+var unlistedReadings = []func(*Item){
+	func(it *Item) { it.set(99, 0, 0, 0, 0) },
+	func(it *Item) { it.set(0, 0, 100, 0, 0); it.Control = "" },
+	func(it *Item) { it.set(0, 0, 0, 100, 100); it.Control = "" },
+	func(it *Item) { it.set(5, 10, 2, 80, 2); it.Control = "" },
+	func(it *Item) { it.set(45, 25, 25, 3, 1) },
+	func(it *Item) {
+		it.set(70, 5, 0, 5, 0)
+		it.Salt, it.Ash, it.Control = 20, 20, ""
+	},
+	func(it *Item) {
+		it.set(50, 0, 0, 10, 10)
+		it.Alcohol, it.Control = 40, ""
+	},
+}
+
+// set sets the make-up, g per 100 g.
+func (it *Item) set(water, protein, fat, carbohydrate, sugars float64) {
+	it.Water, it.Protein, it.Fat, it.Carbohydrate = water, protein, fat, carbohydrate
+	it.Sugars, it.Sucrose, it.Ash = sugars, sugars, 0
+}
+
+// makesDough reports whether a word names a flour or a leaven, whichever.
+func (l *Larder) makesDough(word string) bool {
+	names := []string{word}
+	if a, ok := l.Ambiguous(word); ok {
+		names = append(names, a.Choices...)
+	}
+	return slices.ContainsFunc(names, func(n string) bool {
+		it, ok := l.Find(n)
+		return ok && (it.Class == ClassFlour || it.Flour > 0 || it.Yeast > 0)
+	})
+}
+
+// isSlipOf reports whether a word is spelt nearly as one of a near name.
+func isSlipOf(typed, known []string) bool {
+	return slices.ContainsFunc(typed, func(w string) bool {
+		return len(w) > 3 && !slices.Contains(known, w) &&
+			slices.ContainsFunc(known, func(k string) bool {
+				return w[0] == k[0] && spelling.IsSlip(w, k)
+			})
+	})
+}
+
+// allergensOf lists the allergens of the foods that are named in words,
+// as often present.
+func (l *Larder) allergensOf(typed []string) (us, eu []string) {
+	often := func(codes []string) []string {
+		out := make([]string, 0, len(codes))
+		for _, c := range codes {
+			out = append(out, strings.TrimSuffix(c, "?")+"?")
+		}
+		return out
+	}
+	for from := range typed {
+		for to := min(len(typed), from+3); to > from; to-- {
+			if it, ok := l.Find(strings.Join(typed[from:to], " ")); ok {
+				us, eu = AddCodes(us, often(it.US)), AddCodes(eu, often(it.EU))
+				break
+			}
+		}
+	}
+	return us, eu
+}
