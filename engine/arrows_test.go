@@ -172,6 +172,7 @@ var mayKnow = map[string][]string{
 		"engine/said",
 		"engine/said/around",
 		"engine/said/puton",
+		"engine/said/unread",
 		"engine/source",
 		"engine/spelling",
 		"engine/science/bake",
@@ -193,10 +194,12 @@ var mayKnow = map[string][]string{
 	}, // one line of the ingredients; it knows no step
 	"engine/formula/listed": {
 		"engine/formula",
+		"engine/quantity",
 		"engine/reading",
 		"engine/said",
+		"engine/source",
 		"engine/spelling",
-	}, // steps as they are written; it reads no value
+	}, // steps as they are written; it keeps no value
 	"engine/formula/known": {
 		"engine/formula",
 		"engine/reading",

@@ -39,7 +39,7 @@ var (
 		"rumstemperatur", "stuetemperatur", "romtemperatur", "huoneenlämpö",
 		"wire rack", "cooling rack", "rack")
 	fridge = place("fridge", "the fridge, in still air", heat.Fridge, cold,
-		"refrigerator", "coolroom", "cool room", "cold room",
+		"refrigerator", "chiller", "coolroom", "cool room", "cold room",
 		"walk-in fridge", "reach-in fridge", "kühlschrank", "kuehlschrank",
 		"froid", "au froid", "frigo", "réfrigérateur",
 		"frigorifero", "kylskåp", "kyl", "køleskab", "kjøleskap", "jääkaappi")

@@ -2,7 +2,9 @@ package formula
 
 import (
 	"fmt"
+	"slices"
 	"strings"
+	"unicode"
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
@@ -14,6 +16,7 @@ import (
 	"forebake/engine/said"
 	"forebake/engine/said/around"
 	"forebake/engine/said/puton"
+	"forebake/engine/said/unread"
 	"forebake/engine/source"
 )
 
@@ -87,6 +90,12 @@ func (rd *Reader) KeepWords(s *Step, key, text string, at source.Place) {
 		strings.TrimSpace(s.Verb.Name+" "+key), text))
 }
 
+// isTail reports whether words can stand behind a value: they are no unit of another figure.
+func isTail(words string) bool {
+	first, _, _ := strings.Cut(words, " ")
+	return first == "RH" || len([]rune(first)) > 2 && !quantity.IsUnit(first)
+}
+
 // Values reads values that depend on nothing else in the formula.
 func (rd *Reader) Values() values.Reader { return values.Reader{Reader: rd.Reader} }
 
@@ -112,10 +121,45 @@ func (rd *Reader) FillStep(s *Step, o *Option, e hclsyntax.Expression) {
 	}
 	before := len(rd.Problems)
 	o.read(rd, s, e, s.Verb.Says[o.Index])
-	if text, at, _ := rd.Literal(e); rd.WordsAlone(before, text) {
+	text, at, _ := rd.Literal(e)
+	switch {
+	case len(rd.Problems) == before:
+	case rd.WordsAlone(before, text):
 		s.Open = append(s.Open, o)
 		rd.KeepWords(s, o.Name, text, at)
+	default:
+		rd.withoutTail(s, o, e, before)
 	}
+}
+
+// withoutTail reads an option again without the words behind what it can be, and tells them:
+// "75 % RH", "hand, wooden spoon at first". The problems from before on stay where it cannot.
+func (rd *Reader) withoutTail(s *Step, o *Option, e hclsyntax.Expression, before int) {
+	text, at, ok := rd.Literal(e)
+	if !ok || at.End-at.Start != len(text) || // escapes have other places
+		o == OptMeasured || o != OptBy && !unicode.IsDigit(rune((text + " ")[0])) {
+		return
+	}
+	problems := slices.Clone(rd.Problems[before:])
+	for i := len(text) - 1; i > 0; i-- {
+		if !strings.ContainsRune(" ,;(", rune(text[i])) {
+			continue
+		}
+		head, tail := strings.TrimRight(text[:i], " ,;("), strings.Trim(text[i:], " ,;().-")
+		if head == "" || !said.NoFigure(tail) || unread.Turns(tail) {
+			break
+		}
+		if !isTail(tail) || o == OptBy && text[i] == ' ' {
+			continue
+		}
+		rd.Problems = rd.Problems[:before]
+		o.read(rd, s, source.Shortened(e, head), s.Verb.Says[o.Index])
+		if len(rd.Problems) == before {
+			rd.Assumed(at, fmt.Sprintf("not read: %q", tail))
+			return
+		}
+	}
+	rd.Problems = append(rd.Problems[:before], problems...)
 }
 
 // FillIngredient reads the option into an ingredient. It is the one place where "?" is known here.

@@ -22,6 +22,9 @@ func (l *Larder) Unlisted(name string) (it *Item, ok bool) {
 		if fold(a.Word) != fold(name) { // more is said, which may choose
 			return nil, false
 		}
+		if len(a.Choices) == 1 {
+			return l.orUnlisted(name, a.Choices[0])
+		}
 		return l.oneOf(name, a.Choices)
 	}
 	if l.isWheat(name) {
@@ -95,6 +98,28 @@ func (l *Larder) oneOf(name string, choices []string) (out *Item, ok bool) {
 		one.PerMl, one.US, one.EU = out.PerMl, out.US, out.EU
 	}
 	return out, len(out.Readings) > 1
+}
+
+// orUnlisted is an item that is a known food or one that the larder does
+// not have: "rum or spirit 96 %". ok is false for a leaven, and where the
+// name says what can hurt.
+func (l *Larder) orUnlisted(name, known string) (*Item, bool) {
+	it, ok := l.Find(known)
+	if !ok || it.Yeast > 0 || it.Flour > 0 || Grave(name) != "" {
+		return nil, false
+	}
+	us, eu := l.allergensOf(foldedWords(name))
+	one, out := *it, unlisted(name, eitherCodes(us, it.US), eitherCodes(eu, it.EU))
+	one.Name, one.Aliases, one.Undeclared = name, nil, true
+	one.US, one.EU = out.US, out.EU
+	out.Readings = append(out.Readings, &one)
+	for _, r := range unlistedReadings {
+		other := *out
+		r(&other)
+		other.Readings = nil
+		out.Readings = append(out.Readings, &other)
+	}
+	return out, true
 }
 
 // wheats are what a flour of an unknown name may be.

@@ -26,6 +26,11 @@ func Markdown(s string) string {
 			word = !isPosition(rs[i+1:])
 		}
 		switch r {
+		case '=': // alone on a line it makes a heading of the line above
+			if i == 0 {
+				b.WriteByte('\\')
+			}
+			b.WriteRune(r)
 		case '<':
 			b.WriteString("&lt;")
 		case '>':

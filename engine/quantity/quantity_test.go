@@ -201,8 +201,8 @@ func TestFaults(t *testing.T) {
 		{"200 grmas", Amounts, "grmas", `"grmas" is not a unit; write "200 g"`},
 		{"20 mintes to 2 h", timer, "mintes", `"mintes" is not a unit; write "20 min to 2 h"`},
 		{"200 blobs", Amounts, "blobs", `"blobs" is not a unit; the units here are g, ` +
-			`kg, mg, oz, lb, %, ml, l, dl, cl, tsp, tbsp, cup, floz, UK floz, US pint, UK pint, ` +
-			`US quart, UK quart, US gallon, UK gallon, pieces`},
+			`kg, mg, dag, oz, lb, %, ml, l, dl, cl, tsp, tbsp, cup, floz, UK floz, US pint, ` +
+			`UK pint, US quart, UK quart, US gallon, UK gallon, pieces`},
 		{"2 x", timer, "x", `"x" is not a unit; the units here are s, min, h, day, week`},
 		{"200 g", oven, "200 g", `"200 g" is a mass; write a temperature, such as "24 C"`},
 		{"24 C", Amounts, "24 C", `"24 C" is a temperature; ` +

@@ -109,6 +109,7 @@ var units = []unit{
 		"kilo", "kilos", "kilogram", "kilograms", "kilogramme", "kilogrammes",
 	}},
 	{"mg", Mass, 0.001, 0, []string{"milligram", "milligrams", "milligramme", "milligrammes"}},
+	{"dag", Mass, 10, 0, []string{"dkg", "deka", "dekagram", "dekagrams", "decagram", "decagrams"}},
 	{"oz", Mass, 28.349523125, 0, []string{"ounce", "ounces"}},
 	{"lb", Mass, 453.59237, 0, []string{"lbs", "pound", "pounds"}},
 	{"ml", Volume, 1, 0, []string{"mL", "millilitre", "millilitres", "milliliter", "milliliters"}},
@@ -197,6 +198,9 @@ func exactUnit(name string) *unit {
 	}
 	return nil
 }
+
+// IsUnit reports whether a word is a unit that is read.
+func IsUnit(word string) bool { return unitNamed(word) != nil }
 
 func unitNamed(word string) *unit {
 	if u := spellings[word]; u != nil {

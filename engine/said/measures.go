@@ -44,8 +44,8 @@ var Abroad = []struct{ Words, English string }{
 // 7.5 g in France, 8 g in Germany, 10 g in Austria (memory); a stick of
 // butter is 4 oz (SR 28, read). Dry yeast of the north 11 to 14 g,
 // baking powder 11 to 16 g, a small glass 20 to 50 ml, pudding powder 35 to 45 g a packet, a glass
-// 150 to 250 ml, a bunch of herbs 10 to 40 g, a handful 5 to 40 g, a dessertspoon 10 ml, a strip of
-// zest, a rasher, a sprig, a knob (memory).
+// 150 to 250 ml, a bunch of herbs 10 to 40 g, a handful 5 to 40 g, a dessertspoon 10 ml, a
+// spoon, a strip of zest, a rasher, a sprig, a knob (memory).
 var measures = []struct {
 	word   func() *regexp.Regexp
 	lo, hi float64
@@ -64,6 +64,15 @@ var measures = []struct {
 	{spelling.Pattern(`^(?:heaped|heaping|rounded) (?:dessert ?spoons?(?:fuls?)?|dsp)$`), 12.5, 20,
 		"ml", false, func(it *larder.Item) bool { return it.Density > 0 },
 		"a heaped dessertspoon is taken as 12.5 to 20 ml: weigh it"},
+	{spelling.Pattern(`^(?:level )?(?:soup ?spoons?(?:fuls?)?|big spoons?)$`), 13, 18, "ml", false,
+		func(it *larder.Item) bool { return it.Density > 0 },
+		"a soup spoon is taken as 13 to 18 ml: weigh it"},
+	{spelling.Pattern(`^(?:level )?(?:coffee|small) ?spoons?(?:fuls?)?$`), 4, 6, "ml", false,
+		func(it *larder.Item) bool { return it.Density > 0 },
+		"a coffee spoon is taken as 4 to 6 ml: weigh it"},
+	{spelling.Pattern(`^(?:heap(?:ed|ing) |level )?spoons?(?:fuls?)?$`), 5, 20, "ml", false,
+		func(it *larder.Item) bool { return it.Density > 0 },
+		"a spoon is taken as 5 to 20 ml: weigh it"},
 	{spelling.Pattern(`^(?:(?:thin|wide|long|small|large|pared) )?strips?$`), 0.5, 3, "g", false,
 		func(it *larder.Item) bool { return zests[it.Name].hi > 0 },
 		"a strip of zest is taken as 0.5 to 3 g: weigh it"},

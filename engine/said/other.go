@@ -61,7 +61,8 @@ var otherOptions = map[string]string{
 	"mold": "tin", "dish": "tin", "tray": "tin", "machine": "by",
 	"target": "to", "dough temp": "to", "dough temperature": "to", "final temp": "to", "ddt": "to",
 	"core temp": "core", "internal temp": "core", "internal temperature": "core", "size": "note",
-	"decor": "note", "before": "note", "preheat": "note", "tray up": "tin", "trays": "tin",
+	"within": "note",
+	"decor":  "note", "before": "note", "preheat": "note", "tray up": "tin", "trays": "tin",
 }
 
 // otherSettings are words that bakers write for a setting of an

@@ -340,6 +340,9 @@ const dryYeast = 0.5
 var amountOf = spelling.Pattern(
 	`(?i)^([\d\s./⁄½¼¾⅓⅔⅛]+|an? |half an? )\s*([\p{L} ]*?)(?: of [a-z ]+)?$`)
 
+// halfOf is half of a measure: "half stick".
+var halfOf = spelling.Pattern(`(?i)^half (?:an? )?(\p{L})`)
+
 // alonePinch is a pinch without a number.
 var alonePinch = spelling.Pattern(`(?i)^(?:un[ao]? |une |eine? |en |ett? )?(` +
 	`(?:(?:small|large|good|generous|big|tiny) )?` +
@@ -348,6 +351,7 @@ var alonePinch = spelling.Pattern(`(?i)^(?:un[ao]? |une |eine? |en |ett? )?(` +
 // Amount gives an ingredient's quantity for a kitchen word. units is
 // whose measures the kitchen uses.
 func Amount(it *larder.Item, text, units string) (Taken, bool) {
+	text = halfOf().ReplaceAllString(text, "1/2 $1")
 	if t, ok := spoon(it, text); ok {
 		return t, true
 	}

@@ -50,8 +50,13 @@ func PlainTime(text string) bool {
 	return ends && (plain || Whole(lo))
 }
 
+// further is a time beyond what was done: "5 more minutes".
+var further = spelling.Pattern(`(?i)(\d) (?:more|further|extra) ` +
+	`(s|secs?|seconds?|mins?|minutes?|h|hours?)\b`)
+
 // Time gives a worded time in figures: "half an hour", "2 min per side". Others stay.
 func Time(text string) string {
+	text = further().ReplaceAllString(text, "$1 $2")
 	for _, s := range spoken {
 		text = s.words().ReplaceAllString(text, s.write)
 	}
@@ -341,7 +346,8 @@ var (
 	otherUnit = spelling.Pattern(`(?i)\d+(?:\.\d+)? ?(?:cm|mm|%|inch(?:es)?|in\b)`)
 )
 
-var sizesIn = spelling.Pattern(`(?i)[\d./½¼¾]+(?: \d/\d)?[- ]?(?:cm|mm|inch(?:es)?|in|")(?:\b|$)`)
+var sizesIn = spelling.Pattern(`(?i)[\d./½¼¾]+(?: \d/\d)?[- ]?(?:cm|mm|inch(?:es)?|in|")(?:\b|$)|` +
+	`\b(?:in )?\d+ ?g (?:cubes?|pieces?|slices?|strips?|chunks?|batons?)\b`)
 
 // NoSizes drops lengths from words: "a bag with a 1/4 inch tip".
 func NoSizes(text string) string { return sizesIn().ReplaceAllString(text, "") }

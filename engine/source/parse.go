@@ -119,6 +119,23 @@ func StringLiteral(expr hclsyntax.Expression) (text string, inside Span, ok bool
 	return text, Span{part.SrcRange.Start.Byte, part.SrcRange.End.Byte}, true
 }
 
+// Shortened gives a copy of a text literal that holds only its start.
+func Shortened(expr hclsyntax.Expression, start string) hclsyntax.Expression {
+	t, isTemplate := expr.(*hclsyntax.TemplateExpr)
+	if !isTemplate || len(t.Parts) != 1 {
+		return expr
+	}
+	part, isLiteral := t.Parts[0].(*hclsyntax.LiteralValueExpr)
+	if !isLiteral {
+		return expr
+	}
+	one, short := *t, *part
+	short.Val = cty.StringVal(start)
+	short.SrcRange.End.Byte = short.SrcRange.Start.Byte + len(start)
+	one.Parts = []hclsyntax.Expression{&short}
+	return &one
+}
+
 // emptyInside returns the place for text in an empty literal: between
 // the two quotes, or at the end of an empty heredoc.
 func emptyInside(whole Span) Span {

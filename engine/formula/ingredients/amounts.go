@@ -193,6 +193,11 @@ func (rd *Reader) weighedText(
 		plain = rd.besideAmount(in, plain, at)
 	}
 	_, fault := quantity.Read(plain, quantity.Amounts)
+	if fault != nil {
+		if aside, ok := rd.leftAside(in, plain, at); ok {
+			plain, fault = aside, nil
+		}
+	}
 	if fault != nil && rd.asks(in, plain, at, what) {
 		return formula.Amount{}
 	}
@@ -231,6 +236,29 @@ func (rd *Reader) asks(in *formula.Ingredient, text string, at source.Place, wha
 	rd.Fault(at, "%s: %q behind the amount can name another kind or amount; put a kind into the "+
 		"name, and write amount = %q%s, note = %q", what, words, amount, warm, words)
 	return true
+}
+
+// leftAside takes an amount off words that bring in no allergen, nothing raw and no other amount,
+// and tells that they are not read.
+func (rd *Reader) leftAside(in *formula.Ingredient, text string, at source.Place) (string, bool) {
+	it, _, known := rd.Find(in)
+	if !known {
+		if it, known = rd.Opts.Larder.Unlisted(in.Called()); !known {
+			return "", false
+		}
+	}
+	counted := rd.counted(in.Called())
+	amount, words := behind.Parted(it, text, counted)
+	if amount == "" || !unread.Aside(rd.Opts.Larder, it, said.NoSizes(words)) {
+		return "", false
+	}
+	plain := rd.countedAmount(in, amount, counted, at)
+	if _, fault := quantity.Read(plain, quantity.Amounts); fault != nil {
+		return "", false
+	}
+	rd.NotRead(at, words)
+	in.Aside = strings.TrimSpace(in.Aside + " " + words)
+	return plain, true
 }
 
 // besideAmount reads an amount that has words beside it, or that is reckoned from two
@@ -364,6 +392,9 @@ func (rd *Reader) saidAmount(in *formula.Ingredient, text string, at source.Plac
 	if a, several := rd.Opts.Larder.Ambiguous(in.Called()); !known && several &&
 		slices.Contains(a.Choices, "instant yeast") { // a packet is of dry yeast, whichever
 		it, known = rd.Opts.Larder.Find("instant yeast")
+	}
+	if !known {
+		it, known = rd.Opts.Larder.Unlisted(in.Called())
 	}
 	if known {
 		if t, taken := said.Amount(it, text, rd.Opts.Units); taken {

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
+	"github.com/zclconf/go-cty/cty"
 
 	"forebake/engine/formula"
 	"forebake/engine/formula/values"
@@ -109,10 +110,18 @@ func (rd *Reader) otherSetting(in *formula.Ingredient, pair reading.Pair,
 	case quoted && rd.IsProse(pair.Key, text, OptionNames(nil)) &&
 		!unread.AskedOf(rd.Opts.Larder, text):
 		rd.NotRead(at, pair.Key+" "+text)
+	case isYesNo(pair.Value) && !reading.IsNear(pair.Key, OptionNames(nil)): // optional = true
+		rd.NotRead(pair.Place, pair.Key)
 	default:
 		rd.Unknown(pair.Place, "key", pair.Key, "an ingredient", OptionNames(nil))
 	}
 	return nil
+}
+
+// isYesNo reports whether a value is true or false.
+func isYesNo(e hclsyntax.Expression) bool {
+	v, ok := e.(*hclsyntax.LiteralValueExpr)
+	return ok && v.Val.Type() == cty.Bool
 }
 
 // IsProse reports whether a key that is not known, and near to none that is, holds words that

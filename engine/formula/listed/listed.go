@@ -1,5 +1,5 @@
 // Package listed looks at steps as they are written, before they are read: which verb a step has,
-// and what comes after it. It reads no value.
+// and what comes after it. It keeps no value.
 package listed
 
 import (
@@ -58,9 +58,12 @@ func Guess(s *formula.Step, pairs []reading.Pair, words []formula.StepWord,
 	}
 	text, _, ok := source.StringLiteral(pairs[at].Value)
 	_, fault := quantity.Read(said.Time(text), formula.ForTime)
+	by := func(w formula.StepWord) bool { return w.Option == formula.OptBy }
 	switch {
 	case !ok || isHot(text):
 		return -1, nil
+	case slices.ContainsFunc(words, by) && !s.IsAfterHeat():
+		return at, formula.MixVerb
 	case fault == nil && s.IsAfterHeat():
 		return at, formula.HoldVerb
 	case fault == nil:

@@ -16,6 +16,7 @@ import (
 	"forebake/engine/quantity"
 	"forebake/engine/reading"
 	"forebake/engine/said"
+	"forebake/engine/said/unread"
 	"forebake/engine/source"
 	"forebake/engine/spelling"
 )
@@ -121,6 +122,10 @@ func (rd *reader) joinWiths() {
 	var rests []choice
 	for _, u := range rd.Withs {
 		c, why := said.Which(u.Name, rd.Names(u.Step))
+		if why != "" && rd.saysNothing(u) {
+			rd.NotRead(u.Place, "with "+u.Name)
+			continue
+		}
 		if why != "" {
 			rd.Fault(u.Place, "%s: with: %s", u.Step.Verb.Name, why)
 		}
@@ -149,6 +154,19 @@ func (rd *reader) joinWiths() {
 			}
 		}
 	}
+}
+
+// saysNothing reports whether words for what a step takes name no food and nothing raw, and are no
+// slip of an ingredient of its part: nothing that is reckoned hangs on them. One word is asked.
+func (rd *reader) saysNothing(u steps.Use) bool {
+	l := rd.Opts.Larder
+	if unread.Food(l, u.Name) != "" || larder.Grave(u.Name) != "" || !said.NoFigure(u.Name) ||
+		!strings.Contains(strings.TrimSpace(u.Name), " ") {
+		return false
+	}
+	return !slices.ContainsFunc(rd.Names(u.Step), func(name string) bool {
+		return spelling.IsSlip(u.Name, name) || len(spelling.Nearest(u.Name, []string{name}, 1)) > 0
+	})
 }
 
 // holdBack keeps what a mix leaves of an ingredient, "all but a quarter of the water", as its

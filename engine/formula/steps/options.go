@@ -645,6 +645,9 @@ func (rd *Reader) unknownOption(s *formula.Step, pair reading.Pair) {
 	case quoted && slices.Contains(s.Verb.Options(), name):
 		rd.Fault(pair.Place, "no key %q in a %s step; write %s = %q", pair.Key, s.Verb.Name,
 			name, text)
+	case quoted && said.NoFigure(text) && !reading.IsNear(pair.Key, s.Verb.Options()) &&
+		rd.Opts.Larder.AllergenIn(text) == "" && larder.Grave(text) == "":
+		rd.keepAside(s, pair.Key, text, at)
 	default:
 		rd.Unknown(pair.Place, "key", pair.Key, "a "+s.Verb.Name+" step", s.Verb.Options())
 	}

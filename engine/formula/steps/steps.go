@@ -7,6 +7,7 @@ import (
 	"slices"
 	"strings"
 
+	"github.com/hashicorp/hcl/v2"
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
 	"forebake/engine/formula"
@@ -90,82 +91,16 @@ func (rd *Reader) ReadSteps(p *formula.Part, e hclsyntax.Expression) {
 	}
 }
 
-// apart makes a separate step of a filling beside another verb, { shape = "balls", fill =
-// "custard" }, and tells so. It comes before a verb that encloses it, else after the verb.
+// apart makes separate steps of several things in one, and tells so.
 func (rd *Reader) apart(items []hclsyntax.Expression) []hclsyntax.Expression {
+	kept := make([]hclsyntax.Expression, 0, len(items))
 	items = slices.Clone(items)
-	out := items[:0:0]
-	for i, item := range items {
-		if rd.steamApart(items, i) {
-			continue
-		}
-		if in, tin := rd.tinApart(item); tin != nil {
-			out = append(out, in, tin)
-			continue
-		}
-		if several := listed.VerbsAlone(item); len(several) > 1 {
-			rd.Assumed(rd.Place(item.Range()),
-				"several things in one step are read as steps in their order")
-			out = append(out, several...)
-			continue
-		}
-		fill, other := listed.TwoThings(item)
-		if fill == nil || other == nil {
-			out = append(out, item)
-			continue
-		}
-		object := item.(*hclsyntax.ObjectConsExpr)
-		one, rest := *object, *object
-		one.Items, rest.Items = nil, nil
-		for _, pair := range object.Items {
-			w := listed.WordOf(pair)
-			if w.Verb == fill || w.Verb != other && w.Option != nil && fill.Takes(w.Option) &&
-				!other.Takes(w.Option) {
-				one.Items = append(one.Items, pair)
-			} else {
-				rest.Items = append(rest.Items, pair)
-			}
-		}
-		rd.Assumed(rd.Place(one.Items[0].KeyExpr.Range()),
-			fmt.Sprintf("what stands beside %s is read as a step of its own", other.Name))
-		if other.Sheets() {
-			out = append(out, &rest, &one)
-		} else {
-			out = append(out, &one, &rest)
+	for i := range items {
+		if !rd.steamApart(items, i) {
+			kept = append(kept, items[i])
 		}
 	}
-	return out
-}
-
-// tinApart makes a separate step of a tin beside a verb that takes none, { divide = 9, tin = "long
-// tin" }; nil if there is none.
-func (rd *Reader) tinApart(item hclsyntax.Expression) (in, tin hclsyntax.Expression) {
-	object, ok := item.(*hclsyntax.ObjectConsExpr)
-	if !ok {
-		return nil, nil
-	}
-	one, rest := *object, *object
-	one.Items, rest.Items = nil, nil
-	var verb *formula.Verb
-	inTin := false
-	for _, pair := range object.Items {
-		w := listed.WordOf(pair)
-		if w.Verb != nil && w.Option == nil {
-			verb = w.Verb
-		}
-		inTin = inTin || w.Verb == nil && w.Option == formula.OptTin
-		if w.Verb == nil && (w.Option == formula.OptTin || w.Option == formula.OptCount) {
-			one.Items = append(one.Items, pair)
-		} else {
-			rest.Items = append(rest.Items, pair)
-		}
-	}
-	if verb == nil || verb.Takes(formula.OptTin) || verb.PutsOn() || !inTin {
-		return nil, nil
-	}
-	rd.Assumed(rd.Place(one.Items[0].KeyExpr.Range()),
-		fmt.Sprintf("the tin beside %s is read as a step of its own", verb.Name))
-	return &rest, &one
+	return listed.Apart(kept, func(at hcl.Range, says string) { rd.Assumed(rd.Place(at), says) })
 }
 
 func (rd *Reader) readStep(s *formula.Step, e hclsyntax.Expression) bool {
@@ -211,8 +146,7 @@ func (rd *Reader) readStep(s *formula.Step, e hclsyntax.Expression) bool {
 			}
 			rd.settleVerb(s, pair.Value)
 			if s.Verb.PutsOn() && part != nil && part != pair.Value {
-				s.Time, _ = rd.Quantity(pair.Value, formula.ForTime, s.Verb.Name)
-				rd.longSoak(s, pair, part, pairs)
+				rd.timeOfPart(s, pair, part, pairs)
 				rd.readOwn(s, part)
 				putWith = true
 				continue
@@ -257,7 +191,9 @@ func (rd *Reader) settleWords(s *formula.Step, pairs []reading.Pair, words []for
 	if slices.ContainsFunc(words, has) {
 		return
 	}
-	isPart := func(text string) bool { return rd.blockIn(text) != "" }
+	isPart := func(text string) bool {
+		return rd.blockIn(text) != "" || rd.withPart(pairs) != nil
+	}
 	if i, v := listed.Guess(s, pairs, words, isPart); v != nil {
 		words[i] = formula.StepNamed(v.Name)
 		rd.Assumed(pairs[i].Place, fmt.Sprintf("no step %q is known: it is read as %s",
@@ -272,6 +208,11 @@ func (rd *Reader) putOn(
 	s *formula.Step, own hclsyntax.Expression, pairs []reading.Pair,
 ) hclsyntax.Expression {
 	text, _, ok := rd.Literal(own)
+	if ok && s.Part.Kind == formula.Dough && said.NoFigure(text) && !rd.isBlock(text) {
+		if part := rd.withPart(pairs); part != nil {
+			return part
+		}
+	}
 	if !ok || s.Part.Kind != formula.Dough || rd.IsOpen(own) || said.Sign(text) ||
 		said.Manner(text) {
 		return nil
@@ -291,6 +232,39 @@ func (rd *Reader) putOn(
 		return nil
 	}
 	return pairs[i].Value
+}
+
+// withPart is what a step's with holds where it names a part: { brush = "as they come out", with =
+// "syrup" }.
+func (rd *Reader) withPart(pairs []reading.Pair) hclsyntax.Expression {
+	i := slices.IndexFunc(pairs, reading.IsKey(formula.OptWith.Name))
+	if i < 0 {
+		return nil
+	}
+	text, _, ok := rd.Literal(pairs[i].Value)
+	if !ok || !rd.isBlock(text) && rd.blockIn(text) == "" {
+		return nil
+	}
+	return pairs[i].Value
+}
+
+// isBlock reports whether a text is the name of a part, and no more.
+func (rd *Reader) isBlock(text string) bool {
+	return slices.ContainsFunc(rd.Blocks, func(name string) bool {
+		return formula.SameName(name, text)
+	})
+}
+
+// timeOfPart reads the value beside what a step puts on: its time, or words that are told.
+func (rd *Reader) timeOfPart(
+	s *formula.Step, own reading.Pair, part hclsyntax.Expression, pairs []reading.Pair,
+) {
+	if text, at, ok := rd.Literal(own.Value); ok && said.NoFigure(text) {
+		rd.NotRead(at, text)
+		return
+	}
+	s.Time, _ = rd.Quantity(own.Value, formula.ForTime, s.Verb.Name)
+	rd.longSoak(s, own, part, pairs)
 }
 
 // longestSoakMin is how long goods are soaked with no wait of its own, min: a baba takes ten.
@@ -436,7 +410,7 @@ func (rd *Reader) readOwnQuantity(s *formula.Step, e hclsyntax.Expression) {
 			s.Measure.Text = text
 			return
 		}
-		if counts.CutSize(text) {
+		if counts.CutSize(text) || counts.CutWord(text) {
 			s.OpenOwn = true
 			s.Note = strings.TrimSpace(s.Note + " " + text)
 			rd.Assumed(at, fmt.Sprintf(

@@ -302,6 +302,10 @@ func (rd *Reader) besideOwn(s *formula.Step, text string, at source.Place) bool 
 	if _, why := said.Which(food, rd.Names(s)); food != "" && why == "" {
 		return false // it is in the list: a second line of it would double it
 	}
+	last := food[strings.LastIndex(food, " ")+1:] // "the hot milk"
+	if _, why := said.Which(last, rd.Names(s)); why == "" && said.NoFigure(text) {
+		food = ""
+	}
 	if food != "" && s.Verb.Mixes() {
 		rd.Problems = append(rd.Problems, source.Problem{Place: at,
 			Text: fmt.Sprintf("%s: %q stands in no list "+

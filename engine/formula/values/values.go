@@ -60,8 +60,13 @@ func (rd Reader) Makes(e hclsyntax.Expression) Makes {
 	}
 	written := text
 	text = beside.Made(text)
-	m.Text = text
 	n, why := said.Makes(text)
+	if head := beside.MadeHead(text); why != "" || n.Each != "" && !isMass(n.Each) {
+		if one, none := said.Makes(head); none == "" && (one.Each == "" || isMass(one.Each)) {
+			text, n, why = head, one, ""
+		}
+	}
+	m.Text = text
 	if why != "" {
 		rd.Fault(at, "makes: %s", why)
 		return Makes{}
@@ -81,6 +86,12 @@ func (rd Reader) Makes(e hclsyntax.Expression) Makes {
 		}
 	}
 	return m
+}
+
+// isMass reports whether a text is a weight.
+func isMass(text string) bool {
+	_, fault := quantity.Read(text, forMass)
+	return fault == nil
 }
 
 // WholeNumber reads a bare whole number.

@@ -53,6 +53,22 @@ var dozen = map[string]float64{"half a": 0.5, "half an": 0.5, "½": 0.5, "1/2": 
 	"one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "eight": 8,
 	"ten": 10, "twelve": 12}
 
+// MadeHead is what a formula makes before a comma, a bracket, a size or
+// "for", where no weight stands behind it: "1 tart of 26 cm, 8 parts".
+func MadeHead(text string) string {
+	head := text
+	if i := strings.IndexAny(text, ",(;"); i > 0 && !weighed().MatchString(text[i:]) {
+		head = text[:i]
+	}
+	return strings.TrimSpace(madeSize().ReplaceAllString(head, ""))
+}
+
+var (
+	weighed  = spelling.Pattern(`(?i)\d ?(?:k?g|dkg|dag|oz|lbs?)\b`)
+	madeSize = spelling.Pattern(`(?i) (?:of|à|de|in|,)? ?\d+(?:[.,]\d+)? ?` +
+		`(?:cm|mm|inch(?:es)?|in|")(?:\W|$).*$`)
+)
+
 // Made writes what a formula makes as the reader of it knows it: "2
 // dozen" is "24 pieces", "28 buns at 85 g" is "28 buns of 85 g". Others
 // stay.

@@ -123,6 +123,14 @@ var (
 		`in the (?:middle|cent)|through|triangles?$|crescents?$)`)
 )
 
+// CutWord reports whether a value says only the shape that pieces are
+// cut to, "rounds", or their size, "10 g cubes".
+func CutWord(text string) bool {
+	text = strings.TrimSpace(text)
+	plain := said.NoSizes(text)
+	return said.NoFigure(plain) && (plain != text || !strings.Contains(text, " "))
+}
+
 // CutSize reports whether words say how large pieces are cut and not how many: "2 cm strips",
 // "triangles 9 x 27 cm", or how: "horizontally".
 func CutSize(text string) bool {

@@ -75,8 +75,8 @@ func Figures(text string) (told Told, ok bool) {
 		return Told{}, false
 	}
 	whole, fault := quantity.Read(told.Time, quantity.Of(quantity.Time))
-	if fault != nil {
-		return Told{}, false
+	if fault != nil || told.Time != "overnight" && !strings.Contains(text, told.Time) {
+		return Told{}, false // a size stood in the middle of it
 	}
 	for _, one := range within {
 		q, fault := quantity.Read(one, quantity.Of(quantity.Time))

@@ -43,6 +43,41 @@ func Asked(l *larder.Larder, words string) bool {
 		amounts().MatchString(words) || Food(l, words) != ""
 }
 
+var (
+	// others are words for another amount.
+	others = spelling.Pattern(`(?i)\b(?:half|halves|thirds?|quarters?|double|twice|each|per|` +
+		`every|dozen|rest|plus|minus|less|more|heap\w*|scant)\b`)
+	either = spelling.Pattern(`(?i)\b(?:or|oder|ou|oppure|eller)\b[^,;]*`)
+)
+
+// Aside reports whether words behind an amount can be left aside, and
+// told: another food that they offer holds no other allergen, and they
+// say no amount, nothing raw and no kind of the item.
+func Aside(l *larder.Larder, it *larder.Item, words string) bool {
+	plain := WithoutLacks(it, either().ReplaceAllString(words, ""))
+	if strings.ContainsAny(words, "0123456789½¼¾⅓⅔⅛%°") || others().MatchString(words) ||
+		turning().MatchString(plain) || larder.Grave(words) != "" ||
+		len(it.Readings) == 0 && kinds().MatchString(plain) { // an unlisted thing is of any kind
+		return false
+	}
+	if Food(l, plain) != "" {
+		return false
+	}
+	food := Food(l, words) // that they offer in its place
+	names := []string{food}
+	if a, several := l.Ambiguous(food); several {
+		names = append(names, a.Choices...)
+	}
+	for _, name := range names {
+		other, ok := l.Find(name)
+		if ok && (len(larder.LackingCodes(it.US, other.US)) > 0 ||
+			len(larder.LackingCodes(it.EU, other.EU)) > 0) {
+			return false
+		}
+	}
+	return true
+}
+
 // AskedOf reports the same of words beside an ingredient's name, where
 // words that make another thing of it are asked about too.
 func AskedOf(l *larder.Larder, words string) bool {
