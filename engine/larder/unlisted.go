@@ -203,7 +203,7 @@ func unlisted(name string, us, eu []string) *Item {
 		Source: "not in the larder", US: us, EU: eu,
 		Water: 40, Protein: 8, Fat: 15, Carbohydrate: 35, Sugars: 20, Sucrose: 20, Ash: 2,
 		Density: 0.9, Piece: 20, Control: ControlUndeclared,
-		PerMl: figure.Between(0.2, 1.5), PerPiece: figure.Between(0.2, 500),
+		PerMl: figure.Between(0.4, 1.4), PerPiece: figure.Between(0.2, 500),
 		Open: "what is in " + strconv.Quote(name)}
 }
 

@@ -126,9 +126,9 @@ func indent(lines []byte) int {
 func stripped(line []byte, n int) int {
 	at := 0
 	for ; n > 0 && at < len(line); n-- {
-		_, size := utf8.DecodeRune(line[at:])
+		first, size := utf8.DecodeRune(line[at:])
 		at += size
-		for at < len(line) {
+		for at < len(line) && !unicode.IsControl(first) { // no mark joins one
 			r, size := utf8.DecodeRune(line[at:])
 			if r != 0x200D && !unicode.In(r, unicode.Mn, unicode.Me, unicode.Mc) {
 				break
