@@ -822,7 +822,7 @@ func (bn *bench) houseJobs(list []*base) ([]job, error) {
 
 // statedOf are options of which the guide says it for a few verbs alone.
 var statedOf = []string{"cook by", "bake core", "sheet wide", "mix to", "cook to", "melt to",
-	"soak with", "cook with", "melt with", "mix with"}
+	"soak with", "cook with", "melt with", "mix with", "store covered", "store in"}
 
 // stated are the settings for which the guide says what is taken where
 // they are not written.

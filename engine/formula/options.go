@@ -309,6 +309,10 @@ func (o *Option) Of(s *Step) Given { return o.slot.get(s) }
 // Put sets the value of an option that is a quantity.
 func (o *Option) Put(s *Step, g Given) { o.slot.put(s, g) }
 
+// sealedMin is how long a part is stored before it matters whether air gets to it, min: 10 days
+// (judgement, as of the rule on vacuum bags).
+const sealedMin = 10 * 24 * 60
+
 // init sets what is assumed for unwritten options of steps. Of an option without an entry
 // nothing is: a rule that needs it is unsure.
 func init() {
@@ -337,6 +341,12 @@ func init() {
 	OptWide.assumes = func(s *Step) string {
 		if s.Verb.Sheets() && !s.IsSized() {
 			return "as near square as the bench takes it"
+		}
+		return ""
+	}
+	OptCovered.assumes = func(s *Step) string {
+		if s.Verb.Stores() && s.Time.Set && s.Time.Hi >= sealedMin && !s.Airless() {
+			return "not sealed from the air"
 		}
 		return ""
 	}
