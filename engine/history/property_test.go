@@ -463,7 +463,7 @@ func TestWiderHolds(t *testing.T) {
 				"mean": {a.Mean, b.Mean},
 				"core": {a.Core, b.Core},
 			} {
-				slack := 0.5 // K, where an uneven body turns: 0.31 was met; see TestHotterEndsHotter
+				slack := 0.5 // K, where an uneven body turns; 0.31 was met
 				if what == "core" {
 					slack = 1.5
 				}
