@@ -46,14 +46,15 @@ func (l *Larder) Unlisted(name string) (it *Item, ok bool) {
 			return nil, false
 		}
 	}
-	us, eu := l.allergensOf(typed)
+	us, eu, traits := l.namedIn(typed)
 	out := unlisted(name, us, eu)
+	out.Traits = traits
 	raw, ok := l.rawOf(name, typed)
 	if !ok {
 		return nil, false
 	}
 	if raw != nil {
-		out.Control, out.Traits = raw.Control, raw.Traits
+		out.Control, out.Traits = raw.Control, raw.Traits|traits
 		out.Hazard, out.HazardFigure = raw.Hazard, raw.HazardFigure
 	}
 	for _, r := range unlistedReadings {
@@ -82,9 +83,10 @@ func (l *Larder) oneOf(name string, choices []string) (out *Item, ok bool) {
 			out.Open = "which " + strconv.Quote(name) + " it is"
 			out.PerMl = figure.Point(it.Density)
 		}
-		if it.Class != out.Class || it.ControlOf() != out.ControlOf() {
+		if it.Class != out.Class || it.ControlOf() != out.ControlOf() || it.Hazard != out.Hazard {
 			return nil, false
 		}
+		out.Traits |= it.Traits & guards // each caution stands, whichever it is
 		one := *it
 		one.Name, one.Aliases = name, nil
 		out.Readings = append(out.Readings, &one)
@@ -96,6 +98,7 @@ func (l *Larder) oneOf(name string, choices []string) (out *Item, ok bool) {
 	}
 	for _, one := range out.Readings {
 		one.PerMl, one.US, one.EU = out.PerMl, out.US, out.EU
+		one.Traits |= out.Traits & guards
 	}
 	return out, len(out.Readings) > 1
 }
@@ -105,11 +108,13 @@ func (l *Larder) oneOf(name string, choices []string) (out *Item, ok bool) {
 // name says what can hurt.
 func (l *Larder) orUnlisted(name, known string) (*Item, bool) {
 	it, ok := l.Find(known)
-	if !ok || it.Yeast > 0 || it.Flour > 0 || Grave(name) != "" {
+	if !ok || it.Yeast > 0 || it.Flour > 0 || it.Hazard != "" || Grave(name) != "" {
 		return nil, false
 	}
-	us, eu := l.allergensOf(foldedWords(name))
+	us, eu, traits := l.namedIn(foldedWords(name))
 	one, out := *it, unlisted(name, eitherCodes(us, it.US), eitherCodes(eu, it.EU))
+	out.Traits = traits | it.Traits&guards
+	one.Traits |= out.Traits
 	one.Name, one.Aliases, one.Undeclared = name, nil, true
 	one.US, one.EU = out.US, out.EU
 	out.Readings = append(out.Readings, &one)
@@ -253,9 +258,26 @@ func isSlipOf(typed, known []string) bool {
 	})
 }
 
-// allergensOf lists the allergens of the foods that are named in words,
-// as often present.
-func (l *Larder) allergensOf(typed []string) (us, eu []string) {
+// guards are the traits that cautions and food-safety rules read.
+var guards = func() (all Trait) {
+	for _, w := range traitWords {
+		if w.guards {
+			all |= w.trait
+		}
+	}
+	return all
+}()
+
+// told are the traits that a word in an unknown name gives it: those by
+// which it can hurt somebody. Raw egg is none where it says a heat.
+const told = Egg | Dairy | Nut | WholeNut | Honey | Spirit | RawEgg
+
+var noRawEgg = spelling.Pattern(`(?i)\b(?:pasteuri[sz]ed|cooked|boiled|dried|powder\w*|baked|` +
+	`fried|noodles?|pasta|candied|chocolate)\b`)
+
+// namedIn lists the allergens of the foods that are named in words, as
+// often present, and the traits by which they hurt.
+func (l *Larder) namedIn(typed []string) (us, eu []string, traits Trait) {
 	often := func(codes []string) []string {
 		out := make([]string, 0, len(codes))
 		for _, c := range codes {
@@ -267,9 +289,13 @@ func (l *Larder) allergensOf(typed []string) (us, eu []string) {
 		for to := min(len(typed), from+3); to > from; to-- {
 			if it, ok := l.Find(strings.Join(typed[from:to], " ")); ok {
 				us, eu = AddCodes(us, often(it.US)), AddCodes(eu, often(it.EU))
+				traits |= it.Traits & told
 				break
 			}
 		}
 	}
-	return us, eu
+	if noRawEgg().MatchString(strings.Join(typed, " ")) {
+		traits &^= RawEgg
+	}
+	return us, eu, traits
 }

@@ -236,7 +236,8 @@ func (rd *reader) noPart(u steps.Use) {
 
 // noIngredient reports a name that is neither an ingredient nor another part.
 func (rd *reader) noIngredient(in *formula.Ingredient) {
-	if _, _, known := rd.Find(in); known || in.Part.Formula.PartNamed(in.Name) == in.Part {
+	own := in.Amount.All && in.Part.Formula.PartNamed(in.Name) == in.Part
+	if _, _, known := rd.Find(in); known || own {
 		rd.Fault(in.Amount.Place, "\"%s\": \"all\" is for another part; write an amount: \"100 g\"",
 			in.Name)
 		return
