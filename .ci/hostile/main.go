@@ -205,6 +205,21 @@ func heavy(name string) string {
 	return b.String() + "}\n"
 }
 
+// unknownFoods is a formula of foods that no larder has.
+func unknownFoods() string {
+	var b strings.Builder
+	b.WriteString("formula \"x\" {\n")
+	for part := range 20 {
+		fmt.Fprintf(&b, "filling \"f%d\" { ingredients = {\n", part)
+		for n := range 60 {
+			fmt.Fprintf(&b, "\"z%co%crk bl%cam\" = \"1 cup, for the kr%cum\"\n", 'a'+part, 'a'+n%26,
+				'a'+n/26, 'a'+n%26)
+		}
+		b.WriteString("} }\n")
+	}
+	return b.String() + "}\n"
+}
+
 func rows() []row {
 	many := func(n int, text func(i int) string) func() error {
 		return func() error {
@@ -395,6 +410,8 @@ func rows() []row {
 			[]string{"read", "r.txt"}, 0},
 		row{"a word of 100 KB", put("t.hcl", strings.ReplaceAll(loaf, "%d", "")),
 			[]string{"larder", strings.Repeat("x", 100_000)}, 0},
+		row{"1,200 foods that nobody knows", put("t.hcl", unknownFoods()),
+			[]string{"check", "t.hcl"}, 0},
 		row{"every setting of a heavy file open",
 			put("t.hcl", strings.ReplaceAll(heavy("open"), `at = "fridge"`, `at = "?"`)),
 			[]string{"check", "t.hcl"}, 0},

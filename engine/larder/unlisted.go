@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"sync"
 	"unicode"
 
 	"forebake/engine/figure"
@@ -38,13 +39,8 @@ func (l *Larder) Unlisted(name string) (it *Item, ok bool) {
 	hidden := func(r rune) bool { return !unicode.IsPrint(r) }
 	if len(typed) == 0 || strings.ContainsFunc(name, hidden) ||
 		l.Held(name) != "" && Grave(name) == "" ||
-		slices.ContainsFunc(typed, l.makesDough) {
+		slices.ContainsFunc(typed, l.makesDough) || l.isSlip(typed) {
 		return nil, false
-	}
-	for _, near := range l.Near(name) {
-		if isSlipOf(typed, foldedWords(near)) {
-			return nil, false
-		}
 	}
 	us, eu, traits := l.namedIn(typed)
 	out := unlisted(name, us, eu)
@@ -53,17 +49,13 @@ func (l *Larder) Unlisted(name string) (it *Item, ok bool) {
 	if !ok {
 		return nil, false
 	}
+	control := Control("")
 	if raw != nil {
+		control = raw.Control
 		out.Control, out.Traits = raw.Control, raw.Traits|traits
 		out.Hazard, out.HazardFigure = raw.Hazard, raw.HazardFigure
 	}
-	for _, r := range unlistedReadings {
-		one := *out
-		if r(&one); raw != nil {
-			one.Control = raw.Control
-		}
-		out.Readings = append(out.Readings, &one)
-	}
+	out.read(control)
 	return out, true
 }
 
@@ -117,13 +109,8 @@ func (l *Larder) orUnlisted(name, known string) (*Item, bool) {
 	one.Traits |= out.Traits
 	one.Name, one.Aliases, one.Undeclared = name, nil, true
 	one.US, one.EU = out.US, out.EU
+	out.read("")
 	out.Readings = append(out.Readings, &one)
-	for _, r := range unlistedReadings {
-		other := *out
-		r(&other)
-		other.Readings = nil
-		out.Readings = append(out.Readings, &other)
-	}
 	return out, true
 }
 
@@ -212,51 +199,98 @@ func unlisted(name string, us, eu []string) *Item {
 		Open: "what is in " + strconv.Quote(name)}
 }
 
-// unlistedReadings are what an unknown food may be at its most:
-// judgement.
-var unlistedReadings = []func(*Item){
-	func(it *Item) { it.set(99, 0, 0, 0, 0) },
-	func(it *Item) { it.set(0, 0, 100, 0, 0); it.Control = "" },
-	func(it *Item) { it.set(0, 0, 0, 100, 100); it.Control = "" },
-	func(it *Item) { it.set(5, 10, 2, 80, 2); it.Control = "" },
-	func(it *Item) { it.set(45, 25, 25, 3, 1) },
-	func(it *Item) {
-		it.set(70, 5, 0, 5, 0)
-		it.Salt, it.Ash, it.Control = 20, 20, ""
-	},
-	func(it *Item) {
-		it.set(50, 0, 0, 10, 10)
-		it.Alcohol, it.Control = 40, ""
-	},
+// unlistedReadings are what an unknown food may be at its most, g per
+// 100 g (judgement). What is dry or fat needs no control.
+var unlistedReadings = []struct {
+	water, protein, fat, carbohydrate, sugars, salt, alcohol float64
+	keeps                                                    bool
+}{
+	{99, 0, 0, 0, 0, 0, 0, false}, {0, 0, 100, 0, 0, 0, 0, true}, {0, 0, 0, 100, 100, 0, 0, true},
+	{5, 10, 2, 80, 2, 0, 0, true}, {45, 25, 25, 3, 1, 0, 0, false},
+	{70, 5, 0, 5, 0, 20, 0, false}, {50, 0, 0, 10, 10, 0, 40, true},
 }
 
-// set sets the make-up, g per 100 g.
-func (it *Item) set(water, protein, fat, carbohydrate, sugars float64) {
-	it.Water, it.Protein, it.Fat, it.Carbohydrate = water, protein, fat, carbohydrate
-	it.Sugars, it.Sucrose, it.Ash = sugars, sugars, 0
+// read gives an unlisted item each of its readings. control is that of
+// what its name says is raw; "" for nothing.
+func (it *Item) read(control Control) {
+	for _, r := range unlistedReadings {
+		one := *it
+		one.Readings = nil
+		one.Water, one.Protein, one.Fat = r.water, r.protein, r.fat
+		one.Carbohydrate = r.carbohydrate
+		one.Sugars, one.Sucrose, one.Salt, one.Ash = r.sugars, r.sugars, r.salt, r.salt
+		if one.Alcohol = r.alcohol; control != "" || r.keeps {
+			one.Control = control
+		}
+		it.Readings = append(it.Readings, &one)
+	}
 }
 
 // makesDough reports whether a word names a flour or a leaven, whichever.
 func (l *Larder) makesDough(word string) bool {
-	names := []string{word}
-	if a, ok := l.Ambiguous(word); ok {
-		names = append(names, a.Choices...)
-	}
-	return slices.ContainsFunc(names, func(n string) bool {
+	makes := func(n string) bool {
 		it, ok := l.Find(n)
 		return ok && (it.Class == ClassFlour || it.Flour > 0 || it.Yeast > 0)
-	})
+	}
+	a, several := l.Ambiguous(word)
+	other := func(n string) bool { return !makes(n) } // rice, or its flour
+	return makes(word) || several && len(a.Choices) > 0 && !slices.ContainsFunc(a.Choices, other)
 }
 
-// isSlipOf reports whether a word is spelt nearly as one of a near name.
-func isSlipOf(typed, known []string) bool {
-	return slices.ContainsFunc(typed, func(w string) bool {
-		return len(w) > 3 && !slices.Contains(known, w) &&
-			slices.ContainsFunc(known, func(k string) bool {
-				return w[0] == k[0] && spelling.IsSlip(w, k)
-			})
-	})
+// isSlip reports whether the words are a known name with one of them
+// spelt nearly right.
+func (l *Larder) isSlip(typed []string) bool {
+	for i, w := range typed {
+		if len(w) < 4 {
+			continue
+		}
+		for _, known := range l.wordsLike(w) {
+			mended := slices.Clone(typed)
+			mended[i] = known
+			if _, _, ok := l.Described(strings.Join(mended, " ")); ok {
+				return true
+			}
+		}
+	}
+	return false
 }
+
+// wordsLike lists words of known names that are spelt nearly as one that
+// is none of them. They open with the same letter.
+func (l *Larder) wordsLike(w string) (like []string) {
+	all := shippedWords()[w[0]]
+	for _, it := range l.added {
+		for _, own := range foldedWords(it.Name) {
+			if own[0] == w[0] && !slices.Contains(all, own) {
+				all = append(slices.Clip(all), own)
+			}
+		}
+	}
+	for _, known := range all {
+		if known == w {
+			return nil
+		}
+		if spelling.IsSlip(w, known) {
+			like = append(like, known)
+		}
+	}
+	return like
+}
+
+// shippedWords are the words of all shipped names, by their first letter.
+var shippedWords = sync.OnceValue(func() map[byte][]string {
+	seen := map[string]bool{}
+	all := map[byte][]string{}
+	for _, e := range index {
+		for _, w := range strings.Fields(e.key) {
+			if !seen[w] {
+				seen[w] = true
+				all[w[0]] = append(all[w[0]], w)
+			}
+		}
+	}
+	return all
+})
 
 // guards are the traits that cautions and food-safety rules read.
 var guards = func() (all Trait) {
@@ -278,17 +312,11 @@ var noRawEgg = spelling.Pattern(`(?i)\b(?:pasteuri[sz]ed|cooked|boiled|dried|pow
 // namedIn lists the allergens of the foods that are named in words, as
 // often present, and the traits by which they hurt.
 func (l *Larder) namedIn(typed []string) (us, eu []string, traits Trait) {
-	often := func(codes []string) []string {
-		out := make([]string, 0, len(codes))
-		for _, c := range codes {
-			out = append(out, strings.TrimSuffix(c, "?")+"?")
-		}
-		return out
-	}
 	for from := range typed {
 		for to := min(len(typed), from+3); to > from; to-- {
 			if it, ok := l.Find(strings.Join(typed[from:to], " ")); ok {
-				us, eu = AddCodes(us, often(it.US)), AddCodes(eu, often(it.EU))
+				us = AddCodes(us, eitherCodes(nil, it.US))
+				eu = AddCodes(eu, eitherCodes(nil, it.EU))
 				traits |= it.Traits & told
 				break
 			}
