@@ -165,7 +165,7 @@ func (rd *reader) saysNothing(u steps.Use) bool {
 		return false
 	}
 	return !slices.ContainsFunc(rd.Names(u.Step), func(name string) bool {
-		return spelling.IsSlip(u.Name, name) || len(spelling.Nearest(u.Name, []string{name}, 1)) > 0
+		return len(spelling.Nearest(u.Name, []string{name}, 1)) > 0
 	})
 }
 
@@ -242,7 +242,7 @@ func (rd *reader) noIngredient(in *formula.Ingredient) {
 			in.Name)
 		return
 	}
-	if it, ok := rd.unlisted(in); ok {
+	if it, ok := rd.unlisted(in); ok && !in.Amount.All { // which is of a part
 		in.Item = it
 		rd.Assumed(in.Place, refusal.Unlisted(rd.Opts.Larder, it))
 		return

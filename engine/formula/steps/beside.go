@@ -44,8 +44,7 @@ func (rd *Reader) blockIn(text string) string {
 // turnsBlock reports whether a turn names the butter where a number belongs: { tourage =
 // "butter block", turns = 3 }.
 func (rd *Reader) turnsBlock(word formula.StepWord, text string) bool {
-	return word.Verb != nil && word.Verb.Turns() && slices.ContainsFunc(rd.Blocks,
-		func(name string) bool { return formula.SameName(name, text) })
+	return word.Verb != nil && word.Verb.Turns() && rd.isBlock(text)
 }
 
 // secondVerb reads a second verb of a step that means the same, and refuses others.
