@@ -26,8 +26,10 @@ var mayKnow = map[string][]string{
 	"engine/files":                 nil,
 	"engine/spelling":              nil,
 	"engine/family":                nil, // published ranges; what a dough is belongs to formula
+	"engine/larder/internal/memo":  nil,
 	"engine/larder/internal/names": nil,
 	"engine/larder": {
+		"engine/larder/internal/memo",
 		"engine/larder/internal/names",
 		"engine/spelling",
 	}, // what ingredients are made of, never how much of them is in a dough

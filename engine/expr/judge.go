@@ -115,6 +115,9 @@ func (j *Judge) Result(x *Expr, subject facts.Subject, limits []Limit) Result {
 // Value is the fact of a read that is no limit.
 func (j *Judge) Value(i int) *facts.Value {
 	r := &j.expr.reads[i]
+	if v := j.sheet.Kept(r.Fact, &j.subject); v != nil { // most are read again and again
+		return v
+	}
 	return j.sheet.Value(r.Fact, r.Subject(j.subject))
 }
 

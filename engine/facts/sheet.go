@@ -97,6 +97,27 @@ func (s *Sheet) Value(f *Fact, x Subject) *Value {
 	return &c.value
 }
 
+// Kept is Value where it is computed already, else nil. x may be below the
+// fact's own subject: a step, for a fact of its part.
+func (s *Sheet) Kept(f *Fact, x *Subject) *Value {
+	if f.declared != nil {
+		return nil
+	}
+	columns := s.columns[f.On]
+	if columns == nil {
+		return nil
+	}
+	column := &columns[f.index]
+	if column.generation != s.generation {
+		return nil
+	}
+	c := &column.cells[x.row(f.On)]
+	if c.generation != s.generation {
+		return nil
+	}
+	return &c.value
+}
+
 // cell finds a fact's cell on a subject. Those of one fact are
 // adjacent, since a rule asks the same of every subject.
 func (s *Sheet) cell(f *Fact, x Subject) *cell {

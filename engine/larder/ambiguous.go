@@ -24,16 +24,25 @@ type Ambiguous struct {
 // Ambiguous returns the entry of a word that may mean several things. A
 // word that a house added to the larder is not ambiguous.
 func (l *Larder) Ambiguous(word string) (Ambiguous, bool) {
+	a := l.ambiguities.Get(word, l.ambiguity)
+	if a == nil {
+		return Ambiguous{}, false
+	}
+	return *a, true
+}
+
+// ambiguity is the entry that Ambiguous returns, nil for none.
+func (l *Larder) ambiguity(word string) *Ambiguous {
 	var room [72]byte
 	key := names.Append(room[:0], word)
 	if l.byKey[string(key)] != nil {
-		return Ambiguous{}, false
+		return nil
 	}
 	if a, ok := ambiguousByKey()[string(key)]; ok {
-		return *a, true
+		return a
 	}
 	if _, known := l.Find(word); known {
-		return Ambiguous{}, false
+		return nil
 	}
 	if one, other, either := strings.Cut(string(key), " or "); either { // "butter or margarine"
 		a := Ambiguous{Word: word, Why: "one or the other"}
@@ -42,7 +51,10 @@ func (l *Larder) Ambiguous(word string) (Ambiguous, bool) {
 				a.Choices = append(a.Choices, it.Name)
 			}
 		}
-		return a, len(a.Choices) > 0
+		if len(a.Choices) == 0 {
+			return nil
+		}
+		return &a
 	}
 	head, _, _ := strings.Cut(word, ",") // "olives, pitted" are olives, whichever
 	typed := foldedWords(head)
@@ -55,11 +67,11 @@ func (l *Larder) Ambiguous(word string) (Ambiguous, bool) {
 				break
 			}
 			if a, ok := ambiguousByKey()[strings.Join(typed[i:end], " ")]; ok {
-				return *a, true
+				return a
 			}
 		}
 	}
-	return Ambiguous{}, false
+	return nil
 }
 
 // ambiguousByKey are the entries by their folded words: every name that

@@ -24,7 +24,23 @@ func (l *Larder) Longer(name string) *Item {
 // one longer name that holds them all, three or a figure. Words that deny, or that tell another
 // state, find nothing.
 func (l *Larder) inWords(name string) (it *Item, longer bool) {
-	typed := foldedWords(strings.NewReplacer("(", " ", ")", " ").Replace(name))
+	o := l.orders.Get(name, func(name string) (o order) {
+		o.it, o.longer = l.inOtherOrder(name)
+		return o
+	})
+	return o.it, o.longer
+}
+
+// order is what inWords gives.
+type order struct {
+	it     *Item
+	longer bool
+}
+
+var noRounds = strings.NewReplacer("(", " ", ")", " ")
+
+func (l *Larder) inOtherOrder(name string) (it *Item, longer bool) {
+	typed := foldedWords(noRounds.Replace(name))
 	if len(typed) < 2 || strings.Contains(name, ",") || slices.ContainsFunc(typed, turnsNext) {
 		return nil, false
 	}

@@ -37,6 +37,7 @@ import (
 	"strings"
 
 	"forebake/engine/figure"
+	"forebake/engine/larder/internal/memo"
 	"forebake/engine/larder/internal/names"
 )
 
@@ -241,6 +242,18 @@ type Larder struct {
 	// overrides holds the house items with the name of a shipped item:
 	// the shipped item's aliases then refer to the house's item.
 	overrides map[*Item]*Item
+
+	// What was found of names, until an item is added or dropped.
+	descriptions memo.Of[description]
+	orders       memo.Of[order]
+	ambiguities  memo.Of[*Ambiguous]
+}
+
+// forget drops what was found of names.
+func (l *Larder) forget() {
+	l.descriptions.Forget()
+	l.orders.Forget()
+	l.ambiguities.Forget()
 }
 
 // New returns a larder of the shipped table.
@@ -286,6 +299,7 @@ func (l *Larder) Add(it Item) error {
 		l.overrides[same] = own
 	}
 	l.added = append(l.added, own)
+	l.forget()
 	return nil
 }
 
@@ -307,6 +321,7 @@ func (l *Larder) Drop(name string) {
 		}
 	}
 	l.added = slices.DeleteFunc(l.added, func(other *Item) bool { return other == it })
+	l.forget()
 }
 
 func (it *Item) check() error {

@@ -91,9 +91,11 @@ var (
 // that only fresh yeast is sold in; "" for others.
 func FreshYeast(l *larder.Larder, name, amount string) string {
 	a, several := l.Ambiguous(name)
+	if !several || !slices.Contains(a.Choices, "fresh yeast") {
+		return ""
+	}
 	words := name + " " + amount
-	if !several || !slices.Contains(a.Choices, "fresh yeast") || !fresh().MatchString(words) ||
-		dried().MatchString(words) {
+	if !fresh().MatchString(words) || dried().MatchString(words) {
 		return ""
 	}
 	return "fresh yeast"

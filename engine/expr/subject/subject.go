@@ -21,6 +21,9 @@ type Subject struct {
 	Kinds []formula.Kind // of parts; none for every part
 
 	Names []string // that stand for the subject in an expression: "dough", "part"
+
+	verbs []*formula.Verb // those of Verbs
+	kinds uint32          // those of Kinds, a bit each
 }
 
 // HowOn says how a subject is written.
@@ -68,6 +71,13 @@ func New(words []string, block string) (s *Subject, at int, fault string) {
 	}
 	if all {
 		s.Verbs, s.Kinds = nil, nil
+	}
+	for _, name := range s.Verbs {
+		v, _ := formula.FindVerb(name)
+		s.verbs = append(s.verbs, v)
+	}
+	for _, k := range s.Kinds {
+		s.kinds |= 1 << k
 	}
 	s.Names = []string{facts.OnNames[s.On]}
 	if own := words[0]; len(words) == 1 && own != s.Names[0] {
@@ -129,7 +139,7 @@ func (s *Subject) Each(f *formula.Formula, visit func(facts.Subject)) {
 		visit(facts.Subject{On: facts.OnFormula})
 	case facts.OnPart:
 		for _, p := range f.Parts {
-			if len(s.Kinds) == 0 || slices.Contains(s.Kinds, p.Kind) {
+			if s.kinds == 0 || s.kinds&(1<<p.Kind) != 0 {
 				visit(facts.Subject{On: facts.OnPart, Part: p})
 			}
 		}
@@ -137,8 +147,7 @@ func (s *Subject) Each(f *formula.Formula, visit func(facts.Subject)) {
 		for _, p := range f.Parts {
 			for _, step := range p.Steps {
 				// Bakes in one oven are one subject, the last of them.
-				if len(s.Verbs) == 0 || slices.Contains(s.Verbs, step.Verb.Name) &&
-					!step.BakesOn() {
+				if s.verbs == nil || slices.Contains(s.verbs, step.Verb) && !step.BakesOn() {
 					visit(facts.Subject{On: facts.OnStep, Part: p, Step: step})
 				}
 			}
