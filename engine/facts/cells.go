@@ -52,7 +52,12 @@ func (a *arena) take(n int) []cell {
 			return c[a.used-n : a.used : a.used]
 		}
 	}
-	a.chunks = append(a.chunks, make([]cell, max(chunkCells, n)))
-	a.used = n
-	return a.chunks[a.chunk][:n:n]
+	chunk := make([]cell, max(chunkCells, n))
+	for i := range chunk {
+		// The system maps fresh memory at its first write. Read before, it
+		// would be mapped twice, and Value reads a generation first.
+		chunk[i].generation = 0
+	}
+	a.chunks, a.used = append(a.chunks, chunk), n
+	return chunk[:n:n]
 }

@@ -46,6 +46,9 @@ type Need struct {
 // Exact reports whether the value is a single known point.
 func (v *Value) Exact() bool { return !v.Absent && v.Lo == v.Hi && !math.IsInf(v.Lo, 0) }
 
+// At is the figure of one run.
+func (v *Value) At(r Run) float64 { return [Runs]float64{v.Lo, v.Mid, v.Hi}[r] }
+
 // Interval gives the value as an interval.
 func (v *Value) Interval() Interval { return Interval{Lo: v.Lo, Hi: v.Hi} }
 

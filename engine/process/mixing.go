@@ -213,14 +213,7 @@ func (p *Part) heatOfGrams(in *formula.Ingredient, grams float64, run figure.Run
 	bakersmath.Ingredient, bool,
 ) {
 	t := p.ingredientTemp(in)
-	temp := t.Mid
-	switch run {
-	case figure.Low:
-		temp = t.Lo
-	case figure.High:
-		temp = t.Hi
-	}
-	out := bakersmath.Ingredient{MassKg: grams / 1000, TempC: temp}
+	out := bakersmath.Ingredient{MassKg: grams / 1000, TempC: t.At(run)}
 	if in.Of != nil {
 		out.SpecificHeatKJ = 2.7 // dough, 2.15 to 3.19 measured
 		if m := p.sheet.Part(in.Of).Material(); m.Known {
@@ -248,12 +241,8 @@ func (p *Part) heatOfGrams(in *formula.Ingredient, grams float64, run figure.Run
 	case larder.ClassSugar:
 		if item.Water < crystalWater {
 			out.SpecificHeatKJ = bakersmath.HeatSugarKJ
-			out.Dissolves = isCrystals(item) &&
-				p.Grams(makeup.Water).
-					Mid() >
-					p.Grams(makeup.Sucrose).
-						Mid()/
-						2 // 67 % is all that water holds
+			out.Dissolves = isCrystals(item) && // 67 % is all that water holds
+				p.Grams(makeup.Water).Mid() > p.Grams(makeup.Sucrose).Mid()/2
 		}
 	}
 	return out, out.MassKg > 0
@@ -274,14 +263,20 @@ func (p *Part) balance(s *formula.Step) Value {
 	if why != "" {
 		return figure.Absent("measured = \"25 C\" in this mix: "+why, s.Place)
 	}
+	goods := p.goesIn(s)
 	var bowls [figure.Runs]bakersmath.Bowl
 	for run := range bowls {
 		bowls[run].Mixing = mix[run]
-		for _, in := range p.goesIn(s) {
-			one, ok := p.heatOf(in, figure.Run(run))
-			if !ok {
-				return p.Unweighed()
-			}
+		bowls[run].Goods = make([]bakersmath.Ingredient, 0, len(goods))
+	}
+	for _, in := range goods {
+		one, ok := p.heatOf(in, figure.Low)
+		if !ok {
+			return p.Unweighed()
+		}
+		t := p.ingredientTemp(in)
+		for run := range bowls {
+			one.TempC = t.At(figure.Run(run))
 			bowls[run].Goods = append(bowls[run].Goods, one)
 		}
 	}
@@ -318,8 +313,10 @@ func (sh *Sheet) Poured(s *formula.Step) Value {
 func (p *Part) pourableMix(s *formula.Step, aimC float64, mix bakersmath.Mixing, run figure.Run) (
 	bakersmath.Bowl, bool,
 ) {
-	b := bakersmath.Bowl{AimC: aimC, Mixing: mix}
-	for _, in := range p.goesIn(s) {
+	goods := p.goesIn(s)
+	b := bakersmath.Bowl{AimC: aimC, Mixing: mix,
+		Goods: make([]bakersmath.Ingredient, 0, len(goods))}
+	for _, in := range goods {
 		one, ok := p.heatOf(in, run)
 		if !ok {
 			return b, false
