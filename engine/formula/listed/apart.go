@@ -61,8 +61,6 @@ func tinApart(item hclsyntax.Expression, tell func(at hcl.Range, says string),
 	if !ok {
 		return nil, nil
 	}
-	one, rest := *object, *object
-	one.Items, rest.Items = nil, nil
 	var verb *formula.Verb
 	inTin := false
 	for _, pair := range object.Items {
@@ -71,14 +69,19 @@ func tinApart(item hclsyntax.Expression, tell func(at hcl.Range, says string),
 			verb = w.Verb
 		}
 		inTin = inTin || w.Verb == nil && w.Option == formula.OptTin
+	}
+	if !inTin || verb == nil || verb.Takes(formula.OptTin) || verb.PutsOn() {
+		return nil, nil
+	}
+	one, rest := *object, *object
+	one.Items, rest.Items = nil, nil
+	for _, pair := range object.Items {
+		w := WordOf(pair)
 		if w.Verb == nil && (w.Option == formula.OptTin || w.Option == formula.OptCount) {
 			one.Items = append(one.Items, pair)
 		} else {
 			rest.Items = append(rest.Items, pair)
 		}
-	}
-	if verb == nil || verb.Takes(formula.OptTin) || verb.PutsOn() || !inTin {
-		return nil, nil
 	}
 	tell(one.Items[0].KeyExpr.Range(),
 		fmt.Sprintf("the tin beside %s is read as a step of its own", verb.Name))

@@ -185,7 +185,7 @@ func AsStep(text string) string {
 // into steps; none where an option could belong to either.
 func VerbsAlone(item hclsyntax.Expression) (out []hclsyntax.Expression) {
 	object, ok := item.(*hclsyntax.ObjectConsExpr)
-	if !ok {
+	if !ok || len(object.Items) < 2 {
 		return nil
 	}
 	for _, pair := range object.Items {
@@ -193,6 +193,8 @@ func VerbsAlone(item hclsyntax.Expression) (out []hclsyntax.Expression) {
 			said.OtherOption(hcl.ExprAsKeyword(pair.KeyExpr)) != "" {
 			return nil
 		}
+	}
+	for _, pair := range object.Items {
 		one := *object
 		one.Items = []hclsyntax.ObjectConsItem{pair}
 		out = append(out, &one)

@@ -33,6 +33,13 @@ func blocksOf(b *hclsyntax.Body) []string {
 // keysOf are the keys that a body may hold, with the other words for them that it holds: of
 // each key one, and of notes any.
 func (rd *reader) keysOf(b *hclsyntax.Body, keys []string) []string {
+	known := true
+	for name := range b.Attributes {
+		known = known && slices.Contains(keys, name)
+	}
+	if known { // as most bodies are
+		return keys
+	}
 	all := keys
 	for name := range b.Attributes {
 		ofFormula := slices.Contains(keys, formula.FormulaKeys[0])
