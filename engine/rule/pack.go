@@ -146,19 +146,19 @@ type Draft struct {
 }
 
 type draftFile struct {
-	r      *reading.Reader
-	bodies []*hclsyntax.Body // none for a file that does not parse
+	r    *reading.Reader
+	body *hclsyntax.Body // nil for a file that does not parse
 }
 
 // Open parses the files of a pack.
 func Open(name string, files []*source.File, o Options) *Draft {
 	d := &Draft{pack: &Pack{Name: source.Safe(name)}, o: o} // every report prints the name
 	for _, f := range files {
-		bodies, problems := parse(f, o)
+		body, problems := parse(f, o)
 		if len(problems) > 0 {
-			bodies = nil
+			body = nil
 		}
-		d.files = append(d.files, draftFile{&reading.Reader{File: f, Problems: problems}, bodies})
+		d.files = append(d.files, draftFile{&reading.Reader{File: f, Problems: problems}, body})
 	}
 	return d
 }
@@ -172,11 +172,12 @@ func Figures(drafts []*Draft) *expr.Figures {
 			continue
 		}
 		for _, f := range d.files {
-			for _, body := range f.bodies {
-				for _, b := range body.Blocks {
-					if b.Type == "figure" {
-						figures.Read(f.r, b, d.pack.Name)
-					}
+			if f.body == nil {
+				continue
+			}
+			for _, b := range f.body.Blocks {
+				if b.Type == "figure" {
+					figures.Read(f.r, b, d.pack.Name)
 				}
 			}
 		}
@@ -196,8 +197,8 @@ func (d *Draft) Read(figures *expr.Figures) (*Pack, source.Problems) {
 	}
 	var all source.Problems
 	for _, f := range d.files {
-		for _, body := range f.bodies {
-			p.readBody(f.r, body, figures, d.o)
+		if f.body != nil {
+			p.readBody(f.r, f.body, figures, d.o)
 		}
 		all = append(all, f.r.Problems...)
 	}
@@ -253,34 +254,14 @@ func (p *Pack) readBody(r *reading.Reader, body *hclsyntax.Body, figures *expr.F
 
 // parse parses a file of a pack. A check needs no trials, which are
 // most of a shipped pack: they are found and left unparsed.
-func parse(f *source.File, o Options) ([]*hclsyntax.Body, source.Problems) {
+func parse(f *source.File, o Options) (*hclsyntax.Body, source.Problems) {
 	f.Limit = MaxPackBytes
-	blocks, sure := []source.Block(nil), false
 	if o.later() {
-		blocks, sure = source.Blocks(f)
-	}
-	if !sure {
-		body, problems := source.Parse(f)
-		return []*hclsyntax.Body{body}, problems
-	}
-	var bodies []*hclsyntax.Body
-	var all source.Problems
-	from := 0
-	take := func(to int) {
-		if strings.TrimSpace(string(f.Text[from:to])) == "" {
-			return
-		}
-		body, problems := source.ParseSpan(f, from, to)
-		bodies, all = append(bodies, body), append(all, problems...)
-	}
-	for _, b := range blocks {
-		if b.Type == "trial" {
-			take(b.Start)
-			from = b.End
+		if body, ok := source.ParseOwn(f, "trial"); ok {
+			return body, nil
 		}
 	}
-	take(len(f.Text))
-	return bodies, all
+	return source.Parse(f)
 }
 
 // newer reports whether version a is later than b: numbers with dots.

@@ -31,6 +31,8 @@ type plain struct {
 	base int    // the offset of text in the file
 	line int
 	name string
+	// without is a type of top-level blocks that are left out; "" for none
+	without string
 
 	depth  int  // open brackets, as the guard counts them
 	gaveUp bool // the result is not used
@@ -104,11 +106,14 @@ func (s *slab[T]) copy(list []T) []T {
 // parsePlain parses the bytes from start to end of a file, where start
 // is on the given line. It returns false if hclsyntax must parse them.
 func parsePlain(f *File, start, end, line int) (*hclsyntax.Body, bool) {
-	p := plain{
-		text: asString(f.Text[start:end]), base: start, line: line, name: f.Name,
-		openItems: make([]hclsyntax.ObjectConsItem, 0, 16),
-		openExprs: make([]hclsyntax.Expression, 0, 16),
-	}
+	p := plain{text: asString(f.Text[start:end]), base: start, line: line, name: f.Name}
+	return p.parse()
+}
+
+// parse reads the whole text.
+func (p *plain) parse() (*hclsyntax.Body, bool) {
+	p.openItems = make([]hclsyntax.ObjectConsItem, 0, 16)
+	p.openExprs = make([]hclsyntax.Expression, 0, 16)
 	if strings.HasPrefix(p.text, byteOrderMark) {
 		p.at = len(byteOrderMark)
 	}
@@ -257,6 +262,10 @@ func (p *plain) body(b *hclsyntax.Body, start hcl.Pos, nested bool) {
 		nameRange := p.since(from)
 		p.need(name != "")
 		p.blanks()
+		if name == p.without && name != "" && !nested {
+			p.pass()
+			continue
+		}
 		if p.peek(0) == '=' {
 			a := p.setting(name, nameRange)
 			p.need(b.Attributes[name] == nil)
@@ -268,6 +277,19 @@ func (p *plain) body(b *hclsyntax.Body, start hcl.Pos, nested bool) {
 		p.need(p.newline() || p.at == len(p.text))
 	}
 	b.SrcRange, b.EndRange = p.since(start), p.since(p.pos())
+}
+
+// pass leaves out a block up to the first line that is its closing
+// brace alone.
+func (p *plain) pass() {
+	rest := p.text[p.at:]
+	end := strings.Index(rest, "\n}\n")
+	if end < 0 {
+		p.gaveUp = true
+		return
+	}
+	p.at += end + len("\n}")
+	p.line += strings.Count(rest[:end+1], "\n")
 }
 
 // setting reads "=" and a value.
