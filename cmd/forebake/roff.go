@@ -23,8 +23,8 @@ type roff struct{ strings.Builder }
 func manPage(cmd *cobra.Command) string {
 	cmd.InitDefaultHelpFlag()
 	p := &roff{}
-	fmt.Fprintf(p, ".nh\n.TH \"%s\" \"1\" \"%s\" \"forebake %s\" \"\"\n", strings.ToUpper(cmd.Name()),
-		manDate, engine.Version)
+	fmt.Fprintf(p, ".nh\n.TH \"%s\" \"1\" \"%s\" \"forebake %s\" \"\"\n",
+		strings.ToUpper(cmd.Name()), manDate, engine.Version)
 	p.section("NAME")
 	p.line(pageName(cmd) + " - " + cmd.Short)
 	p.section("SYNOPSIS")

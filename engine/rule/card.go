@@ -17,8 +17,8 @@ func (rule *Rule) Card() finding.Card {
 		ID: rule.ID, Pack: rule.Pack, Level: rule.Level.String(), On: strings.Join(rule.On, ", "),
 		File: source.Safe(rule.Place.File.Name), Line: rule.Place.Line(),
 		When: oneLine(rule.When.Text()), Say: rule.Say.text(), Why: rule.Why, Source: rule.Source,
-		NoteWhen: oneLine(rule.Note.Text()), RiskWhen: oneLine(rule.Risk.Text()), Careful: rule.Careful,
-		Doubt: rule.Doubt, Middle: rule.Middle, Safety: rule.Safety, Because: rule.Because,
+		NoteWhen: oneLine(rule.Note.Text()), RiskWhen: oneLine(rule.Risk.Text()),
+		Careful: rule.Careful, Doubt: rule.Doubt, Middle: rule.Middle, Safety: rule.Safety, Because: rule.Because,
 		Was: rule.Was,
 	}
 	if rule.LevelBy != nil {

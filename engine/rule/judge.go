@@ -89,7 +89,8 @@ func (j *Judge) asUsual(rule *Rule, x facts.Subject) figure.Truth {
 	}
 	j.usual.Open(usual)
 	t := j.usual.Holds(rule.When.Expr(), x, rule.Limits)
-	if t == figure.Open && rule.Middle && j.usual.Likely(rule.When.Expr(), x, rule.Limits) == figure.No {
+	if t == figure.Open && rule.Middle &&
+		j.usual.Likely(rule.When.Expr(), x, rule.Limits) == figure.No {
 		return figure.No
 	}
 	return t
