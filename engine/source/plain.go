@@ -430,20 +430,25 @@ func (p *plain) quotedText() *hclsyntax.TemplateExpr {
 	return &n.template
 }
 
+// quotedByte marks the bytes of a quoted text that quoted examines.
+var quotedByte = [256]bool{'"': true, '\\': true, '$': true, '%': true, '\n': true, '\r': true}
+
 // quoted reads a quoted text and returns it decoded, not normalised.
 func (p *plain) quoted() string {
 	p.at++
 	from := p.at
 	escaped := false
 	for ; p.at < len(p.text); p.at++ {
-		switch p.text[p.at] {
+		c := p.text[p.at]
+		if !quotedByte[c] {
+			continue
+		}
+		switch c {
 		case '"':
 			text := p.text[from:p.at]
 			p.at++
 			if escaped {
-				d := decoder{text: []byte(text)}
-				d.quoted(0, len(text))
-				text = string(d.out)
+				return unescaped(text)
 			}
 			return text
 		case '\\':
@@ -465,6 +470,29 @@ func (p *plain) quoted() string {
 	}
 	p.gaveUp = true
 	return ""
+}
+
+// unescaped decodes the escapes that quoted lets through.
+func unescaped(text string) string {
+	out := make([]byte, 0, len(text))
+	for {
+		at := strings.IndexByte(text, '\\')
+		if at < 0 {
+			return asString(append(out, text...))
+		}
+		out = append(out, text[:at]...)
+		switch c := text[at+1]; c {
+		case 'n':
+			out = append(out, '\n')
+		case 'r':
+			out = append(out, '\r')
+		case 't':
+			out = append(out, '\t')
+		default:
+			out = append(out, c)
+		}
+		text = text[at+2:]
+	}
 }
 
 // list reads [ ] and its values. Line ends do not count.
