@@ -3,14 +3,12 @@ package main
 import (
 	"errors"
 	"fmt"
+	"io"
 	"strings"
-	"time"
 
 	"github.com/spf13/cobra"
-	"github.com/spf13/cobra/doc"
 	"github.com/spf13/pflag"
 
-	"forebake/engine"
 	"forebake/engine/spelling"
 )
 
@@ -30,10 +28,8 @@ man -l - reads it, and a folder of man pages keeps it.`,
 					return err
 				}
 			}
-			// A page is the same on whatever day the program is built.
-			day := time.Date(2026, 11, 1, 0, 0, 0, 0, time.UTC)
-			return doc.GenMan(of, &doc.GenManHeader{Title: strings.ToUpper(of.Name()), Section: "1",
-				Date: &day, Source: "forebake " + engine.Version}, cmd.OutOrStdout())
+			_, err := io.WriteString(cmd.OutOrStdout(), manPage(of))
+			return err
 		},
 	}
 }

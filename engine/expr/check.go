@@ -93,7 +93,9 @@ func (n *Names) WordsOf(r *Read) []string {
 type check struct {
 	r       *reading.Reader
 	names   *Names
-	offsets []int // byte offset in the file of each rune of the expression
+	offsets []int // byte offset in the file of each rune of the expression; nil: from start on
+	start   int   // where the expression begins, without offsets
+	runes   int   // how many it has
 	expr    *Expr
 	failed  bool
 	units   map[*node]measure // of the nodes; used for figures only

@@ -52,6 +52,9 @@ func Condition(r *reading.Reader, e hclsyntax.Expression, n *Names, what string)
 // Parse reads and checks an attribute that holds an expression of any
 // type. what names it in a message: "when".
 func Parse(r *reading.Reader, e hclsyntax.Expression, n *Names, what string) *Expr {
+	if text, start, ok := source.PlainText(r.File, e); ok {
+		return (&check{r: r, names: n, start: start, runes: len(text)}).parse(text, what)
+	}
 	text, offsets, ok := source.DecodeString(r.File, e)
 	if !ok {
 		if _, _, isText := r.Text(e, what); isText {
@@ -65,7 +68,11 @@ func Parse(r *reading.Reader, e hclsyntax.Expression, n *Names, what string) *Ex
 // ParseText checks an expression's text, whose runes stand at offsets in
 // the file.
 func ParseText(r *reading.Reader, text string, offsets []int, n *Names, what string) *Expr {
-	c := &check{r: r, names: n, offsets: offsets, expr: &Expr{text: text}}
+	return (&check{r: r, names: n, offsets: offsets, runes: len(offsets) - 1}).parse(text, what)
+}
+
+func (c *check) parse(text, what string) *Expr {
+	c.expr = &Expr{text: text}
 	if !c.bounded(text, what) {
 		return nil
 	}
@@ -85,7 +92,7 @@ func ParseText(r *reading.Reader, text string, offsets []int, n *Names, what str
 // bounded reports whether a text may go to the parser, and records
 // why not.
 func (c *check) bounded(text, what string) bool {
-	whole := c.span(0, len(c.offsets)-1)
+	whole := c.span(0, c.runes)
 	if strings.TrimSpace(text) == "" {
 		c.r.Fault(whole, "%s is empty; write an expression, such as %s.mass_g > 0", what,
 			c.names.self())
@@ -136,8 +143,15 @@ func findPipe(text string) (file.Location, bool) {
 }
 
 func (c *check) span(from, to int) source.Place {
-	return source.Place{File: c.r.File, Start: source.Offset(c.offsets, from),
-		End: source.Offset(c.offsets, to)}
+	return source.Place{File: c.r.File, Start: c.offset(from), End: c.offset(to)}
+}
+
+// offset is where a rune of the text stands in the file.
+func (c *check) offset(i int) int {
+	if c.offsets == nil {
+		return c.start + max(0, min(i, c.runes))
+	}
+	return source.Offset(c.offsets, i)
 }
 
 func (c *check) at(n ast.Node) source.Place {
@@ -157,7 +171,7 @@ func (c *check) failAt(at source.Place, format string, args ...any) *node {
 
 // parseFault places an error of the grammar at its own character.
 func (c *check) parseFault(err error, text, what string) {
-	at, message := c.span(0, len(c.offsets)-1), err.Error()
+	at, message := c.span(0, c.runes), err.Error()
 	var fe *file.Error
 	if errors.As(err, &fe) {
 		at, message = c.span(fe.From, max(fe.To, fe.From+1)), fe.Message

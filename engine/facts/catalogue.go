@@ -1,28 +1,34 @@
 package facts
 
 import (
-	"slices"
-
 	"forebake/engine/formula"
 )
 
 // catalogue holds the facts by subject, in declaration order.
 var catalogue = [...][]*Fact{
-	OnFormula:    number(OnFormula, slices.Concat(formulaFacts, hazardFormulaFacts)),
-	OnPart:       number(OnPart, slices.Concat(partFacts, hazardPartFacts)),
-	OnStep:       number(OnStep, slices.Concat(stepFacts, hazardStepFacts)),
+	OnFormula:    number(OnFormula, formulaFacts, hazardFormulaFacts),
+	OnPart:       number(OnPart, partFacts, hazardPartFacts),
+	OnStep:       number(OnStep, stepFacts, hazardStepFacts),
 	OnIngredient: number(OnIngredient, ingredientFacts),
 	OnKitchen:    number(OnKitchen, kitchenFacts),
 }
 
-func number(on On, list []Fact) []*Fact {
-	out := make([]*Fact, len(list))
-	for i := range list {
-		list[i].On, list[i].index = on, i
-		if list[i].of != nil {
-			list[i].Verbs = formula.VerbNames(list[i].of)
+// number gives the facts of some lists their subject and their numbers.
+func number(on On, lists ...[]Fact) []*Fact {
+	count := 0
+	for _, list := range lists {
+		count += len(list)
+	}
+	out := make([]*Fact, 0, count)
+	for _, list := range lists {
+		for i := range list {
+			f := &list[i]
+			f.On, f.index = on, len(out)
+			if f.of != nil {
+				f.Verbs = formula.VerbNames(f.of)
+			}
+			out = append(out, f)
 		}
-		out[i] = &list[i]
 	}
 	return out
 }

@@ -1,4 +1,4 @@
 package formula
 
 // VerbWords are the words for verbs, for tests that add one.
-var VerbWords = stepWords
+var VerbWords = stepWords()

@@ -3,6 +3,7 @@ package formula
 import (
 	"slices"
 	"strings"
+	"sync"
 
 	"forebake/engine/quantity"
 	"forebake/engine/said"
@@ -226,10 +227,10 @@ func init() {
 			ProofVerb = v
 		}
 	}
-	HandleVerb, BrushVerb = StepNamed("handle").Verb, StepNamed("brush").Verb
-	ShapeVerb, CookVerb = StepNamed("shape").Verb, StepNamed("cook").Verb
-	ChillVerb, FoldVerb = StepNamed("chill").Verb, StepNamed("fold").Verb
-	HoldVerb, FillVerb = StepNamed("hold").Verb, StepNamed("fill").Verb
+	HandleVerb, BrushVerb = verbNamed("handle"), verbNamed("brush")
+	ShapeVerb, CookVerb = verbNamed("shape"), verbNamed("cook")
+	ChillVerb, FoldVerb = verbNamed("chill"), verbNamed("fold")
+	HoldVerb, FillVerb = verbNamed("hold"), verbNamed("fill")
 }
 
 // Verbs are all the steps that the program knows, in the order of a bake.
@@ -379,9 +380,9 @@ type StepWord struct {
 }
 
 // stepWords are all the keys of steps. The word of two verbs' rows means the second
-// after heat.
-var stepWords = func() map[string]StepWord {
-	m := make(map[string]StepWord, len(Verbs)+len(StepOptions))
+// after heat. They are put together on first use: a verb such as help needs none.
+var stepWords = sync.OnceValue(func() map[string]StepWord {
+	m := make(map[string]StepWord, manyWords)
 	for _, v := range Verbs {
 		for _, word := range append([]string{v.Name}, v.Also...) {
 			if first := m[word]; first.Verb != nil {
@@ -410,18 +411,26 @@ var stepWords = func() map[string]StepWord {
 		m[o.Name] = word
 	}
 	return m
-}()
+})
+
+// manyWords is room for the keys of steps in all languages.
+const manyWords = 768
+
+// verbNamed finds a verb by the name of its row.
+func verbNamed(name string) *Verb {
+	return Verbs[slices.IndexFunc(Verbs, func(v *Verb) bool { return v.Name == name })]
+}
 
 // StepNamed finds a key of a step: "bake", "Bake", "deep_fry", "baking".
 func StepNamed(key string) StepWord {
-	if word, ok := stepWords[key]; ok {
+	if word, ok := stepWords()[key]; ok {
 		return word
 	}
-	if word, ok := stepWords[said.Key(key)]; ok {
+	if word, ok := stepWords()[said.Key(key)]; ok {
 		return word
 	}
 	for _, form := range said.Stems(key) {
-		if word, ok := stepWords[form]; ok && word.Verb != nil {
+		if word, ok := stepWords()[form]; ok && word.Verb != nil {
 			return word
 		}
 	}
@@ -585,7 +594,7 @@ func VerbNames(has func(*Verb) bool) []string {
 // FindVerb gives the verb of that name, or of another word for it that says no more than
 // the verb.
 func FindVerb(name string) (*Verb, bool) {
-	word := stepWords[name]
+	word := stepWords()[name]
 	return word.Verb, word.Verb != nil && word.Way == nil && word.Option == nil
 }
 

@@ -17,13 +17,23 @@ type law struct {
 	note   string
 }
 
+// ownLimits holds what each code itself says.
+var ownLimits = sync.OnceValue(func() map[string]*microbe.Limits {
+	all := map[string]*microbe.Limits{}
+	for _, code := range Codes {
+		own, _ := microbe.ForCode(code)
+		all[code] = &own
+	}
+	return all
+})
+
 // laws holds the limits of each code, and under "" those of a kitchen
 // that names no code. They are computed on first use, because most runs
 // need none.
-var laws = sync.OnceValue(func() map[string]law {
+var laws = sync.OnceValue(func() map[string]*law {
 	strictest := microbe.Strictest(Codes...)
 	ofAll := joinAnd(Codes)
-	all := map[string]law{"": {
+	all := map[string]*law{"": {
 		limits: strictest,
 		note: "the strictest figures of " + ofAll +
 			", since the house file names no code (kitchen { code = \"...\" })",
@@ -40,19 +50,27 @@ var laws = sync.OnceValue(func() map[string]law {
 			note = code + " gives no figures (" + own.Note +
 				"); these are the strictest of " + ofAll
 		}
-		all[code] = law{limits, note}
+		all[code] = &law{limits, note}
 	}
 	return all
 })
+
+// law gives nothing for a code that is not known.
+func (k *Kitchen) law() *law {
+	if l := laws()[k.Code]; l != nil {
+		return l
+	}
+	return &law{}
+}
 
 // Law returns the limits of the kitchen's code for food that needs time
 // and temperature control. Where the code has no figure, or the kitchen
 // names no code, the strictest figure of all Codes holds: silence is
 // not permission.
-func (k *Kitchen) Law() microbe.Limits { return laws()[k.Code].limits }
+func (k *Kitchen) Law() microbe.Limits { return k.law().limits }
 
 // CodeNote names the origin of the figures of Law.
-func (k *Kitchen) CodeNote() string { return laws()[k.Code].note }
+func (k *Kitchen) CodeNote() string { return k.law().note }
 
 // lawFigures maps the names of facts to the figures of a code.
 var lawFigures = map[string]func(*microbe.Limits) microbe.Limit{
@@ -77,8 +95,7 @@ func (k *Kitchen) Figure(name string) (microbe.Limit, bool) {
 	if !ok {
 		return microbe.Limit{}, false
 	}
-	l := k.Law()
-	return of(&l), true
+	return of(&k.law().limits), true
 }
 
 // FigureSource returns the source of the kitchen's legal limit: the
@@ -89,11 +106,11 @@ func (k *Kitchen) FigureSource(name string) string {
 	if !ok {
 		return ""
 	}
-	own, _ := microbe.ForCode(k.Code)
+	own := ownLimits()[k.Code]
 	switch {
 	case k.Code == "":
 		return l.Source + ", the strictest of " + joinAnd(Codes)
-	case !lawFigures[name](&own).Known():
+	case own == nil || !lawFigures[name](own).Known():
 		return l.Source + ", the strictest of " + joinAnd(Codes) +
 			", since " + k.Code + " has no figure for it"
 	}
@@ -105,9 +122,9 @@ func (k *Kitchen) FigureSource(name string) string {
 func LawSources(name string) string {
 	var list []string
 	for _, code := range Codes {
-		l, _ := microbe.ForCode(code)
-		if of := lawFigures[name]; of != nil && of(&l).Known() {
-			list = append(list, of(&l).Source+" ("+code+")")
+		own := ownLimits()[code]
+		if of := lawFigures[name]; of != nil && of(own).Known() {
+			list = append(list, of(own).Source+" ("+code+")")
 		}
 	}
 	return strings.Join(list, "; ")

@@ -1,6 +1,9 @@
 package quantity
 
-import "strings"
+import (
+	"strings"
+	"sync"
+)
 
 // Kind is the kind of a quantity. Each has one base unit, the unit
 // of Quantity.Interval.
@@ -171,8 +174,8 @@ var units = []unit{
 
 // spellings maps each spelling to its unit. Words of three letters or
 // more are lower case.
-var spellings = func() map[string]*unit {
-	m := make(map[string]*unit)
+var spellings = sync.OnceValue(func() map[string]*unit {
+	m := make(map[string]*unit, 8*len(units))
 	for i := range units {
 		m[units[i].name] = &units[i]
 		for _, s := range units[i].also {
@@ -180,7 +183,7 @@ var spellings = func() map[string]*unit {
 		}
 	}
 	return m
-}()
+})
 
 // exactUnit finds a unit by its canonical name, or as one piece and
 // several cups are written.
@@ -203,11 +206,11 @@ func exactUnit(name string) *unit {
 func IsUnit(word string) bool { return unitNamed(word) != nil }
 
 func unitNamed(word string) *unit {
-	if u := spellings[word]; u != nil {
+	if u := spellings()[word]; u != nil {
 		return u
 	}
 	if len(word) >= 3 {
-		return spellings[strings.ToLower(word)]
+		return spellings()[strings.ToLower(word)]
 	}
 	return nil
 }
@@ -258,10 +261,10 @@ func FromBase(x float64, name string) (float64, bool) {
 // is meant.
 func nearestUnits(word string, allowed Kinds) []*unit {
 	lower := strings.ToLower(word)
-	if u := spellings[lower]; u != nil && allowed.Has(u.kind) {
+	if u := spellings()[lower]; u != nil && allowed.Has(u.kind) {
 		return []*unit{u}
 	}
-	if u := spellings[undoubled(lower)]; u != nil && allowed.Has(u.kind) {
+	if u := spellings()[undoubled(lower)]; u != nil && allowed.Has(u.kind) {
 		return []*unit{u}
 	}
 	var out []*unit

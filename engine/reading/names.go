@@ -8,7 +8,18 @@ import (
 
 // Names holds the names that were read so far, each with its first
 // place. The zero Names is empty.
-type Names struct{ first map[string]source.Place }
+type Names struct {
+	few   []namePlace // the first names; most lists have no more
+	first map[string]source.Place
+}
+
+type namePlace struct {
+	name string
+	at   source.Place
+}
+
+// mostFew is how many names are compared one by one.
+const mostFew = 4
 
 // Twice keeps a name, and reports whether it was kept before, with the
 // place where it stood first. A file may hold as many equal names as
@@ -16,6 +27,18 @@ type Names struct{ first map[string]source.Place }
 // another fault, and is told as that.
 func (n *Names) Twice(name string, at source.Place) (first source.Place, twice bool) {
 	if name == "" {
+		return first, false
+	}
+	for i := range n.few {
+		if n.few[i].name == name {
+			return n.few[i].at, true
+		}
+	}
+	if len(n.few) < mostFew {
+		if n.few == nil {
+			n.few = make([]namePlace, 0, mostFew)
+		}
+		n.few = append(n.few, namePlace{name, at})
 		return first, false
 	}
 	if first, twice = n.first[name]; twice {

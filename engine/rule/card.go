@@ -16,9 +16,9 @@ func (rule *Rule) Card() finding.Card {
 	c := finding.Card{
 		ID: rule.ID, Pack: rule.Pack, Level: rule.Level.String(), On: strings.Join(rule.On, ", "),
 		File: source.Safe(rule.Place.File.Name), Line: rule.Place.Line(),
-		When: oneLine(rule.WhenText), Say: rule.Say.text(), Why: rule.Why, Source: rule.Source,
-		NoteWhen: oneLine(rule.NoteText), RiskWhen: oneLine(rule.RiskText), Careful: rule.Careful,
-		Doubt: rule.Doubt, Middle: rule.Middle, Safety: rule.Safety, Because: rule.Because,
+		When: oneLine(rule.When.Text()), Say: rule.Say.text(), Why: rule.Why, Source: rule.Source,
+		NoteWhen: oneLine(rule.Note.Text()), RiskWhen: oneLine(rule.Risk.Text()),
+		Careful: rule.Careful, Doubt: rule.Doubt, Middle: rule.Middle, Safety: rule.Safety, Because: rule.Because,
 		Was: rule.Was,
 	}
 	if rule.LevelBy != nil {
@@ -33,7 +33,7 @@ func (rule *Rule) Card() finding.Card {
 		}
 		c.Limits = append(c.Limits, limit)
 	}
-	for _, r := range rule.When.Reads() {
+	for _, r := range rule.When.Expr().Reads() {
 		if f := r.Fact; f != nil {
 			c.Reads = append(c.Reads, finding.CardFact{
 				Name: r.Name, Unit: f.Unit, Means: f.Means, Source: f.Source, Error: f.Error,
@@ -43,8 +43,8 @@ func (rule *Rule) Card() finding.Card {
 	}
 	for _, a := range rule.Adjust {
 		lever := a.Lever
-		if a.ToText != "" {
-			lever += " to " + oneLine(a.ToText)
+		if a.To != nil {
+			lever += " to " + oneLine(a.To.Text())
 		}
 		if len(a.Within) == 2 {
 			lever += fmt.Sprintf(" (within %v to %v)", a.Within[0], a.Within[1])

@@ -45,9 +45,9 @@ func (j *Judge) finding(rule *Rule, x facts.Subject, a finding.Answer,
 func (j *Judge) Level(rule *Rule, x facts.Subject) finding.Level {
 	switch {
 	case rule.LevelBy != nil:
-	case rule.Note != nil && j.holds(rule.Note, x, rule.Limits) == figure.Yes:
+	case rule.Note != nil && j.holds(rule.Note.Expr(), x, rule.Limits) == figure.Yes:
 		return finding.Note
-	case rule.Risk != nil && j.holds(rule.Risk, x, rule.Limits) == figure.Yes,
+	case rule.Risk != nil && j.holds(rule.Risk.Expr(), x, rule.Limits) == figure.Yes,
 		rule.Careful && j.atCarefulEnd(rule, x):
 		return finding.Risk
 	}
@@ -61,12 +61,12 @@ func (j *Judge) Level(rule *Rule, x facts.Subject) finding.Level {
 func (j *Judge) atCarefulEnd(rule *Rule, x facts.Subject) bool {
 	written := j.judge.Sheet()
 	defer j.judge.Open(written)
-	untilHeat := rule.When.Numbers(func(_ int, f *facts.Fact) bool { return f.EndsAtHeat })
-	return j.holds(rule.When, x, rule.Limits) == figure.Open &&
+	untilHeat := rule.When.Expr().Numbers(func(_ int, f *facts.Fact) bool { return f.EndsAtHeat })
+	return j.holds(rule.When.Expr(), x, rule.Limits) == figure.Open &&
 		written.AtEachEnd(x, untilHeat, func(end *facts.Sheet, x facts.Subject) bool {
 			j.judge.Open(end)
-			return j.judge.Likely(rule.When, x, rule.Limits) == figure.No &&
-				rule.When.Numbers(func(i int, _ *facts.Fact) bool {
+			return j.judge.Likely(rule.When.Expr(), x, rule.Limits) == figure.No &&
+				rule.When.Expr().Numbers(func(i int, _ *facts.Fact) bool {
 					return j.judge.Value(i).Need == nil
 				})
 		})
@@ -87,11 +87,11 @@ func (j *Judge) place(x facts.Subject) source.Place {
 // figures lists the facts and limits that a condition reads, and which
 // of them do not decide its answer.
 func (j *Judge) figures(rule *Rule, x facts.Subject) (out []*finding.Figure, lesser []int) {
-	out = make([]*finding.Figure, 0, len(rule.When.Reads()))
-	j.judge.Set(rule.When, x, rule.Limits)
+	out = make([]*finding.Figure, 0, len(rule.When.Expr().Reads()))
+	j.judge.Set(rule.When.Expr(), x, rule.Limits)
 	deciding := j.judge.Deciding()
-	for i := range rule.When.Reads() {
-		r := &rule.When.Reads()[i]
+	for i := range rule.When.Expr().Reads() {
+		r := &rule.When.Expr().Reads()[i]
 		if r.Fact != nil && facts.LimitsNothing(r.Fact, j.judge.Value(i)) {
 			continue // the family has no such figure
 		}
@@ -142,7 +142,7 @@ func (j *Judge) limitFigure(rule *Rule, r *expr.Read) *finding.Figure {
 // model's error.
 func (j *Judge) unsure(rule *Rule, x facts.Subject) (reason string, needs []string,
 	causes []finding.Cause) {
-	j.judge.Set(rule.When, x, rule.Limits)
+	j.judge.Set(rule.When.Expr(), x, rule.Limits)
 	var says []string
 	say := func(s string) {
 		if !slices.Contains(says, s) {
@@ -161,7 +161,7 @@ func (j *Judge) unsure(rule *Rule, x facts.Subject) (reason string, needs []stri
 		}
 	}
 	for _, i := range j.judge.Blame() {
-		r, v := &rule.When.Reads()[i], j.judge.Value(i)
+		r, v := &rule.When.Expr().Reads()[i], j.judge.Value(i)
 		fact := *v // judging below may move the sheet's values
 		if fact.Need != nil {
 			say(fmt.Sprintf("needs %s%s", fact.Need.What, onLine(fact.Need.Place)))
@@ -262,7 +262,7 @@ func threeDigits(x float64) float64 {
 
 // rangeText says at which end of a range the condition holds.
 func (j *Judge) rangeText(rule *Rule, i int, v *facts.Value) string {
-	r := &rule.When.Reads()[i]
+	r := &rule.When.Expr().Reads()[i]
 	name := show.Label(r.Fact)
 	if r.Fact.Type != facts.Number {
 		switch {

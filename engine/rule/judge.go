@@ -88,8 +88,9 @@ func (j *Judge) asUsual(rule *Rule, x facts.Subject) figure.Truth {
 		return figure.Open
 	}
 	j.usual.Open(usual)
-	t := j.usual.Holds(rule.When, x, rule.Limits)
-	if t == figure.Open && rule.Middle && j.usual.Likely(rule.When, x, rule.Limits) == figure.No {
+	t := j.usual.Holds(rule.When.Expr(), x, rule.Limits)
+	if t == figure.Open && rule.Middle &&
+		j.usual.Likely(rule.When.Expr(), x, rule.Limits) == figure.No {
 		return figure.No
 	}
 	return t
@@ -153,14 +154,14 @@ func foldSubjects(list []*finding.Finding, from int) []*finding.Finding {
 // flagged but not certain.
 func (j *Judge) answerOn(rule *Rule, x facts.Subject,
 	limits []expr.Limit) (a finding.Answer, doubt bool) {
-	switch t := j.holds(rule.When, x, limits); {
+	switch t := j.holds(rule.When.Expr(), x, limits); {
 	case t == figure.No:
 		return finding.Clear, false
 	case t == figure.Yes:
 		return finding.Flagged, false
 	case rule.Doubt:
 		return finding.Flagged, true
-	case rule.Middle && j.judge.Likely(rule.When, x, limits) == figure.No:
+	case rule.Middle && j.judge.Likely(rule.When.Expr(), x, limits) == figure.No:
 		return finding.Clear, false
 	}
 	return finding.Unsure, false
@@ -172,7 +173,7 @@ func (j *Judge) Cautions(c *Caution) *finding.Caution {
 	var out *finding.Caution
 	f := j.formula()
 	c.names.Subject.Each(f, func(x facts.Subject) {
-		if out != nil || j.holds(c.When, x, nil) == figure.No {
+		if out != nil || j.holds(c.When.Expr(), x, nil) == figure.No {
 			return
 		}
 		out = &finding.Caution{
@@ -184,7 +185,7 @@ func (j *Judge) Cautions(c *Caution) *finding.Caution {
 		}
 		if c.Short != nil {
 			out.Short, out.Words = j.brief(c.Short, x)
-			out.At, out.Heat = markedPlace(c.When, x)
+			out.At, out.Heat = markedPlace(c.When.Expr(), x)
 			if !c.Own { // no shipped line says one of a house
 				out.With = c.With
 			}

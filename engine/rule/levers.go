@@ -54,7 +54,7 @@ func (j *Judge) To(r *Rule, a *Adjust, x facts.Subject) (number float64, word st
 	if a.To == nil {
 		return 0, "", false
 	}
-	j.judge.Set(a.To, x, r.Limits)
+	j.judge.Set(a.To.Expr(), x, r.Limits)
 	v, ok := j.judge.Middle()
 	if !ok {
 		return 0, "", false
@@ -70,6 +70,6 @@ func (j *Judge) To(r *Rule, a *Adjust, x facts.Subject) (number float64, word st
 // is worse. It shows whether a remaining finding was made worse, and
 // which of two misses is nearer.
 func (j *Judge) Excess(r *Rule, x facts.Subject) float64 {
-	j.judge.Set(r.When, x, r.Limits)
+	j.judge.Set(r.When.Expr(), x, r.Limits)
 	return j.judge.Excess()
 }

@@ -3,6 +3,7 @@ package rule
 import (
 	"fmt"
 	"strings"
+	"sync"
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
@@ -35,7 +36,7 @@ func readLimits(r *reading.Reader, e hclsyntax.Expression) []expr.Limit {
 		limits = append(limits, limit)
 	}
 	if named {
-		return limitsIn(limits, kitchenSheet(kitchen.Default()))
+		return limitsIn(limits, usualKitchen())
 	}
 	return limits
 }
@@ -70,13 +71,45 @@ func kitchenFact(limit, written string) (*facts.Fact, string) {
 	return f, ""
 }
 
-// kitchenSheet is a sheet for a kitchen's figures alone.
-func kitchenSheet(k *kitchen.Kitchen) *facts.Sheet { return facts.NewSheet(&formula.Formula{}, k) }
+// kitchenFigures are a kitchen's figures, each computed once: most
+// rules that name one name the same few.
+type kitchenFigures struct {
+	mutex sync.Mutex
+	sheet *facts.Sheet
+	known map[*facts.Fact]kitchenFigure
+}
 
-// limitsIn gives limits that are kitchen figures their values in
-// a sheet's kitchen: once a house or a trial, so that judging
-// reads numbers.
-func limitsIn(limits []expr.Limit, s *facts.Sheet) []expr.Limit {
+type kitchenFigure struct {
+	value, half float64
+	source      string
+}
+
+func figuresIn(k *kitchen.Kitchen) *kitchenFigures {
+	return &kitchenFigures{sheet: facts.NewSheet(&formula.Formula{}, k),
+		known: map[*facts.Fact]kitchenFigure{}}
+}
+
+// usualKitchen has the figures of a kitchen that nobody wrote down.
+var usualKitchen = sync.OnceValue(func() *kitchenFigures { return figuresIn(kitchen.Default()) })
+
+func (k *kitchenFigures) of(f *facts.Fact) kitchenFigure {
+	k.mutex.Lock()
+	defer k.mutex.Unlock()
+	one, ok := k.known[f]
+	if !ok {
+		v := k.sheet.Value(f, facts.Subject{On: facts.OnKitchen})
+		one.value, one.half = v.Mid, (v.Hi-v.Lo)/2
+		if one.source = k.sheet.Kitchen.FigureSource(f.Name); one.source == "" {
+			one.source = f.Source
+		}
+		k.known[f] = one
+	}
+	return one
+}
+
+// limitsIn gives limits that are kitchen figures their values in a
+// kitchen: once a house or a trial, so that judging reads numbers.
+func limitsIn(limits []expr.Limit, k *kitchenFigures) []expr.Limit {
 	out, copied := limits, false
 	for i, l := range limits {
 		if l.Fact == nil {
@@ -85,11 +118,8 @@ func limitsIn(limits []expr.Limit, s *facts.Sheet) []expr.Limit {
 		if !copied {
 			out, copied = append([]expr.Limit{}, limits...), true
 		}
-		v := s.Value(l.Fact, facts.Subject{On: facts.OnKitchen})
-		out[i].Value, out[i].Half = v.Mid, (v.Hi-v.Lo)/2
-		if out[i].Source = s.Kitchen.FigureSource(l.Fact.Name); out[i].Source == "" {
-			out[i].Source = l.Fact.Source
-		}
+		one := k.of(l.Fact)
+		out[i].Value, out[i].Half, out[i].Source = one.value, one.half, one.source
 	}
 	return out
 }
@@ -101,7 +131,7 @@ func (rule *Rule) looser(limit int, from figure.Interval, to float64) (loose, su
 	if from.Lo == to && from.Hi == to {
 		return false, true
 	}
-	switch rule.When.Direction(limit) {
+	switch rule.When.Expr().Direction(limit) {
 	case expr.Up:
 		return to < from.Hi, true
 	case expr.Down:

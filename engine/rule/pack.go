@@ -52,21 +52,18 @@ type Pack struct {
 
 // Rule is one rule block.
 type Rule struct {
-	ID       string
-	Pack     string
-	Place    source.Place
-	On       []string // as written
-	Level    finding.Level
-	Limits   []expr.Limit
-	When     *expr.Expr
-	WhenText string // as written
-	Say      *Message
-	Why      string
-	Source   string
-	Note     *expr.Expr // where it holds for certain, a finding is a note; nil for none
-	NoteText string     // as written
-	Risk     *expr.Expr // where it holds for certain, a stop is a risk; nil for none
-	RiskText string     // as written
+	ID     string
+	Pack   string
+	Place  source.Place
+	On     []string // as written
+	Level  finding.Level
+	Limits []expr.Limit
+	When   *Condition
+	Say    *Message
+	Why    string
+	Source string
+	Note   *Condition // where it holds for certain, a finding is a note; nil for none
+	Risk   *Condition // where it holds for certain, a stop is a risk; nil for none
 	// Careful lowers a stop to a risk where only the model's careful
 	// end reaches it and all inputs of its figures are written.
 	Careful bool
@@ -91,8 +88,7 @@ type Rule struct {
 // Adjust is a lever that mends a finding.
 type Adjust struct {
 	Lever  string
-	To     *expr.Expr // nil: the smallest change is searched for
-	ToText string
+	To     *Condition // a number or a word; nil: the smallest change is searched for
 	Within []float64
 	Place  source.Place
 }
@@ -105,7 +101,7 @@ type Caution struct {
 	Place  source.Place
 	Rank   int
 	On     []string
-	When   *expr.Expr
+	When   *Condition
 	Say    *Message
 	Detail *Message // what differs from formula to formula; nil when there is nothing
 	// a line: the thing, a colon, its danger, what to do; nil for none
@@ -146,19 +142,19 @@ type Draft struct {
 }
 
 type draftFile struct {
-	r      *reading.Reader
-	bodies []*hclsyntax.Body // none for a file that does not parse
+	r    *reading.Reader
+	body *hclsyntax.Body // nil for a file that does not parse
 }
 
 // Open parses the files of a pack.
 func Open(name string, files []*source.File, o Options) *Draft {
 	d := &Draft{pack: &Pack{Name: source.Safe(name)}, o: o} // every report prints the name
 	for _, f := range files {
-		bodies, problems := parse(f, o)
+		body, problems := parse(f, o)
 		if len(problems) > 0 {
-			bodies = nil
+			body = nil
 		}
-		d.files = append(d.files, draftFile{&reading.Reader{File: f, Problems: problems}, bodies})
+		d.files = append(d.files, draftFile{&reading.Reader{File: f, Problems: problems}, body})
 	}
 	return d
 }
@@ -172,11 +168,12 @@ func Figures(drafts []*Draft) *expr.Figures {
 			continue
 		}
 		for _, f := range d.files {
-			for _, body := range f.bodies {
-				for _, b := range body.Blocks {
-					if b.Type == "figure" {
-						figures.Read(f.r, b, d.pack.Name)
-					}
+			if f.body == nil {
+				continue
+			}
+			for _, b := range f.body.Blocks {
+				if b.Type == "figure" {
+					figures.Read(f.r, b, d.pack.Name)
 				}
 			}
 		}
@@ -196,8 +193,8 @@ func (d *Draft) Read(figures *expr.Figures) (*Pack, source.Problems) {
 	}
 	var all source.Problems
 	for _, f := range d.files {
-		for _, body := range f.bodies {
-			p.readBody(f.r, body, figures, d.o)
+		if f.body != nil {
+			p.readBody(f.r, f.body, figures, d.o)
 		}
 		all = append(all, f.r.Problems...)
 	}
@@ -253,34 +250,14 @@ func (p *Pack) readBody(r *reading.Reader, body *hclsyntax.Body, figures *expr.F
 
 // parse parses a file of a pack. A check needs no trials, which are
 // most of a shipped pack: they are found and left unparsed.
-func parse(f *source.File, o Options) ([]*hclsyntax.Body, source.Problems) {
+func parse(f *source.File, o Options) (*hclsyntax.Body, source.Problems) {
 	f.Limit = MaxPackBytes
-	blocks, sure := []source.Block(nil), false
 	if o.later() {
-		blocks, sure = source.Blocks(f)
-	}
-	if !sure {
-		body, problems := source.Parse(f)
-		return []*hclsyntax.Body{body}, problems
-	}
-	var bodies []*hclsyntax.Body
-	var all source.Problems
-	from := 0
-	take := func(to int) {
-		if strings.TrimSpace(string(f.Text[from:to])) == "" {
-			return
-		}
-		body, problems := source.ParseSpan(f, from, to)
-		bodies, all = append(bodies, body), append(all, problems...)
-	}
-	for _, b := range blocks {
-		if b.Type == "trial" {
-			take(b.Start)
-			from = b.End
+		if body, ok := source.ParseOwn(f, "trial"); ok {
+			return body, nil
 		}
 	}
-	take(len(f.Text))
-	return bodies, all
+	return source.Parse(f)
 }
 
 // newer reports whether version a is later than b: numbers with dots.
@@ -323,13 +300,13 @@ func (p *Pack) readRule(r *reading.Reader, b *hclsyntax.Block, figures *expr.Fig
 	}
 	rule.On = subject.Words
 	rule.names = expr.Names{Subject: subject, Limits: rule.Limits, Figures: figures}
-	rule.When, rule.WhenText = condition(r, attr, &rule.names, "when")
-	rule.Note, rule.NoteText = condition(r, attr, &rule.names, "note")
+	rule.When = condition(r, attr, &rule.names, "when", o)
+	rule.Note = condition(r, attr, &rule.names, "note", o)
 	if a := attr["note"]; a != nil && rule.Level != finding.Risk {
 		r.Fault(r.Place(a.NameRange), "note tells where a risk is no more than a note;"+
 			" write level = \"risk\", or leave note out")
 	}
-	rule.Risk, rule.RiskText = condition(r, attr, &rule.names, "risk")
+	rule.Risk = condition(r, attr, &rule.names, "risk", o)
 	if a := attr["risk"]; a != nil && rule.Level != finding.Stop {
 		r.Fault(r.Place(a.NameRange), "risk tells where a stop is no more than a risk;"+
 			" write level = \"stop\", or leave risk out")
@@ -337,23 +314,12 @@ func (p *Pack) readRule(r *reading.Reader, b *hclsyntax.Block, figures *expr.Fig
 	rule.Say = message(r, attr, &rule.names, "say", o)
 	for _, block := range b.Body.Blocks {
 		if block.Type == "adjust" {
-			rule.readAdjust(r, block)
+			rule.readAdjust(r, block, o)
 		}
 	}
 	if len(r.Problems) == before && rule.When != nil && rule.Say != nil { // nil of a faulty figure
 		p.Rules = append(p.Rules, rule)
 	}
-}
-
-// condition reads a condition and gives it as written too; none for a
-// key that is not there.
-func condition(r *reading.Reader, attr hclsyntax.Attributes, n *expr.Names, key string) (
-	x *expr.Expr, written string) {
-	if a := attr[key]; a != nil {
-		written, _, _ = source.StringLiteral(a.Expr)
-		x = expr.Condition(r, a.Expr, n, key)
-	}
-	return x, written
 }
 
 // checkName records a name that a rule cannot have.
@@ -462,7 +428,7 @@ var missing = map[string]string{
 	"source": "add source = \"a book or page\", or \"common practice\"",
 }
 
-func (rule *Rule) readAdjust(r *reading.Reader, b *hclsyntax.Block) {
+func (rule *Rule) readAdjust(r *reading.Reader, b *hclsyntax.Block, o Options) {
 	a := Adjust{}
 	a.Lever, a.Place = r.Label(b)
 	r.Known(b.Body, "an adjust block", []string{"to", "within"}, nil)
@@ -470,13 +436,7 @@ func (rule *Rule) readAdjust(r *reading.Reader, b *hclsyntax.Block) {
 		r.Unknown(a.Place, "lever", a.Lever, "", levers.Names())
 	}
 	if to := b.Body.Attributes["to"]; to != nil {
-		a.To = expr.Parse(r, to.Expr, &rule.names, "to")
-		a.ToText, _, _ = source.StringLiteral(to.Expr)
-		if a.To != nil && a.To.Type() != facts.Number && a.To.Type() != facts.Text {
-			r.Fault(r.Place(to.Expr.Range()), "to must be a number or a word that lever %q can be"+
-				" set to, such as %s.mass_g; this is a %s", source.Safe(a.Lever), rule.On[0],
-				facts.TypeNames[a.To.Type()])
-		}
+		a.To = rule.aim(r, to, a.Lever, o)
 	}
 	if within := b.Body.Attributes["within"]; within != nil {
 		items, _ := r.Items(within.Expr, "within")
@@ -491,6 +451,20 @@ func (rule *Rule) readAdjust(r *reading.Reader, b *hclsyntax.Block) {
 		}
 	}
 	rule.Adjust = append(rule.Adjust, a)
+}
+
+// aim reads what a lever is set to.
+func (rule *Rule) aim(r *reading.Reader, to *hclsyntax.Attribute, lever string,
+	o Options) *Condition {
+	return newCondition(to.Expr, o, func() *expr.Expr {
+		x := expr.Parse(r, to.Expr, &rule.names, "to")
+		if x != nil && x.Type() != facts.Number && x.Type() != facts.Text {
+			r.Fault(r.Place(to.Expr.Range()), "to must be a number or a word that lever %q can be"+
+				" set to, such as %s.mass_g; this is a %s", source.Safe(lever), rule.On[0],
+				facts.TypeNames[x.Type()])
+		}
+		return x
+	})
 }
 
 func (p *Pack) readCaution(r *reading.Reader, b *hclsyntax.Block, figures *expr.Figures,
@@ -520,7 +494,7 @@ func (p *Pack) readCaution(r *reading.Reader, b *hclsyntax.Block, figures *expr.
 		return
 	}
 	c.On, c.names = subject.Words, expr.Names{Subject: subject, Figures: figures}
-	c.When, _ = condition(r, attr, &c.names, "when")
+	c.When = condition(r, attr, &c.names, "when", o)
 	c.Say = message(r, attr, &c.names, "say", o)
 	c.Detail = message(r, attr, &c.names, "detail", o)
 	c.Short = message(r, attr, &c.names, "short", o)

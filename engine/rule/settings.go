@@ -66,13 +66,13 @@ func Join(packs []*Pack, h *house.House, leftOut func(rule string) string) (*Set
 		s.names = append(s.names, name)
 	}
 	sort.Strings(s.names)
-	sheet := kitchenSheet(h.Kitchen)
+	figures := figuresIn(h.Kitchen)
 	for _, name := range s.names {
 		r := s.byName[name]
 		for _, was := range r.Was {
 			s.old[was] = r
 		}
-		if limits := limitsIn(r.Limits, sheet); len(limits) > 0 && &limits[0] != &r.Limits[0] {
+		if limits := limitsIn(r.Limits, figures); len(limits) > 0 && &limits[0] != &r.Limits[0] {
 			inHouse := *r // the pack's rule serves its trials, which have kitchens of their own
 			inHouse.Limits = limits
 			s.byName[name] = &inHouse

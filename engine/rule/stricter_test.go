@@ -138,7 +138,7 @@ func TestLooser(t *testing.T) {
 	if x == nil {
 		t.Fatal(problems)
 	}
-	r := &Rule{When: x, Limits: limits}
+	r := &Rule{When: newCondition(nil, Options{}, func() *expr.Expr { return x }), Limits: limits}
 	for _, c := range []struct {
 		limit       int
 		to          float64

@@ -107,16 +107,16 @@ func (run *trialRun) verdict(t *trial.Trial) (v Verdict, ok bool) {
 	r, c := run.rules[t.Rule], run.cautions[t.Caution]
 	switch {
 	case t.Rule != "" && r != nil:
-		limits := limitsIn(r.Limits, kitchenSheet(t.Kitchen))
+		limits := limitsIn(r.Limits, figuresIn(t.Kitchen))
 		o := run.judge.answer(r, t, limits)
 		v.Got, v.Says = o.answer.String(), run.judge.says(r, t, limits)
 		if _, ok := finding.LevelNamed(t.Expect); ok && o.answer == finding.Flagged {
 			v.Got = o.level.String()
 		}
-		v.Differ = run.differ(t, r.When, &r.names, limits)
-		for _, eased := range []*expr.Expr{r.Note, r.Risk} {
+		v.Differ = run.differ(t, r.When.Expr(), &r.names, limits)
+		for _, eased := range []*Condition{r.Note, r.Risk} {
 			if v.Differ == "" && eased != nil {
-				v.Differ = run.differ(t, eased, &r.names, limits)
+				v.Differ = run.differ(t, eased.Expr(), &r.names, limits)
 			}
 		}
 	case t.Caution != "" && c != nil:
@@ -125,7 +125,7 @@ func (run *trialRun) verdict(t *trial.Trial) (v Verdict, ok bool) {
 		if run.judge.Cautions(c) != nil {
 			v.Got = trial.Shown
 		}
-		v.Differ = run.differ(t, c.When, &c.names, nil)
+		v.Differ = run.differ(t, c.When.Expr(), &c.names, nil)
 	default:
 		return v, false
 	}
@@ -189,7 +189,7 @@ func (j *Judge) says(r *Rule, t *trial.Trial, limits []expr.Limit) (out []string
 // value in the trial's kitchen.
 func (j *Judge) flips(r *Rule, trials []*trial.Trial, limit int, sign float64) bool {
 	for _, t := range trials {
-		limits := limitsIn(r.Limits, kitchenSheet(t.Kitchen))
+		limits := limitsIn(r.Limits, figuresIn(t.Kitchen))
 		moved := append([]expr.Limit{}, limits...)
 		step := math.Abs(moved[limit].Value) / 10
 		if step == 0 {

@@ -5,7 +5,30 @@ import (
 	"strconv"
 	"unicode"
 	"unicode/utf8"
+
+	"github.com/hashicorp/hcl/v2/hclsyntax"
 )
+
+// PlainText is DecodeString for a quoted text in which each byte of the
+// file stands for itself: the i-th rune stands at start+i. ok is false
+// for other texts.
+func PlainText(f *File, expr hclsyntax.Expression) (text string, start int, ok bool) {
+	if _, _, ok := StringLiteral(expr); !ok {
+		return "", 0, false
+	}
+	r := expr.Range()
+	start, end := r.Start.Byte+1, r.End.Byte-1
+	if start < 1 || end < start || end >= len(f.Text) || f.Text[start-1] != '"' ||
+		f.Text[end] != '"' {
+		return "", 0, false
+	}
+	for _, c := range f.Text[start:end] {
+		if c < ' ' || c > '~' || c == '\\' || c == '$' || c == '%' {
+			return "", 0, false
+		}
+	}
+	return asString(f.Text[start:end]), start, true
+}
 
 // decoder decodes the source of a text into runes and records the
 // offset of each.

@@ -37,6 +37,15 @@ func ParseSpan(f *File, start, end int) (*hclsyntax.Body, Problems) {
 	return f.parse(start, end)
 }
 
+// ParseOwn parses a file of the program itself, which the tests have
+// read with the guard, and leaves out its top-level blocks of one type.
+// Each of those ends with the first line that is a closing brace. ok is
+// false for a text that Parse must read, such as a wrong one.
+func ParseOwn(f *File, without string) (body *hclsyntax.Body, ok bool) {
+	p := plain{text: asString(f.Text), line: 1, name: f.Name, without: without}
+	return p.parse()
+}
+
 func (f *File) parse(start, end int) (*hclsyntax.Body, Problems) {
 	at := hcl.Pos{Line: 1, Column: 1, Byte: start}
 	if start > 0 {

@@ -31,6 +31,8 @@ type plain struct {
 	base int    // the offset of text in the file
 	line int
 	name string
+	// without is a type of top-level blocks that are left out; "" for none
+	without string
 
 	depth  int  // open brackets, as the guard counts them
 	gaveUp bool // the result is not used
@@ -104,11 +106,14 @@ func (s *slab[T]) copy(list []T) []T {
 // parsePlain parses the bytes from start to end of a file, where start
 // is on the given line. It returns false if hclsyntax must parse them.
 func parsePlain(f *File, start, end, line int) (*hclsyntax.Body, bool) {
-	p := plain{
-		text: asString(f.Text[start:end]), base: start, line: line, name: f.Name,
-		openItems: make([]hclsyntax.ObjectConsItem, 0, 16),
-		openExprs: make([]hclsyntax.Expression, 0, 16),
-	}
+	p := plain{text: asString(f.Text[start:end]), base: start, line: line, name: f.Name}
+	return p.parse()
+}
+
+// parse reads the whole text.
+func (p *plain) parse() (*hclsyntax.Body, bool) {
+	p.openItems = make([]hclsyntax.ObjectConsItem, 0, 16)
+	p.openExprs = make([]hclsyntax.Expression, 0, 16)
 	if strings.HasPrefix(p.text, byteOrderMark) {
 		p.at = len(byteOrderMark)
 	}
@@ -257,6 +262,10 @@ func (p *plain) body(b *hclsyntax.Body, start hcl.Pos, nested bool) {
 		nameRange := p.since(from)
 		p.need(name != "")
 		p.blanks()
+		if name == p.without && name != "" && !nested {
+			p.pass()
+			continue
+		}
 		if p.peek(0) == '=' {
 			a := p.setting(name, nameRange)
 			p.need(b.Attributes[name] == nil)
@@ -268,6 +277,19 @@ func (p *plain) body(b *hclsyntax.Body, start hcl.Pos, nested bool) {
 		p.need(p.newline() || p.at == len(p.text))
 	}
 	b.SrcRange, b.EndRange = p.since(start), p.since(p.pos())
+}
+
+// pass leaves out a block up to the first line that is its closing
+// brace alone.
+func (p *plain) pass() {
+	rest := p.text[p.at:]
+	end := strings.Index(rest, "\n}\n")
+	if end < 0 {
+		p.gaveUp = true
+		return
+	}
+	p.at += end + len("\n}")
+	p.line += strings.Count(rest[:end+1], "\n")
 }
 
 // setting reads "=" and a value.
@@ -408,20 +430,25 @@ func (p *plain) quotedText() *hclsyntax.TemplateExpr {
 	return &n.template
 }
 
+// quotedByte marks the bytes of a quoted text that quoted examines.
+var quotedByte = [256]bool{'"': true, '\\': true, '$': true, '%': true, '\n': true, '\r': true}
+
 // quoted reads a quoted text and returns it decoded, not normalised.
 func (p *plain) quoted() string {
 	p.at++
 	from := p.at
 	escaped := false
 	for ; p.at < len(p.text); p.at++ {
-		switch p.text[p.at] {
+		c := p.text[p.at]
+		if !quotedByte[c] {
+			continue
+		}
+		switch c {
 		case '"':
 			text := p.text[from:p.at]
 			p.at++
 			if escaped {
-				d := decoder{text: []byte(text)}
-				d.quoted(0, len(text))
-				text = string(d.out)
+				return unescaped(text)
 			}
 			return text
 		case '\\':
@@ -443,6 +470,29 @@ func (p *plain) quoted() string {
 	}
 	p.gaveUp = true
 	return ""
+}
+
+// unescaped decodes the escapes that quoted lets through.
+func unescaped(text string) string {
+	out := make([]byte, 0, len(text))
+	for {
+		at := strings.IndexByte(text, '\\')
+		if at < 0 {
+			return asString(append(out, text...))
+		}
+		out = append(out, text[:at]...)
+		switch c := text[at+1]; c {
+		case 'n':
+			out = append(out, '\n')
+		case 'r':
+			out = append(out, '\r')
+		case 't':
+			out = append(out, '\t')
+		default:
+			out = append(out, c)
+		}
+		text = text[at+2:]
+	}
 }
 
 // list reads [ ] and its values. Line ends do not count.

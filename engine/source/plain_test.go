@@ -168,6 +168,44 @@ func TestPlainReadsShippedFiles(t *testing.T) {
 	}
 }
 
+// TestParseOwnLeavesTrialsOut checks that the packs are read without
+// their trials as with them, which also shows that the guard passes
+// what ParseOwn reads without it.
+func TestParseOwnLeavesTrialsOut(t *testing.T) {
+	names, err := filepath.Glob("../../rules/*.hcl")
+	if err != nil || len(names) == 0 {
+		t.Fatal(names, err)
+	}
+	for _, name := range names {
+		text, err := os.ReadFile(name)
+		if err != nil {
+			t.Fatal(err)
+		}
+		f := New(name, text)
+		f.Limit = MaxLimitBytes
+		want, problems := Parse(f)
+		if len(problems) > 0 {
+			t.Fatal(problems)
+		}
+		got, ok := ParseOwn(f, "trial")
+		if !ok {
+			t.Errorf("%s is left to Parse", name)
+			continue
+		}
+		all := len(want.Blocks)
+		want.Blocks = slices.DeleteFunc(want.Blocks,
+			func(b *hclsyntax.Block) bool { return b.Type == "trial" })
+		if d := differ("body", reflect.ValueOf(got), reflect.ValueOf(want)); d != "" {
+			t.Errorf("%s differs without its %d trials: %s", name, all-len(want.Blocks), d)
+		}
+	}
+	for _, text := range []string{"trial \"a\" {", "trial = 1\n", "trial \"a\" {\n  }\n"} {
+		if _, ok := ParseOwn(New("f", []byte(text)), "trial"); ok {
+			t.Errorf("%q has no end of a block and is read", text)
+		}
+	}
+}
+
 // plainTexts are texts that the plain parser reads.
 var plainTexts = []string{
 	"", "\n", "\r\n", "\ufeff", "\ufeff\n", "# only this", "// only this", "/* only this */",

@@ -13,6 +13,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"sync"
 
 	"forebake/engine/facts"
 	"forebake/engine/figure"
@@ -173,38 +174,47 @@ type Figure func(*facts.Sheet, *formula.Formula) (float64, bool)
 // adds it.
 var ErrGone = errors.New("the entry is not there")
 
-// kinds and byName hold what the init of each file registers.
-var (
-	kinds  []Kind
-	byName = map[string][]Kind{}
-	names  []string
-)
+// kinds holds what the init of each file registers.
+var kinds []Kind
 
 // register adds a kind to those that Find asks.
-func register(k Kind) {
-	kinds = append(kinds, k)
-	for _, name := range k.Names() {
-		if byName[name] == nil {
-			names = append(names, name)
-		}
-		byName[name] = append(byName[name], k)
-	}
+func register(k Kind) { kinds = append(kinds, k) }
+
+// named holds the kinds by the names that adjust blocks ask for, and
+// those names in order.
+type named struct {
+	kinds map[string][]Kind
+	names []string
 }
+
+// byName is made on first use, when all kinds are registered.
+var byName = sync.OnceValue(func() named {
+	all := named{kinds: map[string][]Kind{}}
+	for _, k := range kinds {
+		for _, name := range k.Names() {
+			if all.kinds[name] == nil {
+				all.names = append(all.names, name)
+			}
+			all.kinds[name] = append(all.kinds[name], k)
+		}
+	}
+	return all
+})
 
 // Kinds lists every kind of lever.
 func Kinds() []Kind { return slices.Clone(kinds) }
 
 // Names lists every name by which an adjust block may ask, each once.
-func Names() []string { return slices.Clone(names) }
+func Names() []string { return slices.Clone(byName().names) }
 
 // Known reports whether an adjust block may ask by a name.
-func Known(name string) bool { return byName[name] != nil }
+func Known(name string) bool { return byName().kinds[name] != nil }
 
 // Find lists the levers that a query means, those for a last
 // resort last.
 func Find(q *Query) []*Lever {
 	var out []*Lever
-	for _, k := range byName[q.Name] {
+	for _, k := range byName().kinds[q.Name] {
 		for _, l := range k.Find(q) {
 			l.Kind, l.Asked, l.Within = k, q.Name, q.Within
 			l.Grid = k.Grid(l, q)
@@ -221,7 +231,7 @@ func Find(q *Query) []*Lever {
 // Instead says what a baker would do where no lever of a query serves;
 // "" where nothing is known.
 func Instead(q *Query) string {
-	for _, k := range byName[q.Name] {
+	for _, k := range byName().kinds[q.Name] {
 		if text := k.Instead(q); text != "" {
 			return text
 		}
