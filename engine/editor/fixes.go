@@ -43,7 +43,7 @@ func (s *Server) fixes(a *answer, p source.Problem, start int) []protocol.CodeAc
 			out = append(out, one)
 		}
 	}
-	if m := nearest().FindStringSubmatch(p.Text); m != nil {
+	if m := nearest.FindStringSubmatch(p.Text); m != nil {
 		wrong, list := m[1], strings.Split(m[2], ", ")
 		// Nearest in kind is no typing error: another ingredient has
 		// other allergens.
@@ -57,9 +57,9 @@ func (s *Server) fixes(a *answer, p source.Problem, start int) []protocol.CodeAc
 		words(wrong, list)
 	}
 	switch {
-	case choice().MatchString(p.Paste):
+	case choice.MatchString(p.Paste):
 		var names []string
-		for _, m := range choice().FindAllStringSubmatch(p.Paste, -1) {
+		for _, m := range choice.FindAllStringSubmatch(p.Paste, -1) {
 			names = append(names, m[1])
 		}
 		name, _, ok := bytes.Cut(bytes.TrimPrefix(text[start:], []byte{'"'}), []byte{'"'})

@@ -31,7 +31,7 @@ func quotedAt(text []byte, offset int) (word string, start, end int, ok bool) {
 	for to < len(text) && text[to] != '\n' {
 		to++
 	}
-	for _, m := range quotedText().FindAllSubmatchIndex(text[from:to], -1) {
+	for _, m := range quotedText.FindAllSubmatchIndex(text[from:to], -1) {
 		if from+m[0] <= offset && offset <= from+m[1] {
 			return string(text[from+m[2] : from+m[3]]), from + m[2], from + m[3], true
 		}
@@ -173,15 +173,15 @@ func limitsAround(text []byte, offset int) map[string]int {
 		return nil
 	}
 	body := text[head[1]:]
-	if next := nextBlock().FindIndex(body); next != nil {
+	if next := nextBlock.FindIndex(body); next != nil {
 		body = body[:next[0]]
 	}
-	m := limitsOf().FindSubmatchIndex(body)
+	m := limitsOf.FindSubmatchIndex(body)
 	if m == nil {
 		return nil
 	}
 	out := map[string]int{}
-	for _, one := range limitName().FindAllSubmatchIndex(body[m[2]:m[3]], -1) {
+	for _, one := range limitName.FindAllSubmatchIndex(body[m[2]:m[3]], -1) {
 		out[string(body[m[2]+one[2]:m[2]+one[3]])] = head[1] + m[2] + one[2]
 	}
 	return out

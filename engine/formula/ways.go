@@ -297,7 +297,7 @@ var notThat = spelling.Pattern(
 
 // WayIn is the way of cooking that a sign names: "bring to the boil"; nil for none.
 func WayIn(text string) *Way {
-	if notThat().MatchString(text) {
+	if notThat.MatchString(text) {
 		return nil
 	}
 	for _, w := range Ways {

@@ -26,11 +26,11 @@ func BitterCassava(p *Part) Value {
 	bitter := false
 	for _, in := range p.Ingredients {
 		bitter = bitter || in.Item != nil && in.Item.Hazard == larder.HazardCassava &&
-			bitterCassava().MatchString(in.Item.Name)
+			bitterCassava.MatchString(in.Item.Name)
 	}
 	said(p, func(words string, _ int, _ *formula.Step) {
-		words = sweetCassava().ReplaceAllString(words, " ")
-		bitter = bitter || bitterCassava().MatchString(words)
+		words = sweetCassava.ReplaceAllString(words, " ")
+		bitter = bitter || bitterCassava.MatchString(words)
 	})
 	return figure.YesNo(bitter)
 }

@@ -1,7 +1,6 @@
 package hazard
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 	"unicode"
@@ -121,7 +120,7 @@ var claimWords = func() (out []func(string) bool) {
 	for _, c := range claims {
 		says := spelling.Pattern(`(?i)(?:^|[^\pL-])(not |non[- ])?(?:` + c.words + `)(?:$|[^\pL])`)
 		out = append(out, func(text string) bool {
-			m := says().FindStringSubmatch(text)
+			m := says.FindStringSubmatch(text)
 			return m != nil && m[1] == ""
 		})
 	}
@@ -131,12 +130,9 @@ var claimWords = func() (out []func(string) bool) {
 // claimed reports whether a name holds the words of any claim, which begin a word of it. Most hold
 // none: it is asked before the claims one by one.
 func claimed(name string) bool {
-	if !mayClaim(name) {
-		return false
-	}
 	before := ' '
 	for i, c := range name {
-		if !unicode.IsLetter(before) && before != '-' && anyClaim().MatchString(name[i:]) {
+		if !unicode.IsLetter(before) && before != '-' && anyClaim.MatchString(name[i:]) {
 			return true
 		}
 		before = c
@@ -144,14 +140,13 @@ func claimed(name string) bool {
 	return false
 }
 
-// mayClaim is asked before the pattern of all claims together.
-var mayClaim, anyClaim = func() (func(string) bool, func() *regexp.Regexp) {
+// anyClaim is the words of all claims together.
+var anyClaim = func() *spelling.Words {
 	var words []string
 	for _, c := range claims {
 		words = append(words, c.words)
 	}
-	any := `(?i:(?:not |non[- ])?(?:` + strings.Join(words, "|") + `))`
-	return spelling.MayMatch(any), spelling.Pattern(`^` + any)
+	return spelling.Pattern(`^(?i:(?:not |non[- ])?(?:` + strings.Join(words, "|") + `))`)
 }()
 
 // Belied lists the ingredients that break what the name of the formula, or of the part that they
@@ -172,7 +167,7 @@ func belied(s *Sheet) (out []string, harms bool) {
 		if !claimed(name) {
 			return
 		}
-		name = noInfant().ReplaceAllString(name, "")
+		name = noInfant.ReplaceAllString(name, "")
 		for i, says := range claimWords {
 			c := claims[i]
 			sure := c.name != maybeInfants || !claimWords[infants](name)
@@ -201,7 +196,7 @@ func belied(s *Sheet) (out []string, harms bool) {
 
 // ForInfants reports whether a name says that somebody under one year old eats it.
 func ForInfants(name string) bool {
-	return claimed(name) && claimWords[infants](noInfant().ReplaceAllString(name, ""))
+	return claimed(name) && claimWords[infants](noInfant.ReplaceAllString(name, ""))
 }
 
 // breaking are the ingredients of parts that break a claim.
@@ -228,7 +223,6 @@ const frail = `(?:care|nursing|rest|retirement|old people'?s) homes?|hospitals?|
 	`casa di riposo|ospedale|incinta|asilo|embarazad\w*|residencia de mayores|guardería`
 
 var (
-	mayBeFrail = spelling.MayMatch(frail)
 	// frailWords are those words, and one before them that says not.
 	frailWords = spelling.Pattern(`(?i)(\b(?:not?|never|nobody|nor|kein\w*|nicht|pas|non|no)\b` +
 		`[^.;,]{0,30})?(?:^|[^\pL])(?:` + frail + `)(?:$|[^\pL])`)
@@ -238,10 +232,10 @@ var (
 // that such guests eat it.
 func ForFrail(s *Sheet) Value {
 	says := func(text string) bool {
-		if !mayBeFrail(text) {
+		if !frailWords.May(text) {
 			return false
 		}
-		m := frailWords().FindStringSubmatch(text)
+		m := frailWords.FindStringSubmatch(text)
 		return m != nil && m[1] == ""
 	}
 	yes := says(s.Formula.Name) || claimWords[infants](s.Formula.Name)

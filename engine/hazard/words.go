@@ -3,7 +3,6 @@ package hazard
 import (
 	"cmp"
 	"fmt"
-	"regexp"
 	"slices"
 	"strings"
 
@@ -15,8 +14,8 @@ import (
 
 // thing is something that is no food, by the words that put it into one.
 type thing struct {
-	words  string // a pattern, whose first group is told
-	leaves bool   // a later step may take it out
+	words  *spelling.Words // the first group is told
+	leaves bool            // a later step may take it out
 }
 
 const (
@@ -28,34 +27,25 @@ const (
 
 // things are the foreign bodies that customs and habits put into bread.
 var things = []thing{
-	{words: `(?i)\b` + putsIn + `\b[^.;]{0,40}?\b(?:(?:an?|one|the|each) )?((?:` + metal +
-		` )+coins?|(?:an?|one|the) coin|sixpences?|threepences?|penn(?:y|ies)|trinkets?|charms?|` +
+	{words: spelling.Pattern(`(?i)\b` + putsIn + `\b[^.;]{0,40}?\b(?:(?:an?|one|the|each) )?` +
+		`((?:` + metal + ` )+coins?|(?:an?|one|the) coin|sixpences?|threepences?|penn(?:y|ies)|trinkets?|charms?|` +
 		`thimbles?|figurines?|(?:plastic|porcelain|china|ceramic|metal|wax|glass) ` +
 		`(?:bab(?:y|ies)|beans?|figures?|kings?|dolls?|animals?|beads?|toys?|stars?|hearts?)|` +
-		`fèves?|(?:dry|dried) bean|(?:gold|silver|brass|wedding|engagement|toy) rings?|marbles)\b`},
-	{words: `(?i)\b(?:hide|bury|tuck) (?:an?|the|one) (?:lucky )?(ring)\b`},
-	{words: `(?i)((?:craft|non-edible|inedible|florist'?s?|floral) ` +
-		`(?:glitter|wires?|foam|tape)|(?:glass|plastic|metal) beads?|(?:wax|porcelain) figures?)`},
-	{words: `(?i)((?:glücks)?(?:münzen?|pfennige?)|pièces? de monnaie|` +
+		`fèves?|(?:dry|dried) bean|(?:gold|silver|brass|wedding|engagement|toy) rings?|marbles)\b`)},
+	{words: spelling.Pattern(`(?i)\b(?:hide|bury|tuck) (?:an?|the|one) (?:lucky )?(ring)\b`)},
+	{words: spelling.Pattern(`(?i)((?:craft|non-edible|inedible|florist'?s?|floral) ` +
+		`(?:glitter|wires?|foam|tape)|(?:glass|plastic|metal) beads?|(?:wax|porcelain) figures?)`)},
+	{words: spelling.Pattern(`(?i)((?:glücks)?(?:münzen?|pfennige?)|pièces? de monnaie|` +
 		`monet(?:a|e|ina) (?:d'oro|d'argento|portafortuna)|monedas?|` +
 		`(?:cach|gliss|insér|enfonc)[\pL]+ [^.;]{0,30}fèves?|porzellanfigur(?:en)?|` +
-		`haba de (?:porcelana|cerámica)|figurita)`},
-	{words: `(?i)\b(?:leav(?:e|ing)|left|keep) (?:the |all |both )?` +
-		`(toothpicks?|cocktail sticks?|skewers?|picks|string|twine|pins)\b(?: in| on| where)?`},
-	{words: `(?i)\b(?:clos|secur|fasten|pin|hold|fix|skewer|tie|truss)[\pL]*\b` +
+		`haba de (?:porcelana|cerámica)|figurita)`)},
+	{words: spelling.Pattern(`(?i)\b(?:leav(?:e|ing)|left|keep) (?:the |all |both )?` +
+		`(toothpicks?|cocktail sticks?|skewers?|picks|string|twine|pins)\b(?: in| on| where)?`)},
+	{words: spelling.Pattern(`(?i)\b(?:clos|secur|fasten|pin|hold|fix|skewer|tie|truss)[\pL]*\b` +
 		`[^.;]{0,40}?\b(toothpicks?|cocktail sticks?|` +
-		`(?:wooden |metal )?skewers?|string|twine|pins)\b`,
+		`(?:wooden |metal )?skewers?|string|twine|pins)\b`),
 		leaves: true},
 }
-
-// mayBeThing is asked before the patterns of things one by one.
-var mayBeThing, thingWords = func() (may func(string) bool, of []func() *regexp.Regexp) {
-	var all []string
-	for _, t := range things {
-		all, of = append(all, t.words), append(of, spelling.Pattern(t.words))
-	}
-	return spelling.MayMatch(all...), of
-}()
 
 // noThing is what a coin or a charm is compared with, or what is said not to go in.
 var noThing = spelling.Pattern(`(?i)(?:(?:size|thick\w*|width|wide|like|big|shape|as|into|of) ` +
@@ -88,12 +78,12 @@ var apart = spelling.Pattern(`(?i)\b(?:no|not|never|without|away from|apart from
 func ContactsNamed(p *Part) Value {
 	var out []string
 	said(p, func(words string, line int, step *formula.Step) {
-		if step == nil || !strings.Contains(words, " ") || !mayBeMeat(words) ||
+		if step == nil || !strings.Contains(words, " ") || !anyMeat.May(words) ||
 			step.HeatsAll() || step.IsBeforeHeat() {
 			return
 		}
-		words = apart().ReplaceAllString(words, "")
-		if m := rawMeat().FindStringSubmatch(words); m != nil {
+		words = apart.ReplaceAllString(words, "")
+		if m := rawMeat.FindStringSubmatch(words); m != nil {
 			out = append(out, fmt.Sprintf("%s (line %d)", m[1], line))
 		}
 	})
@@ -109,7 +99,7 @@ var eats = spelling.Pattern(`(?i)(\b(?:not?|never|don't|nobody)\b[^.;,]{0,20})?\
 // SaysEaten reports whether the words of a part's steps, or its name, say that it is eaten.
 func SaysEaten(p *Part) Value {
 	says := func(text string) bool {
-		m := eats().FindStringSubmatch(text)
+		m := eats.FindStringSubmatch(text)
 		return m != nil && m[1] == ""
 	}
 	yes := says(p.Name) || p.IsDough() && says(p.Part.Formula.Name)
@@ -119,8 +109,8 @@ func SaysEaten(p *Part) Value {
 	return figure.YesNo(yes)
 }
 
-// mayBeMeat is asked first: most words name none.
-var mayBeMeat = spelling.MayMatch(`(?i)` + meats)
+// anyMeat is asked first: most words name none.
+var anyMeat = spelling.Pattern(`(?i)` + meats)
 
 // said is what the steps and ingredients of a part say in words, and the line of each. The name of
 // a part that a step puts on tells a shape as often as a food: it is left out. So is an ingredient
@@ -167,16 +157,13 @@ func PoisonsNamed(p *Part) Value {
 func ThingsNamed(p *Part) Value {
 	var out []string
 	said(p, func(words string, line int, step *formula.Step) {
-		if !mayBeThing(words) {
-			return
-		}
-		for i, t := range things {
-			if !thingWords[i]().MatchString(words) {
+		for _, t := range things {
+			if !t.words.MatchString(words) {
 				continue
 			}
-			words = noThing().ReplaceAllString(words, "")
-			m := thingWords[i]().FindStringSubmatch(words)
-			if m != nil && !(t.leaves && (takesOut().MatchString(words) || takenOut(step))) {
+			words = noThing.ReplaceAllString(words, "")
+			m := t.words.FindStringSubmatch(words)
+			if m != nil && !(t.leaves && (takesOut.MatchString(words) || takenOut(step))) {
 				out = append(out, fmt.Sprintf("%s (line %d)", cmp.Or(m[1:]...), line))
 				return
 			}
@@ -188,5 +175,5 @@ func ThingsNamed(p *Part) Value {
 // takenOut reports whether a later step takes something out.
 func takenOut(step *formula.Step) bool {
 	return step != nil && slices.ContainsFunc(step.Part.Steps[step.Index+1:],
-		func(s *formula.Step) bool { return takesOut().MatchString(s.Words + " " + s.Note) })
+		func(s *formula.Step) bool { return takesOut.MatchString(s.Words + " " + s.Note) })
 }

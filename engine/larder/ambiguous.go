@@ -166,7 +166,7 @@ func (l *Larder) Near(name string) []string {
 // thing are the folded words of a name that say what it is: without what stands aside of it, and
 // without how it is prepared, where something is left.
 func (l *Larder) thing(name string) []string {
-	head, _, _ := strings.Cut(inRound().ReplaceAllString(name, " "), ",")
+	head, _, _ := strings.Cut(inRound.ReplaceAllString(name, " "), ",")
 	typed := foldedWords(head)
 	said := slices.DeleteFunc(slices.Clone(typed), func(w string) bool { return leaves(w, nil) })
 	if len(said) == 0 {

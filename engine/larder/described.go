@@ -96,7 +96,7 @@ func (l *Larder) Described(name string) (it *Item, said []string, ok bool) {
 	if it, _ = l.inWords(name); it != nil {
 		return it, nil, true
 	}
-	head, _, _ := strings.Cut(inRound().ReplaceAllString(name, " "), ",")
+	head, _, _ := strings.Cut(inRound.ReplaceAllString(name, " "), ",")
 	if Poison(head) == "" {
 		return nil, nil, false
 	}
@@ -133,7 +133,7 @@ func (l *Larder) describe(name string) (it *Item, said []string, unread string, 
 		return it, nil, "", true
 	}
 	name = inPlain(name)
-	if m := makers().FindString(name); m != "" && !l.tells(fold(m)) { // "King's bread flour"
+	if m := makers.FindString(name); m != "" && !l.tells(fold(m)) { // "King's bread flour"
 		if it, said, unread, ok = l.described(name[len(m):]); ok {
 			return it, said, strings.TrimSpace(m + unread), true
 		}
@@ -146,7 +146,7 @@ func (l *Larder) describe(name string) (it *Item, said []string, unread string, 
 	}
 	aside := ""
 	var also []*Item // another name of it in brackets: "plum butter (Powidl)"
-	head := inRound().ReplaceAllStringFunc(inches().ReplaceAllString(name, " "),
+	head := inRound.ReplaceAllStringFunc(inches.ReplaceAllString(name, " "),
 		func(s string) string {
 			if other, known := l.Find(strings.Trim(s, "() ")); known {
 				also = append(also, other)
@@ -155,21 +155,21 @@ func (l *Larder) describe(name string) (it *Item, said []string, unread string, 
 			}
 			return " "
 		})
-	head, after, _ := strings.Cut(partedPercent().ReplaceAllString(head, "%"), ",")
-	aside = fold(strings.ReplaceAll(after, ",", " ") + partedPercent().ReplaceAllString(aside, "%"))
-	head = leadingCount().ReplaceAllString(fold(head), "")
-	if m := ofSome().FindStringSubmatch(head); m != nil {
+	head, after, _ := strings.Cut(partedPercent.ReplaceAllString(head, "%"), ",")
+	aside = fold(strings.ReplaceAll(after, ",", " ") + partedPercent.ReplaceAllString(aside, "%"))
+	head = leadingCount.ReplaceAllString(fold(head), "")
+	if m := ofSome.FindStringSubmatch(head); m != nil {
 		head = singularLast(m[2]) + " " + m[1]
 	}
 	it, ok = l.turned(head, aside) // "potatoes, boiled and mashed" are boiled potatoes
 	if !ok {
 		it, said, ok = l.stripped(strings.Fields(head))
-		if m := leadingKind().FindStringSubmatch(head); !ok && m != nil { // "flour T45"
+		if m := leadingKind.FindStringSubmatch(head); !ok && m != nil { // "flour T45"
 			it, said, ok = l.stripped(strings.Fields(m[2] + " " + m[1]))
 		}
 		plain := aside
 		if ok && it.Flour > 0 { // "bread flour (high gluten)"
-			plain = strongWords().ReplaceAllString(aside, "")
+			plain = strongWords.ReplaceAllString(aside, "")
 		}
 		if ok {
 			plain = it.withoutOwnShare(plain)

@@ -19,7 +19,7 @@ const nearG = 10
 // figures are near, and the one that is taken lacks no trait, allergen or danger of the other. ok
 // is false for all others, which have to be asked.
 func (l *Larder) Either(name string) (one string, ok bool) {
-	names := orWords().Split(strings.TrimRight(strings.TrimSpace(name), ")"), -1)
+	names := orWords.Split(strings.TrimRight(strings.TrimSpace(name), ")"), -1)
 	if len(names) != 2 {
 		return "", false
 	}

@@ -28,7 +28,7 @@ func (l *Larder) byFigure(name string) (it *Item, said []string, ok bool) {
 		return nil, nil, false
 	}
 	folded := fold(name)
-	if m := creamOf().FindStringSubmatch(folded); m != nil {
+	if m := creamOf.FindStringSubmatch(folded); m != nil {
 		for _, one := range []string{"heavy cream", "double cream", "light cream",
 			"half-and-half"} {
 			if it, ok = l.Find(one); ok && it.fatIs(m[1]) {
@@ -36,11 +36,11 @@ func (l *Larder) byFigure(name string) (it *Item, said []string, ok bool) {
 			}
 		}
 	}
-	if m := chocolateOf().FindStringSubmatch(folded); m != nil {
+	if m := chocolateOf.FindStringSubmatch(folded); m != nil {
 		it, ok = l.Find(chocolateBy(m[1], m[2]))
 		return it, []string{m[2] + "%"}, ok
 	}
-	m := flourOf().FindStringSubmatch(folded)
+	m := flourOf.FindStringSubmatch(folded)
 	if m == nil {
 		return nil, nil, false
 	}
@@ -86,7 +86,7 @@ func chocolateBy(colour, pct string) string {
 // withoutOwnShare drops from words how much of its own main food an item holds: "50% almond" of
 // marzipan. The share of another food stays, so that it is asked.
 func (it *Item) withoutOwnShare(words string) string {
-	m := ownShare().FindStringSubmatch(words)
+	m := ownShare.FindStringSubmatch(words)
 	if m == nil {
 		return words
 	}

@@ -44,7 +44,7 @@ func (l *Larder) inOtherOrder(name string) (it *Item, longer bool) {
 	if len(typed) < 2 || strings.Contains(name, ",") || slices.ContainsFunc(typed, turnsNext) {
 		return nil, false
 	}
-	head, _ := l.Find(strings.TrimSpace(inRound().ReplaceAllString(name, " ")))
+	head, _ := l.Find(strings.TrimSpace(inRound.ReplaceAllString(name, " ")))
 	var held *Item
 	several := false
 	for _, other := range l.holding(typed) {

@@ -36,9 +36,6 @@ const elder = `elder(?:[- ]?(?:berry|tree|bush|flower))? (?:(?:green|young|fresh
 
 const greens = `(?:lea(?:f|ves)|stalks?|stems?|twigs?|bark|roots?|branch(?:es)?)`
 
-// mayBePlant is asked first: most words name none.
-var mayBePlant = spelling.MayMatch(`(?i)` + plants)
-
 var poisonPlants = spelling.Pattern(`(?i)(?:^|[^\pL])` + plants + `(?:$|[^\pL])`)
 
 // eaten are what such a flower is made of where it may be eaten, or is no flower.
@@ -59,10 +56,10 @@ var noPlant = spelling.Pattern(`(?i)buttercup (?:squash|pumpkin)|periwinkle snai
 // Poison is the poisonous plant, or part of one, that words name as something to eat; "" for none.
 // The shape of one in dough or sugar is none, nor is a word that warns of it.
 func Poison(words string) string {
-	if !mayBePlant(words) || !poisonPlants().MatchString(words) { // the next is a long one
+	if !poisonPlants.MatchString(words) { // the next is a long one
 		return ""
 	}
-	if m := poisonPlants().FindStringSubmatch(noPlant().ReplaceAllString(words, "")); m != nil {
+	if m := poisonPlants.FindStringSubmatch(noPlant.ReplaceAllString(words, "")); m != nil {
 		return m[1]
 	}
 	return ""

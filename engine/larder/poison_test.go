@@ -3,21 +3,7 @@ package larder
 import (
 	"strings"
 	"testing"
-
-	"pgregory.net/rapid"
 )
-
-// The quick test rules out no words that the pattern finds.
-func TestQuickTestOfPoisons(t *testing.T) {
-	rapid.Check(t, func(t *rapid.T) {
-		around := rapid.StringMatching(`[a-zé ]{0,6}`)
-		plant := around.Draw(t, "before") + rapid.StringMatching(`(?i)`+plants).Draw(t, "plant") +
-			around.Draw(t, "after")
-		if poisonPlants().MatchString(plant) && !mayBePlant(plant) {
-			t.Errorf("%q is missed", plant)
-		}
-	})
-}
 
 // A name of a poisonous plant or part is read as one, so that it is judged; one that only looks
 // like it is not.

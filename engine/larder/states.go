@@ -52,7 +52,7 @@ var denied = spelling.Pattern(`(?i)\b(?:not|never|no|nicht|pas|non)[- ]` +
 
 // inPlain writes the state that words deny as the one that they mean: "chicken, not cooked" is raw.
 func inPlain(name string) string {
-	m := denied().FindStringSubmatch(name)
+	m := denied.FindStringSubmatch(name)
 	switch {
 	case m == nil:
 		return name

@@ -130,7 +130,7 @@ func (l *Larder) isWheat(name string) bool {
 		}
 		flour = flour || flourWords[w]
 	}
-	return flour && typeOfFlour().MatchString(name)
+	return flour && typeOfFlour.MatchString(name)
 }
 
 // flourWords are flour in several languages.
@@ -322,7 +322,7 @@ func (l *Larder) namedIn(typed []string) (us, eu []string, traits Trait) {
 			}
 		}
 	}
-	if noRawEgg().MatchString(strings.Join(typed, " ")) {
+	if noRawEgg.MatchString(strings.Join(typed, " ")) {
 		traits &^= RawEgg
 	}
 	return us, eu, traits

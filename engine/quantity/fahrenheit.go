@@ -21,8 +21,8 @@ func WithFahrenheit(text string) string {
 	if !strings.Contains(text, " C") {
 		return text
 	}
-	return celsius().ReplaceAllStringFunc(text, func(s string) string {
-		m := celsius().FindStringSubmatch(s)
+	return celsius.ReplaceAllStringFunc(text, func(s string) string {
+		m := celsius.FindStringSubmatch(s)
 		if m[1] != "" || m[5] != "" {
 			return s
 		}

@@ -98,12 +98,12 @@ var saidCountry = spelling.Pattern(`(?i)\b(us|uk|imperial)\b`)
 // are, by the kitchen's measures: "us" or "uk". For any other kitchen
 // the text stays.
 func OfCountry(text, units string) string {
-	if units != "us" && units != "uk" || !countryUnit().MatchString(text) ||
-		saidCountry().MatchString(text) {
+	if units != "us" && units != "uk" || !countryUnit.MatchString(text) ||
+		saidCountry.MatchString(text) {
 		return text
 	}
-	return countryUnit().ReplaceAllStringFunc(text, func(s string) string {
-		m := countryUnit().FindStringSubmatch(s)
+	return countryUnit.ReplaceAllStringFunc(text, func(s string) string {
+		m := countryUnit.FindStringSubmatch(s)
 		if strings.HasPrefix(strings.ToLower(m[2]), "f") && units == "us" {
 			return s // the unit of that name is the US one
 		}

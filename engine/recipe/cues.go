@@ -1,8 +1,6 @@
 package recipe
 
 import (
-	"regexp"
-
 	"forebake/engine/recipe/draft"
 	"forebake/engine/recipe/list"
 	"forebake/engine/spelling"
@@ -11,7 +9,7 @@ import (
 // cue is a word of a method that begins a step. The first of the table that fits a place is taken.
 type cue struct {
 	verb  string // of the formula file; "" for what is no step
-	words func() *regexp.Regexp
+	words *spelling.Words
 }
 
 func cueOf(verb, words string) cue {
@@ -148,7 +146,7 @@ var cues = []cue{
 // kinds are the words of a heading that say what kind of part stands below it, or of a purpose.
 var kinds = []struct {
 	kind  string
-	words func() *regexp.Regexp
+	words *spelling.Words
 }{
 	{"preferment", spelling.Pattern(`(?i)\b(sponge|poolish|biga|first dough|primo impasto|` +
 		`preferment|pre-ferment|pre-dough|levain|starter|lievitino|tangzhong|yudane|` +

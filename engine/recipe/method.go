@@ -11,12 +11,13 @@ import (
 	"forebake/engine/recipe/draft"
 	"forebake/engine/recipe/list"
 	"forebake/engine/recipe/phrase"
+	"forebake/engine/spelling"
 )
 
 // sentences reads a line of the method.
 func (d *reader) sentences(text string) {
 	d.method.last = nil
-	text = numbered().ReplaceAllString(strings.TrimSpace(bulletAt().ReplaceAllString(text, "")), "")
+	text = numbered.ReplaceAllString(strings.TrimSpace(bulletAt.ReplaceAllString(text, "")), "")
 	for _, s := range phrase.Sentences(text) {
 		if len(s) > phrase.Longest {
 			d.notRead(s)
@@ -37,14 +38,14 @@ func (d *reader) remark(p *draft.Part, text string) *draft.Step {
 // The sentence itself is a comment above its steps.
 func (d *reader) sentence(whole string) {
 	text, other := phrase.Figures(whole), ""
-	if m := stepTitle().FindStringSubmatch(text); m != nil && len(cuesOf(m[1])) > 0 &&
+	if m := stepTitle.FindStringSubmatch(text); m != nil && len(cuesOf(m[1])) > 0 &&
 		d.dough().HoldsOf(strings.TrimSuffix(text, m[1])) == 0 {
 		text = m[1] // "Knead the dough: turn it out and ..."
 	}
-	if at := washAlone().FindStringIndex(text); at != nil {
+	if at := washAlone.FindStringIndex(text); at != nil {
 		text = "Brush with egg wash" + text[at[1]:]
 	}
-	if m := otherwise().FindStringIndex(text); m != nil {
+	if m := otherwise.FindStringIndex(text); m != nil {
 		if _, timed := phrase.TimeOf(text[:m[0]]); timed {
 			other, text = strings.Trim(text[m[0]:m[1]], " ,"), text[:m[0]]+text[m[1]:]
 		}
@@ -65,7 +66,7 @@ func (d *reader) sentence(whole string) {
 		marks, read = nil, true
 	}
 	n := p.Named(text)
-	if n > 2 && putWord().MatchString(text) || n > 0 && gathers().MatchString(text) {
+	if n > 2 && putWord.MatchString(text) || n > 0 && gathers.MatchString(text) {
 		d.mention(p, text) // "put the flour, yeast and salt in a bowl"
 		read = true
 	}
@@ -92,13 +93,13 @@ func (d *reader) sentence(whole string) {
 	}
 	covered := d.covers(text, before)
 	raw := p.Kind == "dough" && !p.Did(draft.Shape, draft.Bake) && p.Mixes() > 0
-	if m := partOf().FindString(text); m != "" && raw {
+	if m := partOf.FindString(text); m != "" && raw {
 		d.remark(p, "not read in it: "+m+" alone; say what goes in later, with reserve")
 	}
 	if d.Makes == "" && d.readMakes(whole) {
 		read = true
 	}
-	if !read && !covered && !ofTheDay().MatchString(strings.Trim(text, " .")) {
+	if !read && !covered && !ofTheDay.MatchString(strings.Trim(text, " .")) {
 		head.Text = "not read: " + whole
 		return
 	}
@@ -108,7 +109,7 @@ func (d *reader) sentence(whole string) {
 // tellLeft reports amounts and words of a sentence that no step holds.
 // other is an alternative that the sentence offers.
 func (d *reader) tellLeft(p *draft.Part, whole, text, other string, before map[any]string) {
-	for _, m := range spooned().FindAllStringSubmatch(text, -1) {
+	for _, m := range spooned.FindAllStringSubmatch(text, -1) {
 		if _, known := d.list.Named(m[1]); known && !d.lists(m[1]) {
 			d.remark(p, "not read: "+m[0]+", in no list")
 		}
@@ -118,7 +119,7 @@ func (d *reader) tellLeft(p *draft.Part, whole, text, other string, before map[a
 		d.used = append(d.used, other)
 	}
 	left := phrase.Unused(whole, d.madeSince(before)+d.amountsIn(whole))
-	if len(left) > 0 && !ofTheDay().MatchString(whole) {
+	if len(left) > 0 && !ofTheDay.MatchString(whole) {
 		d.remark(p, "not read in it: "+strings.Join(left, ", "))
 	}
 }
@@ -196,8 +197,8 @@ func (d *reader) amountsIn(text string) string {
 // covers sets covered on the waits of a sentence. A sentence without a wait covers the
 // next wait of its paragraph.
 func (d *reader) covers(text string, before map[any]string) bool {
-	says, open := coverWord().MatchString(text), uncoverWord().MatchString(text)
-	if coverBake().MatchString(text) || !says && !open && !d.method.cover {
+	says, open := coverWord.MatchString(text), uncoverWord.MatchString(text)
+	if coverBake.MatchString(text) || !says && !open && !d.method.cover {
 		return false
 	}
 	done := false
@@ -278,7 +279,7 @@ func merged(text string, marks []mark) []mark {
 		case m.verb == draft.Soak && last.verb == rise, m.verb == rise && last.verb == draft.Soak:
 			last.verb = draft.Soak
 		case m.verb == draft.Chill && last.verb == rise &&
-			inFridge().MatchString(text[m.start:m.end]):
+			inFridge.MatchString(text[m.start:m.end]):
 			last.verb = draft.Chill
 		case last.verb == rise && isOneOf(m.verb, draft.Cool, draft.Temper) &&
 			m.start-last.end < 20:
@@ -304,7 +305,7 @@ func (d *reader) handled(p *draft.Part, marks []mark, text string) bool {
 	return slices.ContainsFunc(marks, func(m mark) bool {
 		clause := phrase.Clause(text[m.start:])
 		return slices.Contains(handling, m.verb) &&
-			(m.verb != rise || risesWord().MatchString(text[m.start:m.end])) &&
+			(m.verb != rise || risesWord.MatchString(text[m.start:m.end])) &&
 			p.HoldsOf(clause) == 0 && !p.Spoken(clause)
 	})
 }
@@ -378,7 +379,7 @@ func (d *reader) partNamed(text string) *draft.Part {
 		if p.Kind == "dough" && p == d.dough() || !phrase.HasWord(text, p.Name) {
 			continue
 		}
-		at := regexp.MustCompile(`\b(?:for|make|prepare|mix|cook|whisk|combine|melt|stir|simmer|` +
+		at := spelling.Pattern(`\b(?:for|make|prepare|mix|cook|whisk|combine|melt|stir|simmer|` +
 			`soak|beat|heat|boil|warm|rub) ` +
 			`(?:together )?(?:all )?(?:(?:the )?ingredients (?:of|for) )?the ` +
 			regexp.QuoteMeta(strings.ToLower(p.Name)) + `\b( with| into| to| and the)?`)
@@ -386,7 +387,7 @@ func (d *reader) partNamed(text string) *draft.Part {
 			return p
 		}
 	}
-	m := partWord().FindStringSubmatch(text)
+	m := partWord.FindStringSubmatch(text)
 	if m == nil || m[2] != "" || strings.Contains(lower, "dough") {
 		return nil
 	}
@@ -488,10 +489,10 @@ func (d *reader) newStep(p *draft.Part, verb, word, text string) {
 // pieces, a cooling after the bake. read is true if the step before took the words.
 func (d *reader) waitOf(p *draft.Part, verb, word, text string) (of string, read bool) {
 	if verb == draft.Soak {
-		if !d.floured(p) || !waitWord().MatchString(text) {
+		if !d.floured(p) || !waitWord.MatchString(text) {
 			return draft.Soak, false
 		}
-	} else if leaves().MatchString(word) && !d.waits(text) {
+	} else if leaves.MatchString(word) && !d.waits(text) {
 		return "", false
 	}
 	if d.doubled(p, word, text) {
@@ -543,7 +544,7 @@ func (d *reader) yeastOnly(p *draft.Part) bool {
 func (d *reader) waits(text string) bool {
 	_, timed := phrase.TimeOf(text)
 	_, warm := d.list.Temperature(text)
-	return timed || warm || untilSign().MatchString(text) || warmPlace().MatchString(text) ||
+	return timed || warm || untilSign.MatchString(text) || warmPlace.MatchString(text) ||
 		strings.Contains(text, "cover")
 }
 
@@ -616,7 +617,7 @@ func (d *reader) fatHeated(text string) bool {
 // the milk and warm to 37 C".
 func (d *reader) warming(p *draft.Part, marks []mark, text string) bool {
 	heats := []string{draft.Melt, draft.Cook}
-	if len(marks) < 2 || !slices.Contains(heats, marks[0].verb) || !warmsOnly().MatchString(text) ||
+	if len(marks) < 2 || !slices.Contains(heats, marks[0].verb) || !warmsOnly.MatchString(text) ||
 		slices.ContainsFunc(marks, func(m mark) bool {
 			return !slices.Contains([]string{draft.Melt, draft.Cook, draft.Mix, draft.Cool}, m.verb)
 		}) {
@@ -687,13 +688,13 @@ func (d *reader) isFlour(l *draft.Line) bool {
 // turned reads turns of a laminated dough: "two letter folds, chilling 30 minutes between".
 func (d *reader) turned(p *draft.Part, word, sentence string) bool {
 	n := 1
-	if m := turnCount().FindStringSubmatch(word); m != nil {
+	if m := turnCount.FindStringSubmatch(word); m != nil {
 		if x, err := strconv.Atoi(phrase.Number(strings.ToLower(m[1]))); err == nil && x <= 8 {
 			n = x
 		}
 	}
 	between := phrase.Interval(sentence)
-	if between == "" && betweenForm().MatchString(sentence) {
+	if between == "" && betweenForm.MatchString(sentence) {
 		between, _ = phrase.TimeOf(sentence)
 	}
 	for i := range n {
@@ -854,19 +855,19 @@ func (d *reader) eachOf(p *draft.Part, s *draft.Step, text, n string) string {
 // timed sets a step's time, and the sign of its end as a note.
 func (d *reader) timed(s *draft.Step, text string) {
 	if t, ok := phrase.TimeOf(text); ok && s.IsOpen() {
-		if m := eachSide().FindString(text); m != "" && s.Verb() == draft.Cook {
+		if m := eachSide.FindString(text); m != "" && s.Verb() == draft.Cook {
 			s.Says = append(s.Says, t+" "+m+": read as both sides")
 			t = draft.OrElse(phrase.Multiply(t, 2), t)
 		}
 		s.Set[0].Value = draft.Quote(t)
-		if m := atLeast().FindString(text); m != "" {
+		if m := atLeast.FindString(text); m != "" {
 			s.Says = append(s.Says, m+": how long at most?")
 		}
 		if t == phrase.Overnight && phrase.AtNight(text) {
 			s.Says = append(s.Says, "overnight: read as "+phrase.Overnight)
 		}
 	}
-	if until := untilSign().FindString(text); until != "" && phrase.Core(text) == "" {
+	if until := untilSign.FindString(text); until != "" && phrase.Core(text) == "" {
 		s.Put("note", draft.Quote(phrase.Short(until)))
 	} else if s.Verb() == draft.Rest && phrase.HasWord(text, "double") {
 		s.Put("note", draft.Quote("until doubled"))
@@ -889,7 +890,7 @@ func (d *reader) settle(p *draft.Part, s *draft.Step) {
 		names += " " + l.Name
 	}
 	for _, u := range usual {
-		if u.verb != s.Verb() || !u.sign().MatchString(s.Value("note")+names) ||
+		if u.verb != s.Verb() || !u.sign.MatchString(s.Value("note")+names) ||
 			u.dough && s.Verb() == draft.Cool && !p.IsDough() {
 			continue
 		}
@@ -923,10 +924,10 @@ func (d *reader) around(p *draft.Part, s *draft.Step, verb, text string) {
 			s.Put("at", draft.Quote(t))
 		case strings.Contains(lower, "fridge") || strings.Contains(lower, "refrigerator"):
 			s.Put("at", draft.Quote("fridge"))
-		case coolPlace().MatchString(text):
+		case coolPlace.MatchString(text):
 			s.Put("at", draft.Quote("10 C to 20 C"))
 			s.Says = append(s.Says, "a cool place: read as 10 to 20 C")
-		case warmPlace().MatchString(text):
+		case warmPlace.MatchString(text):
 			if !s.Has("at") {
 				s.Says = append(s.Says, "a warm place: read as 25 to 30 C")
 			}
@@ -994,7 +995,7 @@ func (d *reader) baked(s *draft.Step, text string) {
 func (d *reader) cookedAt(p *draft.Part, s *draft.Step, text string) {
 	lower := strings.ToLower(text)
 	fries := strings.Contains(lower, "fry")
-	if m := toForm().FindStringSubmatch(text); m != nil && !fries {
+	if m := toForm.FindStringSubmatch(text); m != nil && !fries {
 		if t, ok := d.list.Temperature(m[1]); ok {
 			s.Put("to", draft.Quote(t))
 		}
@@ -1030,7 +1031,7 @@ const mostMixing = 60
 // kneading are summed.
 func (d *reader) mixed(p *draft.Part, word, text string) bool {
 	d.mention(p, text)
-	d.all = d.all || everything().MatchString(text) ||
+	d.all = d.all || everything.MatchString(text) ||
 		p.Kind == "dough" && p.HoldsOf(text) == 0 && // "mix until smooth" names none: it takes all
 			!slices.ContainsFunc(p.Lines, func(l *draft.Line) bool { return l.Mixed })
 	if p.Kind == "dough" && p.Did(draft.Bake, draft.Cook) {
@@ -1050,7 +1051,7 @@ func (d *reader) mixed(p *draft.Part, word, text string) bool {
 		s.Says = []string{howLong}
 		p.Steps = append(p.Steps, s)
 	}
-	if p.Mixes() > 1 && goesIn().MatchString(word) {
+	if p.Mixes() > 1 && goesIn.MatchString(word) {
 		d.kneadedIn(p, text)
 		p.Into(s, text)
 	}
@@ -1075,7 +1076,7 @@ func (d *reader) mixed(p *draft.Part, word, text string) bool {
 			break
 		}
 	}
-	if t, ok := d.list.Temperature(text); ok && p.Kind == "dough" && toForm().MatchString(text) {
+	if t, ok := d.list.Temperature(text); ok && p.Kind == "dough" && toForm.MatchString(text) {
 		s.Put("to", draft.Quote(t))
 	}
 	word = strings.TrimSpace(word)

@@ -15,7 +15,7 @@ func cuesOf(text string) []mark {
 	taken := make([]bool, len(text)+1)
 	var out []mark
 	for _, c := range cues {
-		for _, at := range c.words().FindAllStringIndex(text, -1) {
+		for _, at := range c.words.FindAllStringIndex(text, -1) {
 			if slices.Contains(taken[at[0]:at[1]], true) {
 				continue
 			}

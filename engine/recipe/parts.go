@@ -12,7 +12,7 @@ import (
 
 func kindOf(name string) string {
 	for _, k := range kinds {
-		if k.words().MatchString(name) {
+		if k.words.MatchString(name) {
 			return k.kind
 		}
 	}
@@ -21,10 +21,10 @@ func kindOf(name string) string {
 
 // heading reports whether a line names a part: "For the filling:", "Dough", "## Streusel topping".
 func (d *reader) heading(bare, line string) (kind, name string, ok bool) {
-	plainName := strings.TrimSpace(parenthesis().ReplaceAllString(bare, " "))
+	plainName := strings.TrimSpace(parenthesis.ReplaceAllString(bare, " "))
 	marked := strings.HasSuffix(plainName, ":") || strings.HasSuffix(bare, ":") ||
 		strings.HasPrefix(line, "#") ||
-		strings.HasPrefix(line, "**") || forThe().MatchString(bare) || upper(bare)
+		strings.HasPrefix(line, "**") || forThe.MatchString(bare) || upper(bare)
 	name = strings.Trim(plainName, " :.")
 	words := strings.Fields(name)
 	if len(words) == 0 || len(words) > 5 || !marked && len(words) > 3 ||
@@ -33,7 +33,7 @@ func (d *reader) heading(bare, line string) (kind, name string, ok bool) {
 	}
 	name = strings.ToLower(name)
 	_, known := d.list.Named(name)
-	if known && !marked && !d.block && !partItself().MatchString(name) {
+	if known && !marked && !d.block && !partItself.MatchString(name) {
 		return "", "", false // "pearl sugar", "raspberry jam" are ingredients
 	}
 	kind = kindOf(name)
@@ -57,7 +57,7 @@ func (d *reader) heading(bare, line string) (kind, name string, ok bool) {
 func upper(text string) bool { return text == strings.ToUpper(text) && len(text) > 4 }
 
 func (d *reader) inline(bare string) (p *draft.Part, rest string, ok bool) {
-	m := inlineHead().FindStringSubmatch(bare)
+	m := inlineHead.FindStringSubmatch(bare)
 	if m == nil || d.block {
 		return nil, "", false
 	}
@@ -170,7 +170,7 @@ func (d *reader) add(p *draft.Part, lines []list.Line, left []list.Left) {
 				l.Says = append(l.Says, "for "+l.For+": read as no part of the "+p.Name)
 			}
 			d.bounded(&l, to)
-		} else if p.Kind == "dough" && rollIn().MatchString(l.Name) {
+		} else if p.Kind == "dough" && rollIn.MatchString(l.Name) {
 			to = d.partOf("filling", "butter block")
 			l.Says = append(l.Says, "read as folded in, no part of the "+p.Name)
 		}

@@ -15,7 +15,7 @@ import (
 func (d *reader) puton(subject *draft.Part, verb, word, text string) bool {
 	p := d.dough()
 	worked := p.Did(draft.Shape, draft.Divide, draft.Bake, draft.Cook)
-	if strings.HasPrefix(word, "pour") && !worked && !ontoDough().MatchString(text) {
+	if strings.HasPrefix(word, "pour") && !worked && !ontoDough.MatchString(text) {
 		return d.mixed(subject, word, text) // "pour over the liquid"
 	}
 	put, kinds := draft.Wash, []string{draft.Wash, "topping", "syrup"}
@@ -38,7 +38,7 @@ func (d *reader) puton(subject *draft.Part, verb, word, text string) bool {
 		return true // said beforehand, at the head of the method
 	}
 	of := subject // "warm the jam and brush over the buns"
-	if of.Kind == "dough" || len(of.Lines) == 0 || !onto().MatchString(text) {
+	if of.Kind == "dough" || len(of.Lines) == 0 || !onto.MatchString(text) {
 		of = d.likeliest(text, kinds...)
 	}
 	if of == nil || of.Named(text) == 0 {
@@ -187,7 +187,7 @@ func (d *reader) filled(p *draft.Part, verb, word, text, sentence string) bool {
 	var of *draft.Part
 	switch {
 	case p != main && !baked && p.Kind != "preferment" && len(p.Lines) > 0 &&
-		onto().MatchString(text):
+		onto.MatchString(text):
 		of = p
 	case baked && (word == "spread" || word == "spoon" || word == "pipe"):
 		if p != main && len(p.Lines) > 0 {

@@ -37,22 +37,22 @@ func (d *reader) read(text string) {
 			return
 		}
 		line := strings.TrimSpace(raw)
-		bare := strings.TrimSpace(markup().ReplaceAllString(line, ""))
+		bare := strings.TrimSpace(markup.ReplaceAllString(line, ""))
 		head := strings.Trim(bare, " :")
 		switch {
 		case bare == "":
 			continue
-		case methodHead().MatchString(head):
+		case methodHead.MatchString(head):
 			d.method.on, d.method.part, skip = true, nil, false
 			continue
-		case listHead().MatchString(head):
+		case listHead.MatchString(head):
 			d.method.on, skip = false, false
 			continue
-		case asideHead().MatchString(head) && d.Title != "":
+		case asideHead.MatchString(head) && d.Title != "":
 			skip = true
 			d.notRead(bare)
 			continue
-		case skip || timesLine().MatchString(bare):
+		case skip || timesLine.MatchString(bare):
 			d.notRead(bare)
 			continue
 		case d.readMakes(bare):
@@ -104,8 +104,8 @@ func (d *reader) aboveBlock(lines []string, i int) bool {
 
 // lineOf reads a line that is no heading: an ingredient, a block, or a line of the method.
 func (d *reader) lineOf(current *draft.Part, bare string) {
-	inMethod := d.method.on || numbered().MatchString(bare) && len(strings.Fields(bare)) > 3
-	if p, rest, ok := d.inline(numbered().ReplaceAllString(bare, "")); ok {
+	inMethod := d.method.on || numbered.MatchString(bare) && len(strings.Fields(bare)) > 3
+	if p, rest, ok := d.inline(numbered.ReplaceAllString(bare, "")); ok {
 		if d.method.on {
 			was := d.method.part
 			d.method.part = p
@@ -119,7 +119,7 @@ func (d *reader) lineOf(current *draft.Part, bare string) {
 	}
 	plain := strings.TrimSpace(bare)
 	// "For frying: 1 l oil"
-	if m := purposeHead().FindStringSubmatch(plain); m != nil && !inMethod {
+	if m := purposeHead.FindStringSubmatch(plain); m != nil && !inMethod {
 		plain = m[2] + ", " + m[1]
 	}
 	if !inMethod {
@@ -135,12 +135,12 @@ func (d *reader) lineOf(current *draft.Part, bare string) {
 			return
 		}
 	}
-	if m := doughTemp().FindStringSubmatch(bare); m != nil && d.loose(d.dough(), m[1]) {
+	if m := doughTemp.FindStringSubmatch(bare); m != nil && d.loose(d.dough(), m[1]) {
 		d.remark(d.dough(), bare)
 		return
 	}
 	isSentence := len(strings.Fields(bare)) > 3 || strings.HasSuffix(bare, ".")
-	if inMethod || cardLine().MatchString(bare) || len(cuesOf(bare)) > 0 && isSentence {
+	if inMethod || cardLine.MatchString(bare) || len(cuesOf(bare)) > 0 && isSentence {
 		d.sentences(bare)
 		return
 	}
@@ -155,17 +155,17 @@ func tooWordy(text string, lines []list.Line) bool {
 
 // readTitle takes the first line for the title, and how many it makes out of it.
 func (d *reader) readTitle(bare string) bool {
-	if _, _, ok := d.list.Lines(bare); ok || len(bare) > 120 || numbered().MatchString(bare) {
+	if _, _, ok := d.list.Lines(bare); ok || len(bare) > 120 || numbered.MatchString(bare) {
 		return false
 	}
 	if kind, _, ok := d.heading(bare, bare); ok && strings.HasSuffix(bare, ":") && kind != "" {
 		return false
 	}
 	title := bare
-	if m := inTitle().FindStringSubmatch(bare); m != nil {
+	if m := inTitle.FindStringSubmatch(bare); m != nil {
 		if says := strings.TrimSpace(m[2]); d.readMakes(says) {
 			title = m[1]
-		} else if timesLine().MatchString(says) {
+		} else if timesLine.MatchString(says) {
 			title = m[1]
 			d.notRead(says)
 		}

@@ -1,7 +1,6 @@
 package recipe
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 
@@ -14,7 +13,7 @@ import (
 var usual = []struct {
 	verb, time string
 	dough      bool
-	sign       func() *regexp.Regexp
+	sign       *spelling.Words
 }{
 	{draft.Soak, "5 to 15 min", true, spelling.Pattern(`(?i)yeast|foam|froth|bubbl`)},
 	{draft.Soak, "30 min to 12 h", true, spelling.Pattern(``)},

@@ -48,7 +48,7 @@ const MarkBytes = 1 << 10
 var totalsLine = spelling.Pattern(
 	`(^|\n)(forebake: )?\d+ formulas?, \d+ rules?: \d+ stop, \d+ risk, [^\n]*\n$`)
 
-func endsInTotals(_, last []byte) bool { return totalsLine().Match(last) }
+func endsInTotals(_, last []byte) bool { return totalsLine.Match(last) }
 
 var cautionsKey = []byte("\"cautions\": [")
 

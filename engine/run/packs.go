@@ -228,5 +228,5 @@ var safetyLine = spelling.Pattern(`(?m)^food_safety[ \t]*=[ \t]*true\b`)
 // shipped pack's text. The fast search for the word comes first, since
 // the packs are large. A test compares the answer with the reader's.
 func isSafety(text []byte) bool {
-	return bytes.Contains(text, []byte("food_safety")) && safetyLine().Match(text)
+	return bytes.Contains(text, []byte("food_safety")) && safetyLine.Match(text)
 }

@@ -26,7 +26,7 @@ var noAmount = spelling.Pattern(`(?i)^(?:(?:enough )?to (?:cover|fill|taste)|(?:
 // NoAmount reports whether words say that an amount is not weighed: "to
 // taste", "for dusting".
 func NoAmount(text string) bool {
-	return NoFigure(text) && noAmount().MatchString(strings.TrimSpace(text))
+	return NoFigure(text) && noAmount.MatchString(strings.TrimSpace(text))
 }
 
 const unitWords = `kg|g|grams?|oz|ounces?|lbs?|ml|dl|cl|l|tsps?|tbsps?|teaspoons?|tablespoons?|` +
@@ -41,20 +41,20 @@ var measured = spelling.Pattern(`(?i)^((?:about |ca\.? )?[\d./⁄,¼½¾⅓⅔�
 // KindBeside reads an amount that says the kind of what is only named,
 // "50 g fresh" of yeast: the amount, and the name with its kind.
 func KindBeside(l *larder.Larder, name, text string) (amount, whole string, ok bool) {
-	if m := ofOne().FindStringSubmatch(strings.TrimSpace(text)); m != nil { // zest of 1/2, of lemon
+	if m := ofOne.FindStringSubmatch(strings.TrimSpace(text)); m != nil { // zest of 1/2, of lemon
 		if it, ok := l.Find(name + " " + m[1]); ok {
 			return m[2], it.Name, true
 		}
 	}
 	text = strings.TrimSpace(text)
-	if m := fatBeside().FindStringSubmatch(text); m != nil { // "200 g, 35% fat" of cream
+	if m := fatBeside.FindStringSubmatch(text); m != nil { // "200 g, 35% fat" of cream
 		it, _, ok := l.Described(name + " " + m[2])
 		if plain, _ := l.Find(name); ok && it != plain && it.Class == larder.ClassDairy {
 			return m[1], it.Name, true
 		}
 	}
-	weighed := figureAside().FindString(text) // "1 packet active dry (2 1/4 tsp)"
-	m := measured().FindStringSubmatch(strings.TrimSpace(strings.Replace(text, weighed, "", 1)))
+	weighed := figureAside.FindString(text) // "1 packet active dry (2 1/4 tsp)"
+	m := measured.FindStringSubmatch(strings.TrimSpace(strings.Replace(text, weighed, "", 1)))
 	if m == nil || strings.TrimSpace(m[1]) == "" {
 		return "", "", false
 	}
@@ -95,7 +95,7 @@ func FreshYeast(l *larder.Larder, name, amount string) string {
 		return ""
 	}
 	words := name + " " + amount
-	if !fresh().MatchString(words) || dried().MatchString(words) {
+	if !fresh.MatchString(words) || dried.MatchString(words) {
 		return ""
 	}
 	return "fresh yeast"
@@ -111,9 +111,9 @@ var (
 // Spoons reads the spoons of France, and a T as a tablespoon and a t as
 // a teaspoon in a file that has both, or cups beside them. Others stay.
 func Spoons(text string, file []byte) (out, says string) {
-	text = frenchSpoon().ReplaceAllString(frenchTea().ReplaceAllString(text, "tsp"), "tbsp")
-	m := letter().FindStringSubmatch(text)
-	if m == nil || !cups().Match(file) && !(bigT().Match(file) && smallT().Match(file)) {
+	text = frenchSpoon.ReplaceAllString(frenchTea.ReplaceAllString(text, "tsp"), "tbsp")
+	m := letter.FindStringSubmatch(text)
+	if m == nil || !cups.Match(file) && !(bigT.Match(file) && smallT.Match(file)) {
 		return text, ""
 	}
 	spoon := map[string]string{"T": "tbsp", "t": "tsp"}[m[2]]
@@ -145,8 +145,8 @@ type Second struct{ First, Name, Amount string }
 
 // SecondThing reads an amount that holds another ingredient's too.
 func SecondThing(l *larder.Larder, it *larder.Item, text string) (s Second, ok bool) {
-	m := second().FindStringSubmatch(strings.TrimSpace(text))
-	if m == nil || extra().MatchString(m[3]) {
+	m := second.FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil || extra.MatchString(m[3]) {
 		return s, false
 	}
 	s = Second{strings.TrimRight(strings.TrimSpace(m[1]), ",;"), strings.TrimSpace(m[3]),
@@ -157,8 +157,8 @@ func SecondThing(l *larder.Larder, it *larder.Item, text string) (s Second, ok b
 			s.Name = "egg " + s.Name
 		}
 	}
-	if m := steeped().FindStringSubmatch(text); m != nil { // it has cooled when it goes in
-		s.Name = strings.TrimSpace(hotWords().ReplaceAllString(s.Name, " "))
+	if m := steeped.FindStringSubmatch(text); m != nil { // it has cooled when it goes in
+		s.Name = strings.TrimSpace(hotWords.ReplaceAllString(s.Name, " "))
 	}
 	if i := strings.LastIndexByte(s.Amount, ' '); strings.HasSuffix(s.Amount, " of") {
 		s.Amount = s.Amount[:i]
@@ -170,7 +170,7 @@ func SecondThing(l *larder.Larder, it *larder.Item, text string) (s Second, ok b
 // Soaked reads an amount of what is soaked, with no figure of the
 // liquid: "100 g, soaked and drained".
 func Soaked(text string) (amount string, ok bool) {
-	m := soaked().FindStringSubmatch(strings.TrimSpace(text))
+	m := soaked.FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return "", false
 	}
@@ -201,39 +201,39 @@ var (
 // says tells of what may not go in.
 func prepared(it *larder.Item, text string) (out, says string) {
 	if it.Class == larder.ClassEgg {
-		if m := eggSize().FindStringSubmatch(text); m != nil {
+		if m := eggSize.FindStringSubmatch(text); m != nil {
 			return m[1] + " " + map[string]string{"S": "small", "M": "medium", "L": "large",
 				"XL": "extra large"}[strings.ToUpper(m[2])], ""
 		}
-		if m := wholeEggs().FindStringSubmatch(text); m != nil {
+		if m := wholeEggs.FindStringSubmatch(text); m != nil {
 			return m[1], ""
 		}
 	}
-	if m := oneCup().FindStringSubmatch(text); m != nil {
+	if m := oneCup.FindStringSubmatch(text); m != nil {
 		return strings.TrimSpace(m[1]) + " cup" + m[2], ""
 	}
-	if m := moreOf().FindStringSubmatch(text); m != nil {
+	if m := moreOf.FindStringSubmatch(text); m != nil {
 		return strings.TrimSpace(m[1]),
 			fmt.Sprintf("%q is read as %s: the rest is not counted here", text,
 				strings.TrimSpace(m[1]))
 	}
-	if m := inTwo().FindStringSubmatch(text); m != nil {
+	if m := inTwo.FindStringSubmatch(text); m != nil {
 		return m[1] + text[len(m[0]):], ""
 	}
-	if m := warmed().FindStringSubmatch(text); m != nil && !bound().MatchString(m[2]) {
+	if m := warmed.FindStringSubmatch(text); m != nil && !bound.MatchString(m[2]) {
 		return strings.TrimSpace(m[1]), ""
 	}
-	if m := bracketed().FindStringSubmatch(text); m != nil && !orElse().MatchString(m[2]) {
+	if m := bracketed.FindStringSubmatch(text); m != nil && !orElse.MatchString(m[2]) {
 		return strings.TrimSpace(m[1]), fmt.Sprintf("%q is read as %s", text,
 			strings.TrimSpace(m[1]))
 	}
-	if m := purpose().FindStringSubmatch(text); m != nil && !orElse().MatchString(m[2]) {
-		if extra().MatchString(m[2]) {
+	if m := purpose.FindStringSubmatch(text); m != nil && !orElse.MatchString(m[2]) {
+		if extra.MatchString(m[2]) {
 			says = fmt.Sprintf("%q is counted whole in this part; write only what goes in", text)
 		}
 		return strings.TrimSpace(m[1]), says
 	}
-	if m := asNote().FindStringSubmatch(text); m != nil && !orElse().MatchString(m[2]) {
+	if m := asNote.FindStringSubmatch(text); m != nil && !orElse.MatchString(m[2]) {
 		return strings.TrimSpace(m[1]), ""
 	}
 	return text, ""
@@ -244,7 +244,7 @@ var orElse = spelling.Pattern(`(?i)\b(?:or|plus|each|per|every)\b`)
 var wasSoaked = spelling.Pattern(`(?i)\b(?:soaked|plumped|macerated|trempés?|eingeweicht\w*)\b`)
 
 // IsSoaked reports whether words say that a thing was soaked.
-func IsSoaked(words string) bool { return wasSoaked().MatchString(words) }
+func IsSoaked(words string) bool { return wasSoaked.MatchString(words) }
 
 // Number reports whether a text is a plain number and nothing else.
 func Number(text string) bool {
@@ -268,14 +268,14 @@ func mayHold(text string, words ...string) bool {
 func Waits(words string) bool {
 	if !mayHold(words, "re", "pro", "ris", "chil", "stand", "leave", "overnight", "freez",
 		"fridg") ||
-		!waits().MatchString(words) {
+		!waits.MatchString(words) {
 		return false
 	}
-	if only := onlyIf().FindStringIndex(words); only != nil { // "chill 10 min if it is soft"
+	if only := onlyIf.FindStringIndex(words); only != nil { // "chill 10 min if it is soft"
 		words = strings.TrimSpace(words[:only[0]])
 	}
 	_, _, timed := TimeIn(words)
-	return timed || inCold().MatchString(words)
+	return timed || inCold.MatchString(words)
 }
 
 // onlyIf is a clause behind a comma that holds in one case alone.

@@ -28,8 +28,8 @@ func Apart(text string) (head string, ok bool) {
 	if !mayHold(text, "to ", "for ") {
 		return "", false
 	}
-	m := purposes().FindStringSubmatch(strings.TrimSpace(text))
-	if m == nil || forDough().MatchString(text) {
+	m := purposes.FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil || forDough.MatchString(text) {
 		return "", false
 	}
 	return strings.TrimRight(strings.TrimSpace(m[1]), " ,;("), true
@@ -51,18 +51,18 @@ var metric = spelling.Pattern(`\d ?(?:g|ml)\b`)
 // IsSizedEgg reports whether words name an egg's size.
 func IsSizedEgg(name string) bool {
 	return mayHold(name, "large", "medium", "small") && mayHold(name, "egg") &&
-		sizes().MatchString(strings.ToLower(name))
+		sizes.MatchString(strings.ToLower(name))
 }
 
 // EggSays tells which country's egg a size was taken for, where the kitchen does not say;
 // "" for a size that they do not share.
 func EggSays(name, units string) string {
-	size := sizes().FindString(strings.ToLower(name))
+	size := sizes.FindString(strings.ToLower(name))
 	us, eu := map[string]string{"large": "50 g", "medium": "44 g"}[size],
 		map[string]string{"large": "60 g", "medium": "51 g"}[size]
 	letter := strings.ToUpper(size[:1])
 	switch {
-	case us == "" || ownCountry().MatchString(name):
+	case us == "" || ownCountry.MatchString(name):
 		return ""
 	case units == "uk":
 		return fmt.Sprintf("a %s egg is taken as one of the UK and the EU, size %s, %s, by the "+
@@ -79,10 +79,10 @@ var ownCountry = spelling.Pattern(`(?i)\b(?:us|uk|eu)\b`)
 // file: "uk", or "" where they do not tell. A medium one is the US one only in a text
 // of US measures.
 func EggCountry(file []byte) func(name string) string {
-	if usSigns().Match(file) {
+	if usSigns.Match(file) {
 		return func(string) string { return "" }
 	}
-	uk, isMetric := ukSigns().Match(file), metric().Match(file)
+	uk, isMetric := ukSigns.Match(file), metric.Match(file)
 	return func(name string) string {
 		if uk || isMetric && strings.Contains(strings.ToLower(name), "medium") {
 			return "uk"

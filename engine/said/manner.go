@@ -17,8 +17,8 @@ var manners = spelling.Pattern(`(?i)^(?:on|in|into|under|over|at|by|with|without
 // step is done: "on a rack", "under a cloth".
 func Manner(text string) bool {
 	text = strings.TrimSpace(text)
-	return manners().MatchString(text) && !strings.ContainsAny(text, "0123456789") &&
-		len(strings.Fields(text)) > 1 || alone().MatchString(text)
+	return manners.MatchString(text) && !strings.ContainsAny(text, "0123456789") &&
+		len(strings.Fields(text)) > 1 || alone.MatchString(text)
 }
 
 var alone = spelling.Pattern(`(?i)^(?:covered|uncovered|hanging|wrapped|gently|slowly|quickly|` +
@@ -34,12 +34,12 @@ var kitchenThings = spelling.Pattern(`(?i)\bkitchen (?:towels?|paper|roll|foil|c
 // Inside reports whether words say that something is in the named
 // place, in lower case: "in the fridge".
 func Inside(text, place string) bool {
-	text = kitchenThings().ReplaceAllString(text, "")
-	if !strings.Contains(strings.ToLower(text), place) || turnedRound().MatchString(text) {
+	text = kitchenThings.ReplaceAllString(text, "")
+	if !strings.Contains(strings.ToLower(text), place) || turnedRound.MatchString(text) {
 		return false
 	}
 	in := `(?i)\b(?:in|into)(?: the| a| your| my)? ` + regexp.QuoteMeta(place) + `\b`
-	return regexp.MustCompile(in).MatchString(text) // few words name a place at all
+	return spelling.Pattern(in).MatchString(text)
 }
 
 var humid = spelling.Pattern(`(?i)(\d+(?: ?(?:-|–|to) ?\d+)? ?%) ?(?:rh\b|relative|humid\w*|` +
@@ -48,7 +48,7 @@ var humid = spelling.Pattern(`(?i)(\d+(?: ?(?:-|–|to) ?\d+)? ?%) ?(?:rh\b|rela
 // HumidityIn is the humidity among words, "prover at 80 % humidity"; ""
 // for none.
 func HumidityIn(text string) string {
-	m := humid().FindStringSubmatch(text)
+	m := humid.FindStringSubmatch(text)
 	if m == nil {
 		return ""
 	}
@@ -70,13 +70,13 @@ func NoFigure(text string) bool {
 }
 
 // Deep reports whether words name a vessel as deep as a bowl: "a greased tub".
-func Deep(text string) bool { return NoFigure(text) && deepVessel().MatchString(text) }
+func Deep(text string) bool { return NoFigure(text) && deepVessel.MatchString(text) }
 
 var deepVessel = spelling.Pattern(`(?i)\b(?:bowl|tub|container|bucket|basin|bin|pot|crock)\b`)
 
 // Flattened reports whether words say that a dough lies flat: "flat on a sheet pan".
 func Flattened(text string) bool {
-	return NoFigure(text) && flattened().MatchString(text) && !turnedRound().MatchString(text)
+	return NoFigure(text) && flattened.MatchString(text) && !turnedRound.MatchString(text)
 }
 
 var flattened = spelling.Pattern(`(?i)\b(?:flat|flattened|flatly|patted (?:out|flat)|dis[ck]|` +
@@ -84,7 +84,7 @@ var flattened = spelling.Pattern(`(?i)\b(?:flat|flattened|flatly|patted (?:out|f
 
 // Vessel reports whether words name a vessel that changes no figure:
 // "oiled bowl".
-func Vessel(text string) bool { return NoFigure(text) && vessel().MatchString(text) }
+func Vessel(text string) bool { return NoFigure(text) && vessel.MatchString(text) }
 
 var vessel = spelling.Pattern(`(?i)\b(?:bowl|tub|box|container|basket|couche|tray|sheet|paper|` +
 	`parchment|board|pan|tin|dish|cloth|squares)\b`)
@@ -95,10 +95,10 @@ var until = spelling.Pattern(`(?i)^(?:(?:cool(?:ed)?|warm(?:ed)?|down|until|till
 // Until is the temperature that words wait for: "to room temperature",
 // "until lukewarm"; "" for others.
 func Until(text string) string {
-	if head, tail, _ := strings.Cut(text, ","); NoFigure(tail) && !turnedRound().MatchString(tail) {
+	if head, tail, _ := strings.Cut(text, ","); NoFigure(tail) && !turnedRound.MatchString(tail) {
 		text = head
 	}
-	m := until().FindStringSubmatch(strings.TrimSpace(text))
+	m := until.FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil || strings.TrimSpace(text) == m[1] {
 		return ""
 	}

@@ -1,7 +1,6 @@
 package said
 
 import (
-	"regexp"
 	"strings"
 
 	"forebake/engine/larder"
@@ -47,7 +46,7 @@ var Abroad = []struct{ Words, English string }{
 // 150 to 250 ml, a bunch of herbs 10 to 40 g, a handful 5 to 40 g, a dessertspoon 10 ml, a
 // spoon, a strip of zest, a rasher, a sprig, a knob (memory).
 var measures = []struct {
-	word   func() *regexp.Regexp
+	word   *spelling.Words
 	lo, hi float64
 	unit   string
 	us     bool // a measure of the US alone

@@ -22,7 +22,7 @@ var rotates = spelling.Pattern(`(?i)\b(?:90|180|45|ninety) ?(?:degrees?|deg|Â°|Â
 
 // Rotates reports whether words say that a thing is turned round, and
 // not folded: "90 degrees".
-func Rotates(text string) bool { return rotates().MatchString(strings.TrimSpace(text)) }
+func Rotates(text string) bool { return rotates.MatchString(strings.TrimSpace(text)) }
 
 // Covering reports whether a word of a step covers or wraps what it is
 // said of.
@@ -142,7 +142,7 @@ var (
 )
 
 // IsZest reports whether a name is zest and does not say of what.
-func IsZest(name string) bool { return zestAlone().MatchString(strings.TrimSpace(name)) }
+func IsZest(name string) bool { return zestAlone.MatchString(strings.TrimSpace(name)) }
 
 // IsRest reports whether words name a rest, and no shape: "autolyse".
-func IsRest(words string) bool { return restNames().MatchString(strings.TrimSpace(words)) }
+func IsRest(words string) bool { return restNames.MatchString(strings.TrimSpace(words)) }

@@ -41,15 +41,15 @@ func NumberWord(word string) string { return numbers[strings.ToLower(word)] }
 // (397 g)". why asks where the text can mean two amounts.
 func Packed(text string) (out, why string) {
 	text = strings.TrimSpace(text)
-	if m := packOf().FindStringSubmatch(text); m != nil {
+	if m := packOf.FindStringSubmatch(text); m != nil {
 		return m[1], ""
 	}
-	m, whole := packsOf().FindStringSubmatch(text), false
+	m, whole := packsOf.FindStringSubmatch(text), false
 	switch {
 	case m != nil:
 		m[2] += m[3] // one of the two is empty
 	default:
-		if m = packsEnd().FindStringSubmatch(text); m == nil {
+		if m = packsEnd.FindStringSubmatch(text); m == nil {
 			return "", ""
 		}
 		whole = m[3] == ""
@@ -76,7 +76,7 @@ func Packed(text string) (out, why string) {
 
 // Each reads an amount for one piece: "15 g each".
 func Each(text string) (one string, ok bool) {
-	m := each().FindStringSubmatch(strings.TrimSpace(text))
+	m := each.FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return "", false
 	}
@@ -86,7 +86,7 @@ func Each(text string) (one string, ok bool) {
 // AndMore reads an amount with more for the bench: "500 g plus extra".
 // Dusting is too little to count.
 func AndMore(text string) (out string, ok bool) {
-	m := plus().FindStringSubmatch(strings.TrimSpace(text))
+	m := plus.FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return "", false
 	}
@@ -95,7 +95,7 @@ func AndMore(text string) (out string, ok bool) {
 
 // TheRest reports whether words of an amount say that all that is left
 // goes on.
-func TheRest(text string) bool { return restOf().MatchString(strings.TrimSpace(text)) }
+func TheRest(text string) bool { return restOf.MatchString(strings.TrimSpace(text)) }
 
 var restOf = spelling.Pattern(`(?i)^(?:(?:all )?(?:the |its )?(?:rest|remainder|other half|` +
 	`remaining(?: \pL+)?)(?: of it)?|what is left|der rest|le reste|il resto|el resto)$`)
@@ -122,7 +122,7 @@ var vanillas = spelling.Pattern(`(?i)^(?:van[ií]g?l+[aeij]\w*|vainilla|baunilha
 
 // IsVanilla reports whether a name is vanilla and no more, in any of a
 // kitchen's languages.
-func IsVanilla(name string) bool { return vanillas().MatchString(strings.TrimSpace(name)) }
+func IsVanilla(name string) bool { return vanillas.MatchString(strings.TrimSpace(name)) }
 
 // Vanilla is what a name that is vanilla and no more is, by its amount:
 // of pods the bean, with their number, by the spoon the extract. name is
@@ -144,12 +144,12 @@ var wholeOnes = spelling.Pattern(`(?i)\b(?:whole|inter[aei]|entera?s?|enteros?|i
 	`entiere?s?|entière?s?|ganze[nrs]?|hela|hele)(?:\b|$)`)
 
 // IsWhole reports whether a name says that its things are left whole.
-func IsWhole(name string) bool { return wholeOnes().MatchString(name) }
+func IsWhole(name string) bool { return wholeOnes.MatchString(name) }
 
 // Pods reads a number of pods of what may be an extract too: "1 pod"
 // of vanilla.
 func Pods(text string) string {
-	m := pods().FindStringSubmatch(strings.TrimSpace(text))
+	m := pods.FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return ""
 	}

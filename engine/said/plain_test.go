@@ -31,17 +31,17 @@ func TestMayHoldPassesNothingOver(t *testing.T) {
 			text += rapid.SampledFrom(words).Draw(t, "word") +
 				rapid.SampledFrom([]string{"", " ", ", "}).Draw(t, "between")
 		}
-		apart := purposes().MatchString(text) && !forDough().MatchString(text)
+		apart := purposes.MatchString(text) && !forDough.MatchString(text)
 		if _, ok := Apart(text); ok && !apart {
 			t.Fatalf("Apart(%q) is true", text)
 		} else if apart {
 			found++
-			if head, ok := Apart(text); !ok && purposes().MatchString(text) {
+			if head, ok := Apart(text); !ok && purposes.MatchString(text) {
 				t.Fatalf("Apart(%q) gives %q, %v", text, head, ok)
 			}
 		}
 		_, _, timed := TimeIn(text)
-		want := waits().MatchString(text) && (timed || inCold().MatchString(text))
+		want := waits.MatchString(text) && (timed || inCold.MatchString(text))
 		if Waits(text) != want {
 			t.Fatalf("Waits(%q) is not %v", text, want)
 		}

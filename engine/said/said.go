@@ -22,7 +22,7 @@ var gasMark = spelling.Pattern(`^(?:gas )?(?:gas|mark)(?: mark)? ?([1-9])$`)
 
 // GasMark is the temperature of a mark of a UK oven, its words in lower case.
 func GasMark(words string) (Taken, bool) {
-	m := gasMark().FindStringSubmatch(words)
+	m := gasMark.FindStringSubmatch(words)
 	if m == nil {
 		return Taken{}, false
 	}
@@ -73,8 +73,8 @@ var warmWords = spelling.Pattern(`^(?:(?:an|in|am|bei|en|i|på|à) )?(?:(?:einem
 // true where the range can be taken.
 func Warmth(words string) (write string, take, ok bool) {
 	w, ok := warmths[words]
-	if !ok && (warmSpot().MatchString(words) || heater().MatchString(words) ||
-		warmWords().MatchString(words)) {
+	if !ok && (warmSpot.MatchString(words) || heater.MatchString(words) ||
+		warmWords.MatchString(words)) {
 		w, ok = warmths["warm place"], true
 	}
 	return w.write, w.taken, ok
@@ -118,13 +118,13 @@ var forms = spelling.Pattern(`\b(?:melted|(?:finely |roughly |coarsely )?(?:chop
 	`grated|sliced|crushed)|softened|cubed|diced|mashed|halved|beaten|whole|flaked|slivered)\b`)
 
 // Form is the form that a name's words give, "" for none.
-func Form(words string) string { return forms().FindString(words) }
+func Form(words string) string { return forms.FindString(words) }
 
 var protein = spelling.Pattern(`\b(\d{1,2}(?:\.\d+)?) ?% protein\b`)
 
 // Protein is a flour's protein by words of its name: "13 %"; "" for none.
 func Protein(words string) string {
-	if m := protein().FindStringSubmatch(words); m != nil {
+	if m := protein.FindStringSubmatch(words); m != nil {
 		return m[1] + " %"
 	}
 	return ""
@@ -139,7 +139,7 @@ func Ingredient(l *larder.Larder, name, units string) (*larder.Item, []string, b
 	}
 	it, words, ok := l.Described(name)
 	if !ok {
-		if t := warmth().FindString(name); t != "" && !bound().MatchString(name) {
+		if t := warmth.FindString(name); t != "" && !bound.MatchString(name) {
 			it, words, ok = l.Described(strings.Replace(name, t, "", 1)) // "warm milk (110F)"
 		}
 	}
@@ -153,7 +153,7 @@ func Ingredient(l *larder.Larder, name, units string) (*larder.Item, []string, b
 		return it, nil, ok
 	}
 	if plain, _ := l.Find("egg"); it == plain {
-		size := sizes().FindString(strings.Join(words, " "))
+		size := sizes.FindString(strings.Join(words, " "))
 		if sized, ok := l.Find(EggName(size+" egg", units)); ok {
 			return sized, words, true
 		}
@@ -196,7 +196,7 @@ var named = spelling.Pattern(`(?i)^((?:(?:an?|one|\d+) )?(?:(?:small|large|good|
 
 // Named parts a name that begins with a measure: "pinch of salt".
 func Named(name string) (amount, thing string, ok bool) {
-	m := named().FindStringSubmatch(strings.TrimSpace(name))
+	m := named.FindStringSubmatch(strings.TrimSpace(name))
 	if m == nil {
 		return "", "", false
 	}
@@ -211,7 +211,7 @@ var sign = spelling.Pattern(`(?i)^(?:just |only )?(?:un)?till?\b|\b(?:doubled|do
 
 // Sign reports whether a text is a sign in place of a time: "until doubled".
 func Sign(text string) bool {
-	return !strings.ContainsAny(text, "0123456789") && sign().MatchString(text)
+	return !strings.ContainsAny(text, "0123456789") && sign.MatchString(text)
 }
 
 // SpellPattern matches a time with its unit, in the languages that are read.
@@ -232,14 +232,14 @@ func TimeIn(text string) (time, rest string, ok bool) {
 	if !strings.ContainsAny(text, "0123456789¼½¾⅓⅔") && !mayHold(text, "night") {
 		return "", "", false
 	}
-	m := timeIn().FindStringSubmatch(text)
+	m := timeIn.FindStringSubmatch(text)
 	if m == nil || strings.ContainsAny(m[1]+m[3], "0123456789¼½¾⅓⅔") ||
-		otherUnit().MatchString(m[2]) { // the h of an inch is no hour
+		otherUnit.MatchString(m[2]) { // the h of an inch is no hour
 		return "", "", false
 	}
 	rest = strings.Trim(strings.TrimRight(m[1], " ,;(")+" "+
 		strings.TrimLeft(m[3], " ,;.)"), " ,;()!.")
-	return m[2], rest, worded().MatchString(rest) && !portions().MatchString(rest)
+	return m[2], rest, worded.MatchString(rest) && !portions.MatchString(rest)
 }
 
 var times = spelling.Pattern(`(?i)^(\d+) ?(?:times?|sets?|(?:(?:letter|book|single|double|` +
@@ -255,9 +255,9 @@ var apartBy = spelling.Pattern(`(?i)^(\d{1,2}) ?(?:(?:letter|book|single|double|
 
 // Every reads a number of times with the wait between them: "3 times, every 20 min".
 func Every(text string) (n int, wait string, ok bool) {
-	m := every().FindStringSubmatch(strings.TrimSpace(text))
+	m := every.FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
-		m = apartBy().FindStringSubmatch(strings.TrimSpace(text))
+		m = apartBy.FindStringSubmatch(strings.TrimSpace(text))
 	}
 	if m == nil {
 		return 0, "", false
@@ -273,10 +273,10 @@ func Times(text string) (number string, ok bool) {
 	if word, known := shares[strings.ToLower(text)]; known {
 		return word, true
 	}
-	if m := halved().FindStringSubmatch(text); m != nil {
+	if m := halved.FindStringSubmatch(text); m != nil {
 		return shares[strings.ToLower(m[1])], true
 	}
-	if m := times().FindStringSubmatch(text); m != nil {
+	if m := times.FindStringSubmatch(text); m != nil {
 		return m[1], true
 	}
 	return "", false
@@ -301,16 +301,16 @@ var (
 )
 
 // IsCover reports whether words name a thing that covers: "tea towel".
-func IsCover(text string) bool { return covers().MatchString(text) }
+func IsCover(text string) bool { return covers.MatchString(text) }
 
 // Covered reads words for a cover: "cling film", "no". Of others it says
 // yes, but for those that could turn it: the caller looks for food.
 func Covered(text string) (yes, ok bool) {
 	text = strings.TrimSpace(text)
-	if uncovers().MatchString(text) {
+	if uncovers.MatchString(text) {
 		return false, true
 	}
-	yes = !refused().MatchString(text) && text != ""
+	yes = !refused.MatchString(text) && text != ""
 	return yes, yes
 }
 
@@ -327,10 +327,10 @@ var (
 // Steamed reads words for steam that is let in: "no", "10 s".
 func Steamed(text string) (yes, ok bool) {
 	text = strings.TrimSpace(text)
-	if noSteam().MatchString(text) {
+	if noSteam.MatchString(text) {
 		return false, true
 	}
-	yes = letsIn().MatchString(text)
+	yes = letsIn.MatchString(text)
 	return yes, yes
 }
 
@@ -351,11 +351,11 @@ var alonePinch = spelling.Pattern(`(?i)^(?:un[ao]? |une |eine? |en |ett? )?(` +
 // Amount gives an ingredient's quantity for a kitchen word. units is
 // whose measures the kitchen uses.
 func Amount(it *larder.Item, text, units string) (Taken, bool) {
-	text = halfOf().ReplaceAllString(text, "1/2 $1")
+	text = halfOf.ReplaceAllString(text, "1/2 $1")
 	if t, ok := spoon(it, text); ok {
 		return t, true
 	}
-	m := amountOf().FindStringSubmatch(alonePinch().
+	m := amountOf.FindStringSubmatch(alonePinch.
 		ReplaceAllString(strings.TrimSuffix(strings.TrimSpace(text), "."), "a $1"))
 	if m == nil {
 		return Taken{}, false
@@ -380,7 +380,7 @@ func Amount(it *larder.Item, text, units string) (Taken, bool) {
 		}
 	}
 	for _, k := range measures {
-		if !k.word().MatchString(word) || !k.fits(it) ||
+		if !k.word.MatchString(word) || !k.fits(it) ||
 			k.us && (units == "uk" || units == "metric") {
 			continue
 		}
@@ -456,7 +456,7 @@ var inBrackets = spelling.Pattern(`^([^()]+?)\s*\(([^()]+)\)$`)
 // Bracketed gives the weight of an amount written twice: "3 1/2 cups
 // (440 g)". A weight says more than a volume. Other texts stay.
 func Bracketed(text string) string {
-	m := inBrackets().FindStringSubmatch(strings.TrimSpace(text))
+	m := inBrackets.FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return text
 	}
@@ -480,7 +480,7 @@ var eggWords = map[string]string{"lg": "large", "lge": "large", "med": "medium",
 
 // SizedEggs reads "2 large" of eggs: the count, and that size's egg name.
 func SizedEggs(text string) (count, name string, ok bool) {
-	m := sizedEggs().FindStringSubmatch(strings.TrimSpace(text))
+	m := sizedEggs.FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return "", "", false
 	}
@@ -521,13 +521,13 @@ var (
 )
 
 // IsUS reports whether the words of a file are of the US, and none of the UK.
-func IsUS(file []byte) bool { return usSigns().Match(file) && !ukSigns().Match(file) }
+func IsUS(file []byte) bool { return usSigns.Match(file) && !ukSigns.Match(file) }
 
 // Country reads a measure that differs between the US and the UK by the kitchen's country: the
 // house's, else that of other words in the file, as says tells.
 func Country(text, units string, file []byte) (out, says string) {
 	if units == "" && strings.Contains(quantity.OfCountry(text, "us"), " us ") {
-		us, uk := usSigns().Match(file), ukSigns().Match(file)
+		us, uk := usSigns.Match(file), ukSigns.Match(file)
 		switch {
 		case us && !uk:
 			units = "us"
@@ -550,7 +550,7 @@ func WithTime(line, text string) string {
 		return line
 	}
 	first, rest, found := strings.Cut(line, " }")
-	at := exampleTime().FindStringIndex(first)
+	at := exampleTime.FindStringIndex(first)
 	if at == nil {
 		return line
 	}
@@ -594,7 +594,7 @@ type Made struct {
 // Makes reads "24 pieces", "10 to 12 buns" and "2 loaves of 450 g"; why is the fault.
 func Makes(text string) (m Made, why string) {
 	if text != "" && (text[0] < '0' || text[0] > '9') {
-		text = aboutSo().ReplaceAllString(text, "")
+		text = aboutSo.ReplaceAllString(text, "")
 	}
 	number, rest, _ := strings.Cut(text, " ")
 	n, bad := Count(number)

@@ -29,19 +29,19 @@ func InchWord(unit string) string {
 }
 
 // LengthAt is where the first length of a text stands; nil for none.
-func LengthAt(text string) []int { return length().FindStringIndex(text) }
+func LengthAt(text string) []int { return length.FindStringIndex(text) }
 
 // Area reads the sides of a sheet, "30 x 45 cm" or "into a 10x16 inch rectangle", the longer first.
 // Words with other figures are none.
 func Area(text string) (long, short quantity.Quantity, ok bool) {
-	at := sides().FindStringSubmatchIndex(text)
+	at := sides.FindStringSubmatchIndex(text)
 	if at == nil {
 		return long, short, false
 	}
-	m := sides().FindStringSubmatch(text)
+	m := sides.FindStringSubmatch(text)
 	rest := text[:at[0]] + " " + text[at[1]:]
-	if third().MatchString(text[at[1]:]) ||
-		strings.ContainsAny(length().ReplaceAllString(rest, ""), "0123456789") {
+	if third.MatchString(text[at[1]:]) ||
+		strings.ContainsAny(length.ReplaceAllString(rest, ""), "0123456789") {
 		return long, short, false
 	}
 	unit := InchWord(m[4])
@@ -61,12 +61,12 @@ func Area(text string) (long, short quantity.Quantity, ok bool) {
 var shortSide = spelling.Pattern(`(?i)\b(?:short(?:er|est)?|narrow(?:er)?)[ -](?:side|end|edge)`)
 
 // FromShortSide reports whether words say that a sheet is rolled up from its shorter side.
-func FromShortSide(text string) bool { return shortSide().MatchString(text) }
+func FromShortSide(text string) bool { return shortSide.MatchString(text) }
 
 // LengthIn reads the one length among words: "to 4 mm", "about 1/2 inch thick".
 func LengthIn(text string) (out string, ok bool) {
-	all := length().FindAllStringSubmatchIndex(text, -1)
-	if len(all) != 1 || bound().MatchString(text) || sides().MatchString(text) {
+	all := length.FindAllStringSubmatchIndex(text, -1)
+	if len(all) != 1 || bound.MatchString(text) || sides.MatchString(text) {
 		return "", false
 	}
 	at := all[0]
@@ -74,7 +74,7 @@ func LengthIn(text string) (out string, ok bool) {
 		strings.TrimSpace(rest) == "" && !strings.ContainsAny(text, `"″-`) {
 		return "", false
 	}
-	m := length().FindStringSubmatch(text)
+	m := length.FindStringSubmatch(text)
 	out = strings.TrimSpace(m[1])
 	if m[2] != "" {
 		out += " to " + m[2]
@@ -92,7 +92,7 @@ func RolledOut(text string) bool {
 		strings.HasPrefix(strings.ToLower(text), "up") {
 		return false
 	}
-	if _, _, isArea := Area(text); isArea || rolledOut().MatchString(text) {
+	if _, _, isArea := Area(text); isArea || rolledOut.MatchString(text) {
 		return true
 	}
 	q, fault := quantity.Read(text, quantity.Of(quantity.Length))
@@ -108,7 +108,7 @@ var inRounds = spelling.Pattern(`(?i)^(?:each |them |pieces )?(?:in|into|to|as)?
 
 // InRounds reports whether words of a roll make pieces of it, and no
 // coil: "into balls".
-func InRounds(text string) bool { return inRounds().MatchString(strings.TrimSpace(text)) }
+func InRounds(text string) bool { return inRounds.MatchString(strings.TrimSpace(text)) }
 
 var thickWords = spelling.Pattern(`(?i)([\d./½¼¾ ]*\d[\d./½¼¾]*|[½¼¾]) ?-?(mm|cm|in|` +
 	`inch(?:es)?|"|″)[ -]` +
@@ -118,8 +118,8 @@ var thickWords = spelling.Pattern(`(?i)([\d./½¼¾ ]*\d[\d./½¼¾]*|[½¼¾]) 
 // Thickness is the thickness among the words of a shape, "a disc 15 mm
 // thick"; "" for none.
 func Thickness(text string) string {
-	m := thickWords().FindStringSubmatch(text)
-	if m == nil || bound().MatchString(text) {
+	m := thickWords.FindStringSubmatch(text)
+	if m == nil || bound.MatchString(text) {
 		return ""
 	}
 	return strings.TrimSpace(m[1]) + " " + InchWord(m[2])
@@ -127,7 +127,7 @@ func Thickness(text string) string {
 
 // ThickIn is the thickness that words beside an area tell; "" for none.
 func ThickIn(text string) string {
-	at := sides().FindStringIndex(text)
+	at := sides.FindStringIndex(text)
 	if at == nil {
 		return ""
 	}
@@ -151,10 +151,10 @@ var (
 // min"; of several heats, "190C / 170C fan", the first.
 func TimeAt(text string) (t Heated, ok bool) {
 	text = strings.TrimSpace(text)
-	if m := heatFor().FindStringSubmatch(text); m != nil {
+	if m := heatFor.FindStringSubmatch(text); m != nil {
 		return Heated{Time: m[2], Temp: m[1]}, true
 	}
-	m := timeAt().FindStringSubmatch(text)
+	m := timeAt.FindStringSubmatch(text)
 	if m == nil {
 		return t, false
 	}
@@ -167,7 +167,7 @@ var timeTo = spelling.Pattern(`(?i)^(\d[^,;]*?),? (?:to|until|till|up to|auf|à|
 
 // TimeTo reads a time with the temperature at its end: "3 min to 65 C".
 func TimeTo(text string) (time, to string, ok bool) {
-	m := timeTo().FindStringSubmatch(strings.TrimSpace(text))
+	m := timeTo.FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return "", "", false
 	}
@@ -183,7 +183,7 @@ var twoHeats = spelling.Pattern(`(?i)^(\d[^,;]*?) (?:at|@) ?(\d+ ?°? ?[CF])[,;]
 
 // TwoHeats reads a bake of two times with an oven of two heats.
 func TwoHeats(text string) (first, then Heated, ok bool) {
-	m := twoHeats().FindStringSubmatch(strings.TrimSpace(text))
+	m := twoHeats.FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return first, then, false
 	}
@@ -197,7 +197,7 @@ var upToNight = spelling.Pattern(`(?i)^(?:at least |from )?(\d[\d./½¼¾]* ?(?:
 // toNight reads a time that may last until the morning, "2 hours up to
 // overnight", as up to the longest night.
 func toNight(text string) (span string, ok bool) {
-	m := upToNight().FindStringSubmatch(strings.TrimSpace(text))
+	m := upToNight.FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return "", false
 	}
@@ -217,18 +217,18 @@ var (
 // that has hours beside it is those hours: "overnight (12 hours)".
 func TimeAside(text string) (time, note string, ok bool) {
 	text = strings.TrimSpace(text)
-	if m := untilThen().FindStringSubmatch(text); m != nil && !inAside().MatchString(m[2]) {
+	if m := untilThen.FindStringSubmatch(text); m != nil && !inAside.MatchString(m[2]) {
 		return m[1], m[2], true
 	}
-	if short := overnight().ReplaceAllString(text, ""); short != text {
+	if short := overnight.ReplaceAllString(text, ""); short != text {
 		short = strings.Trim(short, " ()")
 		if _, fault := quantity.Read(short, quantity.Of(quantity.Time)); fault == nil {
 			return short, text, true
 		}
 	}
 	for _, p := range []func() [][]string{
-		func() [][]string { return aside().FindAllStringSubmatch(text, 1) },
-		func() [][]string { return turning().FindAllStringSubmatch(text, 1) },
+		func() [][]string { return aside.FindAllStringSubmatch(text, 1) },
+		func() [][]string { return turning.FindAllStringSubmatch(text, 1) },
 	} {
 		if m := p(); m != nil {
 			one := Time(strings.TrimSpace(m[0][1]))

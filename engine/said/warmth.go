@@ -2,7 +2,6 @@ package said
 
 import (
 	"math"
-	"regexp"
 	"strings"
 	"sync"
 	"sync/atomic"
@@ -16,7 +15,7 @@ import (
 // languages. Common practice, no source. of reports whether a word means it for an ingredient:
 // soft brown sugar is not warm.
 var warmNames = []struct {
-	word  func() *regexp.Regexp
+	word  *spelling.Words
 	write string
 	of    func(*larder.Item) bool
 }{
@@ -50,7 +49,7 @@ var warmNames = []struct {
 		"50 C to 95 C", flows},
 }
 
-func names(words string) func() *regexp.Regexp {
+func names(words string) *spelling.Words {
 	return spelling.Pattern(`(?i)(?:^|[\s,(])(?:` + words + `)(?:$|[\s,.)])`)
 }
 
@@ -112,12 +111,12 @@ func NoWarmth(name string) bool {
 
 // isWarm tries the patterns, and caches a name that none matches.
 func isWarm(name string) bool {
-	if warmth().MatchString(name) || meltedCooled().MatchString(name) ||
-		turnedOff().MatchString(name) {
+	if warmth.MatchString(name) || meltedCooled.MatchString(name) ||
+		turnedOff.MatchString(name) {
 		return true
 	}
 	for _, w := range warmNames {
-		if w.word().MatchString(name) {
+		if w.word.MatchString(name) {
 			return true
 		}
 	}
@@ -129,20 +128,20 @@ func isWarm(name string) bool {
 
 // WarmthOf is an ingredient's temperature by words of its name or beside its amount; "" for none.
 func WarmthOf(it *larder.Item, words string) string {
-	if t := warmth().FindString(words); t != "" && !bound().MatchString(words) {
+	if t := warmth.FindString(words); t != "" && !bound.MatchString(words) {
 		if _, fault := quantity.Read(t, quantity.Of(quantity.Temperature)); fault == nil {
 			return t
 		}
 	}
-	if meltedCooled().MatchString(words) && isFat(it) {
+	if meltedCooled.MatchString(words) && isFat(it) {
 		return goingIn["melted and cooled"]
 	}
-	if afterwards().MatchString(words) {
+	if afterwards.MatchString(words) {
 		return ""
 	}
-	words = turnedOff().ReplaceAllString(words, " ")
+	words = turnedOff.ReplaceAllString(words, " ")
 	for _, w := range warmNames {
-		if w.of(it) && w.word().MatchString(words) {
+		if w.of(it) && w.word.MatchString(words) {
 			return w.write
 		}
 	}
@@ -159,7 +158,7 @@ func GoesIn(text string) string {
 	}
 	lo, hi := math.Inf(-1), math.Inf(1) // in common
 	from, to := math.Inf(1), math.Inf(-1)
-	for _, one := range parts().Split(strings.TrimSpace(text), -1) {
+	for _, one := range parts.Split(strings.TrimSpace(text), -1) {
 		if one == "" {
 			continue
 		}
@@ -192,7 +191,7 @@ var scales = map[string]struct{ c, f [2]float64 }{
 // Scaled adds the only plausible scale to a temperature of an oven, hot fat, ambient air or a core:
 // "190" or "375 degrees" of an oven. ok is false if the file uses only the other scale.
 func Scaled(text, where string, file []byte) (out string, ok bool) {
-	m := unscaled().FindStringSubmatch(strings.TrimSpace(text))
+	m := unscaled.FindStringSubmatch(strings.TrimSpace(text))
 	s, known := scales[where]
 	if m == nil || !known {
 		return "", false
@@ -202,7 +201,7 @@ func Scaled(text, where string, file []byte) (out string, ok bool) {
 		return "", false
 	}
 	isC, isF := q.Lo >= s.c[0] && q.Lo <= s.c[1], q.Lo >= s.f[0] && q.Lo <= s.f[1]
-	c, f := celsius().Match(file), fahrenheit().Match(file)
+	c, f := celsius.Match(file), fahrenheit.Match(file)
 	switch {
 	case isC && !isF && (c || !f):
 		return m[1] + " C", true
@@ -229,8 +228,8 @@ var warmLiquid = spelling.Pattern(`(?i)\b(?:warm\w*|varm\w*|tièdes?|chaude?s?|c
 
 // WarmPlace is the temperature of "in a warm place"; ok is false for other words.
 func WarmPlace(words string) (write string, ok bool) {
-	if !warmPlace().MatchString(words) || afterwards().MatchString(words) ||
-		warmLiquid().MatchString(words) {
+	if !warmPlace.MatchString(words) || afterwards.MatchString(words) ||
+		warmLiquid.MatchString(words) {
 		return "", false
 	}
 	return warmths["warm place"].write, true

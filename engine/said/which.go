@@ -51,14 +51,14 @@ func Which(words string, names []string) (c Chosen, why string) {
 	}
 	words = strings.ToLower(strings.Join(strings.Fields(words), " "))
 	words = strings.TrimSuffix(words, " together")
-	m := thenRest().FindStringSubmatch(words)
-	if m != nil && allBut().MatchString(m[1]) { // and then that too
+	m := thenRest.FindStringSubmatch(words)
+	if m != nil && allBut.MatchString(m[1]) { // and then that too
 		return Chosen{Names: names}, ""
 	}
-	switch m = allBut().FindStringSubmatch(words); {
-	case m != nil && someOf().MatchString(m[1]): // the rest of it goes in
+	switch m = allBut.FindStringSubmatch(words); {
+	case m != nil && someOf.MatchString(m[1]): // the rest of it goes in
 		held := Chosen{Names: names}
-		some := someOf().FindString(m[1])
+		some := someOf.FindString(m[1])
 		rest := strings.TrimPrefix(strings.TrimSpace(strings.TrimPrefix(m[1], some)), "of ")
 		if name, why := oneOf(strings.TrimPrefix(rest, "the "), names); why == "" && rest != "" {
 			held.Of = name
@@ -71,12 +71,12 @@ func Which(words string, names []string) (c Chosen, why string) {
 			return slices.Contains(out.Names, n)
 		})
 		return Chosen{Names: left, Rest: strings.HasPrefix(words, "the rest")}, why
-	case everything().MatchString(words):
+	case everything.MatchString(words):
 		return Chosen{Names: names}, ""
-	case theRest().MatchString(words):
+	case theRest.MatchString(words):
 		return Chosen{Names: names, Rest: true}, ""
 	}
-	for _, one := range between().Split(words, -1) {
+	for _, one := range between.Split(words, -1) {
 		if strings.TrimSpace(one) == "" {
 			continue
 		}
@@ -93,7 +93,7 @@ func Which(words string, names []string) (c Chosen, why string) {
 
 // AllBut reports whether words say that all goes in but for something.
 func AllBut(words string) bool {
-	return allBut().MatchString(strings.ToLower(strings.TrimSpace(words)))
+	return allBut.MatchString(strings.ToLower(strings.TrimSpace(words)))
 }
 
 func same(word string) func(string) bool {
@@ -105,7 +105,7 @@ func same(word string) func(string) bool {
 // that it ends or begins with: "butter" is the unsalted butter if no
 // other is there.
 func oneOf(word string, names []string) (name, why string) {
-	short := articles().ReplaceAllString(word+" ", "")
+	short := articles.ReplaceAllString(word+" ", "")
 	for _, try := range []string{word, strings.TrimSpace(short)} {
 		if i := slices.IndexFunc(names, same(try)); i >= 0 {
 			return names[i], ""
@@ -156,7 +156,7 @@ var gradually = spelling.Pattern(`(?i)^(.+?)[ ,;(]+((?:(?:an?|one|1|two|a few) )
 // Gradually parts what goes in from words on how it does: "butter, a
 // tablespoon at a time".
 func Gradually(text string) (what, how string) {
-	m := gradually().FindStringSubmatch(strings.TrimSpace(text))
+	m := gradually.FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return "", ""
 	}

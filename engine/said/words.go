@@ -1,7 +1,6 @@
 package said
 
 import (
-	"regexp"
 	"strconv"
 	"strings"
 
@@ -11,7 +10,7 @@ import (
 )
 
 var spoken = []struct {
-	words func() *regexp.Regexp
+	words *spelling.Words
 	write string
 }{
 	{spelling.Pattern(`(?i)\b(?:an|one|1) hour and a half\b|\b(?:one|1) and a half hours\b`),
@@ -56,19 +55,19 @@ var further = spelling.Pattern(`(?i)(\d) (?:more|further|extra) ` +
 
 // Time gives a worded time in figures: "half an hour", "2 min per side". Others stay.
 func Time(text string) string {
-	text = further().ReplaceAllString(text, "$1 $2")
+	text = further.ReplaceAllString(text, "$1 $2")
 	for _, s := range spoken {
-		text = s.words().ReplaceAllString(text, s.write)
+		text = s.words.ReplaceAllString(text, s.write)
 	}
-	text = numbered().ReplaceAllStringFunc(text, func(s string) string {
+	text = numbered.ReplaceAllStringFunc(text, func(s string) string {
 		word, unit, _ := strings.Cut(s, " ")
 		return numbers[strings.ToLower(word)] + " " + unit
 	})
-	if m := clock().FindStringSubmatch(strings.TrimSpace(text)); m != nil {
+	if m := clock.FindStringSubmatch(strings.TrimSpace(text)); m != nil {
 		return m[1] + " h " + m[2] + " min"
 	}
-	text = hourAnd().ReplaceAllString(text, "$1 h $2 min")
-	if m := perSide().FindStringSubmatch(strings.TrimSpace(text)); m != nil {
+	text = hourAnd.ReplaceAllString(text, "$1 h $2 min")
+	if m := perSide.FindStringSubmatch(strings.TrimSpace(text)); m != nil {
 		if q, fault := quantity.Read(m[1]+" "+m[2], quantity.Of(quantity.Time)); fault == nil {
 			return quantity.Plain(2*q.Lo) + " min"
 		}
@@ -80,15 +79,15 @@ var oneTime = spelling.Pattern(`(?i)\d+(?:\.\d+)? ?(?:s|secs?|seconds?|mins?|min
 
 // Sum adds up a mix's times by speed: "5 min on low, then 8 min on medium".
 func Sum(text string) (time string, ok bool) {
-	if speeds().MatchString(strings.TrimSpace(text)) {
-		text = speed().ReplaceAllString(text, "$1 min +")
+	if speeds.MatchString(strings.TrimSpace(text)) {
+		text = speed.ReplaceAllString(text, "$1 min +")
 	}
-	text = gear().ReplaceAllString(strings.TrimSpace(text), "")
-	all := oneTime().FindAllString(text, -1)
-	rest := after().ReplaceAllString(strings.ToLower(oneTime().ReplaceAllString(text, "")), "+")
+	text = gear.ReplaceAllString(strings.TrimSpace(text), "")
+	all := oneTime.FindAllString(text, -1)
+	rest := after.ReplaceAllString(strings.ToLower(oneTime.ReplaceAllString(text, "")), "+")
 	if len(all) < 2 || strings.ContainsAny(rest, "0123456789") ||
-		!sums().MatchString(rest) && !strings.Contains(rest, ",") ||
-		bound().MatchString(rest) {
+		!sums.MatchString(rest) && !strings.Contains(rest, ",") ||
+		bound.MatchString(rest) {
 		return "", false
 	}
 	total := 0.0
@@ -129,10 +128,10 @@ var speedWords = spelling.Pattern(`(?i)^(?:on |at |auf |en |in |à )?(?:(?:the )
 	`(?:to|then|-|and)? ?)+$`)
 
 // IsSpeed reports whether words are the speed of a mixer: "on low".
-func IsSpeed(words string) bool { return speedWords().MatchString(strings.TrimSpace(words)) }
+func IsSpeed(words string) bool { return speedWords.MatchString(strings.TrimSpace(words)) }
 
 // NoGear drops the speed of a mixer from words.
-func NoGear(text string) string { return gear().ReplaceAllString(text, "") }
+func NoGear(text string) string { return gear.ReplaceAllString(text, "") }
 
 var sums = spelling.Pattern(`\b(?:plus|and)\b|\+`)
 
@@ -153,19 +152,19 @@ func TempIn(text string) (temperature string, ok bool) {
 	if quantity.IsPlain(text) {
 		return "", false
 	}
-	if m := ovens().FindStringSubmatch(strings.TrimSpace(text)); m != nil {
+	if m := ovens.FindStringSubmatch(strings.TrimSpace(text)); m != nil {
 		return m[1], true // "190C/170C fan/gas 5" is one oven
 	}
-	all := warmth().FindAllString(text, -1)
-	if m := atMost().FindStringSubmatch(text); m != nil && len(all) == 1 {
+	all := warmth.FindAllString(text, -1)
+	if m := atMost.FindStringSubmatch(text); m != nil && len(all) == 1 {
 		return m[1] + m[2], true
 	}
-	if len(all) != 1 || bound().MatchString(text) {
+	if len(all) != 1 || bound.MatchString(text) {
 		return "", false
 	}
 	rest := strings.Replace(text, all[0], "", 1)
 	if strings.ContainsAny(rest, "0123456789") || strings.TrimSpace(rest) == "" ||
-		otherOven().MatchString(rest) {
+		otherOven.MatchString(rest) {
 		return "", false
 	}
 	return all[0], true
@@ -209,7 +208,7 @@ var ounces = spelling.Pattern(
 
 // drops are measures of unweighed things (kitchen practice, no source).
 var drops = []struct {
-	words  func() *regexp.Regexp
+	words  *spelling.Words
 	amount string
 }{
 	{spelling.Pattern(`(?i)^(?:an? )?(?:few|couple of) drops$`), "0.1 to 0.5 ml"},
@@ -224,7 +223,7 @@ var drops = []struct {
 func dropsOf(it *larder.Item, text string) string {
 	for _, d := range drops {
 		switch {
-		case !d.words().MatchString(text):
+		case !d.words.MatchString(text):
 		case it.Density == 0:
 			return strings.Replace(d.amount, "ml", "g", 1)
 		default:
@@ -245,19 +244,19 @@ func takenAs(text, amount string) Said {
 // Plainly removes a baker's words beside an amount: "80 g, soft", "1 level tsp", "1 medium,
 // beaten". It removes only words that change nothing.
 func Plainly(it *larder.Item, text, units string) Said {
-	text = strings.ReplaceAll(small().ReplaceAllString(strings.TrimSpace(text), ""), " & ", " and ")
-	if m := ounces().FindStringSubmatch(text); m != nil {
+	text = strings.ReplaceAll(small.ReplaceAllString(strings.TrimSpace(text), ""), " & ", " and ")
+	if m := ounces.FindStringSubmatch(text); m != nil {
 		return Said{Amount: strings.TrimSpace(m[1]) + " oz"}
 	}
 	if amount := dropsOf(it, text); amount != "" {
 		return takenAs(text, amount)
 	}
 	text, _ = Spoons(text, nil)
-	text = shareOf().ReplaceAllString(strings.ReplaceAll(text, "'s", ""), "$1 ")
-	if m := ofFruit().FindStringSubmatch(text); m != nil {
+	text = shareOf.ReplaceAllString(strings.ReplaceAll(text, "'s", ""), "$1 ")
+	if m := ofFruit.FindStringSubmatch(text); m != nil {
 		text = m[1]
 	}
-	if m := sizedBy().FindStringSubmatch(text); m != nil && it.Class == larder.ClassEgg {
+	if m := sizedBy.FindStringSubmatch(text); m != nil && it.Class == larder.ClassEgg {
 		return Said{Amount: m[1] + " " + map[string]string{"S": "small", "M": "medium",
 			"L":  "large",
 			"XL": "extra large"}[strings.ToUpper(m[2])]}
@@ -265,18 +264,18 @@ func Plainly(it *larder.Item, text, units string) Said {
 	if reads(it, text, units) {
 		return Said{Amount: text}
 	}
-	if m := inBrackets().FindStringSubmatch(text); m != nil && reads(it, m[1], units) {
+	if m := inBrackets.FindStringSubmatch(text); m != nil && reads(it, m[1], units) {
 		_, fault := quantity.Read(m[2], quantity.Amounts)
-		if fault == nil || sticks().MatchString(m[2]) && it.Class == larder.ClassFat {
+		if fault == nil || sticks.MatchString(m[2]) && it.Class == larder.ClassFat {
 			return Said{Amount: m[1]} // "1 package (2 1/4 tsp)"
 		}
 	}
-	if m := heaped().FindStringSubmatch(text); m != nil {
+	if m := heaped.FindStringSubmatch(text); m != nil {
 		if n := numbers[strings.ToLower(m[1])]; n != "" {
 			m[1] = n
 		}
 		how := strings.ToLower(m[2])
-		if !english().MatchString(how) {
+		if !english.MatchString(how) {
 			how = "heaped"
 		}
 		if out, ok := quantity.Heaped(m[1], how, m[3]); ok {
@@ -350,7 +349,7 @@ var sizesIn = spelling.Pattern(`(?i)[\d./½¼¾]+(?: \d/\d)?[- ]?(?:cm|mm|inch(?
 	`\b(?:in )?\d+ ?g (?:cubes?|pieces?|slices?|strips?|chunks?|batons?)\b`)
 
 // NoSizes drops lengths from words: "a bag with a 1/4 inch tip".
-func NoSizes(text string) string { return sizesIn().ReplaceAllString(text, "") }
+func NoSizes(text string) string { return sizesIn.ReplaceAllString(text, "") }
 
 // OneTime reads the one time among words with other figures: "until 2 cm below the rim, 3 h"; and
 // one that may last into the morning.
@@ -358,10 +357,10 @@ func OneTime(text string) (time string, ok bool) {
 	if span, ok := toNight(Time(text)); ok {
 		return span, true
 	}
-	all := span().FindAllString(text, -1)
-	if len(all) != 1 || portions().MatchString(text) || !otherUnit().MatchString(text) {
+	all := span.FindAllString(text, -1)
+	if len(all) != 1 || portions.MatchString(text) || !otherUnit.MatchString(text) {
 		return "", false
 	}
-	rest := otherUnit().ReplaceAllString(strings.Replace(text, all[0], "", 1), "")
+	rest := otherUnit.ReplaceAllString(strings.Replace(text, all[0], "", 1), "")
 	return all[0], !strings.ContainsAny(rest, "0123456789")
 }

@@ -25,7 +25,7 @@ func Comments(text []byte, from, to int) []finding.Doubted {
 	for _, t := range tokens {
 		line := t.Range.Start.Line
 		is := t.Type == hclsyntax.TokenComment && line >= from && line <= to
-		if is && sized().Match(t.Bytes) {
+		if is && sized.Match(t.Bytes) {
 			out = append(out, finding.Doubted{Line: line, Text: strings.TrimSpace(string(t.Bytes))})
 		}
 	}

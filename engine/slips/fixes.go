@@ -49,7 +49,7 @@ var fixes = []fix{
 
 func replaced(pattern, with string) func(string) string {
 	re := spelling.Pattern(pattern)
-	return func(line string) string { return re().ReplaceAllString(line, with) }
+	return func(line string) string { return re.ReplaceAllString(line, with) }
 }
 
 var (
@@ -76,8 +76,8 @@ var (
 // ingredient puts the name of an ingredient in quotes, before a sign
 // = or a colon.
 func ingredient(line string) string {
-	m := bareName().FindStringSubmatch(line)
-	if m == nil || plainKey().MatchString(m[2]) && strings.Contains(line, "=") {
+	m := bareName.FindStringSubmatch(line)
+	if m == nil || plainKey.MatchString(m[2]) && strings.Contains(line, "=") {
 		return line
 	}
 	return m[1] + `"` + strings.TrimSpace(m[2]) + `" = ` + m[3]
@@ -91,11 +91,11 @@ var (
 // values puts values in quotes that stand bare.
 func values(line string) string {
 	for range 8 { // one value a time, since each needs the sign behind the one before
-		at := bareValue().FindStringSubmatchIndex(line)
+		at := bareValue.FindStringSubmatchIndex(line)
 		from := 0
-		for at != nil && asIs().MatchString(line[from+at[4]:from+at[5]]) {
+		for at != nil && asIs.MatchString(line[from+at[4]:from+at[5]]) {
 			from += at[5]
-			if at = bareValue().FindStringSubmatchIndex(line[from:]); at == nil {
+			if at = bareValue.FindStringSubmatchIndex(line[from:]); at == nil {
 				return line
 			}
 		}
@@ -114,7 +114,7 @@ func closeQuote(line string) string {
 	if strings.Count(line, `"`)%2 == 0 {
 		return line
 	}
-	at := lineEnd().FindStringSubmatchIndex(line)
+	at := lineEnd.FindStringSubmatchIndex(line)
 	end := line[at[2]:at[3]]
 	if strings.HasPrefix(end, "}") {
 		end = " " + end

@@ -157,7 +157,7 @@ func inside(lines []string, at int) place {
 		if strings.TrimSpace(lines[k]) == "" || indent(lines[k]) >= depth {
 			continue
 		}
-		switch m := opens().FindStringSubmatch(lines[k]); {
+		switch m := opens.FindStringSubmatch(lines[k]); {
 		case m == nil:
 			return inBlock
 		case m[1] == "ingredients":
@@ -178,7 +178,7 @@ var (
 // brackets gives the line that opens ingredients or steps with its sign
 // and bracket, and the line that closes it; -1 where both are right.
 func brackets(lines []string, at int) (text string, closing int, ok bool) {
-	m := listHead().FindStringSubmatch(lines[at])
+	m := listHead.FindStringSubmatch(lines[at])
 	if m == nil {
 		return "", -1, false
 	}
@@ -188,7 +188,7 @@ func brackets(lines []string, at int) (text string, closing int, ok bool) {
 	}
 	text, closing = m[1]+m[2]+" = "+open, -1
 	for k := at + 1; k < len(lines); k++ {
-		if indent(lines[k]) == indent(lines[at]) && closers().MatchString(lines[k]) {
+		if indent(lines[k]) == indent(lines[at]) && closers.MatchString(lines[k]) {
 			closing = k
 			break
 		}
@@ -203,5 +203,5 @@ func swapped(line, open string) string {
 	if strings.HasSuffix(open, "[") {
 		end = "]"
 	}
-	return closers().ReplaceAllString(line, line[:indent(line)]+end)
+	return closers.ReplaceAllString(line, line[:indent(line)]+end)
 }

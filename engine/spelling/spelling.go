@@ -7,18 +7,10 @@
 package spelling
 
 import (
-	"regexp"
 	"slices"
 	"strings"
-	"sync"
 	"unicode"
 )
-
-// Pattern compiles an expression when it is first used: a run uses few
-// of them.
-func Pattern(text string) func() *regexp.Regexp {
-	return sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(text) })
-}
 
 // longest is the number of runes of a word that are compared. The cost
 // of a comparison grows with its square.

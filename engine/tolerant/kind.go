@@ -30,13 +30,13 @@ func KindOf(path string, text []byte) FileKind {
 		return HouseFile
 	}
 	before := text // the first formula block
-	if at := ofFormula().FindIndex(text); at != nil {
+	if at := ofFormula.FindIndex(text); at != nil {
 		before = text[:at[0]]
 	}
 	switch {
-	case ofHouse().Match(before):
+	case ofHouse.Match(before):
 		return HouseFile
-	case ofRules().Match(before):
+	case ofRules.Match(before):
 		return RuleFile
 	}
 	return FormulaFile

@@ -95,7 +95,7 @@ func (c *trialCase) readValues(r *reading.Reader, e hclsyntax.Expression, answer
 			c.expect = readAnswer(r, p.Value, answers)
 			continue
 		}
-		if _, twice := c.values[p.Key]; twice || !valueName().MatchString(p.Key) {
+		if _, twice := c.values[p.Key]; twice || !valueName.MatchString(p.Key) {
 			r.Fault(p.Place, "a value of a case has a name of its own in small letters,"+
 				" such as time = \"5 min\"; not %q", source.Safe(p.Key))
 			continue
@@ -147,7 +147,7 @@ func placeholders(r *reading.Reader, blocks []*hclsyntax.Block) []placeholder {
 	var out []placeholder
 	look := func(start, end int, quoted bool) {
 		text := string(r.File.Text[start:end])
-		for _, m := range placeholderForm().FindAllStringSubmatchIndex(text, -1) {
+		for _, m := range placeholderForm.FindAllStringSubmatchIndex(text, -1) {
 			whole := quoted && m[0] == 0 && m[1] == len(text)
 			out = append(out, placeholder{text[m[2]:m[3]], start + m[0], start + m[1], whole})
 		}

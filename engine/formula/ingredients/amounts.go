@@ -503,7 +503,7 @@ func (rd *Reader) plainAmount(in *formula.Ingredient, text string, at source.Pla
 		text = more
 	}
 	if it, _, ok := rd.Find(in); ok {
-		if sticks().MatchString(text) && it.Class != larder.ClassFat {
+		if sticks.MatchString(text) && it.Class != larder.ClassFat {
 			rd.Fault(at, "%s: a stick is a measure of butter; weigh this one, or write \"?\"", what)
 			return "", false
 		}

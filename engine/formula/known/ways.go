@@ -62,7 +62,7 @@ func wayAmong(v *formula.Verb, text string) (found *formula.Way, ok bool) {
 			}
 		}
 	}
-	return found, found != nil && strings.TrimSpace(besideWay().ReplaceAllString(rest, "")) == ""
+	return found, found != nil && strings.TrimSpace(besideWay.ReplaceAllString(rest, "")) == ""
 }
 
 // NearWays are the names of the ways to do a verb that are nearest to a word.

@@ -65,7 +65,7 @@ func Unknown(l *larder.Larder, name string, at source.Place, amount reading.Give
 	if a, ok := l.Ambiguous(name); ok && len(a.Choices) > 0 {
 		var paste []string
 		for _, c := range a.Choices {
-			if amount.Set && !(c == "fresh yeast" && ofPacket().MatchString(amount.Text)) {
+			if amount.Set && !(c == "fresh yeast" && ofPacket.MatchString(amount.Text)) {
 				paste = append(paste, fmt.Sprintf("%q = %q", c, amount.Text))
 			}
 		}

@@ -348,9 +348,9 @@ func (rd *Reader) readOwn(s *formula.Step, e hclsyntax.Expression) {
 	case !rd.WordsAlone(before, text):
 	case s.Verb.Turns() && !turns.Waits(text): // work of the hands, and no wait
 		rd.timesInWords(s, text, at)
-	case !s.Verb.Mixes() && usual.Has(s, text) && !leftToStand().MatchString(text),
+	case !s.Verb.Mixes() && usual.Has(s, text) && !leftToStand.MatchString(text),
 		s.Verb.Own.Kinds.Has(quantity.Time) && !unread.Asked(rd.Opts.Larder, text),
-		s.Verb.Mixes() && !leftToStand().MatchString(text): // its foods are of the list
+		s.Verb.Mixes() && !leftToStand.MatchString(text): // its foods are of the list
 		s.Sign = &formula.Sign{Text: text, At: at}
 	default:
 		rd.KeepWords(s, "", text, at)

@@ -129,7 +129,7 @@ func (rd *Reader) saidTime(s *formula.Step, e hclsyntax.Expression) bool {
 		return false
 	}
 	s.Manner = rest
-	goesIn := strings.TrimRight(untilTail().ReplaceAllString(rest, ""), " ,;")
+	goesIn := strings.TrimRight(untilTail.ReplaceAllString(rest, ""), " ,;")
 	if _, why := said.Which(goesIn, rd.Names(s)); why == "" && goesIn != "" && s.Verb.Joins() &&
 		len(s.With) == 0 && !said.IsSpeed(goesIn) { // "in the butter, 5 min"
 		rd.Withs = append(rd.Withs, Use{Step: s, Name: goesIn, Place: at})
@@ -369,7 +369,7 @@ func (rd *Reader) SaidArea(s *formula.Step, e hclsyntax.Expression, own bool, wh
 		}
 	}
 	long, short, isArea := said.Area(text)
-	if one, ok := said.LengthIn(text); ok && !isArea && !(own && sideways().MatchString(text)) {
+	if one, ok := said.LengthIn(text); ok && !isArea && !(own && sideways.MatchString(text)) {
 		g, ok := rd.QuantityText(one, at, formula.ForLength, what)
 		if g.Text = one; ok && own {
 			s.Manner = text
@@ -382,7 +382,7 @@ func (rd *Reader) SaidArea(s *formula.Step, e hclsyntax.Expression, own bool, wh
 		return ok
 	}
 	switch {
-	case !isArea && own && (said.NoFigure(text) || sideways().MatchString(text)):
+	case !isArea && own && (said.NoFigure(text) || sideways.MatchString(text)):
 		// { flatten = "by hand" }, { roll = "10 inches wide, up to 12" }
 		s.OpenOwn, s.Note = true, text
 		rd.Assumed(at, fmt.Sprintf("%q says no thickness: taken as \"?\"", text))
@@ -417,7 +417,7 @@ func (rd *Reader) plain(s *formula.Step) plain.Step {
 		Heat: func(text string, at source.Place) bool {
 			return rd.saidAt(s, text, at, s.Verb.Name+": at")
 		},
-		Waits: leftToStand().MatchString,
+		Waits: leftToStand.MatchString,
 	}
 }
 

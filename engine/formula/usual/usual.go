@@ -2,8 +2,6 @@
 package usual
 
 import (
-	"regexp"
-
 	"forebake/engine/figure"
 	"forebake/engine/formula"
 	"forebake/engine/said/work"
@@ -13,7 +11,7 @@ import (
 // signTime is how long a wait for a sign usually is, min.
 type signTime struct {
 	waits  func(*formula.Step) bool
-	sign   func() *regexp.Regexp
+	sign   *spelling.Words
 	usual  figure.Interval
 	source string
 }
@@ -72,7 +70,7 @@ func hours(lo, hi float64) figure.Interval { return figure.Interval{Lo: 60 * lo,
 // false for a sign that has no usual time.
 func Time(s *formula.Step, words string) (span figure.Interval, source string, ok bool) {
 	for _, t := range signTimes {
-		if t.waits(s) && t.sign().MatchString(words) {
+		if t.waits(s) && t.sign.MatchString(words) {
 			return t.usual, t.source, true
 		}
 	}

@@ -303,7 +303,7 @@ func (p *Part) Into(s *Step, text string) {
 }
 
 // Common reports whether every dough may hold the thing, so that a mix of all takes it in.
-func (l *Line) Common() bool { return commonOnes().MatchString(l.Name) }
+func (l *Line) Common() bool { return commonOnes.MatchString(l.Name) }
 
 var commonOnes = spelling.Pattern(`(?i)\b(?:flour|sugar|butter|milk|eggs?|yolks?|water|salt|` +
 	`yeast|oil|cream|honey)$`)

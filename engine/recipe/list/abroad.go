@@ -1,7 +1,6 @@
 package list
 
 import (
-	"regexp"
 	"strings"
 
 	"forebake/engine/said"
@@ -9,14 +8,14 @@ import (
 )
 
 // measuresAbroad find the words of said.Abroad behind a number.
-var measuresAbroad = func() (out []func() *regexp.Regexp) {
+var measuresAbroad = func() (out []*spelling.Words) {
 	for _, m := range said.Abroad {
 		out = append(out, abroadAt(m.Words))
 	}
 	return out
 }()
 
-func abroadAt(words string) func() *regexp.Regexp {
+func abroadAt(words string) *spelling.Words {
 	return spelling.Pattern(`^(` + numberForm + `(?: ?(?:-|–|to) ?` + numberForm + `)?) ?(?:` +
 		words + `)(?: |$)`)
 }
@@ -40,13 +39,13 @@ var (
 // english turns what other languages write around the figure of a line into
 // what the reader knows, and says which percentage stood beside a weight.
 func english(text string) (out, percent string) {
-	if m := countBehind().FindStringSubmatch(text); m != nil { // "Egg - 1 no."
+	if m := countBehind.FindStringSubmatch(text); m != nil { // "Egg - 1 no."
 		text = m[1]
 	}
-	if m := percentColumn().FindStringSubmatch(text); m != nil {
+	if m := percentColumn.FindStringSubmatch(text); m != nil {
 		text, percent = m[1], m[2]
 	}
-	if m := about().FindStringSubmatch(text); m != nil {
+	if m := about.FindStringSubmatch(text); m != nil {
 		text = "about " + m[1]
 	}
 	lead := ""
@@ -54,13 +53,13 @@ func english(text string) (out, percent string) {
 		lead, text = "about ", rest
 	}
 	for i, words := range measuresAbroad {
-		if at := words().FindStringSubmatchIndex(strings.ToLower(text)); at != nil {
+		if at := words.FindStringSubmatchIndex(strings.ToLower(text)); at != nil {
 			text = text[:at[3]] + " " + said.Abroad[i].English + " " + text[min(at[1], len(text)):]
 			text = strings.Join(strings.Fields(text), " ")
 			break
 		}
 	}
-	if m := ofAbroad().FindStringSubmatch(text); m != nil {
+	if m := ofAbroad.FindStringSubmatch(text); m != nil {
 		text = strings.TrimSpace(m[1]) + " " + m[2]
 	}
 	return lead + text, percent

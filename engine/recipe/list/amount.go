@@ -78,12 +78,12 @@ var littleAt = spelling.Pattern(`(?i)^a (?:little|few) `)
 
 // measured reads a line that begins with an amount.
 func (r Reader) measured(l *Line, text string, inside []string) bool {
-	if littleAt().MatchString(text) && !looseAt().MatchString(text[2:]) {
+	if littleAt.MatchString(text) && !looseAt.MatchString(text[2:]) {
 		return false // "a little milk" is no figure
 	}
 	text = numbered(text)
 	// "a good pinch", "few drops"
-	if m := looseAt().FindStringSubmatch(strings.TrimPrefix(text, "1 ")); m != nil {
+	if m := looseAt.FindStringSubmatch(strings.TrimPrefix(text, "1 ")); m != nil {
 		number := "1 "
 		if m[1] != "" {
 			number = "2 to 5 "
@@ -94,11 +94,11 @@ func (r Reader) measured(l *Line, text string, inside []string) bool {
 		}
 	}
 	each := 1.0
-	if m := timesForm().FindStringSubmatch(text); m != nil {
+	if m := timesForm.FindStringSubmatch(text); m != nil {
 		each, _ = strconv.ParseFloat(m[1], 64)
 		text = text[len(m[0]):]
 	}
-	m := amountAt().FindStringSubmatch(text)
+	m := amountAt.FindStringSubmatch(text)
 	if m == nil {
 		return false
 	}
@@ -256,7 +256,7 @@ func (r Reader) unitOf(l *Line, number, rest string) (amount, after string) {
 			if w != "" {
 				tail, found = cutWord(next, w)
 			}
-			m := amountAt().FindStringSubmatch(tail)
+			m := amountAt.FindStringSubmatch(tail)
 			if !found || m == nil || m[2] != "" {
 				continue
 			}
@@ -296,7 +296,7 @@ func (r Reader) otherMeasures(l *Line, amount, after string) (string, string) {
 			}
 		}
 		tail = strings.TrimLeft(tail, " ")
-		m := amountAt().FindStringSubmatch(tail)
+		m := amountAt.FindStringSubmatch(tail)
 		if m == nil {
 			break
 		}
@@ -306,7 +306,7 @@ func (r Reader) otherMeasures(l *Line, amount, after string) (string, string) {
 			break
 		}
 		end = strings.TrimLeft(end, " ")[n:]
-		if a := amountAt().FindStringSubmatch(strings.TrimLeft(end, " ")); a != nil { // 1 lb 2 oz
+		if a := amountAt.FindStringSubmatch(strings.TrimLeft(end, " ")); a != nil { // 1 lb 2 oz
 			tail := strings.TrimLeft(strings.TrimLeft(end, " ")[len(a[0]):], " ")
 			if _, k := unitAt(tail); k > 0 {
 				end = tail[k:]
@@ -425,7 +425,7 @@ func (r Reader) counted(l *Line, number string, each float64, rest string, insid
 
 // unmeasured reads a line without a figure: a pinch, to taste.
 func (r Reader) unmeasured(l *Line, text string, inside []string) {
-	m := noAmount().FindString(text)
+	m := noAmount.FindString(text)
 	lower := strings.ToLower(m)
 	rest := strings.TrimSpace(strings.Replace(text, m, "", 1))
 	rest = strings.Trim(rest, " ,")
@@ -517,11 +517,11 @@ var tinAside = spelling.Pattern(`(?i)(?:\b(two|three|four|six|2|3|4|` +
 // how many there are; each "" where the text does not say.
 func Tin(text string) (tin, count string) {
 	var all [][]string // the sides in brackets go before the pounds of a loaf
-	for _, m := range tinAside().FindAllStringSubmatch(text, -1) {
+	for _, m := range tinAside.FindAllStringSubmatch(text, -1) {
 		all = append(all, []string{m[0], m[1], strings.TrimSpace(m[3]) + " " +
 			strings.TrimSpace(m[2])})
 	}
-	for _, m := range append(all, tinForm().FindAllStringSubmatch(text, -1)...) {
+	for _, m := range append(all, tinForm.FindAllStringSubmatch(text, -1)...) {
 		if _, sized := tins.Size(m[2]); !sized {
 			continue
 		}

@@ -90,7 +90,7 @@ var (
 
 // KitchenOf tells whose words a text uses.
 func KitchenOf(text string) Kitchen {
-	isUS, isUK := usWords().MatchString(text), ukWords().MatchString(text)
+	isUS, isUK := usWords.MatchString(text), ukWords.MatchString(text)
 	switch {
 	case isUS && !isUK:
 		return US
@@ -132,7 +132,7 @@ const (
 // Lines reads a line of a list, and reports whether it is one. It may hold
 // several ingredients.
 func (r Reader) Lines(text string) (lines []Line, left []Left, ok bool) {
-	written := strings.TrimSpace(bullet().ReplaceAllString(strings.TrimSpace(text), ""))
+	written := strings.TrimSpace(bullet.ReplaceAllString(strings.TrimSpace(text), ""))
 	text, percent := english(written)
 	if percent != "" {
 		defer func() {
@@ -145,7 +145,7 @@ func (r Reader) Lines(text string) (lines []Line, left []Left, ok bool) {
 		written = text // a spoon is a spoon in all languages, and a cube is told
 	}
 	aside := ""
-	if cut := more().FindStringIndex(text); cut != nil {
+	if cut := more.FindStringIndex(text); cut != nil {
 		aside = strings.Trim(text[cut[0]:], " ,;()")
 		text = strings.Trim(text[:cut[0]], " ,;(")
 	}
@@ -153,13 +153,13 @@ func (r Reader) Lines(text string) (lines []Line, left []Left, ok bool) {
 		return nil, []Left{Left(written)}, true
 	}
 	goal := ""
-	if m := purpose().FindStringSubmatchIndex(text); m != nil && m[0] > 0 {
+	if m := purpose.FindStringSubmatchIndex(text); m != nil && m[0] > 0 {
 		goal = strings.ToLower(text[m[2]:m[3]])
 		rest := strings.TrimSpace(text[:m[0]])
 		tail := strings.Trim(text[m[0]:], " ,;()")
 		// "1/4 cup sugar, plus 1 cup for rolling": the second amount alone
 		// is for that.
-		if p := plusFor().FindStringSubmatchIndex(rest); p != nil {
+		if p := plusFor.FindStringSubmatchIndex(rest); p != nil {
 			first, okFirst := r.several(rest[:p[0]])
 			second, okSecond := r.again(first, rest[p[2]:p[3]])
 			if okFirst && okSecond {
@@ -203,7 +203,7 @@ func (r Reader) sorted(lines []Line, goal, tail string, left *[]Left) []Line {
 		flour := known && it.Flour > 0
 		switch {
 		case goal == "dough":
-		case bench().MatchString(goal) && (!strings.HasPrefix(goal, "dus") || flour ||
+		case bench.MatchString(goal) && (!strings.HasPrefix(goal, "dus") || flour ||
 			l.Amount == "?"),
 			flour && strings.Contains(goal, "rol"):
 			*left = append(*left, Left(strings.TrimSpace(l.amountText()+l.Name+" "+tail)))
@@ -276,7 +276,7 @@ var idle = strings.Fields("the and for with plus from about approximately approx
 
 var wordForm = spelling.Pattern(`\pL+|\d+|[½¼¾⅓⅔⅛⅜⅝⅞]`)
 
-func wordsOf(text string) []string { return wordForm().FindAllString(strings.ToLower(text), -1) }
+func wordsOf(text string) []string { return wordForm.FindAllString(strings.ToLower(text), -1) }
 
 // joiners stand between two ingredients of one line.
 var joiners = spelling.Pattern(`(?i)\s*(?:\+|&|,|;|\bplus\b|\band\b|\b(?:lightly )?(?:beaten|` +
@@ -289,8 +289,8 @@ func (r Reader) several(text string) ([]Line, bool) {
 	text = strings.Trim(text, " ,.;")
 	var lines []Line
 	from := 0
-	for _, at := range joiners().FindAllStringIndex(outside(text), -1) {
-		if at[0] <= from || amountAt().FindString(numbered(text[at[1]:])) == "" {
+	for _, at := range joiners.FindAllStringIndex(outside(text), -1) {
+		if at[0] <= from || amountAt.FindString(numbered(text[at[1]:])) == "" {
 			continue
 		}
 		if l, ok := r.one(text[from:at[0]]); ok && l.Unknown == "" && r.startsOne(text[at[1]:]) {
@@ -299,7 +299,7 @@ func (r Reader) several(text string) ([]Line, bool) {
 	}
 	l, ok := r.one(text[from:])
 	if ok && l.Unknown != "" { // "1 egg 50g butter"
-		for _, at := range unjoined().FindAllStringIndex(text[from:], -1) {
+		for _, at := range unjoined.FindAllStringIndex(text[from:], -1) {
 			first, one := r.one(text[from : from+at[0]])
 			second, two := r.one(text[from+at[0]:])
 			if one && two && first.Unknown == "" && second.Unknown == "" {
@@ -326,7 +326,7 @@ const longestOne = 500
 func (r Reader) startsOne(text string) bool {
 	text = text[:min(len(text), longestOne+1)]
 	end := len(text)
-	if at := joiners().FindStringIndex(outside(text)); at != nil && at[0] > 0 {
+	if at := joiners.FindStringIndex(outside(text)); at != nil && at[0] > 0 {
 		end = at[0]
 	}
 	l, ok := r.one(text[:end])
@@ -338,7 +338,7 @@ var unjoined = spelling.Pattern(`(?i)\s\d+ ?(?:g|kg|ml|dl|oz)\b`)
 // outside is a text of the same length with blanks for what stands
 // in brackets.
 func outside(text string) string {
-	return parens().ReplaceAllStringFunc(text, func(s string) string {
+	return parens.ReplaceAllStringFunc(text, func(s string) string {
 		return strings.Repeat("_", len(s))
 	})
 }
@@ -358,7 +358,7 @@ func (r Reader) one(text string) (Line, bool) {
 	if ok {
 		return l, true
 	}
-	m := turned().FindStringSubmatch(strings.Trim(text, " ,.;"))
+	m := turned.FindStringSubmatch(strings.Trim(text, " ,.;"))
 	if m == nil || len(strings.Fields(m[1])) > 5 {
 		return Line{}, false
 	}
@@ -381,18 +381,18 @@ var spoonful = spelling.Pattern(`(?i)\b((?:tea|table)spoon|cup)fuls?\b`)
 func (r Reader) plain(text string) (Line, bool) {
 	var l Line
 	inside := []string{}
-	text = parens().ReplaceAllStringFunc(text, func(s string) string {
+	text = parens.ReplaceAllStringFunc(text, func(s string) string {
 		inside = append(inside, strings.TrimSpace(strings.Trim(s, "()")))
 		return " "
 	})
 	text = strings.Trim(strings.Join(strings.Fields(text), " "), " ,.;")
-	text = spoonful().ReplaceAllString(text, "$1")
+	text = spoonful.ReplaceAllString(text, "$1")
 	switch {
 	case text == "":
 		return l, false
 	case r.citrus(&l, text):
 	case r.measured(&l, text, inside):
-	case noAmount().MatchString(text) && len(strings.Fields(text)) <= 7 &&
+	case noAmount.MatchString(text) && len(strings.Fields(text)) <= 7 &&
 		!strings.Contains(text, ". "):
 		r.unmeasured(&l, text, inside)
 	default:
@@ -432,7 +432,7 @@ func (r Reader) bare(text string) ([]Line, bool) {
 // Named reads a line that is the name of a thing alone, without an amount:
 // "pearl sugar".
 func (r Reader) Named(text string) (Line, bool) {
-	found, ok := r.bare(strings.Trim(bullet().ReplaceAllString(strings.TrimSpace(text), ""), " ,."))
+	found, ok := r.bare(strings.Trim(bullet.ReplaceAllString(strings.TrimSpace(text), ""), " ,."))
 	if !ok {
 		return Line{}, false
 	}

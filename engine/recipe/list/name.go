@@ -66,12 +66,12 @@ var silent = strings.Split("of;the;very;well;good;level;fine;ripe;organic;free-r
 // NDB 09156); of other juices from memory.
 func (r Reader) citrus(l *Line, text string) bool {
 	count, fruit, what := "", "", ""
-	if m := citrusOf().FindStringSubmatch(text); m != nil {
+	if m := citrusOf.FindStringSubmatch(text); m != nil {
 		count, fruit, what = m[3], m[4], m[1]
 		if m[2] != "" {
 			l.says("the " + m[2] + " is a line of its own: weigh it too")
 		}
-	} else if m := zested().FindStringSubmatch(text); m != nil {
+	} else if m := zested.FindStringSubmatch(text); m != nil {
 		count, fruit, what = m[1], m[2], m[3]
 	} else {
 		return false
@@ -114,7 +114,7 @@ func (r Reader) named(l *Line, text string) {
 		l.says("or " + strings.TrimSpace(second) + "?")
 		name = before
 	}
-	if m := yolks().FindStringSubmatch(strings.TrimSpace(name)); m != nil {
+	if m := yolks.FindStringSubmatch(strings.TrimSpace(name)); m != nil {
 		name = "egg " + strings.ToLower(m[1]+m[2])
 	}
 	name = r.egg(l, strings.TrimSpace(name))
@@ -140,7 +140,7 @@ func (r Reader) named(l *Line, text string) {
 // egg names an egg by its size and the kitchen's country. A large egg is 50
 // g in the US and 60 g in the EU and the UK.
 func (r Reader) egg(l *Line, name string) string {
-	m := eggSize().FindStringSubmatch(name)
+	m := eggSize.FindStringSubmatch(name)
 	if m == nil {
 		return name
 	}
@@ -223,7 +223,7 @@ func (r Reader) turnedRound(words []string) string {
 }
 
 func describes(words string) bool {
-	return slices.Contains(descriptions, strings.ToLower(words)) || boilingWord().MatchString(words)
+	return slices.Contains(descriptions, strings.ToLower(words)) || boilingWord.MatchString(words)
 }
 
 // sure reports whether the larder has the name itself.
@@ -307,7 +307,7 @@ func (r Reader) describe(l *Line, text string) {
 	case strings.Contains(lower, "lukewarm"), strings.Contains(lower, "tepid"):
 		l.put("temp", "35 to 40 C")
 		l.says(text + ": read as 35 to 40 C")
-	case boilingWord().MatchString(lower):
+	case boilingWord.MatchString(lower):
 		l.put("temp", "95 to 100 C")
 		l.says("boiling: how hot is it when it goes in? read as 95 to 100 C")
 	case slices.Contains(asForms, lower):
@@ -338,7 +338,7 @@ func (r Reader) describe(l *Line, text string) {
 // insideParens reads what stands in brackets: the same amount again, the
 // kind, or words.
 func (r Reader) insideParens(l *Line, text string) {
-	m := sizedAt().FindStringSubmatch(text)
+	m := sizedAt.FindStringSubmatch(text)
 	if m != nil && strings.HasPrefix(strings.ToLower(l.Name), "egg") {
 		letter := strings.ToUpper(m[1])
 		if letter == "" {
@@ -350,7 +350,7 @@ func (r Reader) insideParens(l *Line, text string) {
 		}
 	}
 	words := strings.Fields(l.Name)
-	if kind := text + " " + words[len(words)-1]; numberAlone().MatchString(text) && r.sure(kind) {
+	if kind := text + " " + words[len(words)-1]; numberAlone.MatchString(text) && r.sure(kind) {
 		l.says("written " + l.Name + " too")
 		l.Name = kind // "plain flour (Type 550)"
 		return
@@ -361,7 +361,7 @@ func (r Reader) insideParens(l *Line, text string) {
 		}
 		return
 	}
-	if _, isWarm := r.Temperature(text); numberAlone().MatchString(text) && !isWarm {
+	if _, isWarm := r.Temperature(text); numberAlone.MatchString(text) && !isWarm {
 		l.says("written " + text + " too")
 		return
 	}
@@ -374,11 +374,11 @@ func (r Reader) insideParens(l *Line, text string) {
 // letter are of the reader's scale, or of an oven by their size: none bakes
 // bread at 300 C, or at 260 F.
 func (r Reader) Temperature(text string) (string, bool) {
-	m := degrees().FindStringSubmatch(text)
+	m := degrees.FindStringSubmatch(text)
 	letter := ""
 	if m != nil {
 		letter = strings.ToUpper(m[3][:1])
-	} else if m = letterless().FindStringSubmatch(text); m != nil {
+	} else if m = letterless.FindStringSubmatch(text); m != nil {
 		letter = r.Scale
 		if hot := len(m[1]) == 3; hot && m[1] >= "300" {
 			letter = "F"
@@ -387,7 +387,7 @@ func (r Reader) Temperature(text string) (string, bool) {
 		}
 	}
 	if m == nil {
-		if s := coldDegrees().FindStringSubmatch(text); s != nil {
+		if s := coldDegrees.FindStringSubmatch(text); s != nil {
 			m, letter = s, "C"
 		}
 	}
@@ -405,10 +405,10 @@ func (r Reader) Temperature(text string) (string, bool) {
 
 // Letterless finds degrees that say neither C nor F: "350°".
 func Letterless(text string) (string, bool) {
-	if degrees().MatchString(text) {
+	if degrees.MatchString(text) {
 		return "", false
 	}
-	found := strings.TrimSpace(letterless().FindString(text))
+	found := strings.TrimSpace(letterless.FindString(text))
 	return found, found != ""
 }
 
@@ -423,8 +423,8 @@ var (
 // ScaleOf is the letter that degrees without one mean in a text: the only
 // one that stands there, else by its measures. "" where that does not tell.
 func ScaleOf(text string) string {
-	isC, isF := inC().MatchString(text), inF().MatchString(text)
-	inUS, inMetric := cups().MatchString(text), metric().MatchString(text)
+	isC, isF := inC.MatchString(text), inF.MatchString(text)
+	inUS, inMetric := cups.MatchString(text), metric.MatchString(text)
 	switch {
 	case isC != isF && isC:
 		return "C"

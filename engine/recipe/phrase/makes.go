@@ -28,10 +28,10 @@ type Made struct {
 
 // Makes reads "Makes 12 rolls", "Yield: 2 dozen", "Batch: 6 pcs x 450 g".
 func Makes(text string) (Made, bool) {
-	if m := cardMakes().FindStringSubmatch(text); m != nil {
+	if m := cardMakes.FindStringSubmatch(text); m != nil {
 		return Made{Text: m[1] + " pieces of " + m[2], Count: m[1]}, true
 	}
-	m := makesLine().FindStringSubmatch(strings.Trim(text, "() "))
+	m := makesLine.FindStringSubmatch(strings.Trim(text, "() "))
 	if m == nil {
 		return Made{}, false
 	}
@@ -62,7 +62,7 @@ func Makes(text string) (Made, bool) {
 		unit = "piece"
 	}
 	return Made{n + " " + unit, n, m[1] + " " + m[2], false,
-		strings.Contains(lower, "about") || aboutWord().MatchString(text)}, true
+		strings.Contains(lower, "about") || aboutWord.MatchString(text)}, true
 }
 
 func timesCount(n string, by float64) string {
@@ -80,7 +80,7 @@ var madeAside = spelling.Pattern(`(?i)\(((?:makes |yields )?(?:about |approx\.? 
 // MadeAside finds how much a recipe makes in brackets, "(makes 12)", and
 // the rest of the text.
 func MadeAside(text string) (made, rest string) {
-	m := madeAside().FindStringSubmatch(text)
+	m := madeAside.FindStringSubmatch(text)
 	if m == nil {
 		return "", text
 	}

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"forebake/engine/larder"
+	"forebake/engine/spelling"
 )
 
 // Names reports whether a text names an ingredient, by the last word of its
@@ -96,6 +97,6 @@ func LastWords(text string, n int) string {
 // JoinsTo reports whether a text puts a part into something: "combine the
 // starter with the flour".
 func JoinsTo(text, name string) bool {
-	return regexp.MustCompile(`(?i)\b` + regexp.QuoteMeta(name) +
+	return spelling.Pattern(`(?i)\b` + regexp.QuoteMeta(name) +
 		`\b[^,.]{0,20}? (?:with|and|to|into|in)\b`).MatchString(text)
 }

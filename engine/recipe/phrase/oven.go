@@ -31,8 +31,8 @@ var ovenWords = []struct{ words, t string }{
 // Oven reads the oven's temperature: the one without a fan where both stand
 // there. fan says that it is of a fan oven.
 func Oven(r list.Reader, text string) (t, says string, fan bool) {
-	rest := fanForm().ReplaceAllString(ovenPlace().ReplaceAllString(text, "oven"), "")
-	if coreAt := coreForm().FindStringIndex(rest); coreAt != nil {
+	rest := fanForm.ReplaceAllString(ovenPlace.ReplaceAllString(text, "oven"), "")
+	if coreAt := coreForm.FindStringIndex(rest); coreAt != nil {
 		rest = rest[:coreAt[0]] + rest[coreAt[1]:]
 	}
 	if t, ok := r.Temperature(rest); ok {
@@ -44,7 +44,7 @@ func Oven(r list.Reader, text string) (t, says string, fan bool) {
 	if l, is := list.Letterless(rest); is {
 		return "?", l + ": C or F?", false
 	}
-	if m := bareOven().FindStringSubmatch(rest); m != nil { // "bake 350 for 30 min"
+	if m := bareOven.FindStringSubmatch(rest); m != nil { // "bake 350 for 30 min"
 		if t, ok := r.Temperature(m[1] + "°"); ok {
 			return t, m[1] + ": read as " + t, false
 		}
@@ -55,12 +55,12 @@ func Oven(r list.Reader, text string) (t, says string, fan bool) {
 			return w.t, w.words + ": read as " + w.t + ", common practice", false
 		}
 	}
-	if m := gasMark().FindStringSubmatch(rest); m != nil {
+	if m := gasMark.FindStringSubmatch(rest); m != nil {
 		if t := quantity.GasMark(m[1]); t != "" {
 			return t, "gas mark " + m[1] + ": read as " + t, false
 		}
 	}
-	if m := fanForm().FindStringSubmatch(text); m != nil {
+	if m := fanForm.FindStringSubmatch(text); m != nil {
 		return m[1] + m[3] + " " + strings.ToUpper(firstOf(m[2]+m[4], r.Scale, "C")), "", true
 	}
 	return "", "", false
@@ -69,13 +69,13 @@ func Oven(r list.Reader, text string) (t, says string, fan bool) {
 // OvenWords are the words of an oven's other scales that a text holds: of a
 // fan oven, of a gas mark.
 func OvenWords(text string) []string {
-	return []string{fanForm().FindString(text), gasMark().FindString(text)}
+	return []string{fanForm.FindString(text), gasMark.FindString(text)}
 }
 
 // Core is the temperature of the middle that a text asks for, in its words;
 // "" for none.
 func Core(text string) string {
-	if m := coreForm().FindStringSubmatch(ovenPlace().ReplaceAllString(text, "oven")); m != nil {
+	if m := coreForm.FindStringSubmatch(ovenPlace.ReplaceAllString(text, "oven")); m != nil {
 		return m[1]
 	}
 	return ""

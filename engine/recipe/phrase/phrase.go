@@ -33,14 +33,14 @@ const Longest = 4000
 func Sentences(text string) []string {
 	var out []string
 	start, counted, open := 0, 0, 0 // brackets are counted as far as a stop was come to
-	for _, at := range sentenceEnd().FindAllStringIndex(text, -1) {
+	for _, at := range sentenceEnd.FindAllStringIndex(text, -1) {
 		before, after := text[start:at[0]], text[at[1]:]
 		open += strings.Count(text[counted:at[0]], "(") - strings.Count(text[counted:at[0]], ")")
 		counted = at[0]
 		small := after != "" && (after[0] >= 'a' && after[0] <= 'z' || after[0] == '(' ||
 			after[0] == '@')
 		last := before[max(0, len(before)-lastWord):]
-		if small && abbreviated().MatchString(last) || strings.HasSuffix(before, "approx") ||
+		if small && abbreviated.MatchString(last) || strings.HasSuffix(before, "approx") ||
 			strings.HasSuffix(before, "abt") || open > 0 {
 			continue
 		}
@@ -128,7 +128,7 @@ func timeUnit(u string) string {
 func Times(text string) []Time {
 	var out []Time
 	for at := 0; at < len(text); {
-		m := timeForm().FindStringSubmatchIndex(text[at:])
+		m := timeForm.FindStringSubmatchIndex(text[at:])
 		if m == nil {
 			break
 		}
@@ -153,7 +153,7 @@ func Times(text string) []Time {
 		more, moreUnit := part(5), part(6)
 		if part(7) != "" { // "1h30"
 			more, moreUnit = part(7), "min"
-		} else if moreUnit == "" && minutesForm().
+		} else if moreUnit == "" && minutesForm.
 			MatchString(more+text[end:]) { // "1 h 30 at room heat"
 			moreUnit = "min"
 		}
@@ -163,7 +163,7 @@ func Times(text string) []Time {
 		}
 	}
 	if len(out) == 0 {
-		if m := overnight().FindStringIndex(text); m != nil {
+		if m := overnight.FindStringIndex(text); m != nil {
 			out = append(out, Time{Overnight, m[0], m[1]})
 		}
 	}
@@ -177,7 +177,7 @@ func timeText(lo, whole, hi, unit, more, moreUnit string) string {
 	out := Number(lo)
 	if hi != "" {
 		first := unit // "45 minutes to 1 hour" has a unit of its own
-		if m := mixedForm().FindStringSubmatch(whole[strings.Index(whole, lo):]); m != nil {
+		if m := mixedForm.FindStringSubmatch(whole[strings.Index(whole, lo):]); m != nil {
 			first = timeUnit(m[2])
 		}
 		if first != unit {
@@ -245,7 +245,7 @@ func span(lo, hi float64) string {
 var joinWord = spelling.Pattern(`(?i)(?:,? then |,? and |[,;] |\()`)
 
 func CutAt(text string, from, to int) int {
-	all := joinWord().FindAllStringIndex(text[from:to], -1)
+	all := joinWord.FindAllStringIndex(text[from:to], -1)
 	if len(all) == 0 {
 		return -1
 	}
@@ -266,18 +266,18 @@ func ByTime(text string) []string {
 }
 
 // Grams is the weight of a piece that a text says, as written; "" for none.
-func Grams(text string) string { return eachGram().FindString(text) }
+func Grams(text string) string { return eachGram.FindString(text) }
 
 // AtNight reports whether a text says "overnight".
-func AtNight(text string) bool { return overnight().MatchString(text) }
+func AtNight(text string) bool { return overnight.MatchString(text) }
 
 // Count is the number of pieces that a text names: "16 balls", "12 equal
 // pieces"; "" for none.
 func Count(text string) string {
-	if m := pieceForm().FindStringSubmatch(text); m != nil {
+	if m := pieceForm.FindStringSubmatch(text); m != nil {
 		return Number(strings.ToLower(m[1]))
 	}
-	if m := piecesBehind().FindStringSubmatch(text); m != nil {
+	if m := piecesBehind.FindStringSubmatch(text); m != nil {
 		return m[1] + m[2]
 	}
 	return ""
@@ -305,10 +305,10 @@ func Pieces(text string) string {
 	case strings.Contains(lower, "quarters"):
 		return "4"
 	}
-	if m := eachGram().FindStringSubmatch(text); m != nil {
+	if m := eachGram.FindStringSubmatch(text); m != nil {
 		return m[1]
 	}
-	if m := bareCount().FindStringSubmatch(text); m != nil && !areaForm().MatchString(text) {
+	if m := bareCount.FindStringSubmatch(text); m != nil && !areaForm.MatchString(text) {
 		return Number(strings.ToLower(m[1]))
 	}
 	return ""
@@ -326,7 +326,7 @@ func Shape(word, text string) string {
 	lower := strings.ToLower(text)
 	for _, from := range []int{max(0, strings.Index(lower, " into ")),
 		max(0, strings.Index(lower, word)), 0} {
-		if m := shapeForms().FindString(lower[from:]); m != "" {
+		if m := shapeForms.FindString(lower[from:]); m != "" {
 			return m
 		}
 	}
@@ -356,13 +356,13 @@ var figures = spelling.Pattern(`\d+(?:[.,/]\d+)*|[½¼¾⅓⅔⅛⅜⅝⅞]`)
 // was made of it does not hold.
 func Unused(text, made string) []string {
 	has := map[string]bool{}
-	for _, n := range figures().FindAllString(made, -1) {
+	for _, n := range figures.FindAllString(made, -1) {
 		has[n] = true
 	}
 	var out []string
 	words := strings.Fields(text)
 	for i, w := range words {
-		for _, n := range figures().FindAllString(w, -1) {
+		for _, n := range figures.FindAllString(w, -1) {
 			if !has[n] {
 				if i+1 < len(words) && !strings.ContainsAny(w, ".,;") {
 					w += " " + words[i+1]
@@ -398,7 +398,7 @@ func lengthUnit(u string) string {
 // it. Each is "" where the text does not say.
 func Sheet(text string) (thick, wide, area string) {
 	rest := text
-	if m := areaForm().FindStringSubmatch(text); m != nil {
+	if m := areaForm.FindStringSubmatch(text); m != nil {
 		u := m[4]
 		if u == "" {
 			u = m[2]
@@ -413,9 +413,9 @@ func Sheet(text string) (thick, wide, area string) {
 		}
 		rest = strings.Replace(text, m[0], "", 1)
 	}
-	m := thickForm().FindStringSubmatch(rest)
-	if m == nil && !sidesOnly().MatchString(rest) {
-		if m = thinForm().FindStringSubmatch(rest); m != nil {
+	m := thickForm.FindStringSubmatch(rest)
+	if m == nil && !sidesOnly.MatchString(rest) {
+		if m = thinForm.FindStringSubmatch(rest); m != nil {
 			q, fault := quantity.Read(m[1]+" "+lengthUnit(m[2]), quantity.Of(quantity.Length))
 			if fault != nil || q.Hi > thickest {
 				m = nil
@@ -466,8 +466,8 @@ var plainOnes = spelling.Pattern(`(?i)^(?:it|them|top|tops|each|buns?|rolls?|dou
 // Substances are the things that a text says something is done with: "melted butter", "jam".
 func Substances(text string) []string {
 	var out []string
-	for _, m := range substance().FindAllStringSubmatch(text, -1) {
-		if !plainOnes().MatchString(strings.TrimSpace(m[1])) {
+	for _, m := range substance.FindAllStringSubmatch(text, -1) {
+		if !plainOnes.MatchString(strings.TrimSpace(m[1])) {
 			out = append(out, strings.TrimSpace(m[1]))
 		}
 	}
@@ -475,12 +475,12 @@ func Substances(text string) []string {
 }
 
 // HasFigures reports whether a text holds a figure.
-func HasFigures(text string) bool { return figures().MatchString(text) }
+func HasFigures(text string) bool { return figures.MatchString(text) }
 
 var either = spelling.Pattern(`(?i)\bor\b|\bby hand\b|\bby machine\b`)
 
 // Either reports whether the words between two times make them one or the other.
-func Either(between string) bool { return either().MatchString(between) }
+func Either(between string) bool { return either.MatchString(between) }
 
 // Around gives the word before and the word behind each place where a text holds a word; "" where
 // none is or a stop lies between.
@@ -517,8 +517,8 @@ var andHalf = spelling.Pattern(`(?i)\b(an?|one|two|three|four|` +
 
 // Figures writes "one and a half hours" in figures.
 func Figures(text string) string {
-	return andHalf().ReplaceAllStringFunc(text, func(s string) string {
-		m := andHalf().FindStringSubmatch(s)
+	return andHalf.ReplaceAllStringFunc(text, func(s string) string {
+		m := andHalf.FindStringSubmatch(s)
 		unit := ""
 		if m[2] != "" || m[3] != "" {
 			unit = " hours"
@@ -531,7 +531,7 @@ var clauseEnd = spelling.Pattern(`[,;.(]| (?:and|with|then|over|using|from) `)
 
 // Clause is a text up to where its first thing done ends: a comma, "and", "with".
 func Clause(text string) string {
-	if at := clauseEnd().FindStringIndex(text); at != nil {
+	if at := clauseEnd.FindStringIndex(text); at != nil {
 		return text[:at[0]]
 	}
 	return text
@@ -552,7 +552,7 @@ var (
 // Interval is the time between steps that are done again: "every half hour", "30 minutes apart"; ""
 // for none.
 func Interval(text string) string {
-	for _, form := range []*regexp.Regexp{every(), apart()} {
+	for _, form := range []*spelling.Words{every, apart} {
 		if m := form.FindStringSubmatch(text); m != nil {
 			n := m[1]
 			if n == "" {
@@ -569,7 +569,7 @@ func Interval(text string) string {
 
 // Repeats is how often a text says that something is done: "twice", "3 times"; 0 for not said.
 func Repeats(text string) int {
-	m := again().FindStringSubmatch(text)
+	m := again.FindStringSubmatch(text)
 	if m == nil {
 		return 0
 	}
@@ -595,7 +595,7 @@ func Within(all, between string) int {
 
 // About reports whether a text says "about" of a number.
 func About(text, n string) bool {
-	return regexp.MustCompile(`(?i)\b(?:about|around|approx\w*\.?|some|roughly) ` +
+	return spelling.Pattern(`(?i)\b(?:about|around|approx\w*\.?|some|roughly) ` +
 		regexp.QuoteMeta(n) + `\b *[^ g\d.]`).MatchString(text + ";")
 }
 
@@ -604,13 +604,13 @@ var except = spelling.Pattern(`(?i)\b(?:except|apart from|other than|all but|eve
 	` together|[,.;]|$)`)
 
 // Except is a text without the things that it leaves out: "mix everything except the jam".
-func Except(text string) string { return except().ReplaceAllString(text, "$1") }
+func Except(text string) string { return except.ReplaceAllString(text, "$1") }
 
 var humid = spelling.Pattern(`(?i)(\d{2}) ?% ?(?:RH\b|(?:rel\S* )?humid)`)
 
 // Humidity is how humid a text says that the air is, "80 %"; "" for not said.
 func Humidity(text string) string {
-	if m := humid().FindStringSubmatch(text); m != nil {
+	if m := humid.FindStringSubmatch(text); m != nil {
 		return m[1] + " %"
 	}
 	return ""

@@ -20,7 +20,7 @@ func Cover(text string) (covered, ok bool) {
 	switch {
 	case strings.Contains(strings.ToLower(text), "uncovered"):
 		return false, true
-	case under().MatchString(text) && !bare().MatchString(text):
+	case under.MatchString(text) && !bare.MatchString(text):
 		return true, true
 	}
 	return false, false
@@ -37,7 +37,7 @@ var (
 // Airless reports whether words name what shuts the air out: a jar, a
 // vacuum bag.
 func Airless(text string) bool {
-	return airless().MatchString(text) && !notIn().MatchString(text) && !Unpacked(text)
+	return airless.MatchString(text) && !notIn.MatchString(text) && !Unpacked(text)
 }
 
 var (
@@ -48,12 +48,12 @@ var (
 
 // ServedWarm reports whether words say that what is baked is eaten warm: "serve warm".
 func ServedWarm(text string) bool {
-	return served().MatchString(text) && !notServed().MatchString(text)
+	return served.MatchString(text) && !notServed.MatchString(text)
 }
 
 // Unpacked reports whether words take something out of what it is in:
 // "turn out", "unmould".
-func Unpacked(text string) bool { return unpacked().MatchString(text) }
+func Unpacked(text string) bool { return unpacked.MatchString(text) }
 
 // How deep what is spread lies, mm, by the rim that holds it: a judgement.
 const (
@@ -76,11 +76,11 @@ var (
 // false for other words, and where they could be turned round.
 func Spread(text string) (lo, hi float64, ok bool) {
 	switch {
-	case deeper().MatchString(text):
+	case deeper.MatchString(text):
 		return 0, 0, false
-	case shallow().MatchString(text):
+	case shallow.MatchString(text):
 		return leastSpreadMM, mostShallowMM, true
-	case spreadOn().MatchString(text):
+	case spreadOn.MatchString(text):
 		return leastSpreadMM, mostSpreadMM, true
 	}
 	return 0, 0, false

@@ -67,10 +67,10 @@ func Read(l *larder.Larder, it *larder.Item, name, text string, listed []string,
 	s Said, ok bool,
 ) {
 	if counted && it.Class != larder.ClassEgg {
-		text = sized().ReplaceAllString(strings.TrimSpace(text), "$1")
+		text = sized.ReplaceAllString(strings.TrimSpace(text), "$1")
 	}
 	amount, words := Parted(it, strings.TrimSpace(text), counted)
-	plain := harmless().ReplaceAllString(words, "")
+	plain := harmless.ReplaceAllString(words, "")
 	if amount == "" || unread.Turns(strings.ReplaceAll(plain, "but", "")) {
 		return s, false
 	}
@@ -79,11 +79,11 @@ func Read(l *larder.Larder, it *larder.Item, name, text string, listed []string,
 	if r.state(words) {
 		return r.out, true
 	}
-	for _, clause := range clauses().Split(words, -1) {
+	for _, clause := range clauses.Split(words, -1) {
 		if clause == "" || r.clause(clause) {
 			continue
 		}
-		for _, part := range joined().Split(clause, -1) {
+		for _, part := range joined.Split(clause, -1) {
 			if part != "" && !r.clause(part) {
 				return s, false
 			}
@@ -139,8 +139,8 @@ func (r *reader) state(words string) bool {
 
 // clause reports whether one clause can turn nothing, and notes what it says.
 func (r *reader) clause(clause string) bool {
-	plain := strings.TrimSpace(r.withoutListed(said.NoSizes(harmless().ReplaceAllString(
-		drained().ReplaceAllString(clause, ""), ""))))
+	plain := strings.TrimSpace(r.withoutListed(said.NoSizes(harmless.ReplaceAllString(
+		drained.ReplaceAllString(clause, ""), ""))))
 	if plain == "" {
 		return true
 	}
@@ -161,7 +161,7 @@ func (r *reader) clause(clause string) bool {
 	if r.state(plain) {
 		return true
 	}
-	rest := strings.TrimSpace(cooked().ReplaceAllString(plain, " "))
+	rest := strings.TrimSpace(cooked.ReplaceAllString(plain, " "))
 	if !unread.AskedOf(r.Larder, plain) && !beside.OtherAmount(plain) ||
 		rest != plain && !unread.AskedOf(r.Larder, rest) && !beside.OtherAmount(rest) {
 		r.out.Untold = append(r.out.Untold, clause)
@@ -177,7 +177,7 @@ func (r *reader) withoutListed(words string) string {
 		if food == "" || !r.lists(food) {
 			return words
 		}
-		at := regexp.MustCompile(into().String() + regexp.QuoteMeta(food) + `\b`).
+		at := spelling.Pattern(into.String() + regexp.QuoteMeta(food) + `\b`).
 			FindStringIndex(words)
 		if at == nil {
 			return words
@@ -189,7 +189,7 @@ func (r *reader) withoutListed(words string) string {
 // Food is a food that the larder knows among words, without "in the" before it; "" for none.
 func Food(l *larder.Larder, words string) string {
 	food := unread.Food(l, words)
-	return before().ReplaceAllString(food, "") // "in the milk"
+	return before.ReplaceAllString(food, "") // "in the milk"
 }
 
 // lists reports whether a food stands in the same list.
@@ -212,7 +212,7 @@ var oneOf = spelling.Pattern(`(?i)^(?:1|an?|one) (?:(?:small|medium|large|big|wh
 // Weighing gives the weight of one thing that is told beside its number: "1 large, about 250 g,
 // boiled".
 func Weighing(text string) (out string, ok bool) {
-	m := oneOf().FindStringSubmatch(strings.TrimSpace(text))
+	m := oneOf.FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return "", false
 	}
@@ -245,9 +245,9 @@ var (
 // "1, beaten (half for the dough, half to glaze)". says tells how it was counted.
 func Shared(text string) (amount, says string, ok bool) {
 	text = strings.TrimSpace(text)
-	m, rest := doughFirst().FindStringSubmatch(text), false
+	m, rest := doughFirst.FindStringSubmatch(text), false
 	if m == nil {
-		if m, rest = washFirst().FindStringSubmatch(text), true; m == nil {
+		if m, rest = washFirst.FindStringSubmatch(text), true; m == nil {
 			return "", "", false
 		}
 	}
@@ -255,7 +255,7 @@ func Shared(text string) (amount, says string, ok bool) {
 	if strings.EqualFold(m[2], "a half") {
 		share, known = 0.5, true
 	}
-	w := words().FindStringSubmatch(m[1])
+	w := words.FindStringSubmatch(m[1])
 	if !known || w == nil {
 		return "", "", false
 	}
@@ -284,7 +284,7 @@ var figures = spelling.Pattern(`(?i)^((?:(?:(?:finely |freshly )?(?:grated )?(?:
 
 // InFigures writes the number of an amount that is a word in figures: "from one orange".
 func InFigures(text string) string {
-	m := figures().FindStringSubmatch(strings.TrimSpace(text))
+	m := figures.FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return text
 	}

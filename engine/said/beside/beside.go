@@ -30,7 +30,7 @@ func Words(l *larder.Larder, text string, counted bool) (amount, words string, o
 }
 
 // OtherAmount reports whether words make another amount of the one before them.
-func OtherAmount(words string) bool { return otherAmount().MatchString(words) }
+func OtherAmount(words string) bool { return otherAmount.MatchString(words) }
 
 // Parted is an amount and the words behind it; "" for none. counted is as of Words.
 func Parted(text string, counted bool) (amount, words string) {
@@ -63,7 +63,7 @@ var pieces = spelling.Pattern(`(?i)^(\d+) ?(?:(?:pieces?|pcs?\.?|sticks?|bars?|s
 // Pieces reads a number of pieces with the weight of one: "48 pieces of
 // 5 g" is 240 g.
 func Pieces(text string) (total string, ok bool) {
-	m := pieces().FindStringSubmatch(strings.TrimSpace(text))
+	m := pieces.FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return "", false
 	}
@@ -82,7 +82,7 @@ var needed = spelling.Pattern(`(?i)^(?:(?:or )?as (?:needed|required|necessary)|
 // Needed reads an amount that is called as much as is needed: "as
 // needed, about 1/4 cup".
 func Needed(text string) (amount string, ok bool) {
-	m := needed().FindStringSubmatch(strings.TrimSpace(text))
+	m := needed.FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return "", false
 	}
@@ -95,7 +95,7 @@ var less = spelling.Pattern(`(?i)^(.*\d.*?),? (?:minus|less|menos|meno|moins|−
 // Less reads an amount with another taken off: "1 cup minus 1 tbsp" is
 // 222 ml. Both are volumes, or both weights.
 func Less(text string) (out string, ok bool) {
-	m := less().FindStringSubmatch(strings.TrimSpace(text))
+	m := less.FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return "", false
 	}
@@ -114,7 +114,7 @@ var level = spelling.Pattern(`(?i)^(.*\d.*?),? \(?(?:without (?:a |the )?top|no 
 
 // Level reads a spoon that is told to be level: "1 tsp without top".
 func Level(text string) (out string, ok bool) {
-	m := level().FindStringSubmatch(strings.TrimSpace(text))
+	m := level.FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return "", false
 	}
@@ -128,7 +128,7 @@ var upTo = spelling.Pattern(`(?i)^(.*\d.*?),? \(?(?:plus|and|\+|with) (?:up to|p
 // UpTo reads an amount of which more may go in: "1/2 cup plus up to 1
 // tbsp more if needed" is a range.
 func UpTo(text string) (out string, ok bool) {
-	m := upTo().FindStringSubmatch(strings.TrimSpace(text))
+	m := upTo.FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return "", false
 	}
@@ -147,7 +147,7 @@ var more = spelling.Pattern(`(?i)^(.*\d.*?)[,;]? \(?(?:and |plus |or |with )?(?:
 // More reads an amount of which more goes in as the baker sees fit: "2
 // tbsp, more if too thick". The more is not counted.
 func More(text string) (out string, ok bool) {
-	m := more().FindStringSubmatch(strings.TrimSpace(text))
+	m := more.FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return "", false
 	}
@@ -161,7 +161,7 @@ var heaped = spelling.Pattern(`(?i)^(heaped|heaping|rounded|scant|generous) ` +
 // Heaped reads a spoon or cup whose word stands before its number:
 // "scant 1/2 cup".
 func Heaped(text string) (out string, ok bool) {
-	m := heaped().FindStringSubmatch(strings.TrimSpace(text))
+	m := heaped.FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return "", false
 	}
@@ -180,8 +180,8 @@ var kindWords = spelling.Pattern(`(?i)^(?:grams?|min|mins|cups?|days?|hours?)\b`
 // EachOf writes pieces with their weight as one text that is read: "10, about 95 g each" is "10
 // pieces of 95 g", and "16 pieces (55 g), rolled" too. Others stay.
 func EachOf(text string) string {
-	m := eachOf().FindStringSubmatch(strings.TrimSpace(text))
-	if m == nil || kindWords().MatchString(strings.TrimSpace(m[2])) || unread.Turns(m[4]) ||
+	m := eachOf.FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil || kindWords.MatchString(strings.TrimSpace(m[2])) || unread.Turns(m[4]) ||
 		strings.Contains(text, m[1]+m[3]) {
 		return text
 	}
@@ -194,7 +194,7 @@ var both = spelling.Pattern(`(?i)^(?:about )?([\d.,]+ ?%)[,;]? ?(?:\(|/|=|or|i\.
 // Both gives the weight of an amount that is written as baker's percent
 // and as a weight: "100 %, 500 g".
 func Both(text string) (out string, ok bool) {
-	m := both().FindStringSubmatch(strings.TrimSpace(text))
+	m := both.FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return "", false
 	}
@@ -209,7 +209,7 @@ var orEnough = spelling.Pattern(`(?i)^(.*\d.*?),? \(?or (?:as much as|enough|wha
 // OrEnough reads an amount that the baker may change by eye: "5 tbsp, or
 // enough to pipe".
 func OrEnough(text string) (out string, ok bool) {
-	m := orEnough().FindStringSubmatch(strings.TrimSpace(text))
+	m := orEnough.FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return "", false
 	}
@@ -225,7 +225,7 @@ const fewestCubic = 20
 // Cubic reads cubic centimetres, of so many that they are no French
 // teaspoons: "150 cc".
 func Cubic(text string) (out string, ok bool) {
-	m := cubic().FindStringSubmatch(strings.TrimSpace(text))
+	m := cubic.FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return "", false
 	}
@@ -250,7 +250,7 @@ const (
 // Envelopes reads packets of dry yeast with a weight that can be of each
 // or of all, "2 envelopes (16 g)", where only one of the two fits a packet.
 func Envelopes(text string) (total string, ok bool) {
-	m := envelopes().FindStringSubmatch(strings.TrimSpace(text))
+	m := envelopes.FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return "", false
 	}
@@ -272,7 +272,7 @@ func Envelopes(text string) (total string, ok bool) {
 // ShellEggs reads eggs that are told by their weight in the shell, "2 x 59
 // g eggs": how many they are.
 func ShellEggs(text string) (count string, ok bool) {
-	m := shellEggs().FindStringSubmatch(strings.TrimSpace(text))
+	m := shellEggs.FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return "", false
 	}
@@ -282,7 +282,7 @@ func ShellEggs(text string) (count string, ok bool) {
 // OpenedPods reads pods that are opened, "1, split and scraped": how many
 // they are.
 func OpenedPods(text string) (count string, ok bool) {
-	m := pieceOf().FindStringSubmatch(strings.TrimSpace(text))
+	m := pieceOf.FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return "", false
 	}
@@ -298,7 +298,7 @@ type Fruit struct{ Number, Kind string }
 // ZestOf reads the fruits that a zest is of, one kind or two: "1 orange
 // and 1 lemon". The second is empty where there is one.
 func ZestOf(text string) (first, second Fruit, ok bool) {
-	m := zestOf().FindStringSubmatch(strings.TrimSpace(text))
+	m := zestOf.FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return first, second, false
 	}

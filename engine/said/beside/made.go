@@ -1,7 +1,6 @@
 package beside
 
 import (
-	"regexp"
 	"strconv"
 	"strings"
 
@@ -57,10 +56,10 @@ var dozen = map[string]float64{"half a": 0.5, "half an": 0.5, "½": 0.5, "1/2": 
 // "for", where no weight stands behind it: "1 tart of 26 cm, 8 parts".
 func MadeHead(text string) string {
 	head := text
-	if i := strings.IndexAny(text, ",(;"); i > 0 && !weighed().MatchString(text[i:]) {
+	if i := strings.IndexAny(text, ",(;"); i > 0 && !weighed.MatchString(text[i:]) {
 		head = text[:i]
 	}
-	return strings.TrimSpace(madeSize().ReplaceAllString(head, ""))
+	return strings.TrimSpace(madeSize.ReplaceAllString(head, ""))
 }
 
 var (
@@ -74,10 +73,10 @@ var (
 // stay.
 func Made(text string) string {
 	text = strings.TrimSpace(text)
-	for _, p := range []func() *regexp.Regexp{forTable, wideMade} {
-		text = strings.TrimRight(p().ReplaceAllString(text, ""), " ")
+	for _, p := range []*spelling.Words{forTable, wideMade} {
+		text = strings.TrimRight(p.ReplaceAllString(text, ""), " ")
 	}
-	if m := dozens().FindStringSubmatch(text); m != nil {
+	if m := dozens.FindStringSubmatch(text); m != nil {
 		n, known := dozen[strings.ToLower(m[1])]
 		if !known {
 			n, _ = strconv.ParseFloat(m[1], 64)
@@ -88,19 +87,19 @@ func Made(text string) string {
 		}
 		text = quantity.Plain(12*n) + " " + rest
 	}
-	if inWords().MatchString(text) {
+	if inWords.MatchString(text) {
 		word, rest, _ := strings.Cut(text, " ")
 		text = quantity.Plain(dozen[strings.ToLower(word)]) + " " + rest
 	}
-	if m := inTin().FindStringSubmatch(text); m != nil {
+	if m := inTin.FindStringSubmatch(text); m != nil {
 		if text = m[1]; !strings.Contains(text, " ") {
 			text += " pieces"
 		}
 	}
-	text = fromTo().ReplaceAllString(text, "$1 to $2 $3")
+	text = fromTo.ReplaceAllString(text, "$1 to $2 $3")
 	for _, p := range []func() [][]string{
-		func() [][]string { return massEach().FindAllStringSubmatch(text, 1) },
-		func() [][]string { return massAt().FindAllStringSubmatch(text, 1) },
+		func() [][]string { return massEach.FindAllStringSubmatch(text, 1) },
+		func() [][]string { return massAt.FindAllStringSubmatch(text, 1) },
 	} {
 		if m := p(); m != nil {
 			unit := strings.TrimSpace(m[0][2])

@@ -31,11 +31,11 @@ func CountIn(text string) (number string, ok bool) {
 		}
 		text = near
 	}
-	if m := countBy().FindStringSubmatch(text); m != nil {
+	if m := countBy.FindStringSubmatch(text); m != nil {
 		return m[1], true
 	}
-	m := countOf().FindStringSubmatch(text)
-	if m == nil || unitWord().MatchString(m[2]) {
+	m := countOf.FindStringSubmatch(text)
+	if m == nil || unitWord.MatchString(m[2]) {
 		return "", false
 	}
 	return m[1], true
@@ -43,7 +43,7 @@ func CountIn(text string) (number string, ok bool) {
 
 // MassIn reads a weight with words for pieces behind it: "80 g balls".
 func MassIn(text string) (mass string, ok bool) {
-	m := massOf().FindStringSubmatch(strings.TrimSpace(text))
+	m := massOf.FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return "", false
 	}
@@ -56,21 +56,21 @@ var sizedCount = spelling.Pattern(`(?i)^(?:into )?(\d+) ?(?:equal |small |large 
 
 // SizedCount reads a count whose pieces have a size: "12 squares of 10 cm".
 func SizedCount(text string) (number string, ok bool) {
-	if two := cutTwice().FindStringSubmatch(text); two != nil { // "into 2, then each into 3"
+	if two := cutTwice.FindStringSubmatch(text); two != nil { // "into 2, then each into 3"
 		a, _ := said.Count(two[1])
 		b, _ := said.Count(two[2])
 		return quantity.Plain(a * b), a*b > 0
 	}
 	trimmed := strings.TrimSpace(text)
-	m := sizedCount().FindStringSubmatch(trimmed)
+	m := sizedCount.FindStringSubmatch(trimmed)
 	switch {
 	case m == nil:
 		// "12 rolls, with dental floss", "lengthwise into 2 strands"
-		if m = countAside().FindStringSubmatch(trimmed); m == nil {
-			m = cutInto().FindStringSubmatch(text)
+		if m = countAside.FindStringSubmatch(trimmed); m == nil {
+			m = cutInto.FindStringSubmatch(text)
 		}
-	case said.LengthAt(text[len(m[1]):]) == nil && !pieceMass().MatchString(text[len(m[1]):]):
-		m = countAside().FindStringSubmatch(trimmed)
+	case said.LengthAt(text[len(m[1]):]) == nil && !pieceMass.MatchString(text[len(m[1]):]):
+		m = countAside.FindStringSubmatch(trimmed)
 	}
 	if m == nil {
 		number, _, ok = Led(text)
@@ -83,8 +83,8 @@ var begins = spelling.Pattern(`^(?:(?:in(?:to)?|about) )*(\d+),? (\pL.*)$`)
 
 // Begins parts the number of pieces that words begin with from the words behind it.
 func Begins(text string) (number, rest string, ok bool) {
-	m := begins().FindStringSubmatch(strings.TrimSpace(text))
-	if m == nil || unitWord().MatchString(m[2]) {
+	m := begins.FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil || unitWord.MatchString(m[2]) {
 		return "", "", false
 	}
 	return m[1], m[2], true
@@ -102,13 +102,13 @@ var (
 // with a 3 inch cutter", "6 strands, 3 for each loaf". rest are the words behind the number. ok is
 // false where they hold another figure than a length or a share of the pieces, or deny something.
 func Led(text string) (number, rest string, ok bool) {
-	m := led().FindStringSubmatch(strings.TrimSpace(text))
+	m := led.FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil || strings.TrimSpace(m[3]) == "" ||
-		unitWord().MatchString(strings.TrimSpace(m[2])) {
+		unitWord.MatchString(strings.TrimSpace(m[2])) {
 		return "", "", false
 	}
 	rest = strings.TrimSpace(m[2] + m[3])
-	plain := shares().ReplaceAllString(said.NoSizes(rest), "")
+	plain := shares.ReplaceAllString(said.NoSizes(rest), "")
 	return m[1], rest, !strings.ContainsAny(plain, "0123456789½¼¾%°") && !unread.Turns(plain)
 }
 
@@ -135,6 +135,6 @@ func CutWord(text string) bool {
 // "triangles 9 x 27 cm", or how: "horizontally".
 func CutSize(text string) bool {
 	at := said.LengthAt(text)
-	return at != nil && said.NoFigure("x"+sideBy().ReplaceAllString(text[:at[0]], "")) ||
-		cutOpen().MatchString(text)
+	return at != nil && said.NoFigure("x"+sideBy.ReplaceAllString(text[:at[0]], "")) ||
+		cutOpen.MatchString(text)
 }

@@ -37,16 +37,16 @@ func Heat(text string) (heat string, ok bool) {
 	if heat = named[strings.TrimPrefix(strings.ToLower(text), "a ")]; heat != "" {
 		return heat, true
 	}
-	if m := sides().FindStringSubmatch(text); m != nil {
+	if m := sides.FindStringSubmatch(text); m != nil {
 		lo, hi := min(m[1], m[2]), max(m[1], m[2])
 		if len(lo) == len(hi) {
 			return lo + " to " + hi + " C", true
 		}
 	}
-	if m := lands().FindStringSubmatch(text); m != nil {
+	if m := lands.FindStringSubmatch(text); m != nil {
 		heat = strings.NewReplacer("bis", "to", "à", "to").Replace(m[1]) + " C"
-	} else if asides().MatchString(text) {
-		heat = strings.Trim(asides().ReplaceAllString(text, " "), " ,;/()")
+	} else if asides.MatchString(text) {
+		heat = strings.Trim(asides.ReplaceAllString(text, " "), " ,;/()")
 	}
 	_, fault := quantity.Read(heat, quantity.Of(quantity.Temperature))
 	return heat, heat != "" && fault == nil
@@ -58,7 +58,7 @@ var falling = spelling.Pattern(
 // Falling reads an oven that falls from one temperature to another:
 // "220 C, then 180 C", and of an oven "220 C to 180 C".
 func Falling(text string, oven bool) (from, to string, ok bool) {
-	if m := falling().FindStringSubmatch(text); m != nil {
+	if m := falling.FindStringSubmatch(text); m != nil {
 		from, to = strings.TrimSpace(m[1]), strings.TrimSpace(m[2])
 	} else if a, b, found := strings.Cut(text, " to "); found && oven {
 		from, to = a, b
@@ -83,7 +83,7 @@ var still = spelling.Pattern(`(?i)[ ,;]*[/,;(] ?\d{2,3} ?°? ?[CF]? ?(?:conventi
 
 // Fanned reads a temperature of a fan oven: "180 C fan".
 func Fanned(text string) (temperature string, ok bool) {
-	m := fanned().FindStringSubmatch(still().ReplaceAllString(strings.TrimSpace(text), ""))
+	m := fanned.FindStringSubmatch(still.ReplaceAllString(strings.TrimSpace(text), ""))
 	if m == nil {
 		return "", false
 	}
@@ -100,7 +100,7 @@ var twice = spelling.Pattern(`(?i)\b(?:core|internal\w*|inside)\b`)
 
 // CoreIn parts the core that a bake's words tell from the rest: "25 min at 190 C, core 96 C".
 func CoreIn(text string) (rest, core string, ok bool) {
-	at := coreIn().FindStringSubmatchIndex(text)
+	at := coreIn.FindStringSubmatchIndex(text)
 	if at == nil {
 		return text, "", false
 	}
@@ -110,7 +110,7 @@ func CoreIn(text string) (rest, core string, ok bool) {
 		}
 	}
 	rest = strings.Trim(text[:at[0]]+text[at[1]:], " ,;")
-	return rest, core, !twice().MatchString(rest)
+	return rest, core, !twice.MatchString(rest)
 }
 
 const asRead = `(\d{2,3}(?:\.\d+)? ?(?:°|º|degrees|deg\.?)? ?[CF]?)`
@@ -122,7 +122,7 @@ var atLeast = spelling.Pattern(`(?i)^(?:(?:at least|over|above|more than|min(?:i
 // AtLeast reads a core that is to be reached, "at least 90 C", as its lowest. The scale may be left
 // out.
 func AtLeast(text string) (temperature string, ok bool) {
-	m := atLeast().FindStringSubmatch(strings.TrimSpace(text))
+	m := atLeast.FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return "", false
 	}
@@ -133,7 +133,7 @@ var degrees = spelling.Pattern(`(?i)^(\d+) ?(?:degrees?|deg|°)$`)
 
 // Degrees reads a temperature without a scale: "375 degrees".
 func Degrees(text string) (number string, ok bool) {
-	m := degrees().FindStringSubmatch(strings.TrimSpace(text))
+	m := degrees.FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return "", false
 	}
@@ -154,7 +154,7 @@ var bounded = spelling.Pattern(`(?i)^(.*?\d ?°? ?[CF])[,;( ]+(?:(?:but )?(?:nev
 // Bounded reads a temperature with its bound, "25 C, never over 27". ok is
 // false where the bound denies the temperature.
 func Bounded(text string) (temperature string, ok bool) {
-	m := bounded().FindStringSubmatch(strings.TrimSpace(text))
+	m := bounded.FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return "", false
 	}

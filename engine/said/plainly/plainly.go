@@ -45,7 +45,7 @@ var (
 // none.
 func Times(text string) (whole, rest string, ok bool) {
 	text, _, _ = takeHeat(strings.TrimSpace(text))
-	at := time().FindAllStringIndex(text, -1)
+	at := time.FindAllStringIndex(text, -1)
 	if len(at) == 0 {
 		return "", "", false
 	}
@@ -58,28 +58,28 @@ func Times(text string) (whole, rest string, ok bool) {
 			gap = text[at[i-1][1]:one[0]]
 			rest += gap
 		}
-		q, fault := quantity.Read(ish().ReplaceAllString(text[one[0]:one[1]], ""),
+		q, fault := quantity.Read(ish.ReplaceAllString(text[one[0]:one[1]], ""),
 			quantity.Of(quantity.Time))
 		switch {
 		case fault != nil:
 			return "", "", false
-		case i > 0 && span().MatchString(gap) && len(all) > 0:
+		case i > 0 && span.MatchString(gap) && len(all) > 0:
 			last := &all[len(all)-1]
 			if q.Hi < last.Hi {
 				return "", "", false // it runs backwards
 			}
 			last.Lo, last.Hi = min(last.Lo, q.Lo), max(last.Hi, q.Hi)
 			rest = strings.TrimSuffix(rest, gap)
-		case len(all) > 0 && moment().MatchString(gap):
+		case len(all) > 0 && moment.MatchString(gap):
 		default:
-			sure = sure && (len(all) == 0 || inTurn().MatchString(gap))
+			sure = sure && (len(all) == 0 || inTurn.MatchString(gap))
 			all = append(all, q)
 		}
 	}
 	rest += text[at[len(at)-1][1]:]
-	around := little().ReplaceAllString(harmless().ReplaceAllString(rest, ""), "")
-	if bound().MatchString(rest) || strings.ContainsAny(around, digits) ||
-		strings.Trim(around, " ,;:.()!") != "" && !word().MatchString(around) {
+	around := little.ReplaceAllString(harmless.ReplaceAllString(rest, ""), "")
+	if bound.MatchString(rest) || strings.ContainsAny(around, digits) ||
+		strings.Trim(around, " ,;:.()!") != "" && !word.MatchString(around) {
 		return "", "", false
 	}
 	var longest, lo, hi float64
@@ -112,13 +112,13 @@ var (
 // scale.
 func takeHeat(text string) (rest, found string, ends bool) {
 	plain := text
-	short := fan().ReplaceAllString(text, " ")
-	if heat().MatchString(short) || bare().MatchString(short) {
+	short := fan.ReplaceAllString(text, " ")
+	if heat.MatchString(short) || bare.MatchString(short) {
 		plain = short
 	}
-	at := heat().FindAllStringSubmatchIndex(plain, -1)
+	at := heat.FindAllStringSubmatchIndex(plain, -1)
 	if len(at) == 0 {
-		at = bare().FindAllStringSubmatchIndex(plain, -1)
+		at = bare.FindAllStringSubmatchIndex(plain, -1)
 	}
 	if len(at) != 1 {
 		return text, "", false
@@ -128,9 +128,9 @@ func takeHeat(text string) (rest, found string, ends bool) {
 		one = one[2:]
 	}
 	one = append([]int{0, 0}, one...)
-	before := beside().ReplaceAllString(plain[:one[2]], "")
+	before := beside.ReplaceAllString(plain[:one[2]], "")
 	return before + " " + strings.TrimLeft(plain[one[3]:], " "),
-		strings.TrimSpace(plain[one[2]:one[3]]), reaches().MatchString(before + " ")
+		strings.TrimSpace(plain[one[2]:one[3]]), reaches.MatchString(before + " ")
 }
 
 // Heat gives the one heat that stands among words, "175 C oil", "prover
@@ -139,7 +139,7 @@ func takeHeat(text string) (rest, found string, ends bool) {
 // around it.
 func Heat(text string) (found string, ends, ok bool) {
 	rest, found, ends := takeHeat(strings.TrimSpace(text))
-	if found == "" || bound().MatchString(rest) || !word().MatchString(text) {
+	if found == "" || bound.MatchString(rest) || !word.MatchString(text) {
 		return "", false, false
 	}
 	return found, ends, true
@@ -158,11 +158,11 @@ var (
 // Shape gives the one shape and the one thickness among words. What lies
 // flat is a tray.
 func Shape(text string) (shape, thick string) {
-	all, long := shapes().FindAllString(text, -1), lengths().FindAllString(text, -1)
-	if len(all) == 0 && lying().MatchString(text) {
+	all, long := shapes.FindAllString(text, -1), lengths.FindAllString(text, -1)
+	if len(all) == 0 && lying.MatchString(text) {
 		all = []string{"tray"}
 	}
-	if len(all) != 1 || len(long) != 1 || bound().MatchString(text) || minus().MatchString(text) ||
+	if len(all) != 1 || len(long) != 1 || bound.MatchString(text) || minus.MatchString(text) ||
 		strings.ContainsAny(strings.Replace(text, long[0], "", 1), digits) {
 		return "", ""
 	}
@@ -172,8 +172,8 @@ func Shape(text string) (shape, thick string) {
 // Minutes gives the minutes of a short rest that leaves out its unit:
 // "bench rest 10".
 func Minutes(text string) (time string, ok bool) {
-	m := lone().FindStringSubmatch(strings.TrimSpace(text))
-	if m == nil || !standing().MatchString(text) || strings.ContainsAny(text, "°%") {
+	m := lone.FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil || !standing.MatchString(text) || strings.ContainsAny(text, "°%") {
 		return "", false
 	}
 	return m[1] + " min", true

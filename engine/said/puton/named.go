@@ -1,7 +1,6 @@
 package puton
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 
@@ -37,7 +36,7 @@ var (
 )
 
 // places are where a thing goes on, or stays off, and when: they change no figure.
-var places = []func() *regexp.Regexp{
+var places = []*spelling.Words{
 	spelling.Pattern(`(?i)\b(?:but )?(?:not|never|avoiding|keeping off|without) ` +
 		`(?:touching |over |on |onto |to |up to )?(?:the )?(?:cut |very |outer )?` +
 		`(?:edges?|sides?|faces?|seams?|layers|paper|tins?|tops?|bottoms?|ends?|borders?)\b`),
@@ -73,10 +72,10 @@ var places = []func() *regexp.Regexp{
 func Plain(words string) (plain, how string) {
 	plain = words
 	for _, p := range places {
-		for _, one := range p().FindAllString(plain, -1) {
+		for _, one := range p.FindAllString(plain, -1) {
 			how = strings.TrimSpace(how + " " + strings.Trim(one, " ,;"))
 		}
-		plain = p().ReplaceAllString(plain, " ")
+		plain = p.ReplaceAllString(plain, " ")
 	}
 	return strings.Trim(strings.Join(strings.Fields(plain), " "), " ,;"), how
 }
@@ -92,19 +91,19 @@ func Part(l *larder.Larder, words string, parts []string) (told Told, why string
 	}
 	told.Name = name
 	head, tail := strings.TrimSpace(words[:at]), words[at+len(name):]
-	if m := share().FindStringSubmatch(head + " "); m != nil {
+	if m := share.FindStringSubmatch(head + " "); m != nil {
 		told.Share, head = m[1], strings.TrimSpace((head + " ")[len(m[0]):])
-		if andRest().MatchString(tail) {
-			told.Share, tail = "", andRest().ReplaceAllString(tail, "")
+		if andRest.MatchString(tail) {
+			told.Share, tail = "", andRest.ReplaceAllString(tail, "")
 		}
 	}
 	whole := words[at-len(lastWord(words[:at])) : at+len(name)]
 	_, food := l.Find(whole)
 	_, own := l.Find(name)
-	if food && !own && len(whole) > len(name) || !before().MatchString(head) {
+	if food && !own && len(whole) > len(name) || !before.MatchString(head) {
 		return Told{}, "", false // "maple syrup" is no "syrup"
 	}
-	if m := oneEach().FindStringSubmatchIndex(tail); m != nil {
+	if m := oneEach.FindStringSubmatchIndex(tail); m != nil {
 		told.Each = tail[m[2]:m[3]]
 		tail = tail[:m[0]] + " " + tail[m[1]:]
 	}
@@ -113,8 +112,8 @@ func Part(l *larder.Larder, words string, parts []string) (told Told, why string
 	for _, part := range parts { // "round the custard"
 		rest = besidePart(rest, part)
 	}
-	if thin().MatchString(name) { // how warm it is changes nothing of a glaze
-		rest = warmth().ReplaceAllString(rest, " ")
+	if thin.MatchString(name) { // how warm it is changes nothing of a glaze
+		rest = warmth.ReplaceAllString(rest, " ")
 	}
 	if rest = strings.Trim(rest, " ,;().!"); unread.Asked(l, rest) {
 		return told, rest, false
@@ -182,7 +181,7 @@ func Short(words string) string {
 	if i := strings.IndexAny(plain, ",;(:"); i > 0 {
 		plain = plain[:i]
 	}
-	return strings.TrimSpace(leading().ReplaceAllString(strings.TrimSpace(plain), ""))
+	return strings.TrimSpace(leading.ReplaceAllString(strings.TrimSpace(plain), ""))
 }
 
 // OfWord is what a step's own word puts on, "egg wash", where its words name no food and say no
@@ -199,7 +198,7 @@ func OfWord(l *larder.Larder, word, words string) string {
 // Again reports whether words say only where, when or how often, and not what: "again, while warm".
 func Again(words string) bool {
 	plain, how := Plain(words)
-	return onlyHow().MatchString(plain) && (how != "" || plain != "")
+	return onlyHow.MatchString(plain) && (how != "" || plain != "")
 }
 
 var onlyHow = spelling.Pattern(`(?i)^(?:(?:all|over|the|whole|tops?|loaf|loaves|buns|rolls|dough|` +

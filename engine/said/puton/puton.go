@@ -56,7 +56,7 @@ var (
 
 // PartName is a name without the little words before it: "with syrup".
 func PartName(words string) string {
-	return strings.TrimSpace(withThe().ReplaceAllString(strings.TrimSpace(words), ""))
+	return strings.TrimSpace(withThe.ReplaceAllString(strings.TrimSpace(words), ""))
 }
 
 var withThe = spelling.Pattern(`(?i)^(?:(?:with|in|some|the|more|all of|half of|rest of) )+`)
@@ -65,17 +65,17 @@ var withThe = spelling.Pattern(`(?i)^(?:(?:with|in|some|the|more|all of|half of|
 // that say nothing of what it is; none where a word could be another
 // food, or turn the meaning.
 func Of(l *larder.Larder, words, units string) (things []Thing, notRead []string) {
-	words = intoFigure().ReplaceAllString(strings.TrimSpace(words), "$1 with $2")
+	words = intoFigure.ReplaceAllString(strings.TrimSpace(words), "$1 with $2")
 	if things, notRead = inBrackets(l, words, units); things != nil {
 		return things, notRead
 	}
-	if m := warmedBehind().FindStringSubmatch(words); m != nil { // "apricot jam, boiled and sieved"
+	if m := warmedBehind.FindStringSubmatch(words); m != nil { // "apricot jam, boiled and sieved"
 		thing, ok := one(l, m[1], units)
 		if it, _, _ := said.Ingredient(l, thing.Name, units); ok && it.Water < wetAbove {
 			return []Thing{thing}, []string{m[2]}
 		}
 	}
-	if m := label().FindStringSubmatch(words); m != nil {
+	if m := label.FindStringSubmatch(words); m != nil {
 		if things, notRead = Of(l, m[1], units); things != nil {
 			return things, notRead
 		}
@@ -89,7 +89,7 @@ func Of(l *larder.Larder, words, units string) (things []Thing, notRead []string
 	if list := oneOf(l, words, units); list != nil {
 		return list, nil
 	}
-	for _, part := range joined().Split(words, -1) {
+	for _, part := range joined.Split(words, -1) {
 		part = strings.TrimSpace(part)
 		switch list := known(part); {
 		case part == "":
@@ -144,7 +144,7 @@ var warmedBehind = spelling.Pattern(`(?i)^([^,;]+?), ((?:(?:warm(?:ed)?|hot|heat
 // inBrackets reads a thing with its amount in brackets, "apricot jam (2 tbsp, warmed)", or things
 // with the list of what they are, "milk and egg (1 egg, 1 tbsp milk)".
 func inBrackets(l *larder.Larder, words, units string) (things []Thing, notRead []string) {
-	m := bracketed().FindStringSubmatch(words)
+	m := bracketed.FindStringSubmatch(words)
 	if m == nil {
 		return nil, nil
 	}
@@ -153,7 +153,7 @@ func inBrackets(l *larder.Larder, words, units string) (things []Thing, notRead 
 		first, rest, _ := strings.Cut(m[2], ",")
 		g, weighed := grams(it, strings.TrimSpace(first), units)
 		rest = strings.TrimSpace(rest)
-		if weighed && (rest == "" || warmedWords().MatchString(rest) && it.Water < wetAbove ||
+		if weighed && (rest == "" || warmedWords.MatchString(rest) && it.Water < wetAbove ||
 			!unread.AskedOf(l, rest)) {
 			if thing.Grams = g; rest != "" {
 				notRead = append(notRead, rest)
@@ -183,7 +183,7 @@ const wetAbove = 45
 
 // known are the things of words whose make-up is plain.
 func known(words string) []Thing {
-	plain := strings.ToLower(strings.TrimSpace(leading().ReplaceAllString(words, "")))
+	plain := strings.ToLower(strings.TrimSpace(leading.ReplaceAllString(words, "")))
 	var out []Thing
 	for _, name := range together[plain] {
 		out = append(out, Thing{Name: name})
@@ -204,7 +204,7 @@ func syrupOf(l *larder.Larder, words string) []Thing {
 // oneOf are the things of which either may be put on, "sesame or poppy
 // seeds", where they are of one class or both dry: the dangers of both are told.
 func oneOf(l *larder.Larder, words, units string) (things []Thing) {
-	names := either().Split(words, -1)
+	names := either.Split(words, -1)
 	if len(names) < 2 {
 		return nil
 	}
@@ -235,7 +235,7 @@ const dryBelow = 20
 // one reads one ingredient with or without its amount: "25 g melted
 // butter", "1 egg", "milk".
 func one(l *larder.Larder, words, units string) (Thing, bool) {
-	plain := strings.TrimSpace(leading().ReplaceAllString(strings.TrimSpace(words), ""))
+	plain := strings.TrimSpace(leading.ReplaceAllString(strings.TrimSpace(words), ""))
 	if _, ok := l.Find(plain); !ok && unread.Turns(plain) { // half and half is a food
 		return Thing{}, false
 	}
@@ -257,7 +257,7 @@ func one(l *larder.Larder, words, units string) (Thing, bool) {
 			}
 		}
 	}
-	m := measured().FindStringSubmatch(plain)
+	m := measured.FindStringSubmatch(plain)
 	if m == nil {
 		return Thing{}, false
 	}
@@ -352,7 +352,7 @@ var intoTins = spelling.Pattern(
 	`(?i)^(?:in|into) .*\b(?:moulds?|molds?|tins?|pans?|cases?|cups?|rings?)\b`)
 
 // Into reports whether words say what tins a thing goes into.
-func Into(words string) bool { return intoTins().MatchString(words) }
+func Into(words string) bool { return intoTins.MatchString(words) }
 
 // Lines are things as a part's ingredients are written, open where no
 // amount is said.
@@ -389,7 +389,7 @@ var fatMeasure = spelling.Pattern(`(?i)^(?:about |at least )?(?:[\d./½¼¾ ]+(?
 // deep it stands: "2 quarts canola oil or shortening".
 func Fats(text string) (names []string) {
 	text, _, _ = strings.Cut(text, ",") // "peanut oil, 3 inches deep"
-	text = fatMeasure().ReplaceAllString(strings.TrimSpace(text), "")
+	text = fatMeasure.ReplaceAllString(strings.TrimSpace(text), "")
 	for _, name := range strings.Split(text, " or ") {
 		if name = strings.TrimSpace(name); name != "" {
 			names = append(names, name)

@@ -28,12 +28,12 @@ const narrowestMM = 100
 // about 12 x 18" is 12 x 18 inch. Beside millimetres, sides that would be too narrow for a sheet
 // are centimetres. added is what was added; ok is false where no unit is missing, or none is told.
 func Sized(text string) (out, added string, ok bool) {
-	all := united().FindAllStringSubmatch(text, -1)
+	all := united.FindAllStringSubmatch(text, -1)
 	if len(all) != 1 {
 		return text, "", false
 	}
 	one := said.InchWord(strings.ToLower(all[0][1]))
-	if m := sides().FindStringSubmatchIndex(text); m != nil && m[8] < 0 {
+	if m := sides.FindStringSubmatchIndex(text); m != nil && m[8] < 0 {
 		a, _ := strconv.ParseFloat(text[m[2]:m[3]], 64)
 		b, _ := strconv.ParseFloat(text[m[6]:m[7]], 64)
 		if one == "mm" && a < narrowestMM && b < narrowestMM {
@@ -42,8 +42,8 @@ func Sized(text string) (out, added string, ok bool) {
 		added = text[m[0]:m[1]] + " " + one
 		return text[:m[0]] + added + text[m[1]:], added, true
 	}
-	m := thick().FindStringSubmatchIndex(text)
-	if m == nil || !strings.HasPrefix(one, "in") || !sides().MatchString(text) {
+	m := thick.FindStringSubmatchIndex(text)
+	if m == nil || !strings.HasPrefix(one, "in") || !sides.MatchString(text) {
 		return text, "", false // 1 thick of 30 x 40 cm may be mm
 	}
 	added = text[m[4]:m[5]] + " " + one
@@ -57,8 +57,8 @@ const mostInches, leastCM, mostCM = 40, 15, 99
 // Unwritten gives a size without any unit the country's: "into a 12x18 rectangle" is of inches
 // where the file is of the US. Elsewhere it is of centimetres if no side would be too narrow.
 func Unwritten(text string, us bool) (out, added string, ok bool) {
-	m := sides().FindStringSubmatchIndex(text)
-	if m == nil || m[8] >= 0 || united().MatchString(text) {
+	m := sides.FindStringSubmatchIndex(text)
+	if m == nil || m[8] >= 0 || united.MatchString(text) {
 		return text, "", false
 	}
 	a, fault1 := strconv.ParseFloat(text[m[2]:m[3]], 64)

@@ -30,12 +30,12 @@ type Told struct {
 // Of reads a sponge. The caller looks whether the foods are in its list.
 func Of(text string) Told {
 	text = strings.TrimSpace(text)
-	head := label().ReplaceAllString(text, "")
+	head := label.ReplaceAllString(text, "")
 	out := Told{Named: head != text}
-	if m := lasts().FindStringSubmatch(head); m != nil {
+	if m := lasts.FindStringSubmatch(head); m != nil {
 		out.Time, out.Rest = strings.TrimSpace(m[1]), strings.Trim(m[2], " ,;()")
 		head = head[:len(head)-len(m[0])]
 	}
-	out.Foods = strings.Trim(weights().ReplaceAllString(head, ""), " ,;()-")
+	out.Foods = strings.Trim(weights.ReplaceAllString(head, ""), " ,;()-")
 	return out
 }

@@ -1,7 +1,6 @@
 package times
 
 import (
-	"regexp"
 	"strings"
 
 	"forebake/engine/quantity"
@@ -27,17 +26,17 @@ var (
 // is "in the fridge, 8 to 12 hours". ok is false where the night is a choice or an end of a range,
 // and where nothing but a time is left.
 func Night(text string) (hours string, ok bool) {
-	if !night().MatchString(text) || chosen().MatchString(text) ||
-		len(spell().FindAllString(text, -1)) != 1 {
+	if !night.MatchString(text) || chosen.MatchString(text) ||
+		len(spell.FindAllString(text, -1)) != 1 {
 		return "", false
 	}
-	hours = strings.Trim(night().ReplaceAllString(text, ""), " ,;(")
+	hours = strings.Trim(night.ReplaceAllString(text, ""), " ,;(")
 	_, fault := quantity.Read(strings.Trim(hours, " ()"), quantity.Of(quantity.Time))
 	return hours, fault != nil
 }
 
 // Waits reports whether words hold a length of time or a night, "leave 20 min".
-func Waits(text string) bool { return spell().MatchString(text) || night().MatchString(text) }
+func Waits(text string) bool { return spell.MatchString(text) || night.MatchString(text) }
 
 var (
 	areas = spelling.Pattern(`(?i)(?:[\d./½¼¾]+ ?(?:cm|mm|in|inch(?:es)?|")? ?(?:x|×|by) ?)*` +
@@ -60,17 +59,17 @@ type Told struct{ Time, Temp, Words string }
 func Figures(text string) (told Told, ok bool) {
 	rest := text
 	var within []string
-	for _, m := range moments().FindAllStringSubmatch(rest, -1) {
+	for _, m := range moments.FindAllStringSubmatch(rest, -1) {
 		within = append(within, m[1])
 	}
-	plain := areas().ReplaceAllString(moments().ReplaceAllString(rest, " "), " ")
+	plain := areas.ReplaceAllString(moments.ReplaceAllString(rest, " "), " ")
 	rest = plain
-	all := spell().FindAllStringSubmatch(rest, -1)
+	all := spell.FindAllStringSubmatch(rest, -1)
 	switch {
 	case len(all) == 1:
 		told.Time, rest = all[0][1], strings.Replace(rest, all[0][0], " ", 1)
-	case len(all) == 0 && night().MatchString(rest) && !chosen().MatchString(rest):
-		told.Time, rest = "overnight", night().ReplaceAllString(rest, " ")
+	case len(all) == 0 && night.MatchString(rest) && !chosen.MatchString(rest):
+		told.Time, rest = "overnight", night.ReplaceAllString(rest, " ")
 	default:
 		return Told{}, false
 	}
@@ -84,11 +83,11 @@ func Figures(text string) (told Told, ok bool) {
 			return Told{}, false
 		}
 	}
-	if degreed().MatchString(rest) {
+	if degreed.MatchString(rest) {
 		if told.Temp, ok = said.TempIn("at " + NoFlame(rest)); !ok {
 			return Told{}, false
 		}
-		rest = heats().ReplaceAllString(rest, " ")
+		rest = heats.ReplaceAllString(rest, " ")
 	}
 	if told.Temp == "" && plain == text {
 		return Told{}, false // no other figure: TimeIn reads it
@@ -98,13 +97,13 @@ func Figures(text string) (told Told, ok bool) {
 }
 
 // Heated reports whether words hold a temperature.
-func Heated(text string) bool { return degreed().MatchString(text) }
+func Heated(text string) bool { return degreed.MatchString(text) }
 
 var flame = spelling.Pattern(`(?i)\bover (an? |the )?((?:very )?(?:low|medium|gentle|high|` +
 	`moderate|slow)(?:(?:-| to )(?:low|medium|high))?(?: heat| flame)?|heat|flame)\b`)
 
 // NoFlame says on where words say over of a flame, which is no bound: "over a medium heat".
-func NoFlame(text string) string { return flame().ReplaceAllString(text, "on $1$2") }
+func NoFlame(text string) string { return flame.ReplaceAllString(text, "on $1$2") }
 
 var bare = spelling.Pattern(`(?i)^([^@]*?\d ?(?:hours?|hrs?|h|minutes?|mins?|min)\b\.?)` +
 	`(?: (?:in|on) (?:the|an?) [\pL ]+)?,? ?(?:\bat|@|\bin an?) (\d{2,3})` +
@@ -113,8 +112,8 @@ var bare = spelling.Pattern(`(?i)^([^@]*?\d ?(?:hours?|hrs?|h|minutes?|mins?|min
 // AtBare reads a time with an oven's heat that says no scale: "22-25 min at 350". rest are the
 // words behind it.
 func AtBare(text string) (time, heat, rest string, ok bool) {
-	m := bare().FindStringSubmatch(strings.TrimSpace(text))
-	if m == nil || degreed().MatchString("0"+m[4]) {
+	m := bare.FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil || degreed.MatchString("0"+m[4]) {
 		return "", "", "", false
 	}
 	_, fault := quantity.Read(said.Time(m[1]), quantity.Of(quantity.Time))
@@ -136,8 +135,8 @@ var (
 // are the words beside them.
 func TwoSides(text string) (time, rest string, ok bool) {
 	text = strings.TrimSpace(text)
-	for _, p := range []func() *regexp.Regexp{firstSide, flipped} {
-		m := p().FindStringSubmatch(text)
+	for _, p := range []*spelling.Words{firstSide, flipped} {
+		m := p.FindStringSubmatch(text)
 		if m == nil {
 			continue
 		}
@@ -163,7 +162,7 @@ var least = spelling.Pattern(`(?i)^(?:at least |min(?:imum|\.)? |from )?(` + spe
 // LeastToMost reads a time with its longest, "1 h minimum, up to 24 h", as a range. rest are the
 // words behind it.
 func LeastToMost(text string) (span, rest string, ok bool) {
-	m := least().FindStringSubmatch(strings.TrimSpace(text))
+	m := least.FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return "", "", false
 	}
@@ -179,7 +178,7 @@ func LeastToMost(text string) (span, rest string, ok bool) {
 
 // Either parts two waits of which the baker has the choice: "1 hour or overnight in the fridge".
 func Either(text string) (one, other string, ok bool) {
-	at := either().FindStringIndex(text)
+	at := either.FindStringIndex(text)
 	if at == nil {
 		return "", "", false
 	}

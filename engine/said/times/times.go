@@ -29,8 +29,8 @@ var bothSides = spelling.Pattern(`(?i)^(?:about )?([\d./½¼¾ ]+(?:(?:-|–|to)
 // BothSides gives the whole time of what is turned once: "3 min each
 // side, 3 at a time" is 6 min. rest are the words behind it.
 func BothSides(text string) (time, rest string, ok bool) {
-	m := bothSides().FindStringSubmatch(strings.TrimSpace(text))
-	if m == nil || otherTime().MatchString(m[3]) {
+	m := bothSides.FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil || otherTime.MatchString(m[3]) {
 		return "", "", false
 	}
 	q, fault := quantity.Read(strings.TrimSpace(m[1])+" "+m[2], quantity.Of(quantity.Time))
@@ -82,8 +82,8 @@ var eitherWay = spelling.Pattern(`(?i)^(` + said.SpellPattern + `)([^\d]*?)\b(?:
 // EitherTime reads two times of which either is meant, by the way that
 // it is done, as a range: "8 min by hand or 5 min in the mixer".
 func EitherTime(text string) (span, rest string, ok bool) {
-	m := eitherWay().FindStringSubmatch(strings.TrimSpace(text))
-	if m == nil || !letters().MatchString(m[2]) {
+	m := eitherWay.FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil || !letters.MatchString(m[2]) {
 		return "", "", false
 	}
 	kinds := quantity.Of(quantity.Time)
@@ -119,7 +119,7 @@ var during = spelling.Pattern(`(?i)^([^,;()]*?\d[^,;()]*?)[,;( ] ?([\pL -]+?) (?
 // words take no time of their own. ok is false where the moment lies
 // behind the time, and where the words have to be asked about.
 func During(text string, asked func(string) bool) (time, rest string, ok bool) {
-	m := during().FindStringSubmatch(strings.TrimSpace(text))
+	m := during.FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil || asked(m[2]) {
 		return "", "", false
 	}
@@ -159,15 +159,15 @@ func InTurn(text, own string, asked func(string) bool) (time string, ok bool) {
 	for _, and := range []string{" and ", " then ", ", "} {
 		text = strings.ReplaceAll(text, and+own+" ", " then ")
 	}
-	all := oneAfter().FindAllStringSubmatch(text, -1)
-	words := lids().ReplaceAllString(oneAfter().ReplaceAllString(text, ""), "")
+	all := oneAfter.FindAllStringSubmatch(text, -1)
+	words := lids.ReplaceAllString(oneAfter.ReplaceAllString(text, ""), "")
 	if len(all) < 2 || strings.ContainsAny(words, "0123456789½¼¾") || asked(words) ||
-		changes().MatchString(words) || strings.HasSuffix(strings.TrimSpace(words), " in") ||
+		changes.MatchString(words) || strings.HasSuffix(strings.TrimSpace(words), " in") ||
 		!strings.ContainsAny(text, ",;+") && !strings.Contains(text, " then ") {
 		return "", false
 	}
-	for _, at := range oneAfter().FindAllStringIndex(text, -1)[1:] {
-		if !follows().MatchString(text[:at[0]]) {
+	for _, at := range oneAfter.FindAllStringIndex(text, -1)[1:] {
+		if !follows.MatchString(text[:at[0]]) {
 			return "", false // "2 h, fold after 1 h" is two hours
 		}
 	}
@@ -192,7 +192,7 @@ var leftOut = spelling.Pattern(`(?i)[,;(]+ ?(?:still )?(?:no|without(?: the)?) (
 // medium, no butter yet".
 func LeftOut(text string) (rest, what string, ok bool) {
 	text = strings.TrimSpace(text)
-	at := leftOut().FindStringSubmatchIndex(text)
+	at := leftOut.FindStringSubmatchIndex(text)
 	if at == nil {
 		return text, "", false
 	}

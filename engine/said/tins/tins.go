@@ -48,7 +48,7 @@ var loafTins = map[string][3]figure.Interval{
 // Size reads the size in a tin's name: "9x5 inch loaf tin", "23 cm square tin", "9-inch round". Two
 // sides without a unit are inches if nothing else is possible.
 func Size(name string) (t Tin, ok bool) {
-	if inRows().MatchString(name) {
+	if inRows.MatchString(name) {
 		return Tin{}, false
 	}
 	if t, ok = byRoom(name); !ok {
@@ -73,10 +73,10 @@ func byLengths(name string) (t Tin, ok bool) {
 	}
 	height := anyHeight
 	rest := name
-	if m := deep().FindStringSubmatch(name); m != nil {
+	if m := deep.FindStringSubmatch(name); m != nil {
 		height, rest = read(m[1], m[2]), strings.Replace(name, m[0], "", 1)
 	}
-	if m := box().FindStringSubmatch(rest); m != nil {
+	if m := box.FindStringSubmatch(rest); m != nil {
 		last := m[6]
 		if last == "" {
 			last = m[4]
@@ -98,8 +98,8 @@ func byLengths(name string) (t Tin, ok bool) {
 		t.Sides = [3]figure.Interval{read(m[1], unit(m[2])), read(m[3], unit(m[4])), height}
 		if m[5] != "" {
 			t.Sides[2] = read(m[5], last)
-			t.Round = roundBox().MatchString(rest) && t.Sides[0] == t.Sides[1]
-		} else if roundBox().MatchString(rest) && height == anyHeight {
+			t.Round = roundBox.MatchString(rest) && t.Sides[0] == t.Sides[1]
+		} else if roundBox.MatchString(rest) && height == anyHeight {
 			t.Sides, t.Round = widthAndHeight(t.Sides[0], t.Sides[1]), true
 		}
 		if !t.Round && t.Sides[0].Hi < t.Sides[1].Hi {
@@ -107,12 +107,12 @@ func byLengths(name string) (t Tin, ok bool) {
 		}
 		return t, t.fits()
 	}
-	if m := pounds().FindStringSubmatch(name); m != nil {
+	if m := pounds.FindStringSubmatch(name); m != nil {
 		t.Sides = loafTins[m[1]]
 		return t, true
 	}
 	one, isOne := said.LengthIn("a " + rest)
-	if !isOne || !tinWord().MatchString(rest) && !roundTin().MatchString(rest) {
+	if !isOne || !tinWord.MatchString(rest) && !roundTin.MatchString(rest) {
 		return Tin{}, false
 	}
 	side := read(one, "")
@@ -124,8 +124,8 @@ func byLengths(name string) (t Tin, ok bool) {
 		side = q.Interval
 	}
 	switch {
-	case squareTin().MatchString(rest):
-	case roundTin().MatchString(rest):
+	case squareTin.MatchString(rest):
+	case roundTin.MatchString(rest):
 		t.Round = true
 	default:
 		return Tin{}, false
@@ -150,13 +150,13 @@ var otherWord = spelling.Pattern(`(?i)\b(?:(?:mm|cm|in|inch|inches|x|by|a|an|the
 // Named reports whether words with a size may mean a tin, "9x13 inch", and not the pieces
 // that are cut to it: "triangles 9 x 28 cm, rolled".
 func Named(text string) bool {
-	if trayed().MatchString(text) {
+	if trayed.MatchString(text) {
 		return false
 	}
-	if tinWord().MatchString(text) || roundTin().MatchString(text) || pounds().MatchString(text) {
+	if tinWord.MatchString(text) || roundTin.MatchString(text) || pounds.MatchString(text) {
 		return true
 	}
-	for _, m := range otherWord().FindAllStringSubmatch(text, -1) {
+	for _, m := range otherWord.FindAllStringSubmatch(text, -1) {
 		if m[1] != "" {
 			return false
 		}
@@ -181,10 +181,10 @@ var (
 // Flat reports whether words name a tray or a sheet without a size, which gives no shape to its
 // pieces: "2 lined baking trays, 5 cm apart".
 func Flat(text string) bool {
-	if _, sized := Size(text); sized || walled().MatchString(text) {
+	if _, sized := Size(text); sized || walled.MatchString(text) {
 		return false
 	}
-	return flat().MatchString(text)
+	return flat.MatchString(text)
 }
 
 // bareUnit is the unit of sides without one: inches for small figures, 9x13, cm for large ones,
@@ -257,10 +257,10 @@ var shares = spelling.Pattern(`(?i)[,;( ]+(?:\d+|\w+)(?: [a-z-]+){0,2} (?:each|`
 // Several reads a count of tins and the name of one: "2 x 2lb loaf tins". The count is 0 if none is
 // written.
 func Several(text string) (n float64, name string) {
-	text = strings.TrimSpace(shares().ReplaceAllString(text, ""))
-	m := severalTins().FindStringSubmatch(text)
-	if m == nil || unitFirst().MatchString(m[2]) || // "9 inch square pan" is one
-		threeSides().MatchString(text) && !manyTins().MatchString(text) {
+	text = strings.TrimSpace(shares.ReplaceAllString(text, ""))
+	m := severalTins.FindStringSubmatch(text)
+	if m == nil || unitFirst.MatchString(m[2]) || // "9 inch square pan" is one
+		threeSides.MatchString(text) && !manyTins.MatchString(text) {
 		return 0, strings.TrimPrefix(strings.TrimPrefix(text, "into "), "in ")
 	}
 	count := m[1]

@@ -41,7 +41,7 @@ var (
 // usualDepth narrows the height of a tin that only has its floor written to the usual depth of
 // such a pan.
 func (t *Tin) usualDepth(name string) {
-	if t.Sides[2] != anyHeight || deeper().MatchString(name) {
+	if t.Sides[2] != anyHeight || deeper.MatchString(name) {
 		return
 	}
 	long, short := t.Sides[0].Hi, t.Sides[1].Hi
@@ -50,7 +50,7 @@ func (t *Tin) usualDepth(name string) {
 			continue
 		}
 		t.Sides[2] = figure.Interval{Lo: pan.lo, Hi: pan.hi}
-		if metric().MatchString(name) && pan.long == pan.short {
+		if metric.MatchString(name) && pan.long == pan.short {
 			t.Sides[2] = metricCake
 		}
 		return
@@ -70,24 +70,24 @@ var (
 // byRoom gives a tin whose name tells its room and no length: a muffin tin, as one of its cups, and
 // a ring of so many cups, as a round tin of the same room.
 func byRoom(name string) (Tin, bool) {
-	if muffin().MatchString(name) && !otherMuffin().MatchString(name) {
+	if muffin.MatchString(name) && !otherMuffin.MatchString(name) {
 		// A cup of 30 to 38 mm, 80 to 130 ml, in which pieces stand as far over the rim again.
 		deep := figure.Interval{Lo: 30, Hi: 90}
 		side := figure.Interval{Lo: 58, Hi: 66}
 		return Tin{Sides: [3]figure.Interval{side, side, deep}, Round: true}, true
 	}
-	if !ringed().MatchString(name) {
+	if !ringed.MatchString(name) {
 		return Tin{}, false
 	}
 	lo, hi := 10.0, 12.0
-	m := cupsOf().FindStringSubmatch(name)
+	m := cupsOf.FindStringSubmatch(name)
 	switch {
 	case m != nil:
 		lo, _ = strconv.ParseFloat(m[1], 64)
 		if hi = lo; m[2] != "" {
 			hi, _ = strconv.ParseFloat(m[2], 64)
 		}
-	case figures().MatchString(name) || !strings.Contains(strings.ToLower(name), "bundt"):
+	case figures.MatchString(name) || !strings.Contains(strings.ToLower(name), "bundt"):
 		return Tin{}, false // a length, or a ring of any size
 	}
 	across := func(cups float64) float64 {
@@ -116,8 +116,8 @@ func Bare(name string, own []string) string {
 	if slices.ContainsFunc(own, func(tin string) bool { return strings.EqualFold(tin, name) }) {
 		return name
 	}
-	bare := readiedFirst().ReplaceAllString(strings.TrimSpace(name), "")
-	if bare = readiedLast().ReplaceAllString(bare, ""); bare == "" {
+	bare := readiedFirst.ReplaceAllString(strings.TrimSpace(name), "")
+	if bare = readiedLast.ReplaceAllString(bare, ""); bare == "" {
 		return name
 	}
 	return bare
@@ -125,4 +125,4 @@ func Bare(name string, own []string) string {
 
 // Foodless drops the food from the names of tins among words: "brioche moulds" hold what the
 // formula says, and name none.
-func Foodless(words string) string { return ofTin().ReplaceAllString(words, "$1") }
+func Foodless(words string) string { return ofTin.ReplaceAllString(words, "$1") }

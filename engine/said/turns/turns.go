@@ -35,7 +35,7 @@ var folds = spelling.Pattern(`(?i)^(?:with |in |give it |do )?(\d|one|two|three|
 // Folds reads how often a dough is folded: "3 single folds". Rest are
 // the words behind it.
 func Folds(text string) (n int, rest string, ok bool) {
-	m := folds().FindStringSubmatch(strings.TrimSpace(text))
+	m := folds.FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return 0, "", false
 	}
@@ -51,9 +51,9 @@ var joined = spelling.Pattern(`(?i)\s*(?:,|\+|&|\band\b|\bet\b|\bund\b|\bthen\b|
 // Several adds up turns of a laminated dough that are told by their
 // kinds: "1 double, 1 simple".
 func Several(text string) (n int, ok bool) {
-	all := joined().Split(strings.TrimSpace(text), -1)
+	all := joined.Split(strings.TrimSpace(text), -1)
 	for _, one := range all {
-		m := several().FindStringSubmatch(one)
+		m := several.FindStringSubmatch(one)
 		if m == nil {
 			return 0, false
 		}
@@ -70,7 +70,7 @@ var moreTimes = spelling.Pattern(`(?i)^(once|twice|thrice|(?:\d|one|two|three|fo
 // Times reads how often a dough is folded in words: "twice more", "3 times again". Rest are the
 // words behind it.
 func Times(text string) (n int, rest string, ok bool) {
-	m := moreTimes().FindStringSubmatch(strings.TrimSpace(text))
+	m := moreTimes.FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return 0, "", false
 	}
@@ -90,7 +90,7 @@ var kinds = spelling.Pattern(`(?i)\b(?:(\d|an?|one|two|three|four) )?(?:letter|b
 // Count adds up the turns that are told by their kinds among other words:
 // "lock in the butter, then one book fold and two single folds" are 3.
 func Count(text string) (n int) {
-	for _, m := range kinds().FindAllStringSubmatch(text, -1) {
+	for _, m := range kinds.FindAllStringSubmatch(text, -1) {
 		n += max(count(m[1]), 1)
 	}
 	return n
@@ -103,7 +103,7 @@ var during = spelling.Pattern(`(?i)^(\d|one|two|three|four|once|twice|a|an)(?: (
 // During reads folds by the minutes of a rise at which they are done: "1
 // at 45 min", "2 at 30 and 60 min".
 func During(text string) (n int, ok bool) {
-	m := during().FindStringSubmatch(strings.TrimSpace(text))
+	m := during.FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil {
 		return 0, false
 	}
@@ -120,7 +120,7 @@ var remainder = spelling.Pattern(`(?i)\b(?:the|all) rest of\b`)
 
 // Waits reports whether words of a fold may tell of a wait: what they say takes a time.
 func Waits(text string) bool {
-	return waiting().MatchString(remainder().ReplaceAllString(text, " "))
+	return waiting.MatchString(remainder.ReplaceAllString(text, " "))
 }
 
 // LeastSome and MostSome are how many folds "some folds" are: common practice, no source.
@@ -131,7 +131,7 @@ var some = spelling.Pattern(`(?i)\b(?:some|several|few|couple|every|each|folds|t
 
 // Some reports whether words say that a dough is folded more than once: "a few gentle folds".
 func Some(text string) bool {
-	return some().MatchString(ofEach().ReplaceAllString(text, " "))
+	return some.MatchString(ofEach.ReplaceAllString(text, " "))
 }
 
 // ofEach are the pieces that are folded once each: "each one in half".
@@ -142,7 +142,7 @@ var layers = spelling.Pattern(`(?i)\b(?:laminat(?:e|ing|ion)|roll(?:ing)?[- ]in|
 
 // Layers reports whether words of an ingredient's name say that it is
 // folded into the dough, and not mixed.
-func Layers(name string) bool { return layers().MatchString(name) }
+func Layers(name string) bool { return layers.MatchString(name) }
 
 // turns are the words for one fold of a laminated dough.
 var turns = map[string]bool{"letter": true, "letter turn": true, "letter fold": true,

@@ -34,13 +34,13 @@ var kinds = spelling.Pattern(`(?i)\b(?:salted|sweetened|unsweetened|smoked|dried
 	`whole|nuts?)\b`)
 
 // Turns reports whether words deny, restrict or replace something.
-func Turns(words string) bool { return turning().MatchString(words) }
+func Turns(words string) bool { return turning.MatchString(words) }
 
 // Asked reports whether words have to be asked about: they deny,
 // replace, or say another quantity, warmth or food.
 func Asked(l *larder.Larder, words string) bool {
-	return strings.ContainsAny(words, "0123456789½¼¾⅓⅔⅛%°") || turning().MatchString(words) ||
-		amounts().MatchString(words) || Food(l, words) != ""
+	return strings.ContainsAny(words, "0123456789½¼¾⅓⅔⅛%°") || turning.MatchString(words) ||
+		amounts.MatchString(words) || Food(l, words) != ""
 }
 
 var (
@@ -54,10 +54,10 @@ var (
 // told: another food that they offer holds no other allergen, and they
 // say no amount, nothing raw and no kind of the item.
 func Aside(l *larder.Larder, it *larder.Item, words string) bool {
-	plain := WithoutLacks(it, either().ReplaceAllString(words, ""))
-	if strings.ContainsAny(words, "0123456789½¼¾⅓⅔⅛%°") || others().MatchString(words) ||
-		turning().MatchString(plain) || larder.Grave(words) != "" ||
-		len(it.Readings) == 0 && kinds().MatchString(plain) { // an unlisted thing is of any kind
+	plain := WithoutLacks(it, either.ReplaceAllString(words, ""))
+	if strings.ContainsAny(words, "0123456789½¼¾⅓⅔⅛%°") || others.MatchString(words) ||
+		turning.MatchString(plain) || larder.Grave(words) != "" ||
+		len(it.Readings) == 0 && kinds.MatchString(plain) { // an unlisted thing is of any kind
 		return false
 	}
 	if Food(l, plain) != "" {
@@ -81,7 +81,7 @@ func Aside(l *larder.Larder, it *larder.Item, words string) bool {
 // AskedOf reports the same of words beside an ingredient's name, where
 // words that make another thing of it are asked about too.
 func AskedOf(l *larder.Larder, words string) bool {
-	return kinds().MatchString(words) || Asked(l, words)
+	return kinds.MatchString(words) || Asked(l, words)
 }
 
 // Food is a food that the larder knows among words; "" for none.
@@ -124,10 +124,10 @@ const leanG = 1
 // WithoutLacks drops words that deny what a food does not hold anyway: "no butter" of a potato.
 func WithoutLacks(it *larder.Item, words string) string {
 	if it.Fat < leanG {
-		words = noFat().ReplaceAllString(words, "")
+		words = noFat.ReplaceAllString(words, "")
 	}
 	if it.Hazard == larder.HazardCassava {
-		words = ownJuice().ReplaceAllString(words, "")
+		words = ownJuice.ReplaceAllString(words, "")
 	}
-	return lacks().ReplaceAllString(words, "")
+	return lacks.ReplaceAllString(words, "")
 }

@@ -28,15 +28,15 @@ var (
 // where it uses those of the US alone. Only what stands behind "such
 // as" or "for example" changes: never an amount of the baker's own.
 func Examples(text string, file []byte) string {
-	at := example().FindStringIndex(text)
+	at := example.FindStringIndex(text)
 	if at == nil {
 		return text
 	}
 	head, tail := text[:at[0]], text[at[0]:]
-	if inFahrenheit().Match(file) && !inCelsius().Match(file) {
+	if inFahrenheit.Match(file) && !inCelsius.Match(file) {
 		tail = degrees.Replace(tail)
 	}
-	if inCups().Match(file) && !inGrams().Match(file) {
+	if inCups.Match(file) && !inGrams.Match(file) {
 		tail = weights.Replace(tail)
 	}
 	return head + tail

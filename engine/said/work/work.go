@@ -27,7 +27,7 @@ var onceOnly = spelling.Pattern(`^(?:knock (?:it )?back|knock down|punch(?: (?:i
 
 // Once reports whether a word of a step is work that is done once where
 // no number is said: the dough is knocked back.
-func Once(word string) bool { return onceOnly().MatchString(said.Key(word)) }
+func Once(word string) bool { return onceOnly.MatchString(said.Key(word)) }
 
 var ofYeast = spelling.Pattern(`(?i)^(?:the |your |dissolve )*(?:(?:dry|dried|active|` +
 	`fresh) )*(?:yeast|` +
@@ -35,7 +35,7 @@ var ofYeast = spelling.Pattern(`(?i)^(?:the |your |dissolve )*(?:(?:dry|dried|ac
 
 // ProofsYeast reports whether words of a proof are of the yeast, and not of the dough: "the yeast
 // in the warm milk".
-func ProofsYeast(words string) bool { return ofYeast().MatchString(strings.TrimSpace(words)) }
+func ProofsYeast(words string) bool { return ofYeast.MatchString(strings.TrimSpace(words)) }
 
 // plainNotes are keys of a step that say that their words are a note.
 var plainNotes = map[string]bool{"note to self": true, "notes": true, "remark": true, "tip": true,
@@ -52,7 +52,7 @@ var tools = spelling.Pattern(`(?i)\b(?:piping bag|pastry bag|bag|nozzle|tip|syri
 	`rodillo|cuchillo)\b`)
 
 // Tool reports whether words name a tool, and no food.
-func Tool(words string) bool { return said.NoFigure(words) && tools().MatchString(words) }
+func Tool(words string) bool { return said.NoFigure(words) && tools.MatchString(words) }
 
 var byHand = spelling.Pattern(`(?i)\b(?:by hand|palms?|fingers?|fingertips|hands|pat(?:ted)?|` +
 	`press(?:ed)?|dimple)\b`)
@@ -62,8 +62,8 @@ var patted = spelling.Pattern(`^(?:pat|press|flatten by hand|push|dimple)(?: out
 // ByHand reports whether a step that makes a dough flat does so by hand: by its word, or by the
 // words beside it. A pin among them is a pin.
 func ByHand(word, words string) bool {
-	return !rolled().MatchString(words) &&
-		(patted().MatchString(said.Key(word)) || byHand().MatchString(words))
+	return !rolled.MatchString(words) &&
+		(patted.MatchString(said.Key(word)) || byHand.MatchString(words))
 }
 
 var rolled = spelling.Pattern(`(?i)\b(?:pins?|roll(?:ed|ing)?|sheeter)\b`)
@@ -74,19 +74,19 @@ var thin = spelling.Pattern(`(?i)\b(?:(?:paper|wafer|tissue|very|as|strudel)[- ]
 	`papierdünn|tunn som papper)\b`)
 
 // Thin reports whether words say that a dough is drawn out thin on purpose: "paper-thin".
-func Thin(words string) bool { return thin().MatchString(words) }
+func Thin(words string) bool { return thin.MatchString(words) }
 
 var long = spelling.Pattern(`(?i)\b(?:hours?|hrs?|day|days|night|long|slow\w*|sous[- ]vide|` +
 	`confit|keep\w*|hold\w*|sit\w*)\b`)
 
 // Long reports whether words of a cook or a melt say that it goes on for longer than an hour.
-func Long(words string) bool { return long().MatchString(words) }
+func Long(words string) bool { return long.MatchString(words) }
 
 var leftTo = spelling.Pattern(`(?i)^(?:it |them |the \pL+ )?to (\pL+)\b`)
 
 // LeftTo is what words say that a part is left to do: "to cool for 20 min" is cool; "" for none.
 func LeftTo(words string) string {
-	if m := leftTo().FindStringSubmatch(strings.TrimSpace(words)); m != nil {
+	if m := leftTo.FindStringSubmatch(strings.TrimSpace(words)); m != nil {
 		return strings.ToLower(m[1])
 	}
 	return ""
@@ -105,8 +105,8 @@ var (
 
 // DriedBy tells how words say that a part is dried: by heat, or by the hands.
 func DriedBy(words string) (heat, hands bool) {
-	heat = byHeat().MatchString(words)
-	return heat, !heat && said.NoFigure(words) && wiped().MatchString(words)
+	heat = byHeat.MatchString(words)
+	return heat, !heat && said.NoFigure(words) && wiped.MatchString(words)
 }
 
 var cutsInto = spelling.Pattern(`(?i)\b(?:length-?(?:ways?|wise)|down the middle|` +
@@ -115,4 +115,4 @@ var cutsInto = spelling.Pattern(`(?i)\b(?:length-?(?:ways?|wise)|down the middle
 
 // CutsInto reports whether words of a cut leave the piece whole, or open it along its length: a
 // roll that is cut lengthways and twisted is still one.
-func CutsInto(words string) bool { return cutsInto().MatchString(words) }
+func CutsInto(words string) bool { return cutsInto.MatchString(words) }

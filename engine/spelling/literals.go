@@ -1,0 +1,574 @@
+package spelling
+
+import (
+	"strings"
+	"unicode"
+	"unicode/utf8"
+)
+
+// node is what is known of the matches of a piece of an expression.
+type node struct {
+	exact []lit // all its matches, or with open what each begins with and what each ends with
+	open  bool
+	must  []lit // one of these stands in every match
+}
+
+// least are the texts of which one stands in every match; none where nothing is known.
+func (n *node) least() []lit {
+	if n.must != nil {
+		return n.must
+	}
+	return n.exact
+}
+
+const (
+	mostClass = 16  // members of a class that are told apart
+	mostJoint = 32  // texts that are joined of several pieces
+	enough    = 3   // bytes of a text that need not be longer
+	useless   = 900 // a cost at which a filter says no too seldom
+	unknown   = 1 << 20
+)
+
+// parser reads the syntax of regexp as far as this program writes it. It gives up on the rest.
+type parser struct {
+	text   string
+	at     int
+	failed bool
+	lines  bool // ^ and $ may be the edge of a line
+	slab   []lit
+}
+
+// literals lists texts of which at least one stands in every match of an expression, where
+// letter case does not count. It lists none where it knows none of use.
+func literals(text string) []lit {
+	p := parser{text: text, slab: make([]lit, 0, 64)}
+	n := p.either()
+	if p.failed || p.at < len(text) {
+		return nil
+	}
+	if lits := n.least(); cost(lits) < useless {
+		return lits
+	}
+	return nil
+}
+
+// cost guesses how often one of some texts stands where the pattern does not match: low is good.
+func cost(lits []lit) int {
+	sum := 0
+	for _, l := range lits {
+		sum += l.cost()
+	}
+	if len(lits) == 0 {
+		return unknown
+	}
+	return sum
+}
+
+// costs of texts by their bytes but for blanks.
+var costs = [...]int{800, 400, 80, 20, 6, 3, 2}
+
+func (l *lit) cost() int {
+	if l.text == "" {
+		return unknown
+	}
+	n := 0
+	for i := range len(l.text) {
+		if l.text[i] != ' ' {
+			n++
+		}
+	}
+	c := costs[min(n, len(costs)-1)]
+	first := l.text[0]
+	switch {
+	case l.before&atStart != 0:
+		c /= 8
+	case n == 1 && !isLetter(first) && first != ' ':
+		c /= 16
+	case l.before != 0, n > 0 && !isLetter(first):
+		c /= 3
+	}
+	if l.after != 0 && n < 4 {
+		c /= 2
+	}
+	return c + 1
+}
+
+// either reads alternatives up to a closing bracket or the end.
+func (p *parser) either() node {
+	n := p.row()
+	if !p.more('|') {
+		return n
+	}
+	all := append(make([]lit, 0, 8), n.least()...)
+	exact, known := n.exact != nil, n.least() != nil
+	for open := n.open; ; {
+		if !p.more('|') {
+			switch {
+			case exact:
+				return node{exact: withoutStart(all), open: open}
+			case known:
+				return node{must: all}
+			}
+			return node{}
+		}
+		p.at++
+		n = p.row()
+		exact, known = exact && n.exact != nil, known && n.least() != nil
+		all, open = append(all, n.least()...), open || n.open
+	}
+}
+
+// withoutStart drops the edges of a text from a list where any gap does as well.
+func withoutStart(list []lit) []lit {
+	gap := false
+	for _, l := range list {
+		gap = gap || l.text == "" && l.before == atGap
+	}
+	if !gap {
+		return list
+	}
+	out := list[:0]
+	for _, l := range list {
+		if l.text != "" || l.before&^(atStart|atEnd) != 0 || l.before == 0 {
+			out = append(out, l)
+		}
+	}
+	return out
+}
+
+// more reports whether a sign comes next.
+func (p *parser) more(sign byte) bool { return p.at < len(p.text) && p.text[p.at] == sign }
+
+// row reads what follows one another, up to a bar or a closing bracket.
+func (p *parser) row() node {
+	whole := node{exact: p.single(lit{})}
+	best, broken := unknown, false
+	offer := func(list []lit) {
+		if c := cost(list); c < best {
+			best, whole.must = c, list
+		}
+	}
+	for first := true; !p.failed && p.at < len(p.text) && !p.more('|') && !p.more(')'); {
+		n := p.piece()
+		if first && (p.at == len(p.text) || p.more('|') || p.more(')')) {
+			return n
+		}
+		first = false
+		if n.must != nil {
+			offer(n.must)
+		}
+		switch {
+		case n.exact == nil:
+			offer(whole.exact)
+			whole.exact, broken = p.single(lit{}), true
+		case len(n.exact) > 1 && len(whole.exact) > 1 &&
+			len(whole.exact)*len(n.exact) > mostJoint || mayEnd(whole.exact, n.exact):
+			offer(whole.exact)
+			offer(n.exact)
+			whole.exact, broken = unlessEmpty(n.exact), true
+		default:
+			if len(n.exact) > 1 {
+				offer(n.exact)
+			}
+			whole.exact = p.join(whole.exact, n.exact)
+			if n.open {
+				offer(whole.exact)
+				whole.exact, broken = unlessEmpty(n.exact), true
+			}
+		}
+	}
+	if broken {
+		offer(whole.exact)
+		whole.exact = nil
+	} else {
+		whole.must = nil
+	}
+	return whole
+}
+
+// mayEnd reports whether texts are long enough, and what follows them may be nothing.
+func mayEnd(before, next []lit) bool {
+	empty := false
+	for _, l := range next {
+		empty = empty || l == lit{}
+	}
+	if !empty {
+		return false
+	}
+	for _, l := range before {
+		if len(l.text) < enough {
+			return false
+		}
+	}
+	return true
+}
+
+// unlessEmpty is a list, or one empty text where it holds one: the rest says no more than that.
+func unlessEmpty(list []lit) []lit {
+	for i, l := range list {
+		if l == (lit{}) {
+			return list[i : i+1 : i+1]
+		}
+	}
+	return list
+}
+
+// single is a list of one.
+func (p *parser) single(l lit) []lit {
+	p.slab = append(p.slab, l)
+	n := len(p.slab)
+	return p.slab[n-1 : n : n]
+}
+
+// join gives every text of one list, and behind it each of another.
+func (p *parser) join(before, next []lit) []lit {
+	if len(before) == 1 && before[0] == (lit{}) {
+		return next
+	}
+	if len(next) == 1 && next[0] == (lit{}) {
+		return before
+	}
+	out := make([]lit, 0, len(before)*len(next))
+	for _, a := range before {
+		for _, b := range next {
+			out = append(out, joined(a, b))
+		}
+	}
+	return out
+}
+
+func joined(a, b lit) lit {
+	switch {
+	case a.text == "" && b.text == "":
+		return lit{before: a.before | b.before}
+	case a.text == "":
+		b.before |= a.before
+		return b
+	case b.text == "":
+		a.after |= b.before
+		return a
+	}
+	return lit{a.text + b.text, a.before, b.after}
+}
+
+// piece reads one thing and how often it comes.
+func (p *parser) piece() node {
+	n := p.thing()
+	for !p.failed && p.at < len(p.text) {
+		least, most := 1, 1
+		switch p.text[p.at] {
+		case '?':
+			least = 0
+		case '*':
+			least, most = 0, 2
+		case '+':
+			most = 2
+		case '{':
+			least, most = p.counts()
+		default:
+			return n
+		}
+		p.at++
+		if p.more('?') { // as few as may be: it matches the same texts
+			p.at++
+		}
+		switch {
+		case least == 0 && most > 1 || least == 0 && n.exact == nil:
+			n = node{}
+		case least == 0:
+			n = node{exact: append(n.exact[:len(n.exact):len(n.exact)], lit{}), open: n.open}
+		case most > 1:
+			n.open = true
+		}
+	}
+	return n
+}
+
+// counts reads {n}, {n,} or {n,m} up to its last sign: 2 stands for more.
+func (p *parser) counts() (least, most int) {
+	number := func() (n int, is bool) {
+		for ; p.at < len(p.text) && p.text[p.at] >= '0' && p.text[p.at] <= '9'; p.at++ {
+			n, is = min(n*10+int(p.text[p.at]-'0'), 2), true
+		}
+		return n, is
+	}
+	p.at++
+	least, is := number()
+	most = least
+	if p.more(',') {
+		p.at++
+		if n, is := number(); is {
+			most = n
+		} else {
+			most = 2
+		}
+	}
+	if !is || !p.more('}') {
+		p.failed = true
+	}
+	return least, most
+}
+
+// thing reads a group, a class, an edge or a run of letters.
+func (p *parser) thing() node {
+	switch c := p.text[p.at]; c {
+	case '(':
+		return p.group()
+	case '[':
+		return p.class()
+	case '\\':
+		return p.escape()
+	case '.':
+		p.at++
+		return node{}
+	case '^', '$':
+		p.at++
+		if p.lines {
+			return p.edge(0)
+		}
+		if c == '^' {
+			return p.edge(atStart)
+		}
+		return p.edge(atEnd)
+	case '*', '+', '?', '{', ')', '|':
+		p.failed = true
+		return node{}
+	}
+	return p.run()
+}
+
+func (p *parser) edge(e edge) node { return node{exact: p.single(lit{before: e})} }
+
+// gap is a rune that is no letter.
+func (p *parser) gap() node { return node{exact: p.single(lit{before: atGap}), open: true} }
+
+// run reads letters and signs that stand for themselves, all but one that comes more than once.
+func (p *parser) run() node {
+	from, last, plain := p.at, p.at, true
+	for p.at < len(p.text) && !strings.ContainsRune(`\.+*?()|[]{}^$`, rune(p.text[p.at])) {
+		r, size := utf8.DecodeRuneInString(p.text[p.at:])
+		if !isPlain(r) {
+			break
+		}
+		plain = plain && !(r >= 'A' && r <= 'Z') && !(r >= 'À' && r <= 'Þ')
+		last = p.at
+		p.at += size
+	}
+	switch {
+	case p.at == from: // a letter whose case is not looked at, or a bracket
+		r, size := utf8.DecodeRuneInString(p.text[p.at:])
+		p.failed = r < 0x80
+		p.at += size
+		return node{}
+	case last > from && p.at < len(p.text) && strings.IndexByte(`*+?{`, p.text[p.at]) >= 0:
+		p.at = last
+	}
+	text := p.text[from:p.at]
+	if !plain {
+		text = lowered(text)
+	}
+	return node{exact: p.single(lit{text: text})}
+}
+
+// isPlain reports whether a letter has no other case than one that the filter folds.
+func isPlain(r rune) bool {
+	return r < 0x80 || r >= 'À' && r <= 'ÿ' || r != utf8.RuneError && unicode.SimpleFold(r) == r
+}
+
+// group reads what stands in brackets.
+func (p *parser) group() node {
+	p.at++
+	if p.more('?') {
+		p.at++
+		if p.more('P') || p.more('<') {
+			end := strings.IndexByte(p.text[p.at:], '>')
+			if end < 0 {
+				p.failed = true
+				return node{}
+			}
+			p.at += end
+		} else {
+			for ; p.at < len(p.text) && p.text[p.at] != ':' && p.text[p.at] != ')'; p.at++ {
+				p.lines = p.lines || p.text[p.at] == 'm'
+			}
+		}
+		if p.more(')') {
+			p.at++
+			return p.edge(0)
+		}
+		p.at++
+	}
+	n := p.either()
+	if !p.more(')') {
+		p.failed = true
+	}
+	p.at++
+	return n
+}
+
+// escape reads what a backslash begins.
+func (p *parser) escape() node {
+	if p.at+1 >= len(p.text) {
+		p.failed = true
+		return node{}
+	}
+	c := p.text[p.at+1]
+	p.at += 2
+	switch {
+	case c == 'b':
+		return p.edge(atWord)
+	case c == 'B':
+		return p.edge(0)
+	case c == 'A':
+		return p.edge(atStart)
+	case c == 'z':
+		return p.edge(atEnd)
+	case c == 'd':
+		return p.members([]rune("0123456789"))
+	case c == 's', c == 'W':
+		return p.gap()
+	case c == 'w', c == 'S', c == 'D':
+		return node{}
+	case c == 'p', c == 'P':
+		if letters := p.property(); c == 'P' && letters {
+			return p.gap()
+		}
+		return node{}
+	case c == 'n', c == 't', c == 'r':
+		return p.gap()
+	case c < 0x80 && !isLetter(c) && (c < '0' || c > '9'):
+		return node{exact: p.single(lit{text: p.text[p.at-1 : p.at]})}
+	}
+	p.failed = true
+	return node{}
+}
+
+// property reads the rest of \p, and reports whether it is all letters.
+func (p *parser) property() bool {
+	name := ""
+	if p.more('{') {
+		end := strings.IndexByte(p.text[p.at:], '}')
+		if end < 0 {
+			p.failed = true
+			return false
+		}
+		name = p.text[p.at+1 : p.at+end]
+		p.at += end + 1
+	} else if p.at < len(p.text) {
+		_, size := utf8.DecodeRuneInString(p.text[p.at:])
+		name = p.text[p.at : p.at+size]
+		p.at += size
+	}
+	return name == "L"
+}
+
+// members is one rune of a class.
+func (p *parser) members(runes []rune) node {
+	var list []lit
+	for _, r := range runes {
+		if !isPlain(r) {
+			return node{}
+		}
+		list = append(list, lit{text: lowered(string(r))})
+	}
+	if len(list) > mostClass/4 {
+		return node{must: list}
+	}
+	return node{exact: list}
+}
+
+// class reads what stands in square brackets.
+func (p *parser) class() node {
+	p.at++
+	not := p.more('^')
+	if not {
+		p.at++
+	}
+	var runes []rune
+	many, letters := false, false // more than are told apart; all ASCII letters are in it
+	hasLetter := false
+	for first := true; ; first = false {
+		if p.at >= len(p.text) || strings.HasPrefix(p.text[p.at:], "[:") {
+			p.failed = true
+			return node{}
+		}
+		if p.more(']') && !first {
+			p.at++
+			break
+		}
+		low, set := p.member()
+		if set != 0 {
+			many = true
+			letters = letters || set == 'w'
+			hasLetter = hasLetter || set != 's' && set != 'd'
+			continue
+		}
+		high := low
+		if p.more('-') && p.at+1 < len(p.text) && p.text[p.at+1] != ']' {
+			p.at++
+			if high, set = p.member(); set != 0 || high < low {
+				p.failed = true
+				return node{}
+			}
+		}
+		hasLetter = hasLetter || low <= 'z' && high >= 'A' || folds(low, high)
+		if high-low >= mostClass {
+			many = true
+			continue
+		}
+		for ; low <= high; low++ {
+			runes = append(runes, low)
+		}
+	}
+	switch {
+	case not && letters, !not && !hasLetter && (many || len(runes) > mostClass/4):
+		return p.gap()
+	case not || many || len(runes) > mostClass:
+		return node{}
+	}
+	return p.members(runes)
+}
+
+// folds reports whether a range holds a letter that folds to one of ASCII.
+func folds(low, high rune) bool {
+	return low <= 'ſ' && high >= 'ſ' || low <= '\u212A' && high >= '\u212A'
+}
+
+// member reads one rune of a class, or a set: w of all letters, s or d of none, x of any.
+func (p *parser) member() (r rune, set byte) {
+	r, size := utf8.DecodeRuneInString(p.text[p.at:])
+	p.at += size
+	if r != '\\' {
+		return r, 0
+	}
+	if p.at >= len(p.text) {
+		p.failed = true
+		return 0, 'x'
+	}
+	c := p.text[p.at]
+	p.at++
+	switch {
+	case c == 'p':
+		if p.property() {
+			return 0, 'w'
+		}
+		return 0, 'x'
+	case c == 'P':
+		p.property()
+		return 0, 'x'
+	case c == 'w', c == 's', c == 'd':
+		return 0, c
+	case c == 'S', c == 'W', c == 'D':
+		return 0, 'x'
+	case c == 'n':
+		return '\n', 0
+	case c == 't':
+		return '\t', 0
+	case c == 'r':
+		return '\r', 0
+	case c < 0x80 && !isLetter(c) && (c < '0' || c > '9'):
+		return rune(c), 0
+	}
+	p.failed = true
+	return 0, 'x'
+}
