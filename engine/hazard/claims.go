@@ -127,9 +127,12 @@ var claimWords = func() (out []func(string) bool) {
 	return out
 }()
 
-// claimed reports whether a name holds the words of any claim, which begin a word of it. Most hold
-// none: it is asked before the claims one by one.
+// claimed reports whether a name may hold the words of a claim once noInfant is taken out, which
+// must not make new ones: then they begin a word of it as it is.
 func claimed(name string) bool {
+	if !noInfant.MatchString(name) {
+		return true
+	}
 	before := ' '
 	for i, c := range name {
 		if !unicode.IsLetter(before) && before != '-' && anyClaim.MatchString(name[i:]) {

@@ -2,36 +2,81 @@ package quantity
 
 import (
 	"math"
+	"slices"
 	"strconv"
 	"strings"
-
-	"forebake/engine/spelling"
 )
 
-// celsius finds temperatures in messages: "74 C", "about 53 to 56 C".
-// One in quotes is a line to paste, one behind a word for a difference
-// is none.
-var celsius = spelling.Pattern(
-	`(by |within |closer to that than |friction |rise of |` +
-		`")?(-?\d+(?:\.\d+)?)(?:( to )(-?\d+(?:\.\d+)?))? C\b("?)`)
+// differences are words before a number that is a difference, or a line to paste.
+var differences = []string{"by ", "within ", "closer to that than ", "friction ", "rise of ", `"`}
 
 // WithFahrenheit adds Fahrenheit to each temperature of a message: "74
 // C (165 F)". A second scale is printed only here.
 func WithFahrenheit(text string) string {
-	if !strings.Contains(text, " C") {
+	const unit = " C"
+	var out strings.Builder
+	done, last := 0, 0 // what is written, and where the last temperature ended
+	for at := 0; ; {
+		next := strings.Index(text[at:], unit)
+		if next < 0 {
+			break
+		}
+		at += next
+		number := at - numberLen(text[last:at])
+		end := at + len(unit)
+		if number == at || end < len(text) && isWord(text[end]) {
+			at = end
+			continue
+		}
+		from, added := number, fahrenheit(text[number:at])
+		if low, ok := strings.CutSuffix(text[last:number], " to "); ok && numberLen(low) > 0 {
+			from = last + len(low) - numberLen(low)
+			added = fahrenheit(low[len(low)-numberLen(low):]) + " to " + added
+		}
+		plain := !slices.ContainsFunc(differences, func(word string) bool {
+			return strings.HasSuffix(text[last:from], word)
+		})
+		at, last = end, end
+		if end < len(text) && text[end] == '"' {
+			last++
+			plain = false
+		}
+		if plain {
+			out.WriteString(text[done:end])
+			out.WriteString(" (" + added + " F)")
+			done = end
+		}
+	}
+	if done == 0 {
 		return text
 	}
-	return celsius.ReplaceAllStringFunc(text, func(s string) string {
-		m := celsius.FindStringSubmatch(s)
-		if m[1] != "" || m[5] != "" {
-			return s
+	return out.String() + text[done:]
+}
+
+// numberLen is how many bytes at the end of a text are a number.
+func numberLen(text string) int {
+	digits := func(to int) (from int) {
+		for from = to; from > 0 && text[from-1] >= '0' && text[from-1] <= '9'; from-- {
 		}
-		out := fahrenheit(m[2])
-		if m[4] != "" {
-			out += m[3] + fahrenheit(m[4])
+		return from
+	}
+	from := digits(len(text))
+	if from == len(text) {
+		return 0
+	}
+	if from > 0 && text[from-1] == '.' {
+		if whole := digits(from - 1); whole < from-1 {
+			from = whole
 		}
-		return s + " (" + out + " F)"
-	})
+	}
+	if from > 0 && text[from-1] == '-' {
+		from--
+	}
+	return len(text) - from
+}
+
+func isWord(c byte) bool {
+	return c == '_' || c >= '0' && c <= '9' || c|0x20 >= 'a' && c|0x20 <= 'z'
 }
 
 // fahrenheit converts a written number of degrees Celsius, to a

@@ -1,6 +1,11 @@
 package quantity
 
-import "testing"
+import (
+	"regexp"
+	"testing"
+
+	"pgregory.net/rapid"
+)
 
 func TestWithFahrenheit(t *testing.T) {
 	for text, want := range map[string]string{
@@ -19,4 +24,35 @@ func TestWithFahrenheit(t *testing.T) {
 			t.Errorf("%q\n got %q\nwant %q", text, got, want)
 		}
 	}
+}
+
+// celsius is the same by a pattern. One in quotes is a line to paste, one behind a word for a
+// difference is none.
+var celsius = regexp.MustCompile(
+	`(by |within |closer to that than |friction |rise of |` +
+		`")?(-?\d+(?:\.\d+)?)(?:( to )(-?\d+(?:\.\d+)?))? C\b("?)`)
+
+func TestWithFahrenheitAsByPattern(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		words := rapid.SliceOfN(rapid.SampledFrom([]string{"by ", "within ", `"`, "rise of ", "-",
+			"1", "20", ".", " to ", " C", " C", "C", " ", "x", "é", "a 5 C", "rise of"}), 0, 12)
+		text := ""
+		for _, word := range words.Draw(t, "words") {
+			text += word
+		}
+		want := celsius.ReplaceAllStringFunc(text, func(s string) string {
+			m := celsius.FindStringSubmatch(s)
+			if m[1] != "" || m[5] != "" {
+				return s
+			}
+			out := fahrenheit(m[2])
+			if m[4] != "" {
+				out += m[3] + fahrenheit(m[4])
+			}
+			return s + " (" + out + " F)"
+		})
+		if got := WithFahrenheit(text); got != want {
+			t.Fatalf("%q: %q, want %q", text, got, want)
+		}
+	})
 }

@@ -29,8 +29,9 @@ const (
 
 // lit is a text in lower case, and what stands on either side.
 type lit struct {
-	text          string
-	before, after edge
+	text              string
+	before, after     edge
+	notFirst, notLast bool // more of the match stands before or behind it
 }
 
 // mostLits bounds the texts of a filter, maxKey the bytes of a key.

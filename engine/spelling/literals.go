@@ -1,6 +1,7 @@
 package spelling
 
 import (
+	"slices"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -15,8 +16,11 @@ type node struct {
 
 // least are the texts of which one stands in every match; none where nothing is known.
 func (n *node) least() []lit {
-	if n.must != nil {
+	switch {
+	case n.must != nil:
 		return n.must
+	case n.open: // one that begins it, and another that ends it
+		return inner(n.exact, false, true)
 	}
 	return n.exact
 }
@@ -78,17 +82,17 @@ func (l *lit) cost() int {
 		}
 	}
 	c := costs[min(n, len(costs)-1)]
-	first := l.text[0]
+	first, last := l.text[0], l.text[len(l.text)-1]
 	switch {
 	case l.before&atStart != 0:
 		c /= 8
 	case n == 1 && !isLetter(first) && first != ' ':
-		c /= 16
-	case l.before != 0, n > 0 && !isLetter(first):
+		c /= 12
+	case n > 0 && (l.before != 0 || !isLetter(first)):
 		c /= 3
 	}
-	if l.after != 0 && n < 4 {
-		c /= 2
+	if n > 0 && n < 4 && (l.after != 0 || !isLetter(last)) {
+		c /= 3
 	}
 	return c + 1
 }
@@ -105,6 +109,9 @@ func (p *parser) either() node {
 		if !p.more('|') {
 			switch {
 			case exact:
+				for i := range all {
+					all[i].notLast = false
+				}
 				return node{exact: withoutStart(all), open: open}
 			case known:
 				return node{must: all}
@@ -141,49 +148,112 @@ func (p *parser) more(sign byte) bool { return p.at < len(p.text) && p.text[p.at
 
 // row reads what follows one another, up to a bar or a closing bracket.
 func (p *parser) row() node {
-	whole := node{exact: p.single(lit{})}
-	best, broken := unknown, false
-	offer := func(list []lit) {
-		if c := cost(list); c < best {
-			best, whole.must = c, list
-		}
-	}
-	for first := true; !p.failed && p.at < len(p.text) && !p.more('|') && !p.more(')'); {
+	run, broken := p.single(lit{}), false // what all so far ends with, and whether more is before
+	var best choice
+	var last node
+	for items := 0; !p.failed && !p.isOver(); items++ {
 		n := p.piece()
-		if first && (p.at == len(p.text) || p.more('|') || p.more(')')) {
+		if items == 0 && p.isOver() {
 			return n
 		}
-		first = false
-		if n.must != nil {
-			offer(n.must)
+		if gap := edgeOf(n.exact); gap != 0 && last.must != nil {
+			best.offer(edged(last.must, 0, gap), items == 1, false)
 		}
+		if n.must != nil {
+			n.must = edged(n.must, edgeOf(run), 0)
+			best.offer(n.must, items == 0, p.isOver())
+		}
+		last = n
 		switch {
 		case n.exact == nil:
-			offer(whole.exact)
-			whole.exact, broken = p.single(lit{}), true
-		case len(n.exact) > 1 && len(whole.exact) > 1 &&
-			len(whole.exact)*len(n.exact) > mostJoint || mayEnd(whole.exact, n.exact):
-			offer(whole.exact)
-			offer(n.exact)
-			whole.exact, broken = unlessEmpty(n.exact), true
+			best.offer(run, !broken, false)
+			run, broken = p.single(lit{}), true
+		case len(n.exact) > 1 && len(run) > 1 && len(run)*len(n.exact) > mostJoint ||
+			mayEnd(run, n.exact):
+			best.offer(run, !broken, false)
+			best.offer(n.exact, false, false)
+			run, broken = unlessEmpty(n.exact), true
 		default:
 			if len(n.exact) > 1 {
-				offer(n.exact)
+				best.offer(n.exact, false, false)
 			}
-			whole.exact = p.join(whole.exact, n.exact)
+			run = join(run, n.exact)
 			if n.open {
-				offer(whole.exact)
-				whole.exact, broken = unlessEmpty(n.exact), true
+				best.offer(run, !broken, false)
+				run, broken = unlessEmpty(n.exact), true
 			}
 		}
 	}
-	if broken {
-		offer(whole.exact)
-		whole.exact = nil
-	} else {
-		whole.must = nil
+	if !broken {
+		return node{exact: run}
 	}
-	return whole
+	best.offer(run, false, true)
+	return node{must: inner(best.list, !best.begins, !best.ends)}
+}
+
+// isOver reports whether a row ends here.
+func (p *parser) isOver() bool { return p.at == len(p.text) || p.more('|') || p.more(')') }
+
+// choice is the best list so far, and whether its texts may begin and end a match.
+type choice struct {
+	list         []lit
+	cost         int
+	begins, ends bool
+}
+
+func (c *choice) offer(list []lit, begins, ends bool) {
+	if n := cost(list); n < unknown && (c.list == nil || n < c.cost) {
+		*c = choice{list, n, begins, ends}
+	}
+}
+
+// inner marks the texts of a list that do not begin or end the match that they stand in.
+func inner(list []lit, notFirst, notLast bool) []lit {
+	if !notFirst && !notLast || list == nil {
+		return list
+	}
+	out := slices.Clone(list)
+	for i := range out {
+		out[i].notFirst = out[i].notFirst || notFirst
+		out[i].notLast = out[i].notLast || notLast
+	}
+	return out
+}
+
+// edgeOf is the edge that all of a list are, and nothing else: 0 where they are none.
+func edgeOf(list []lit) edge {
+	if len(list) == 0 {
+		return 0
+	}
+	all := atGap | atWord | atStart | atEnd
+	for _, l := range list {
+		if l.text != "" {
+			return 0
+		}
+		e := l.before
+		if e&(atStart|atEnd) != 0 {
+			e |= atGap
+		}
+		all &= e
+	}
+	return all
+}
+
+// edged gives those texts of a list edges that begin or end a match of it.
+func edged(list []lit, before, after edge) []lit {
+	if before|after == 0 {
+		return list
+	}
+	out := slices.Clone(list)
+	for i := range out {
+		if !out[i].notFirst {
+			out[i].before |= before
+		}
+		if !out[i].notLast {
+			out[i].after |= after
+		}
+	}
+	return out
 }
 
 // mayEnd reports whether texts are long enough, and what follows them may be nothing.
@@ -221,7 +291,7 @@ func (p *parser) single(l lit) []lit {
 }
 
 // join gives every text of one list, and behind it each of another.
-func (p *parser) join(before, next []lit) []lit {
+func join(before, next []lit) []lit {
 	if len(before) == 1 && before[0] == (lit{}) {
 		return next
 	}
@@ -248,7 +318,7 @@ func joined(a, b lit) lit {
 		a.after |= b.before
 		return a
 	}
-	return lit{a.text + b.text, a.before, b.after}
+	return lit{text: a.text + b.text, before: a.before, after: b.after}
 }
 
 // piece reads one thing and how often it comes.
@@ -278,7 +348,7 @@ func (p *parser) piece() node {
 		case least == 0:
 			n = node{exact: append(n.exact[:len(n.exact):len(n.exact)], lit{}), open: n.open}
 		case most > 1:
-			n.open = true
+			n.open, n.must = n.exact != nil, inner(n.must, false, true)
 		}
 	}
 	return n
@@ -345,12 +415,18 @@ func (p *parser) gap() node { return node{exact: p.single(lit{before: atGap}), o
 // run reads letters and signs that stand for themselves, all but one that comes more than once.
 func (p *parser) run() node {
 	from, last, plain := p.at, p.at, true
-	for p.at < len(p.text) && !strings.ContainsRune(`\.+*?()|[]{}^$`, rune(p.text[p.at])) {
-		r, size := utf8.DecodeRuneInString(p.text[p.at:])
+	for p.at < len(p.text) {
+		r, size := rune(p.text[p.at]), 1
+		if r >= utf8.RuneSelf {
+			r, size = utf8.DecodeRuneInString(p.text[p.at:])
+			plain = plain && (r < 'À' || r > 'Þ')
+		} else if isSign(p.text[p.at]) {
+			break
+		}
 		if !isPlain(r) {
 			break
 		}
-		plain = plain && !(r >= 'A' && r <= 'Z') && !(r >= 'À' && r <= 'Þ')
+		plain = plain && (r < 'A' || r > 'Z')
 		last = p.at
 		p.at += size
 	}
@@ -370,9 +446,18 @@ func (p *parser) run() node {
 	return node{exact: p.single(lit{text: text})}
 }
 
+// isSign reports whether a sign of ASCII does not stand for itself.
+func isSign(c byte) bool {
+	switch c {
+	case '\\', '.', '+', '*', '?', '(', ')', '|', '[', ']', '{', '}', '^', '$':
+		return true
+	}
+	return false
+}
+
 // isPlain reports whether a letter has no other case than one that the filter folds.
 func isPlain(r rune) bool {
-	return r < 0x80 || r >= 'À' && r <= 'ÿ' || r != utf8.RuneError && unicode.SimpleFold(r) == r
+	return r < 'µ' || r > 'µ' && r <= 'ÿ' || r >= '‐' && r <= '⁞' || r != utf8.RuneError && unicode.SimpleFold(r) == r
 }
 
 // group reads what stands in brackets.

@@ -360,10 +360,11 @@ func (rd *Reader) SaidArea(s *formula.Step, e hclsyntax.Expression, own bool, wh
 		return false
 	}
 	if own {
+		isUS := func() bool { return said.IsUS(rd.File.Text) } // it looks at all of the file
 		if whole, added, ok := sheets.Sized(text); ok {
 			rd.Assumed(at, fmt.Sprintf("%q leaves out a unit: it is read as %s", text, added))
 			text = whole
-		} else if whole, added, ok := sheets.Unwritten(text, said.IsUS(rd.File.Text)); ok {
+		} else if whole, added, ok := sheets.Unwritten(text, isUS); ok {
 			rd.Assumed(at, fmt.Sprintf("%q has no unit: it is read as %s", text, added))
 			text = whole
 		}

@@ -56,14 +56,14 @@ const mostInches, leastCM, mostCM = 40, 15, 99
 
 // Unwritten gives a size without any unit the country's: "into a 12x18 rectangle" is of inches
 // where the file is of the US. Elsewhere it is of centimetres if no side would be too narrow.
-func Unwritten(text string, us bool) (out, added string, ok bool) {
+func Unwritten(text string, isUS func() bool) (out, added string, ok bool) {
 	m := sides.FindStringSubmatchIndex(text)
 	if m == nil || m[8] >= 0 || united.MatchString(text) {
 		return text, "", false
 	}
 	a, fault1 := strconv.ParseFloat(text[m[2]:m[3]], 64)
 	b, fault2 := strconv.ParseFloat(text[m[6]:m[7]], 64)
-	unit := "cm"
+	unit, us := "cm", isUS()
 	switch {
 	case fault1 != nil || fault2 != nil:
 		return text, "", false
