@@ -3,7 +3,6 @@ package larder
 import (
 	"slices"
 	"strings"
-	"sync"
 )
 
 const digits = "0123456789"
@@ -68,33 +67,39 @@ func (l *Larder) inOtherOrder(name string) (it *Item, longer bool) {
 }
 
 // holding lists the names that hold all the words.
-func (l *Larder) holding(typed []string) []string {
-	fewest := shippedByWord()[typed[0]]
+func (l *Larder) holding(typed []string) (out []string) {
+	lacks := func(name string) bool {
+		words := foldedWords(name)
+		return slices.ContainsFunc(typed, func(w string) bool { return !slices.Contains(words, w) })
+	}
+	fewest := shippedWith(typed[0])
 	for _, w := range typed[1:] {
-		if list := shippedByWord()[w]; len(list) < len(fewest) {
+		if list := shippedWith(w); len(list) < len(fewest) {
 			fewest = list
 		}
 	}
-	out := slices.Clone(fewest)
+	for _, at := range fewest {
+		out = append(append(out, shipped[at].Name), shipped[at].Aliases...)
+	}
 	for _, it := range l.added {
 		out = append(append(out, it.Name), it.Aliases...)
 	}
-	return slices.DeleteFunc(out, func(name string) bool {
-		words := foldedWords(name)
-		return slices.ContainsFunc(typed, func(w string) bool { return !slices.Contains(words, w) })
-	})
+	return slices.DeleteFunc(out, lacks)
 }
 
-// shippedByWord are the names of the shipped items by each of their words. Only a name that is not
-// known asks for it.
-var shippedByWord = sync.OnceValue(func() map[string][]string {
-	m := map[string][]string{}
-	for i := range shipped {
-		for _, name := range append([]string{shipped[i].Name}, shipped[i].Aliases...) {
-			for _, w := range foldedWords(name) {
-				m[w] = append(m[w], name)
-			}
-		}
+// wordEntry is a word, folded, and the shipped items that it is in a name of.
+type wordEntry struct {
+	word  string
+	items []int16
+}
+
+// shippedWith are the shipped items that a folded word is in a name of.
+func shippedWith(word string) []int16 {
+	i, found := slices.BinarySearchFunc(byWord[:], word, func(e wordEntry, word string) int {
+		return strings.Compare(e.word, word)
+	})
+	if !found {
+		return nil
 	}
-	return m
-})
+	return byWord[i].items
+}

@@ -11,6 +11,7 @@ import (
 	"fmt"
 	"go/format"
 	"io"
+	"maps"
 	"math"
 	"slices"
 	"strconv"
@@ -162,12 +163,14 @@ func Generate(larderCSV, allergensCSV, ambiguousCSV, hazardsCSV, abroadCSV []byt
 			index = append(index, entry{key, i})
 		}
 	}
+	own := len(index)
 	if index, err = abroad(abroadCSV, at, owner, index); err != nil {
 		return nil, err
 	}
 	for name, harm := range harms {
 		return nil, harm.errorf("ingredient", "%q is not in the larder", name)
 	}
+	byWord(&out, index[:own])
 	slices.SortFunc(index, func(a, b entry) int { return cmp.Compare(a.key, b.key) })
 	out.WriteString("}\n\n// index is sorted by key.\nvar index = [...]indexEntry{\n")
 	for _, e := range index {
@@ -185,6 +188,24 @@ func Generate(larderCSV, allergensCSV, ambiguousCSV, hazardsCSV, abroadCSV []byt
 		return nil, fmt.Errorf("formatting the table: %w", err)
 	}
 	return src, nil
+}
+
+// byWord writes the words of the larder's own names, each with the items that it is in a name of.
+func byWord(out *bytes.Buffer, index []entry) {
+	items := map[string][]int{}
+	for _, e := range index {
+		for _, w := range strings.Fields(e.key) {
+			if list := items[w]; len(list) == 0 || list[len(list)-1] != e.at {
+				items[w] = append(list, e.at)
+			}
+		}
+	}
+	out.WriteString("}\n\n// byWord is sorted by word, and each list by item.\n" +
+		"var byWord = [...]wordEntry{\n")
+	for _, w := range slices.Sorted(maps.Keys(items)) {
+		fmt.Fprintf(out, "{%q, []int16{%s}},\n", w,
+			strings.Trim(strings.ReplaceAll(fmt.Sprint(items[w]), " ", ", "), "[]"))
+	}
 }
 
 // abroad adds the names of other languages to the index. Names of the larder itself go before them.
