@@ -2,6 +2,7 @@ package spelling
 
 import (
 	"strings"
+	"sync"
 	"unsafe"
 )
 
@@ -40,9 +41,14 @@ const (
 	maxKey   = 4
 )
 
+// parsers are those that are not at work: what they have room for is used again.
+var parsers = sync.Pool{New: func() any { return &parser{slab: make([]lit, 0, 1024)} }}
+
 // filterOf makes the filter of an expression.
 func filterOf(text string) *filter {
-	lits := literals(text)
+	p := parsers.Get().(*parser)
+	defer parsers.Put(p)
+	lits := p.literals(text)
 	if len(lits) == 0 || len(lits) > mostLits {
 		return &filter{any: true}
 	}

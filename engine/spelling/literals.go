@@ -1,7 +1,6 @@
 package spelling
 
 import (
-	"slices"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -15,12 +14,12 @@ type node struct {
 }
 
 // least are the texts of which one stands in every match; none where nothing is known.
-func (n *node) least() []lit {
+func (p *parser) least(n *node) []lit {
 	switch {
 	case n.must != nil:
 		return n.must
 	case n.open: // one that begins it, and another that ends it
-		return inner(n.exact, false, true)
+		return p.inner(n.exact, false, true)
 	}
 	return n.exact
 }
@@ -38,19 +37,39 @@ type parser struct {
 	text   string
 	at     int
 	failed bool
-	lines  bool // ^ and $ may be the edge of a line
-	slab   []lit
+	lines  bool  // ^ and $ may be the edge of a line
+	slab   []lit // room for lists, all of which end with the parser
+	stack  []lit // alternatives that are still read
+}
+
+// list gives room for a list of some length.
+func (p *parser) list(n int) []lit {
+	if len(p.slab)+n > cap(p.slab) {
+		p.slab = make([]lit, 0, max(2*cap(p.slab), n)) // lists keep the room that they have
+	}
+	from := len(p.slab)
+	p.slab = p.slab[:from+n]
+	return p.slab[from : from+n : from+n]
+}
+
+// listOf is a list of its own, with room for more at its end.
+func (p *parser) listOf(list []lit, more int) []lit {
+	out := p.list(len(list) + more)
+	copy(out, list)
+	return out
 }
 
 // literals lists texts of which at least one stands in every match of an expression, where
 // letter case does not count. It lists none where it knows none of use.
-func literals(text string) []lit {
-	p := parser{text: text, slab: make([]lit, 0, 64)}
+//
+// The list holds until the parser, which may have read others before, is used again.
+func (p *parser) literals(text string) []lit {
+	*p = parser{text: text, slab: p.slab[:0], stack: p.stack[:0]}
 	n := p.either()
 	if p.failed || p.at < len(text) {
 		return nil
 	}
-	if lits := n.least(); cost(lits) < useless {
+	if lits := p.least(&n); cost(lits) < useless {
 		return lits
 	}
 	return nil
@@ -103,26 +122,30 @@ func (p *parser) either() node {
 	if !p.more('|') {
 		return n
 	}
-	all := append(make([]lit, 0, 8), n.least()...)
-	exact, known := n.exact != nil, n.least() != nil
-	for open := n.open; ; {
+	from := len(p.stack)
+	exact, open, known := true, false, true
+	for {
+		least := p.least(&n)
+		exact, open, known = exact && n.exact != nil, open || n.open, known && least != nil
+		p.stack = append(p.stack, least...)
 		if !p.more('|') {
-			switch {
-			case exact:
-				for i := range all {
-					all[i].notLast = false
-				}
-				return node{exact: withoutStart(all), open: open}
-			case known:
-				return node{must: all}
-			}
-			return node{}
+			break
 		}
 		p.at++
 		n = p.row()
-		exact, known = exact && n.exact != nil, known && n.least() != nil
-		all, open = append(all, n.least()...), open || n.open
 	}
+	all := p.listOf(p.stack[from:], 0)
+	p.stack = p.stack[:from]
+	switch {
+	case exact:
+		for i := range all {
+			all[i].notLast = false
+		}
+		return node{exact: withoutStart(all), open: open}
+	case known:
+		return node{must: all}
+	}
+	return node{}
 }
 
 // withoutStart drops the edges of a text from a list where any gap does as well.
@@ -157,10 +180,10 @@ func (p *parser) row() node {
 			return n
 		}
 		if gap := edgeOf(n.exact); gap != 0 && last.must != nil {
-			best.offer(edged(last.must, 0, gap), items == 1, false)
+			best.offer(p.edged(last.must, 0, gap), items == 1, false)
 		}
 		if n.must != nil {
-			n.must = edged(n.must, edgeOf(run), 0)
+			n.must = p.edged(n.must, edgeOf(run), 0)
 			best.offer(n.must, items == 0, p.isOver())
 		}
 		last = n
@@ -177,7 +200,7 @@ func (p *parser) row() node {
 			if len(n.exact) > 1 {
 				best.offer(n.exact, false, false)
 			}
-			run = join(run, n.exact)
+			run = p.join(run, n.exact)
 			if n.open {
 				best.offer(run, !broken, false)
 				run, broken = unlessEmpty(n.exact), true
@@ -188,7 +211,7 @@ func (p *parser) row() node {
 		return node{exact: run}
 	}
 	best.offer(run, false, true)
-	return node{must: inner(best.list, !best.begins, !best.ends)}
+	return node{must: p.inner(best.list, !best.begins, !best.ends)}
 }
 
 // isOver reports whether a row ends here.
@@ -208,11 +231,11 @@ func (c *choice) offer(list []lit, begins, ends bool) {
 }
 
 // inner marks the texts of a list that do not begin or end the match that they stand in.
-func inner(list []lit, notFirst, notLast bool) []lit {
+func (p *parser) inner(list []lit, notFirst, notLast bool) []lit {
 	if !notFirst && !notLast || list == nil {
 		return list
 	}
-	out := slices.Clone(list)
+	out := p.listOf(list, 0)
 	for i := range out {
 		out[i].notFirst = out[i].notFirst || notFirst
 		out[i].notLast = out[i].notLast || notLast
@@ -240,11 +263,11 @@ func edgeOf(list []lit) edge {
 }
 
 // edged gives those texts of a list edges that begin or end a match of it.
-func edged(list []lit, before, after edge) []lit {
+func (p *parser) edged(list []lit, before, after edge) []lit {
 	if before|after == 0 {
 		return list
 	}
-	out := slices.Clone(list)
+	out := p.listOf(list, 0)
 	for i := range out {
 		if !out[i].notFirst {
 			out[i].before |= before
@@ -285,23 +308,23 @@ func unlessEmpty(list []lit) []lit {
 
 // single is a list of one.
 func (p *parser) single(l lit) []lit {
-	p.slab = append(p.slab, l)
-	n := len(p.slab)
-	return p.slab[n-1 : n : n]
+	out := p.list(1)
+	out[0] = l
+	return out
 }
 
 // join gives every text of one list, and behind it each of another.
-func join(before, next []lit) []lit {
+func (p *parser) join(before, next []lit) []lit {
 	if len(before) == 1 && before[0] == (lit{}) {
 		return next
 	}
 	if len(next) == 1 && next[0] == (lit{}) {
 		return before
 	}
-	out := make([]lit, 0, len(before)*len(next))
-	for _, a := range before {
-		for _, b := range next {
-			out = append(out, joined(a, b))
+	out := p.list(len(before) * len(next))
+	for i, a := range before {
+		for j, b := range next {
+			out[i*len(next)+j] = joined(a, b)
 		}
 	}
 	return out
@@ -346,9 +369,10 @@ func (p *parser) piece() node {
 		case least == 0 && most > 1 || least == 0 && n.exact == nil:
 			n = node{}
 		case least == 0:
-			n = node{exact: append(n.exact[:len(n.exact):len(n.exact)], lit{}), open: n.open}
+			n.exact = p.listOf(n.exact, 1)
+			n.exact[len(n.exact)-1] = lit{}
 		case most > 1:
-			n.open, n.must = n.exact != nil, inner(n.must, false, true)
+			n.open, n.must = n.exact != nil, p.inner(n.must, false, true)
 		}
 	}
 	return n
@@ -509,7 +533,7 @@ func (p *parser) escape() node {
 	case c == 'z':
 		return p.edge(atEnd)
 	case c == 'd':
-		return p.members([]rune("0123456789"))
+		return p.members(digits)
 	case c == 's', c == 'W':
 		return p.gap()
 	case c == 'w', c == 'S', c == 'D':
@@ -547,14 +571,23 @@ func (p *parser) property() bool {
 	return name == "L"
 }
 
+// lowers has the lower case of each sign of ASCII.
+var lowers = string(lower[:])
+
+var digits = []rune("0123456789")
+
 // members is one rune of a class.
 func (p *parser) members(runes []rune) node {
-	var list []lit
-	for _, r := range runes {
+	list := p.list(len(runes))
+	for i, r := range runes {
 		if !isPlain(r) {
 			return node{}
 		}
-		list = append(list, lit{text: lowered(string(r))})
+		if r < utf8.RuneSelf {
+			list[i] = lit{text: lowers[r : r+1]}
+		} else {
+			list[i] = lit{text: lowered(string(r))}
+		}
 	}
 	if len(list) > mostClass/4 {
 		return node{must: list}

@@ -181,7 +181,7 @@ func FuzzWords(f *testing.F) {
 		}
 		tree, err := syntax.Parse(pattern, syntax.Perl)
 		if err != nil {
-			literals(pattern) // it may say anything, but ends
+			filterOf(pattern) // it may say anything, but ends
 			return
 		}
 		text := before + matchOf(tree, func(n int) int {
