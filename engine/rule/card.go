@@ -18,7 +18,8 @@ func (rule *Rule) Card() finding.Card {
 		File: source.Safe(rule.Place.File.Name), Line: rule.Place.Line(),
 		When: oneLine(rule.When.Text()), Say: rule.Say.text(), Why: rule.Why, Source: rule.Source,
 		NoteWhen: oneLine(rule.Note.Text()), RiskWhen: oneLine(rule.Risk.Text()),
-		Careful: rule.Careful, Doubt: rule.Doubt, Middle: rule.Middle, Safety: rule.Safety, Because: rule.Because,
+		Careful: rule.Careful,
+		Doubt:   rule.Doubt, Middle: rule.Middle, Safety: rule.Safety, Because: rule.Because,
 		Was: rule.Was,
 	}
 	if rule.LevelBy != nil {

@@ -43,8 +43,7 @@ type Block struct {
 // returns false if the guard refused the file, or met unknown text
 // between blocks. Then the caller should parse the whole file.
 //
-// Settings between blocks are not listed. To leave blocks out, parse
-// the ranges between them with ParseSpan.
+// Settings between blocks are not listed.
 func Blocks(f *File) ([]Block, bool) {
 	g := f.guard()
 	if len(g.problems) > 0 || !g.sure {

@@ -21,20 +21,7 @@ func Parse(f *File) (*hclsyntax.Body, Problems) {
 	if g := f.guard(); len(g.problems) > 0 {
 		return nil, clone(g.problems)
 	}
-	return f.parse(0, len(f.Text))
-}
-
-// ParseSpan parses the bytes from start to end of a file like Parse.
-// Both must lie between top-level settings or blocks, such as the ends
-// of those from Blocks. The guard runs once a file, however many spans
-// are parsed.
-func ParseSpan(f *File, start, end int) (*hclsyntax.Body, Problems) {
-	if g := f.guard(); len(g.problems) > 0 {
-		return nil, clone(g.problems)
-	}
-	start = max(0, min(start, len(f.Text)))
-	end = max(start, min(end, len(f.Text)))
-	return f.parse(start, end)
+	return f.parse()
 }
 
 // ParseOwn parses a file of the program itself, which the tests have
@@ -46,18 +33,11 @@ func ParseOwn(f *File, without string) (body *hclsyntax.Body, ok bool) {
 	return p.parse()
 }
 
-func (f *File) parse(start, end int) (*hclsyntax.Body, Problems) {
-	at := hcl.Pos{Line: 1, Column: 1, Byte: start}
-	if start > 0 {
-		at.Line += bytes.Count(f.Text[:start], []byte{'\n'})
-	}
-	if body, ok := parsePlain(f, start, end, at.Line); ok {
+func (f *File) parse() (*hclsyntax.Body, Problems) {
+	if body, ok := parsePlain(f, 0, len(f.Text), 1); ok {
 		return body, nil
 	}
-	if start > 0 {
-		at.Column = f.RuneColumn(start)
-	}
-	file, diags := hclsyntax.ParseConfig(f.Text[start:end], f.Name, at)
+	file, diags := hclsyntax.ParseConfig(f.Text, f.Name, hcl.InitialPos)
 	body, _ := file.Body.(*hclsyntax.Body)
 	return body, problemsOf(f, diags)
 }

@@ -296,15 +296,6 @@ func TestBlocks(t *testing.T) {
 	}
 	var got []string
 	for _, b := range blocks {
-		body, ps := ParseSpan(f, b.Start, b.End)
-		if len(ps) > 0 || len(body.Blocks) != 1 {
-			t.Fatalf("%s: %v", text[b.Start:b.End], ps)
-		}
-		if at := body.Blocks[0].TypeRange.Start; at.Byte != b.Start ||
-			at.Line != f.Position(b.Start).Line {
-			t.Errorf("%s at %v, want byte %d line %d", b.Type, at, b.Start,
-				f.Position(b.Start).Line)
-		}
 		got = append(got, b.Type)
 	}
 	if want := []string{"rule", "trial", "rule", "last"}; !slices.Equal(got, want) {
@@ -312,12 +303,6 @@ func TestBlocks(t *testing.T) {
 	}
 	body, ps := Parse(f)
 	checkBlocks(t, f, body, ps)
-
-	// The ranges between the blocks can be parsed too.
-	rest, ps := ParseSpan(f, 0, blocks[0].Start)
-	if len(ps) > 0 || rest.Attributes["like"] == nil {
-		t.Errorf("the setting before the blocks is lost: %v", ps)
-	}
 }
 
 func TestBlocksUnsure(t *testing.T) {
@@ -494,16 +479,6 @@ func checkBlocks(t *testing.T, f *File, body *hclsyntax.Body, ps Problems) {
 	}
 	if !slices.Equal(got, want) {
 		t.Fatalf("%q: blocks %v, parsed %v", f.Text, got, want)
-	}
-	for i, b := range blocks {
-		part, ps := ParseSpan(f, b.Start, b.End)
-		if len(ps) > 0 || len(part.Blocks) != 1 {
-			t.Fatalf("%q: block %d parsed alone: %v", f.Text, i, ps)
-		}
-		alone, within := part.Blocks[0].CloseBraceRange.End, body.Blocks[i].CloseBraceRange.End
-		if alone.Byte != within.Byte || alone.Line != within.Line {
-			t.Fatalf("%q: block %d ends at %v alone, at %v within", f.Text, i, alone, within)
-		}
 	}
 }
 
