@@ -22,7 +22,7 @@ const mostLines = 2500
 var tables = map[string]string{
 	"cmd/forebake/*.go":            "one file a verb: its words, its flags, its call of the engine",
 	"engine/larder/table.go":       "generated from larder.csv",
-	"engine/larder/preparation.go": "words of preparation, each with the items that it leaves as they are",
+	"engine/larder/preparation.go": "words of preparation, and which items they leave as is",
 	"engine/formula/verbs.go":      "one row a step verb",
 	"engine/formula/open.go":       "one entry an option: what may stand for ?",
 	"engine/formula/ways.go":       "one row a way",

@@ -85,7 +85,7 @@ func (c *check) parse(text, what string) *Expr {
 	if c.failed {
 		return nil
 	}
-	c.expr.root, c.expr.measure = root, c.units[root]
+	c.expr.root, c.expr.measure = root.adjacent(), c.units[root]
 	return c.expr
 }
 

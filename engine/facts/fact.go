@@ -92,9 +92,13 @@ func upTo(iv figure.Interval, most float64) figure.Interval {
 // types that rules are checked against, the printed catalogue, the
 // units in messages.
 type Fact struct {
+	// What each answer reads stands together.
+	On       On
+	Type     Type
+	index    int      // place in the catalogue of its subject; see Declare
+	declared Declared // computes a figure that a rule file declares; nil for the program's own
+
 	Name   string
-	On     On
-	Type   Type
 	Unit   string // as printed; "" for yes/no and text
 	Means  string // one line
 	Label  string // plain name for messages where Name in words is none; "" for those where it is
@@ -122,9 +126,6 @@ type Fact struct {
 	// ofRanges limits harsher to ranges: an open setting leaves the
 	// figure open.
 	ofRanges bool
-	index    int // place in the catalogue of its subject; see Declare
-
-	declared Declared // computes a figure that a rule file declares; nil for the program's own
 
 	part       func(*part) Value
 	step       func(*parts, *formula.Step) Value

@@ -444,10 +444,11 @@ type moves struct {
 
 // spread computes the readings of the formula, once.
 func (s *Sheet) spread() []*version {
-	sp, most := &s.spanning, s.most()
+	sp := &s.spanning
 	if sp.known || sp.inner {
 		return sp.readings
 	}
+	most := s.most()
 	sp.known, sp.open, sp.tooMany = true, false, false
 	sp.readings = sp.readings[:0]
 	sp.spans = s.Formula.Spans()

@@ -52,13 +52,17 @@ type Pack struct {
 
 // Rule is one rule block.
 type Rule struct {
+	// What each formula asks of a rule stands together.
+	names  expr.Names
+	When   *Condition
+	Limits []expr.Limit
+	Once   bool // told once a formula, with the other subjects named
+
 	ID     string
 	Pack   string
 	Place  source.Place
 	On     []string // as written
 	Level  finding.Level
-	Limits []expr.Limit
-	When   *Condition
 	Say    *Message
 	Why    string
 	Source string
@@ -67,7 +71,6 @@ type Rule struct {
 	// Careful lowers a stop to a risk where only the model's careful
 	// end reaches it and all inputs of its figures are written.
 	Careful bool
-	Once    bool // told once a formula, with the other subjects named
 	Doubt   bool // unsure counts as flagged
 	// Middle takes the model's middle for an answer within its error:
 	// clear where that is in the usual range, unsure where only an
@@ -82,7 +85,6 @@ type Rule struct {
 
 	LevelBy *source.Place // the house line that set the level; nil when it is the rule's own
 	Because string        // why the house changed it; often none
-	names   expr.Names
 }
 
 // Adjust is a lever that mends a finding.

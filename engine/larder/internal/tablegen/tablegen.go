@@ -163,19 +163,15 @@ func Generate(larderCSV, allergensCSV, ambiguousCSV, hazardsCSV, abroadCSV []byt
 			index = append(index, entry{key, i})
 		}
 	}
-	own := len(index)
+	own := index
 	if index, err = abroad(abroadCSV, at, owner, index); err != nil {
 		return nil, err
 	}
 	for name, harm := range harms {
 		return nil, harm.errorf("ingredient", "%q is not in the larder", name)
 	}
-	byWord(&out, index[:own])
-	slices.SortFunc(index, func(a, b entry) int { return cmp.Compare(a.key, b.key) })
-	out.WriteString("}\n\n// index is sorted by key.\nvar index = [...]indexEntry{\n")
-	for _, e := range index {
-		fmt.Fprintf(&out, "{%q, %d},\n", e.key, e.at)
-	}
+	byWord(&out, own)
+	byKey(&out, index)
 	out.WriteString(
 		"}\n\n// ambiguous is sorted by Word as folded.\nvar ambiguous = [...]Ambiguous{\n",
 	)
@@ -205,6 +201,15 @@ func byWord(out *bytes.Buffer, index []entry) {
 	for _, w := range slices.Sorted(maps.Keys(items)) {
 		fmt.Fprintf(out, "{%q, []int16{%s}},\n", w,
 			strings.Trim(strings.ReplaceAll(fmt.Sprint(items[w]), " ", ", "), "[]"))
+	}
+}
+
+// byKey writes the folded names, each with its item.
+func byKey(out *bytes.Buffer, index []entry) {
+	slices.SortFunc(index, func(a, b entry) int { return cmp.Compare(a.key, b.key) })
+	out.WriteString("}\n\n// index is sorted by key.\nvar index = [...]indexEntry{\n")
+	for _, e := range index {
+		fmt.Fprintf(out, "{%q, %d},\n", e.key, e.at)
 	}
 }
 
