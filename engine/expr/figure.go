@@ -3,7 +3,6 @@ package expr
 import (
 	"errors"
 	"fmt"
-	"regexp"
 	"slices"
 	"strings"
 
@@ -139,8 +138,22 @@ func (s *Figures) circle(f *Figure) error {
 		f.Name, strings.Join(names[1:], ", "))
 }
 
-// nameForm is the form of a fact's name.
-var nameForm = regexp.MustCompile(`^[a-z][a-z0-9]*(_[a-z0-9]+)*$`)
+// IsName reports whether a name is of lower-case letters and figures, begins with a letter, and has
+// one sign between its words.
+func IsName(name string, between byte) bool {
+	begins := true // a word does
+	for i := range len(name) {
+		switch c := name[i]; {
+		case c >= 'a' && c <= 'z', c >= '0' && c <= '9' && i > 0:
+			begins = false
+		case c == between && !begins:
+			begins = true
+		default:
+			return false
+		}
+	}
+	return !begins
+}
 
 // missing says what to write for a key that a figure needs.
 var missing = map[string]string{
@@ -156,7 +169,7 @@ func (s *Figures) Read(r *reading.Reader, b *hclsyntax.Block, pack string) {
 	f := &Figure{Pack: pack, r: r}
 	f.Name, f.Place = r.Label(b)
 	named := strings.TrimSpace(f.Name) != ""
-	if named && (!nameForm.MatchString(f.Name) || len(f.Name) > maxNameLength) {
+	if named && (!IsName(f.Name, '_') || len(f.Name) > maxNameLength) {
 		r.Fault(f.Place,
 			"a figure's name is small letters, digits and single underscores, such as "+
 				"\"richness_pct\"; not %q",

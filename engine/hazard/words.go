@@ -27,11 +27,13 @@ const (
 
 // things are the foreign bodies that customs and habits put into bread.
 var things = []thing{
-	{words: spelling.Pattern(`(?i)\b` + putsIn + `\b[^.;]{0,40}?\b(?:(?:an?|one|the|each) )?` +
-		`((?:` + metal + ` )+coins?|(?:an?|one|the) coin|sixpences?|threepences?|penn(?:y|ies)|trinkets?|charms?|` +
+	{words: spelling.Pattern(`(?i)\b` + putsIn +
+		`\b[^.;]{0,40}?\b(?:(?:an?|one|the|each) )?((?:` + metal +
+		` )+coins?|(?:an?|one|the) coin|sixpences?|threepences?|penn(?:y|ies)|trinkets?|charms?|` +
 		`thimbles?|figurines?|(?:plastic|porcelain|china|ceramic|metal|wax|glass) ` +
 		`(?:bab(?:y|ies)|beans?|figures?|kings?|dolls?|animals?|beads?|toys?|stars?|hearts?)|` +
-		`fèves?|(?:dry|dried) bean|(?:gold|silver|brass|wedding|engagement|toy) rings?|marbles)\b`)},
+		`fèves?|(?:dry|dried) bean|(?:gold|silver|brass|wedding|engagement|toy) rings?|` +
+		`marbles)\b`)},
 	{words: spelling.Pattern(`(?i)\b(?:hide|bury|tuck) (?:an?|the|one) (?:lucky )?(ring)\b`)},
 	{words: spelling.Pattern(`(?i)((?:craft|non-edible|inedible|florist'?s?|floral) ` +
 		`(?:glitter|wires?|foam|tape)|(?:glass|plastic|metal) beads?|(?:wax|porcelain) figures?)`)},
@@ -43,8 +45,7 @@ var things = []thing{
 		`(toothpicks?|cocktail sticks?|skewers?|picks|string|twine|pins)\b(?: in| on| where)?`)},
 	{words: spelling.Pattern(`(?i)\b(?:clos|secur|fasten|pin|hold|fix|skewer|tie|truss)[\pL]*\b` +
 		`[^.;]{0,40}?\b(toothpicks?|cocktail sticks?|` +
-		`(?:wooden |metal )?skewers?|string|twine|pins)\b`),
-		leaves: true},
+		`(?:wooden |metal )?skewers?|string|twine|pins)\b`), leaves: true},
 }
 
 // noThing is what a coin or a charm is compared with, or what is said not to go in.

@@ -8,7 +8,6 @@ package rule
 
 import (
 	"fmt"
-	"regexp"
 	"strings"
 
 	"forebake/engine/expr/subject"
@@ -280,8 +279,6 @@ func newer(a, b string) bool {
 	return false
 }
 
-var idForm = regexp.MustCompile(`^[a-z][a-z0-9]*(-[a-z0-9]+)*$`)
-
 // readRule reads a rule block.
 func (p *Pack) readRule(r *reading.Reader, b *hclsyntax.Block, figures *expr.Figures, o Options) {
 	before := len(r.Problems)
@@ -327,7 +324,7 @@ func (p *Pack) readRule(r *reading.Reader, b *hclsyntax.Block, figures *expr.Fig
 // checkName records a name that a rule cannot have.
 func (p *Pack) checkName(r *reading.Reader, rule *Rule) {
 	if strings.TrimSpace(rule.ID) != "" &&
-		(!idForm.MatchString(rule.ID) || len(rule.ID) > maxNameLength) {
+		(!expr.IsName(rule.ID, '-') || len(rule.ID) > maxNameLength) {
 		r.Fault(rule.Place, "a rule's name is small letters, figures and single hyphens,"+
 			" such as \"filling-too-warm\"; not %q", source.Safe(rule.ID))
 	}
@@ -387,7 +384,7 @@ func (rule *Rule) readPlain(r *reading.Reader, attr hclsyntax.Attributes) {
 		var places []source.Place
 		rule.Was, places, _ = r.Texts(a.Expr, "was")
 		for i, was := range rule.Was {
-			if !idForm.MatchString(was) || len(was) > maxNameLength {
+			if !expr.IsName(was, '-') || len(was) > maxNameLength {
 				r.Fault(places[i], "was holds old names of rules, such as \"filling-too-warm\";"+
 					" not %q", source.Safe(was))
 			}
@@ -475,7 +472,7 @@ func (p *Pack) readCaution(r *reading.Reader, b *hclsyntax.Block, figures *expr.
 	c := &Caution{Rank: len(p.Cautions), Pack: p.Name, Own: !o.Shipped}
 	c.Kind, c.Place = r.Label(b)
 	if strings.TrimSpace(c.Kind) != "" &&
-		(!idForm.MatchString(c.Kind) || len(c.Kind) > maxNameLength) {
+		(!expr.IsName(c.Kind, '-') || len(c.Kind) > maxNameLength) {
 		r.Fault(c.Place, "a caution's name is small letters, figures and single hyphens,"+
 			" such as \"hot-stone\"; not %q", source.Safe(c.Kind))
 	}

@@ -110,7 +110,7 @@ func (l *lit) cost() int {
 	case n > 0 && (l.before != 0 || !isLetter(first)):
 		c /= 3
 	}
-	if n > 0 && n < 4 && (l.after != 0 || !isLetter(last)) {
+	if n > 0 && n < 4 && (l.after != 0 || n > 1 && !isLetter(last)) {
 		c /= 3
 	}
 	return c + 1
@@ -481,7 +481,8 @@ func isSign(c byte) bool {
 
 // isPlain reports whether a letter has no other case than one that the filter folds.
 func isPlain(r rune) bool {
-	return r < 'µ' || r > 'µ' && r <= 'ÿ' || r >= '‐' && r <= '⁞' || r != utf8.RuneError && unicode.SimpleFold(r) == r
+	return r <= 'ÿ' && r != 'µ' || r >= '‐' && r <= '⁞' ||
+		r != utf8.RuneError && unicode.SimpleFold(r) == r
 }
 
 // group reads what stands in brackets.

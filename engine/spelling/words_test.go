@@ -20,7 +20,8 @@ var quick = []string{
 	`(?i)(?:^|[^\pL])(not )?(?:ei|nüsse)(?:$|[^\pL])`, `(?m)^rule\s+"x"`, `(?i)[ſ,.;:!]at`,
 	`\bä\b|\W5\b`, `(?i)straße|ŒUF`, `(?:a|b+|)(?:c|[x-z]{2,}|)d{0}e`, `(\d+)°|[\d ]{2}[^\w]c`,
 	`(?i)\bKÅÀ`, `\b(?:a+|b\w*)\b`, `\b(?:(?:ab)+|c\w*d)+\b`,
-	`(?:^|[^\pL])(?:x\w*|yz|\w+mo){1,2}(?:$|[^\pL])`, `\b(?:(?:ab|[^x]c)[^x]|ef)\b`, `\Bin\b ?of`, `x(?:^|[^\pL])y|\$$`,
+	`(?:^|[^\pL])(?:x\w*|yz|\w+mo){1,2}(?:$|[^\pL])`, `\b(?:(?:ab|[^x]c)[^x]|ef)\b`, `\Bin\b ?of`,
+	`x(?:^|[^\pL])y|\$$`,
 }
 
 // matchOf is a text that an expression may match: drawn gives a number below n. Edges are taken as

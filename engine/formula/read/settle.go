@@ -2,7 +2,6 @@ package read
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
 	"strings"
 
@@ -11,6 +10,7 @@ import (
 	"forebake/engine/larder"
 	"forebake/engine/quantity"
 	"forebake/engine/said"
+	"forebake/engine/spelling"
 )
 
 // usual takes for what is put on in a thin coat, and of which no amount is written, the
@@ -59,7 +59,7 @@ func (rd *reader) takeApart(s *formula.Step, it *larder.Item) *formula.Ingredien
 }
 
 // laterIn are words that name a share of an ingredient: the rest of it goes in before.
-var laterIn = regexp.MustCompile(`(?i)\b(?:half|some|most|rest|remain\w*|part|more|extra|other)\b`)
+var laterIn = spelling.Pattern(`(?i)\b(?:half|some|most|rest|remain\w*|part|more|extra|other)\b`)
 
 // leaveForLater takes what a later mix names, { add = "butter" }, out of the mix that
 // begins the part and names nothing, and tells so. Of what is held back the reserve counts.
