@@ -215,7 +215,7 @@ func (p *parser) row() node {
 }
 
 // isOver reports whether a row ends here.
-func (p *parser) isOver() bool { return p.at == len(p.text) || p.more('|') || p.more(')') }
+func (p *parser) isOver() bool { return p.at >= len(p.text) || p.more('|') || p.more(')') }
 
 // choice is the best list so far, and whether its texts may begin and end a match.
 type choice struct {
@@ -502,11 +502,14 @@ func (p *parser) group() node {
 				p.lines = p.lines || p.text[p.at] == 'm'
 			}
 		}
-		if p.more(')') {
-			p.at++
-			return p.edge(0)
+		if p.at >= len(p.text) {
+			p.failed = true
+			return node{}
 		}
 		p.at++
+		if p.text[p.at-1] == ')' {
+			return p.edge(0)
+		}
 	}
 	n := p.either()
 	if !p.more(')') {
