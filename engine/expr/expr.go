@@ -19,6 +19,7 @@ type Interval = figure.Interval
 // Expr is a type-checked expression. It cannot fail.
 type Expr struct {
 	root  *node
+	first *node // what a chain of "and" asks first: most subjects answer no; nil for others
 	reads []Read
 	text  string // as written
 
@@ -139,6 +140,17 @@ type node struct {
 	read   int      // index into the expression's reads
 	words  []string // a text, as a result gives it
 	size   int      // power of ten that bounds the result's magnitude
+}
+
+// firstOf is what a chain of "and" asks first; nil for no chain.
+func firstOf(n *node) *node {
+	if n.op != opAnd {
+		return nil
+	}
+	for n.op == opAnd {
+		n = n.kids[0]
+	}
+	return n
 }
 
 // adjacent copies a tree so that its nodes lie in the order in which they are

@@ -83,6 +83,9 @@ func (j *Judge) Set(x *Expr, subject facts.Subject, limits []Limit) {
 // skipped once the first is false, so that no figure is computed in vain.
 func (j *Judge) Holds(x *Expr, subject facts.Subject, limits []Limit) figure.Truth {
 	j.Set(x, subject, limits)
+	if x.first != nil && j.truth(x.first) == figure.No {
+		return figure.No
+	}
 	return j.truth(x.root)
 }
 

@@ -86,6 +86,7 @@ func (c *check) parse(text, what string) *Expr {
 		return nil
 	}
 	c.expr.root, c.expr.measure = root.adjacent(), c.units[root]
+	c.expr.first = firstOf(c.expr.root)
 	return c.expr
 }
 

@@ -130,6 +130,9 @@ var claimWords = func() (out []func(string) bool) {
 // claimed reports whether a name may hold the words of a claim once noInfant is taken out, which
 // must not make new ones: then they begin a word of it as it is.
 func claimed(name string) bool {
+	if !wordOfClaim.May(name) {
+		return false
+	}
 	if !noInfant.MatchString(name) {
 		return true
 	}
@@ -143,13 +146,14 @@ func claimed(name string) bool {
 	return false
 }
 
-// anyClaim is the words of all claims together.
-var anyClaim = func() *spelling.Words {
+// anyClaim is the words of all claims together, at the beginning of a text; wordOfClaim anywhere.
+var anyClaim, wordOfClaim = func() (first, anywhere *spelling.Words) {
 	var words []string
 	for _, c := range claims {
 		words = append(words, c.words)
 	}
-	return spelling.Pattern(`^(?i:(?:not |non[- ])?(?:` + strings.Join(words, "|") + `))`)
+	all := `(?i:(?:not |non[- ])?(?:` + strings.Join(words, "|") + `))`
+	return spelling.Pattern(`^` + all), spelling.Pattern(all)
 }()
 
 // Belied lists the ingredients that break what the name of the formula, or of the part that they
