@@ -99,6 +99,17 @@ type check struct {
 	expr    *Expr
 	failed  bool
 	units   map[*node]measure // of the nodes; used for figures only
+	nodes   []node            // room for the next ones
+}
+
+// add makes a node of the expression. The nodes of one lie side by side, for
+// a run judges it some thousand times between the rest of a file.
+func (c *check) add(n node) *node {
+	if len(c.nodes) == cap(c.nodes) {
+		c.nodes = make([]node, 0, 12)
+	}
+	c.nodes = append(c.nodes, n)
+	return &c.nodes[len(c.nodes)-1]
 }
 
 // functions that an expression may call, with their numbers of arguments.
@@ -126,9 +137,9 @@ func (c *check) walk(n ast.Node) *node {
 		if x.Value {
 			v = 1
 		}
-		return &node{op: opYesNo, typ: facts.YesNo, number: v}
+		return c.add(node{op: opYesNo, typ: facts.YesNo, number: v})
 	case *ast.StringNode:
-		return &node{op: opText, typ: facts.Text, words: []string{x.Value}}
+		return c.add(node{op: opText, typ: facts.Text, words: []string{x.Value}})
 	case *ast.MemberNode:
 		return c.reference(x)
 	case *ast.IdentifierNode:
@@ -187,7 +198,7 @@ func (c *check) literal(n ast.Node, x float64) *node {
 	if math.IsNaN(x) || math.Abs(x) > 1e9 || x != 0 && math.Abs(x) < 1e-9 {
 		return c.fail(n, numberRange)
 	}
-	return &node{op: opNumber, number: x, size: 9}
+	return c.add(node{op: opNumber, number: x, size: 9})
 }
 
 // reference checks subject.fact and limit.name.
@@ -236,7 +247,7 @@ func (c *check) factNode(at source.Place, r Read, on facts.On, name string) *nod
 	switch {
 	case err == errFaulty: // the figure's own faults are recorded where it stands
 		c.failed = true
-		return &node{op: opNumber}
+		return c.add(node{op: opNumber})
 	case err != nil:
 		return c.failAt(at, "%s", err)
 	case f == nil:
@@ -313,7 +324,7 @@ func (c *check) node(r Read) *node {
 		i = len(c.expr.reads)
 		c.expr.reads = append(c.expr.reads, r)
 	}
-	n := &node{op: opRead, typ: r.typ(), read: i, size: factSize}
+	n := c.add(node{op: opRead, typ: r.typ(), read: i, size: factSize})
 	if r.Fact != nil {
 		n.size = sizeOf(r.Fact)
 		c.measured(n, r.Fact.Unit)
@@ -343,7 +354,7 @@ func (c *check) unary(x *ast.UnaryNode) *node {
 		if kid.typ != facts.YesNo {
 			return c.fail(x, "not needs a yes or no, and this is a %s", typeName(kid.typ))
 		}
-		return &node{op: opNot, typ: facts.YesNo, kids: []*node{kid}}
+		return c.add(node{op: opNot, typ: facts.YesNo, kids: []*node{kid}})
 	case "-", "+":
 		if kid.typ != facts.Number {
 			return c.fail(x, "a sign needs a number, and this is a %s", typeName(kid.typ))
@@ -351,7 +362,7 @@ func (c *check) unary(x *ast.UnaryNode) *node {
 		if x.Operator == "+" {
 			return kid
 		}
-		n := &node{op: opNeg, kids: []*node{kid}, size: kid.size}
+		n := c.add(node{op: opNeg, kids: []*node{kid}, size: kid.size})
 		c.sameMeasure(x, n)
 		return n
 	}
@@ -364,7 +375,7 @@ func (c *check) binary(x *ast.BinaryNode) *node {
 		return a
 	}
 	both := func(t facts.Type) bool { return a.typ == t && b.typ == t }
-	yesNo := func(o op) *node { return &node{op: o, typ: facts.YesNo, kids: []*node{a, b}} }
+	yesNo := func(o op) *node { return c.add(node{op: o, typ: facts.YesNo, kids: []*node{a, b}}) }
 	switch x.Operator {
 	case "&&", "and", "||", "or":
 		if !both(facts.YesNo) {
@@ -428,7 +439,7 @@ func (c *check) arithmetic(x *ast.BinaryNode, a, b *node) *node {
 		return c.fail(x, "%q reckons with two numbers; here a %s and a %s", x.Operator,
 			typeName(a.typ), typeName(b.typ))
 	}
-	n := &node{kids: []*node{a, b}}
+	n := c.add(node{kids: []*node{a, b}})
 	switch x.Operator {
 	case "+":
 		n.op, n.size = opAdd, max(a.size, b.size)+1
@@ -470,7 +481,7 @@ func (c *check) choose(x *ast.ConditionalNode) *node {
 		return c.fail(x, "both sides of the : must be of one kind; here a %s and a %s",
 			typeName(a.typ), typeName(b.typ))
 	}
-	n := &node{op: opChoose, typ: a.typ, kids: []*node{cond, a, b}, size: max(a.size, b.size)}
+	n := c.add(node{op: opChoose, typ: a.typ, kids: []*node{cond, a, b}, size: max(a.size, b.size)})
 	if a.typ == facts.Number {
 		return c.sameMeasure(x, n)
 	}
@@ -478,7 +489,7 @@ func (c *check) choose(x *ast.ConditionalNode) *node {
 }
 
 func (c *check) list(x *ast.ArrayNode) *node {
-	n := &node{op: opList, typ: facts.List}
+	n := c.add(node{op: opList, typ: facts.List})
 	if len(x.Nodes) == 0 || len(x.Nodes) > MaxListItems {
 		return c.fail(x, "a list in a %s holds 1 to %d items", c.names.block(), MaxListItems)
 	}
@@ -504,7 +515,7 @@ func (c *check) call(at ast.Node, name string, arguments []ast.Node) *node {
 	if len(arguments) < f.min || len(arguments) > f.max {
 		return c.fail(at, "%s takes %s", name, count(f.min, f.max))
 	}
-	n := &node{op: f.op}
+	n := c.add(node{op: f.op})
 	for _, a := range arguments {
 		kid := c.walk(a)
 		if c.failed {
@@ -517,7 +528,7 @@ func (c *check) call(at ast.Node, name string, arguments []ast.Node) *node {
 			return c.fail(arguments[0], "known asks about one fact: known(%s.mass_g)",
 				c.names.self())
 		}
-		return &node{op: opKnown, typ: facts.YesNo, read: n.kids[0].read}
+		return c.add(node{op: opKnown, typ: facts.YesNo, read: n.kids[0].read})
 	}
 	for i, kid := range n.kids {
 		if kid.typ != facts.Number {

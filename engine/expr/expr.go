@@ -153,45 +153,6 @@ func firstOf(n *node) *node {
 	return n
 }
 
-// adjacent copies a tree so that its nodes lie in the order in which they are
-// judged. A run judges each some thousand times, between the rest of a file.
-func (n *node) adjacent() *node {
-	nodes, links := n.count()
-	to := &copying{nodes: make([]node, 0, nodes), kids: make([]*node, 0, links)}
-	return to.add(n)
-}
-
-// count gives the nodes of a tree, and the links between them.
-func (n *node) count() (nodes, links int) {
-	nodes, links = 1, len(n.kids)
-	for _, k := range n.kids {
-		a, b := k.count()
-		nodes, links = nodes+a, links+b
-	}
-	return nodes, links
-}
-
-// copying is where a tree is copied to. Its slices have room for all of it.
-type copying struct {
-	nodes []node
-	kids  []*node
-}
-
-func (c *copying) add(n *node) *node {
-	c.nodes = append(c.nodes, *n)
-	out := &c.nodes[len(c.nodes)-1]
-	if n.kids == nil {
-		return out
-	}
-	from := len(c.kids)
-	c.kids = c.kids[:from+len(n.kids)]
-	out.kids = c.kids[from:len(c.kids):len(c.kids)]
-	for i, k := range n.kids {
-		out.kids[i] = c.add(k)
-	}
-	return out
-}
-
 func (n *node) texts() []string {
 	if n.op == opText {
 		return n.words

@@ -85,8 +85,7 @@ func (c *check) parse(text, what string) *Expr {
 	if c.failed {
 		return nil
 	}
-	c.expr.root, c.expr.measure = root.adjacent(), c.units[root]
-	c.expr.first = firstOf(c.expr.root)
+	c.expr.root, c.expr.first, c.expr.measure = root, firstOf(root), c.units[root]
 	return c.expr
 }
 
@@ -167,7 +166,7 @@ func (c *check) fail(n ast.Node, format string, args ...any) *node {
 func (c *check) failAt(at source.Place, format string, args ...any) *node {
 	c.r.Fault(at, format, args...)
 	c.failed = true
-	return &node{op: opNumber}
+	return c.add(node{op: opNumber})
 }
 
 // parseFault places an error of the grammar at its own character.

@@ -476,16 +476,23 @@ var nearestByMakeUp = map[string]string{
 // nor which alias of a family is used.
 func PracticeOf(family, quantity string) (Practice, bool) {
 	key := fold(family)
-	for i := range families {
-		for _, a := range families[i].Aliases {
-			if fold(a) == key {
-				key = fold(families[i].Name)
-			}
-		}
+	if name, isAlias := byAlias()[key]; isAlias {
+		key = name
 	}
 	p, ok := folded()[[2]string{key, quantity}]
 	return p, ok
 }
+
+// byAlias holds the folded names of the families, by their folded aliases.
+var byAlias = sync.OnceValue(func() map[string]string {
+	out := map[string]string{}
+	for i := range families {
+		for _, a := range families[i].Aliases {
+			out[fold(a)] = fold(families[i].Name)
+		}
+	}
+	return out
+})
 
 // folded holds the first span of each figure in a family, by the
 // family's folded name.

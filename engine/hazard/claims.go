@@ -38,8 +38,8 @@ const forInfants = `(?:for|pour|für|para|per) (?:\pL+ )?(?:bab(?:y|ies|ys)|infa
 	`svezzamento|diversification alimentaire|destete|dentición|dentizione|` +
 	`(?:from|ab|dès|à partir de|dai|da|dal|desde|a partir de)(?: dem| les| l'| los)? ?` +
 	`(?:[4-9]|1[01]|four|five|six|seven|eight|nine|ten|eleven|sechs|acht|six|huit|sei|otto|seis|` +
-	`ocho)(?:th|\.|e|º)? ?\+? ?(?:months?|monate?n?|mois|mesi|mese|meses|mos?)|` +
-	`\b(?:[4-9]|1[01]) ?\+ ?(?:months?|monate|mois|mesi|meses|mos?)|` +
+	`ocho)(?:th|\.|e|º)? ?\+? ?(?:months?|monate?n?|mois|mesi|mese|meses|mos?\b)|` +
+	`\b(?:[4-9]|1[01]) ?\+ ?(?:months?|monate|mois|mesi|meses|mos?\b)|` +
 	`\b(?:[4-9]|1[01])[- ]?(?:months?|mo)(?:\+|[- ](?:olds?|plus|and (?:up|over|older)))`
 
 // maybeInfants is told of a baby that may be the size of a bun.
