@@ -3,7 +3,6 @@ package spelling
 import (
 	"strings"
 	"sync"
-	"unsafe"
 )
 
 // filter is the quick test of a pattern: texts of which at least one stands in every match.
@@ -89,9 +88,7 @@ func (l lit) settled() lit {
 
 func (f *filter) hash(key uint32) uint32 { return key * 0x9E3779B1 >> f.shift }
 
-func (f *filter) inBytes(text []byte) bool {
-	return f.in(unsafe.String(unsafe.SliceData(text), len(text)))
-}
+func (f *filter) inBytes(text []byte) bool { return f.any || f.in(string(text)) }
 
 // in reports whether a text may match. Where a letter stands that only folding makes one of
 // the pattern's, it may.
