@@ -86,6 +86,9 @@ func checkWord(t *testing.T, path string, line int, literal string) {
 	if path == "engine/recipe/draft/words.go" || path == "engine/said/languages.go" {
 		return // words that a test of their own holds against the rows
 	}
+	if path == "engine/larder/table.go" {
+		return // generated: its words are those of foods' names
+	}
 	for _, rows := range rowsOf {
 		if path == rows.file || !contains(rows.names, word) || contains(rows.other, path+" "+word) {
 			continue

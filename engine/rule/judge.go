@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"forebake/engine/expr"
+	"forebake/engine/expr/subject"
 	"forebake/engine/facts"
 	"forebake/engine/figure"
 	"forebake/engine/finding"
@@ -24,6 +25,7 @@ const (
 type Judge struct {
 	judge expr.Judge
 	usual expr.Judge // on the sheet with open seasonings as usual
+	held  subject.Held
 
 	// What is left of MaxWeighing for the formula, and the cost of one more
 	// look; -1 until known.
@@ -38,18 +40,22 @@ func NewJudge() *Judge { return &Judge{} }
 // Open turns the judge to a formula's sheet.
 func (j *Judge) Open(s *facts.Sheet) {
 	j.judge.Open(s)
+	j.held = subject.HeldBy(s.Formula)
 	j.weighing, j.weighingCost = MaxWeighing, -1
 }
 
 func (j *Judge) formula() *formula.Formula { return j.judge.Sheet().Formula }
 
-func (j *Judge) holds(x *expr.Expr, subject facts.Subject, limits []expr.Limit) figure.Truth {
-	return j.judge.Holds(x, subject, limits)
+func (j *Judge) holds(x *expr.Expr, on facts.Subject, limits []expr.Limit) figure.Truth {
+	return j.judge.Holds(x, on, limits)
 }
 
 // Findings judges a rule on every subject of the open formula and adds what
 // is not clear. It stops one finding after MaxFindings.
 func (j *Judge) Findings(rule *Rule, out []*finding.Finding) []*finding.Finding {
+	if !rule.names.Subject.MayBeIn(j.held) {
+		return out
+	}
 	from := len(out)
 	rule.names.Subject.Each(j.formula(), func(x facts.Subject) {
 		if len(out) > MaxFindings {

@@ -50,7 +50,7 @@ var metric = spelling.Pattern(`\d ?(?:g|ml)\b`)
 
 // IsSizedEgg reports whether words name an egg's size.
 func IsSizedEgg(name string) bool {
-	return mayHold(name, "large", "medium", "small") && mayHold(name, "egg") &&
+	return mayHold(name, "egg") && mayHold(name, "large", "medium", "small") &&
 		sizes.MatchString(strings.ToLower(name))
 }
 

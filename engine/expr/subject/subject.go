@@ -23,6 +23,7 @@ type Subject struct {
 	Names []string // that stand for the subject in an expression: "dough", "part"
 
 	verbs []*formula.Verb // those of Verbs
+	bits  Held            // theirs
 	kinds uint32          // those of Kinds, a bit each
 }
 
@@ -74,7 +75,7 @@ func New(words []string, block string) (s *Subject, at int, fault string) {
 	}
 	for _, name := range s.Verbs {
 		v, _ := formula.FindVerb(name)
-		s.verbs = append(s.verbs, v)
+		s.verbs, s.bits = append(s.verbs, v), s.bits|bits[v]
 	}
 	for _, k := range s.Kinds {
 		s.kinds |= 1 << k
@@ -131,6 +132,32 @@ func (s *Subject) add(word string) (on facts.On, every, ok bool) {
 	}
 	return 0, false, false
 }
+
+// Held are the verbs of a formula's steps, a bit each.
+type Held uint64
+
+// bits are the verbs' bits. Verbs beyond the 64th share them.
+var bits = func() map[*formula.Verb]Held {
+	out := make(map[*formula.Verb]Held, len(formula.Verbs))
+	for i, v := range formula.Verbs {
+		out[v] = 1 << (i % 64)
+	}
+	return out
+}()
+
+// HeldBy gives the verbs of a formula's steps.
+func HeldBy(f *formula.Formula) (out Held) {
+	for _, p := range f.Parts {
+		for _, step := range p.Steps {
+			out |= bits[step.Verb]
+		}
+	}
+	return out
+}
+
+// MayBeIn reports whether a formula with such steps may have the subject.
+// Most formulas have a third of the verbs.
+func (s *Subject) MayBeIn(h Held) bool { return s.bits == 0 || s.bits&h != 0 }
 
 // Each visits every subject of the formula.
 func (s *Subject) Each(f *formula.Formula, visit func(facts.Subject)) {

@@ -180,6 +180,9 @@ var kindWords = spelling.Pattern(`(?i)^(?:grams?|min|mins|cups?|days?|hours?)\b`
 // EachOf writes pieces with their weight as one text that is read: "10, about 95 g each" is "10
 // pieces of 95 g", and "16 pieces (55 g), rolled" too. Others stay.
 func EachOf(text string) string {
+	if quantity.IsPlain(text) { // "60 g", as most are
+		return text
+	}
 	m := eachOf.FindStringSubmatch(strings.TrimSpace(text))
 	if m == nil || kindWords.MatchString(strings.TrimSpace(m[2])) || unread.Turns(m[4]) ||
 		strings.Contains(text, m[1]+m[3]) {
