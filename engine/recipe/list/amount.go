@@ -12,8 +12,8 @@ import (
 	"forebake/engine/spelling"
 )
 
-const numberForm = `(?:\d+\s*[¼½¾⅓⅔⅛⅜⅝⅞]|[¼½¾⅓⅔⅛⅜⅝⅞]|\d+\s+\d+\s*[/⁄]\s*\d+|` +
-	`\d+\s*[/⁄]\s*\d+|` +
+const numberForm = `(?:\d+\s*[¼½¾⅓⅔⅛⅜⅝⅞]|` +
+	`[¼½¾⅓⅔⅛⅜⅝⅞]|\d+\s+\d+\s*[/⁄]\s*\d+|\d+\s*[/⁄]\s*\d+|` +
 	`\d+(?:[.,]\d+)?)`
 
 // Number is the form of a number of a cook book: "2", "1 1/2", "½", "1,5".
