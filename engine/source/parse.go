@@ -29,12 +29,11 @@ func Parse(f *File) (*hclsyntax.Body, Problems) {
 // Each of those ends with the first line that is a closing brace. ok is
 // false for a text that Parse must read, such as a wrong one.
 func ParseOwn(f *File, without string) (body *hclsyntax.Body, ok bool) {
-	p := plain{text: asString(f.Text), line: 1, name: f.Name, without: without}
-	return p.parse()
+	return parsePlain(f, without)
 }
 
 func (f *File) parse() (*hclsyntax.Body, Problems) {
-	if body, ok := parsePlain(f, 0, len(f.Text), 1); ok {
+	if body, ok := parsePlain(f, ""); ok {
 		return body, nil
 	}
 	file, diags := hclsyntax.ParseConfig(f.Text, f.Name, hcl.InitialPos)

@@ -26,9 +26,8 @@ import (
 // are 1, and slices have no spare capacity. The guard must have passed
 // the text.
 type plain struct {
-	text string // the span to parse; the nodes' texts are substrings of it
+	text string // of the file; the nodes' texts are substrings of it
 	at   int    // offset in text of the next byte
-	base int    // the offset of text in the file
 	line int
 	name string
 	// without is a type of top-level blocks that are left out; "" for none
@@ -103,17 +102,14 @@ func (s *slab[T]) copy(list []T) []T {
 	return piece
 }
 
-// parsePlain parses the bytes from start to end of a file, where start
-// is on the given line. It returns false if hclsyntax must parse them.
-func parsePlain(f *File, start, end, line int) (*hclsyntax.Body, bool) {
-	p := plain{text: asString(f.Text[start:end]), base: start, line: line, name: f.Name}
-	return p.parse()
-}
-
-// parse reads the whole text.
-func (p *plain) parse() (*hclsyntax.Body, bool) {
-	p.openItems = make([]hclsyntax.ObjectConsItem, 0, 16)
-	p.openExprs = make([]hclsyntax.Expression, 0, 16)
+// parsePlain parses a file without its top-level blocks of one type, ""
+// for none. It returns false if hclsyntax must parse it.
+func parsePlain(f *File, without string) (*hclsyntax.Body, bool) {
+	p := plain{
+		text: asString(f.Text), line: 1, name: f.Name, without: without,
+		openItems: make([]hclsyntax.ObjectConsItem, 0, 16),
+		openExprs: make([]hclsyntax.Expression, 0, 16),
+	}
 	if strings.HasPrefix(p.text, byteOrderMark) {
 		p.at = len(byteOrderMark)
 	}
@@ -129,7 +125,7 @@ func (p *plain) parse() (*hclsyntax.Body, bool) {
 	return body, !p.gaveUp
 }
 
-func (p *plain) pos() hcl.Pos { return hcl.Pos{Line: p.line, Column: 1, Byte: p.base + p.at} }
+func (p *plain) pos() hcl.Pos { return hcl.Pos{Line: p.line, Column: 1, Byte: p.at} }
 
 // since returns the range from a position to the current one.
 func (p *plain) since(start hcl.Pos) hcl.Range {
@@ -472,27 +468,19 @@ func (p *plain) quoted() string {
 	return ""
 }
 
-// unescaped decodes the escapes that quoted lets through.
+// unescaped decodes the escapes of a quoted text.
 func unescaped(text string) string {
-	out := make([]byte, 0, len(text))
-	for {
-		at := strings.IndexByte(text, '\\')
-		if at < 0 {
-			return asString(append(out, text...))
+	in := []byte(text)
+	out := in[:0] // an escape is longer than what it stands for
+	for i := 0; i < len(in); i++ {
+		if in[i] != '\\' {
+			out = append(out, in[i])
+			continue
 		}
-		out = append(out, text[:at]...)
-		switch c := text[at+1]; c {
-		case 'n':
-			out = append(out, '\n')
-		case 'r':
-			out = append(out, '\r')
-		case 't':
-			out = append(out, '\t')
-		default:
-			out = append(out, c)
-		}
-		text = text[at+2:]
+		r, size := escape(in[i+1:])
+		out, i = utf8.AppendRune(out, r), i+size
 	}
+	return asString(out)
 }
 
 // list reads [ ] and its values. Line ends do not count.

@@ -86,22 +86,21 @@ func differ(path string, a, b reflect.Value) string {
 	return ""
 }
 
-// agrees parses a span with both parsers. What the plain parser
+// agrees parses a text with both parsers. What the plain parser
 // accepts, hclsyntax must accept with the same tree.
-func agrees(t *testing.T, f *File, start, end int) (accepted bool) {
+func agrees(t *testing.T, text []byte) (accepted bool) {
 	t.Helper()
-	line := f.Position(start).Line
-	got, ok := parsePlain(f, start, end, line)
+	f := New("f", text)
+	got, ok := parsePlain(f, "")
 	if !ok {
 		return false
 	}
-	file, diags := hclsyntax.ParseConfig(f.Text[start:end], f.Name,
-		hcl.Pos{Line: line, Column: 1, Byte: start})
+	file, diags := hclsyntax.ParseConfig(f.Text, f.Name, hcl.InitialPos)
 	if len(diags) > 0 {
-		t.Fatalf("%q is accepted; hclsyntax says %v", f.Text[start:end], diags)
+		t.Fatalf("%q is accepted; hclsyntax says %v", f.Text, diags)
 	}
 	if d := differ("body", reflect.ValueOf(got), reflect.ValueOf(file.Body)); d != "" {
-		t.Fatalf("%q differs (plain and hclsyntax): %s", f.Text[start:end], d)
+		t.Fatalf("%q differs (plain and hclsyntax): %s", f.Text, d)
 	}
 	return true
 }
@@ -110,7 +109,7 @@ func agrees(t *testing.T, f *File, start, end int) (accepted bool) {
 // the text.
 func guardedAgrees(t *testing.T, f *File) (accepted bool) {
 	t.Helper()
-	return len(f.guard().problems) == 0 && agrees(t, f, 0, len(f.Text))
+	return len(f.guard().problems) == 0 && agrees(t, f.Text)
 }
 
 // shipped returns the texts of all rule packs and demo formulas.
@@ -157,7 +156,7 @@ func TestPlainReadsShippedFiles(t *testing.T) {
 			}
 			from := 0
 			for _, b := range blocks {
-				if !agrees(t, f, b.Start, b.End) || !agrees(t, f, from, b.Start) {
+				if !agrees(t, f.Text[b.Start:b.End]) || !agrees(t, f.Text[from:b.Start]) {
 					t.Errorf(
 						"%s: the block at line %d, or what stands before it, is left to hclsyntax",
 						f.Name, f.Position(b.Start).Line)
@@ -275,7 +274,7 @@ func TestPlain(t *testing.T) {
 		}
 	}
 	for _, text := range leftTexts {
-		if agrees(t, New("f", []byte(text)), 0, len(text)) {
+		if agrees(t, []byte(text)) {
 			t.Errorf("%q is not left to hclsyntax", text)
 		}
 	}
@@ -285,7 +284,7 @@ func TestPlain(t *testing.T) {
 // overwrite another node.
 func TestPlainSlicesAreFull(t *testing.T) {
 	f := New("f", []byte("a = [1, 2]\nb = { c = 1, \"d\" = 2 }\nc \"x\" {\n}\n"))
-	body, ok := parsePlain(f, 0, len(f.Text), 1)
+	body, ok := parsePlain(f, "")
 	if !ok {
 		t.Fatal("left to hclsyntax")
 	}
@@ -393,12 +392,12 @@ func FuzzPlain(f *testing.F) {
 		if len(file.guard().problems) > 0 {
 			return
 		}
-		agrees(t, file, 0, len(text))
+		agrees(t, file.Text)
 		if blocks, ok := Blocks(file); ok {
 			from := 0
 			for _, b := range blocks[:min(len(blocks), 8)] {
-				agrees(t, file, from, b.Start)
-				agrees(t, file, b.Start, b.End)
+				agrees(t, file.Text[from:b.Start])
+				agrees(t, file.Text[b.Start:b.End])
 				from = b.End
 			}
 		}
@@ -420,7 +419,7 @@ func benchmarkText(b *testing.B) *File {
 func BenchmarkPlain(b *testing.B) {
 	f := benchmarkText(b)
 	for b.Loop() {
-		if _, ok := parsePlain(f, 0, len(f.Text), 1); !ok {
+		if _, ok := parsePlain(f, ""); !ok {
 			b.Fatal("left to hclsyntax")
 		}
 	}
